@@ -1,0 +1,48 @@
+/** What a reader of a chart should know about how it was understood. */
+import type { Finding } from '../check/finding';
+import type { MeasurementRow, SizeChart } from './size-chart';
+
+/**
+ * Notes on a chart, none of them an error: `layout` and `size-order` where the file is not in the
+ * canonical form, then for each row `read-as`, `incomplete-row` or `unknown-row` where they apply.
+ */
+export function chartNotes(chart: SizeChart): readonly Finding[] {
+  const notes: Finding[] = [];
+  if (chart.layout === 'size-rows') {
+    notes.push(note('layout', chart.file, 'The chart lists one size a row.'));
+  }
+  if (chart.largestFirst) {
+    const message = 'The chart lists its sizes from large to small; they are used small to large.';
+    notes.push(note('size-order', chart.file, message));
+  }
+  return [...notes, ...chart.rows.flatMap((row) => rowNotes(chart, row))];
+}
+
+function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {
+  const { name, label } = row;
+  if (!row.known) {
+    const called = label === '' ? 'A row without a label' : `The row "${label}"`;
+    return [note('unknown-row', name, `${called} is no known measurement and is not used.`)];
+  }
+  const notes: Finding[] = [];
+  if (label !== name) notes.push(note('read-as', name, `The label "${label}" is read as ${name}.`));
+  const missing = chart.sizes.filter((_, index) => row.values[index] === null);
+  if (missing.length > 0) {
+    const message = `${name} has no usable value for size ${missing.join(', ')}.`;
+    notes.push(note('incomplete-row', name, message));
+  }
+  return notes;
+}
+
+function note(check: string, subject: string, message: string): Finding {
+  return {
+    severity: 'note',
+    check,
+    size: '',
+    piece: '',
+    subject,
+    quantity: 'number',
+    source: "the engine's own rule",
+    message,
+  };
+}

@@ -1,0 +1,85 @@
+/** The lines of a chart as rows of measurements. */
+import { InputError } from '../errors';
+import type { LengthUnit } from '../units';
+import { cellError, readCell } from './chart-cell';
+import { snakeCase, splitLabel } from './label';
+import type { Table, TableLine } from './layout';
+import { cellPosition } from './layout';
+import { parseLength } from './number-cell';
+import type { MeasurementRow } from './size-chart';
+import type { SizeLabel } from './size-labels';
+import { isBlank, tidyText } from './tidy-text';
+import { recognizeMeasurement } from './vocabulary';
+
+/** A line of a table, the measurement it is, and the unit its label states, if any. */
+export interface MeasurementLine extends TableLine {
+  readonly name: string;
+  readonly known: boolean;
+  readonly unit?: LengthUnit | undefined;
+}
+
+/**
+ * Names the lines of a table. Throws `measurement-twice` if two of them are one measurement, even
+ * where they call it differently.
+ */
+export function nameLines(table: Table, file: string): readonly MeasurementLine[] {
+  const lines = table.lines
+    .filter(({ label, cells }) => [label, ...cells].some(({ text }) => !isBlank(text)))
+    .map(nameLine);
+  const found = new Map<string, MeasurementLine>();
+  for (const line of lines) {
+    const { name, label } = line;
+    const earlier = found.get(name)?.label;
+    if (earlier !== undefined && name !== '') {
+      throw new InputError('measurement-twice', {
+        what:
+          `the chart has ${name} twice, as ${tidyText(earlier.text)} in ${cellPosition(earlier)} ` +
+          `and as ${tidyText(label.text)} in ${cellPosition(label)}`,
+        allowed: 'each measurement once',
+        got: tidyText(label.text),
+        place: { file, row: label.row, column: label.column, measurement: name },
+      });
+    }
+    found.set(name, line);
+  }
+  return lines;
+}
+
+/**
+ * A line as a row of the chart, for the sizes given. A cell of a known measurement that is no
+ * length becomes null; one in another unit than the chart's throws `unit-contradicted`.
+ */
+export function measurementRow(
+  line: MeasurementLine,
+  sizes: readonly SizeLabel[],
+  unit: LengthUnit,
+  file: string,
+): MeasurementRow {
+  const cells = sizes.map(({ name, index }) => ({
+    size: name,
+    text: line.cells[index]?.text ?? '',
+    row: line.cells[index]?.row ?? line.label.row,
+    column: line.cells[index]?.column ?? line.label.column,
+  }));
+  const values = cells.map(({ text, size, row, column }) => {
+    if (!line.known) return parseLength(text, line.unit ?? unit) ?? null;
+    const reading = readCell(text, unit);
+    if (reading.kind === 'length') return reading.mm;
+    if (reading.code !== 'unit-contradicted') return null;
+    throw cellError(reading, text, { file, row, column, size, measurement: line.name });
+  });
+  return {
+    name: line.name,
+    label: tidyText(line.label.text),
+    known: line.known,
+    values,
+    cells: cells.map(({ text }) => text),
+    places: cells.map(({ row, column }) => ({ row, column })),
+  };
+}
+
+function nameLine(line: TableLine): MeasurementLine {
+  const { text, unit } = splitLabel(line.label.text);
+  const name = recognizeMeasurement(line.label.text)?.name;
+  return { ...line, name: name ?? snakeCase(text), known: name !== undefined, unit };
+}

@@ -1,0 +1,106 @@
+/** The text of a CSV file as records of cells that still know their row, and its comments. */
+import { CsvError, parse } from 'csv-parse/sync';
+import { InputError } from '../errors';
+import { findDelimiter } from './delimiter';
+import { isBlank, tidyText } from './tidy-text';
+
+/** A record with at least one cell that is not blank. Rows count from 1 in the file. */
+export interface SheetRecord {
+  readonly row: number;
+  readonly cells: readonly string[];
+}
+
+/** A comment without its `#`. */
+export interface SheetComment {
+  readonly row: number;
+  readonly text: string;
+}
+
+export interface Sheet {
+  readonly records: readonly SheetRecord[];
+  readonly comments: readonly SheetComment[];
+}
+
+interface Line {
+  readonly row: number;
+  readonly text: string;
+}
+
+const COMMENT = /^\s*#/u;
+/** A spreadsheet appends delimiters to a comment line when it saves the file. */
+const APPENDED = /[,;\s]/u;
+/** Blanks and delimiters are all there is. Such lines can be thousands below a chart. */
+const NO_CONTENT = /^(?:[\s,;]|"")*$/u;
+/** A first line by which some spreadsheets announce the delimiter. */
+const ANNOUNCED = /^sep=([,;\t])$/iu;
+
+/**
+ * Reads CSV text with any of the usual delimiters and line ends. Throws `csv-malformed` with the
+ * row in which a quoted cell begins that does not end as it should.
+ */
+export function readSheet(text: string, file: string): Sheet {
+  const comments: SheetComment[] = [];
+  const lines: Line[] = [];
+  for (const [index, line] of text
+    .replace(/^\uFEFF/u, '')
+    .split(/\r\n|\r|\n/u)
+    .entries()) {
+    const row = index + 1;
+    if (COMMENT.test(line)) comments.push({ row, text: withoutMark(line) });
+    else if (!NO_CONTENT.test(line)) lines.push({ row, text: line });
+  }
+
+  const records: SheetRecord[] = [];
+  for (const record of parseLines(lines, file)) {
+    const cells = record.cells.filter((cell) => !isBlank(cell));
+    // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
+    if (cells[0]?.startsWith('#')) {
+      comments.push({ row: record.row, text: withoutMark(cells.join(', ')) });
+    } else if (cells.length > 0) {
+      records.push(record);
+    }
+  }
+  return { records, comments: comments.sort((a, b) => a.row - b.row) };
+}
+
+function withoutMark(comment: string): string {
+  let end = comment.length;
+  while (end > 0 && APPENDED.test(comment.charAt(end - 1))) end--;
+  return tidyText(comment.slice(0, end).replace(COMMENT, ''));
+}
+
+function parseLines(lines: readonly Line[], file: string): SheetRecord[] {
+  const announced = ANNOUNCED.exec(lines[0]?.text ?? '')?.[1];
+  const content = announced === undefined ? lines : lines.slice(1);
+  const texts = content.map((line) => line.text);
+  const csv = texts.join('\n');
+
+  const records: SheetRecord[] = [];
+  const keep = (cells: string[], last: number) => {
+    const linesWithin = cells.join('').split('\n').length - 1;
+    records.push({ row: content[last - 1 - linesWithin]?.row ?? 1, cells });
+  };
+  try {
+    parse(csv, {
+      delimiter: announced ?? findDelimiter(texts),
+      relax_column_count: true,
+      // The inch mark behind a number is no quote.
+      relax_quotes: true,
+      trim: true,
+      on_record: (cells: string[], { lines: last }) => {
+        keep(cells, last);
+        return null;
+      },
+    });
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    const before = Buffer.from(csv).toString('utf8', 0, Number(error.bytes));
+    throw new InputError('csv-malformed', {
+      what: 'a quoted cell does not end with a quote',
+      allowed: 'cells as they are, or between two double quotes',
+      got: error.message,
+      place: { file, row: content[before.split('\n').length - 1]?.row ?? 1 },
+    });
+  }
+  return records;
+}

@@ -1,0 +1,37 @@
+/** A chart of body measurements over a range of sizes, as an immutable value in millimeters. */
+import type { LengthUnit } from '../units';
+
+export interface MeasurementRow {
+  /** ISO 8559-1 style name in snake_case, or the label in snake_case if it is not known. */
+  readonly name: string;
+  /** The label as it was typed. */
+  readonly label: string;
+  /** False where the engine does not know the measurement; such rows are kept, not used. */
+  readonly known: boolean;
+  /** Millimeters, one a size in the order of `sizes`; null where the cell is blank or unreadable. */
+  readonly values: readonly (number | null)[];
+  /** The cells as typed, in the same order. */
+  readonly cells: readonly string[];
+  /** Row and column in the file (from 1) of each cell. */
+  readonly places: readonly { readonly row: number; readonly column: number }[];
+}
+
+export interface SizeChart {
+  /** Name for messages, usually the file's. */
+  readonly file: string;
+  /** Comment and title lines above the header, without the `#`. */
+  readonly comments: readonly string[];
+  readonly unit: LengthUnit;
+  /** Size labels from the smallest body to the largest, whatever the order in the file. */
+  readonly sizes: readonly string[];
+  readonly rows: readonly MeasurementRow[];
+  /** How the file was laid out: one measurement a row, or one size a row. */
+  readonly layout: 'measurement-rows' | 'size-rows';
+  /** True where the file lists the sizes from large to small. */
+  readonly largestFirst: boolean;
+}
+
+/** The row of a measurement, or undefined where the chart has none. */
+export function findRow(chart: SizeChart, name: string): MeasurementRow | undefined {
+  return chart.rows.find((row) => row.name === name);
+}

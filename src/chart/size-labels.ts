@@ -1,0 +1,67 @@
+/** The names of a chart's sizes, checked. */
+import { InputError } from '../errors';
+import type { Table, TableCell, TableLine } from './layout';
+import { cellPosition } from './layout';
+import { excerpt, isBlank, tidyText } from './tidy-text';
+
+export interface SizeLabel {
+  readonly name: string;
+  /** Where the size is among the table's sizes, and in each of its lines. */
+  readonly index: number;
+}
+
+/**
+ * The sizes of a table that have a label. Throws `size-missing` if a cell of a needed line belongs
+ * to no labeled size, `size-twice` for two sizes of one name, and `sizes-too-few` if there are not
+ * at least two.
+ */
+export function readSizeLabels(
+  table: Table,
+  needed: readonly (TableLine & { readonly name: string })[],
+  file: string,
+): readonly SizeLabel[] {
+  const found = new Map<string, { label: TableCell; index: number }>();
+  for (const [index, label] of table.sizes.entries()) {
+    const name = tidyText(label.text);
+    if (name === '') {
+      refuseStrayCells(needed, index, file);
+      continue;
+    }
+    const earlier = found.get(name)?.label;
+    if (earlier !== undefined) {
+      throw new InputError('size-twice', {
+        what: `two sizes have one name, in ${cellPosition(earlier)} and in ${cellPosition(label)}`,
+        allowed: 'a name of its own for each size',
+        got: name,
+        place: { file, row: label.row, column: label.column, size: name },
+      });
+    }
+    found.set(name, { label, index });
+  }
+  if (found.size < 2) {
+    throw new InputError('sizes-too-few', {
+      what: 'the chart has too few sizes to grade',
+      allowed: 'two sizes or more',
+      got: [...found.keys()].join(', '),
+      place: { file, row: table.corner.row },
+    });
+  }
+  return [...found].map(([name, { index }]) => ({ name, index }));
+}
+
+function refuseStrayCells(
+  needed: readonly (TableLine & { readonly name: string })[],
+  index: number,
+  file: string,
+): void {
+  for (const { name, cells } of needed) {
+    const cell = cells[index];
+    if (cell === undefined || isBlank(cell.text)) continue;
+    throw new InputError('size-missing', {
+      what: 'a measurement belongs to no size',
+      allowed: 'the name of a size for every cell',
+      got: excerpt(cell.text),
+      place: { file, row: cell.row, column: cell.column, measurement: name },
+    });
+  }
+}

@@ -1,0 +1,81 @@
+/** Checks that the waist and hip of a chart are those of adult bodies that grow with the size. */
+import type { SizeChart } from '../chart/size-chart';
+import { SAME_PLACE, SAME_STEP } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { ChartBody, ChartStep } from './chart-bodies';
+import { chartBodies, chartSteps } from './chart-bodies';
+import type { PlausibleRange } from './chart-range';
+import { checkMeasurementRange } from './chart-range';
+import type { Girth } from './chart-step-runs';
+import type { Finding } from './finding';
+
+const OWN_RULE = "the engine's own rule";
+
+/** mm. Wide enough for every published table here and for larger bodies. */
+const ADULT_GIRTHS: readonly PlausibleRange[] = [
+  { measurement: 'waist_girth', least: 450, greatest: 1750, source: OWN_RULE },
+  { measurement: 'hip_girth', least: 550, greatest: 1900, source: OWN_RULE },
+];
+
+/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that does not grow. */
+export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
+  return [
+    ...ADULT_GIRTHS.flatMap((range) => checkMeasurementRange(chart, range, display)),
+    ...chartBodies(chart).flatMap((body) => hipBelowWaist(body, display)),
+    ...chartSteps(chart).flatMap((step) => [
+      ...notGrowing(step, 'waist', 'hip', display),
+      ...notGrowing(step, 'hip', 'waist', display),
+    ]),
+  ];
+}
+
+/** Such a body exists; the drafts for it have no darts to take in, which a maker must know. */
+function hipBelowWaist({ size, waist, hip }: ChartBody, display: LengthDisplay): Finding[] {
+  if (hip > waist - SAME_PLACE) return [];
+  return [
+    {
+      severity: 'warning',
+      check: 'hip-below-waist',
+      size,
+      piece: '',
+      subject: 'hip_girth',
+      quantity: 'length',
+      measured: hip,
+      expected: waist,
+      source: OWN_RULE,
+      message:
+        `at ${size} the hip, ${showLength(hip, display)}, is smaller than the waist, ` +
+        showLength(waist, display),
+    },
+  ];
+}
+
+/** A girth that falls, or that stays while the other grows. */
+function notGrowing(
+  step: ChartStep,
+  girth: Girth,
+  other: Girth,
+  display: LengthDisplay,
+): Finding[] {
+  const { from, to } = step;
+  const falls = step[girth] < SAME_PLACE - SAME_STEP;
+  const stays = !falls && step[girth] < SAME_STEP - SAME_PLACE;
+  if (!falls && !(stays && step[other] > SAME_STEP - SAME_PLACE)) return [];
+  return [
+    {
+      severity: 'warning',
+      check: 'girth-not-growing',
+      size: `${from.size}-${to.size}`,
+      piece: '',
+      subject: `${girth}_girth`,
+      quantity: 'length',
+      measured: step[girth],
+      source: 'common practice, no source',
+      message:
+        `from ${from.size} to ${to.size} the ${girth} ${falls ? 'falls to' : 'stays at'} ` +
+        `${showLength(to[girth], display)} while the ${other} goes from ` +
+        `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
+    },
+  ];
+}

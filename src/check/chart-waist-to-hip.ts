@@ -1,0 +1,65 @@
+/** Checks the waist-to-hip depth of a chart against measured bodies. */
+import type { SizeChart } from '../chart/size-chart';
+import { publishedTable } from '../standards/published-tables';
+import { WAIST_TO_HIP_SURVEY, waistToHipSlope } from '../standards/waist-to-hip';
+import { SAME_PLACE, SAME_STEP } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength, trimmed } from '../units';
+import { completeValues } from './chart-bodies';
+import { checkMeasurementRange } from './chart-range';
+import type { Finding } from './finding';
+
+/** A depth that grows more than this many times as fast as on measured bodies is worth a look. */
+const STEEP = 3;
+
+/** mm. Drafts use 160 to 230, and one wearer measured 280; beyond these a cell is suspect. */
+const DEPTH_RANGE = {
+  measurement: 'waist_to_hip',
+  least: 150,
+  greatest: 300,
+  source: 'common practice, no source',
+};
+
+/**
+ * The growth of the depth per growth of the hip, from the smallest size to the largest, beside the
+ * slope of the survey: a note, or a warning if it is negative or more than three times as steep.
+ * Also a warning for depths that no adult has. Nothing where the chart has no such row.
+ */
+export function checkWaistToHip(chart: SizeChart, display: LengthDisplay): Finding[] {
+  return [...checkMeasurementRange(chart, DEPTH_RANGE, display), ...growthFindings(chart, display)];
+}
+
+function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
+  const depth = growth(chart, 'waist_to_hip');
+  const hip = growth(chart, 'hip_girth');
+  if (depth === undefined || hip === undefined || hip < SAME_STEP) return [];
+  const survey = publishedTable(WAIST_TO_HIP_SURVEY);
+  const slope = waistToHipSlope(survey);
+  const measured = depth / hip;
+  const odd = depth < -SAME_PLACE || depth > STEEP * slope * hip + SAME_PLACE;
+  return [
+    {
+      severity: odd ? 'warning' : 'note',
+      check: 'waist-to-hip-grade',
+      size: '',
+      piece: '',
+      subject: 'waist_to_hip',
+      quantity: 'number',
+      measured,
+      expected: slope,
+      source: survey.title,
+      message:
+        `over the whole range the waist-to-hip depth grows ${showLength(depth, display)} while ` +
+        `the hip grows ${showLength(hip, display)}, ${trimmed(measured, 3)} for 1 of hip; ` +
+        `on measured bodies it grows ${trimmed(slope, 3)}`,
+    },
+  ];
+}
+
+/** mm. The largest size's value less the smallest's; undefined where the row is not complete. */
+function growth(chart: SizeChart, name: string): number | undefined {
+  const values = completeValues(chart, name);
+  const first = values?.[0];
+  const last = values?.at(-1);
+  return first === undefined || last === undefined ? undefined : last - first;
+}

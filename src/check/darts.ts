@@ -1,0 +1,118 @@
+/** Darts that can be sewn: wide enough, not too wide, apart from each other, clear of the hip. */
+import type { Point } from '../geometry/point';
+import { distance, subtract } from '../geometry/point';
+import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { Piece } from '../pattern/piece';
+import { pointOf } from '../pattern/piece';
+import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+const COMMON_PRACTICE = 'common practice, no source';
+
+export function checkDarts(range: GradedRange, display: LengthDisplay): Finding[] {
+  return range.sizes.flatMap((size) =>
+    size.pieces.flatMap((piece) => {
+      const found = [
+        ...checkIntakes(size, piece, display),
+        ...checkSpacing(size, piece),
+        ...checkTips(size, piece, display),
+      ];
+      return found.length > 0 || piece.plan.darts.length === 0 ? found : [allWell(size, piece)];
+    }),
+  );
+}
+
+type Partial = Pick<Finding, 'severity' | 'check' | 'subject' | 'source' | 'message'> &
+  Pick<Finding, 'measured' | 'expected' | 'tolerance'>;
+
+function finding(size: GradedSize, piece: Piece, rest: Partial): Finding {
+  return { size: size.label, piece: piece.plan.name, quantity: 'length', ...rest };
+}
+
+function allWell(size: GradedSize, piece: Piece): Finding {
+  return finding(size, piece, {
+    severity: 'ok',
+    check: 'darts',
+    subject: piece.plan.darts.map((dart) => dart.name).join(', '),
+    source: COMMON_PRACTICE,
+    message: 'each dart is wide enough, not too wide, apart from its neighbors and above the hip',
+  });
+}
+
+function checkIntakes(size: GradedSize, piece: Piece, display: LengthDisplay): Finding[] {
+  return piece.plan.darts.flatMap(({ name, from, to }) => {
+    const measured = distance(pointOf(piece, from), pointOf(piece, to));
+    const narrow = measured < DART_INTAKE_LEAST - SAME_PLACE;
+    if (!narrow && measured <= DART_INTAKE_MOST + SAME_PLACE) return [];
+    const expected = narrow ? DART_INTAKE_LEAST : DART_INTAKE_MOST;
+    return [
+      finding(size, piece, {
+        severity: 'warning',
+        check: 'dart-intake',
+        subject: name,
+        measured,
+        expected,
+        source: COMMON_PRACTICE,
+        message:
+          `the dart takes in ${showLength(measured, display)}; ` +
+          (narrow
+            ? `under ${showLength(expected, display)} it is not worth sewing, leave it out`
+            : `over ${showLength(expected, display)} it stands off at the tip, split it in two`),
+      }),
+    ];
+  });
+}
+
+/** Along the waist edge each dart must begin after the corner or dart before it has ended. */
+function checkSpacing(size: GradedSize, piece: Piece): Finding[] {
+  const waist = piece.plan.outline.filter((edge) => edge.seam === 'waist');
+  const start = waist[0];
+  const end = waist.at(-1);
+  if (start === undefined || end === undefined) return [];
+  const first = pointOf(piece, start.from);
+  const along = subtract(pointOf(piece, end.to), first);
+  const position = (name: string): number => {
+    const p = subtract(pointOf(piece, name), first);
+    return (p.x * along.x + p.y * along.y) / Math.hypot(along.x, along.y);
+  };
+  return waist.flatMap((edge) => {
+    const room = position(edge.to) - position(edge.from);
+    const needed = edge.kind === 'dart' ? -SAME_PLACE : SAME_PLACE;
+    if (room > needed) return [];
+    return [
+      finding(size, piece, {
+        severity: 'fail',
+        check: 'darts-apart',
+        subject: `${edge.from} to ${edge.to}`,
+        measured: room,
+        expected: 0,
+        source: "the engine's own rule",
+        message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
+      }),
+    ];
+  });
+}
+
+function checkTips(size: GradedSize, piece: Piece, display: LengthDisplay): Finding[] {
+  const level = pointOf(piece, 'center_hip').y;
+  return piece.plan.darts.flatMap(({ name, tip, from }) => {
+    const at: Point = pointOf(piece, tip);
+    const waist = pointOf(piece, from);
+    if (at.y < level - SAME_PLACE) return [];
+    return [
+      finding(size, piece, {
+        severity: 'fail',
+        check: 'dart-above-hip',
+        subject: name,
+        measured: at.y - waist.y,
+        expected: level - waist.y,
+        source: COMMON_PRACTICE,
+        message:
+          `the dart is ${showLength(at.y - waist.y, display)} deep and reaches the hip line at ` +
+          showLength(level - waist.y, display),
+      }),
+    ];
+  });
+}

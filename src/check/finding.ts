@@ -1,0 +1,33 @@
+/** What a check says. Checks never throw: a draft that is wrong is a finding, not an exception. */
+
+/** `fail` turns the exit code to 1; `ok` records a check that held, so that it can be shown. */
+export type Severity = 'fail' | 'warning' | 'note' | 'ok';
+
+export const SEVERITIES: readonly Severity[] = ['fail', 'warning', 'note', 'ok'];
+
+/** What kind of number a finding carries; lengths are millimeters, angles degrees. */
+export type Quantity = 'length' | 'angle' | 'number';
+
+export interface Finding {
+  readonly severity: Severity;
+  /** The check's own name in kebab-case, such as `graded-equals-draft`. */
+  readonly check: string;
+  /** Size label, `8-10` for a step between neighbors, empty for the whole range. */
+  readonly size: string;
+  readonly piece: string;
+  /** The point, seam, dart, measurement or table that the finding is about. */
+  readonly subject: string;
+  readonly quantity: Quantity;
+  readonly measured?: number | undefined;
+  readonly expected?: number | undefined;
+  readonly tolerance?: number | undefined;
+  /** Published source and its certainty, `common practice, no source`, or the engine's own rule. */
+  readonly source: string;
+  /** One sentence for people, lengths already in the unit they asked for. */
+  readonly message: string;
+}
+
+/** Findings with the gravest first, otherwise in the order they were made. */
+export function bySeverity(findings: readonly Finding[]): Finding[] {
+  return SEVERITIES.flatMap((severity) => findings.filter((f) => f.severity === severity));
+}

@@ -1,0 +1,41 @@
+/** Finished waist and hip, measured from the outlines, against body plus ease. */
+import type { GradedRange } from '../grade/graded-range';
+import { measureOf } from '../grade/graded-range';
+import { MEETS_TARGET } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+const TARGETS = [
+  { measure: 'waist', girth: 'waist_girth', ease: 'waist_ease' },
+  { measure: 'hip', girth: 'hip_girth', ease: 'hip_ease' },
+] as const;
+
+/** Quarter panels in a girth: each may be off by half a rounding step. */
+const PANELS = 4;
+
+export function checkFinishedGirths(range: GradedRange, display: LengthDisplay): Finding[] {
+  const tolerance = MEETS_TARGET + (PANELS * (range.roundingStep ?? 0)) / 2;
+  return range.sizes.flatMap((size) =>
+    TARGETS.map(({ measure, girth, ease }): Finding => {
+      const measured = measureOf(size, measure);
+      const expected = (size.body.get(girth) ?? NaN) + (size.parameters.get(ease) ?? NaN);
+      const held = Math.abs(measured - expected) <= tolerance;
+      return {
+        severity: held ? 'ok' : 'fail',
+        check: 'finished-girth',
+        size: size.label,
+        piece: '',
+        subject: measure,
+        quantity: 'length',
+        measured,
+        expected,
+        tolerance,
+        source: "the engine's own rule: body plus ease",
+        message:
+          `finished ${measure} ${showLength(measured, display)}, ` +
+          `body plus ease ${showLength(expected, display)}`,
+      };
+    }),
+  );
+}

@@ -1,0 +1,74 @@
+/** The graded pattern against a fresh draft of each size, at every point and along every curve. */
+import { distance } from '../geometry/point';
+import { segmentAt } from '../geometry/segment';
+import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { Piece } from '../pattern/piece';
+import { edgeSegments } from '../pattern/piece';
+import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+const CHECK = 'graded-equals-draft';
+
+/** Places compared along each curve, besides its ends. */
+const PLACES = 16;
+
+interface Deviation {
+  readonly piece: string;
+  readonly subject: string;
+  readonly value: number;
+}
+
+/**
+ * One finding a size with its worst deviation. Rounded rules may leave each coordinate off by half
+ * a step, hence a point by half a step times the square root of two.
+ */
+export function checkGradedEqualsDraft(range: GradedRange, display: LengthDisplay): Finding[] {
+  const tolerance = GRADE_REPRODUCES_DRAFT + ((range.roundingStep ?? 0) / 2) * Math.SQRT2;
+  return range.sizes.map((size) => {
+    const worst = worstDeviation(size);
+    const held = worst.value <= tolerance;
+    return {
+      severity: held ? 'ok' : 'fail',
+      check: CHECK,
+      size: size.label,
+      piece: worst.piece,
+      subject: worst.subject,
+      quantity: 'length',
+      measured: worst.value,
+      expected: 0,
+      tolerance,
+      source: "the engine's own rule",
+      message:
+        `base plus rules ${held ? 'gives' : 'does not give'} the size that its own column drafts: ` +
+        `${showLength(worst.value, display)} apart at ${worst.piece} ${worst.subject}`,
+    };
+  });
+}
+
+function worstDeviation(size: GradedSize): Deviation {
+  let worst: Deviation = { piece: '', subject: '', value: -1 };
+  const note = (piece: string, subject: string, value: number): void => {
+    // A value that is no number is the worst there is.
+    if (!(value <= worst.value)) worst = { piece, subject, value };
+  };
+  size.pieces.forEach((graded, p) => {
+    const draft = size.draft[p] as Piece;
+    const { plan } = graded;
+    plan.pointNames.forEach((name, i) => {
+      const [a, b] = [graded.points[i], draft.points[i]];
+      note(plan.name, name, a && b ? distance(a, b) : NaN);
+    });
+    for (const edge of plan.outline) {
+      if (edge.kind !== 'cubic') continue;
+      const [a] = edgeSegments(graded, edge);
+      const [b] = edgeSegments(draft, edge);
+      for (let k = 1; k <= PLACES; k++) {
+        const t = k / (PLACES + 1);
+        note(plan.name, edge.seam, a && b ? distance(segmentAt(a, t), segmentAt(b, t)) : NaN);
+      }
+    }
+  });
+  return worst;
+}

@@ -1,0 +1,24 @@
+/** Every check of a graded range. */
+import type { GradedRange } from '../grade/graded-range';
+import type { LengthDisplay } from '../units';
+import { checkDarts } from './darts';
+import type { Finding } from './finding';
+import { checkFinishedGirths } from './finished-girths';
+import { checkGradedEqualsDraft } from './graded-equals-draft';
+import { checkOutlineSimple } from './outline-simple';
+import { noteRoundingDrift } from './rounding-drift';
+import { checkSeamsMatch } from './seams-match';
+import { checkSideTakeUp, noteHipCorner } from './side-seam';
+
+export function checkRange(range: GradedRange, display: LengthDisplay): Finding[] {
+  return [
+    ...checkGradedEqualsDraft(range, display),
+    ...checkFinishedGirths(range, display),
+    ...checkSeamsMatch(range, display),
+    ...checkDarts(range, display),
+    ...checkSideTakeUp(range, display),
+    ...noteHipCorner(range),
+    ...checkOutlineSimple(range),
+    ...noteRoundingDrift(range, display),
+  ];
+}

@@ -1,0 +1,47 @@
+/** What rounding costs: cumulative positions against the habit of rounding each step. */
+import type { GradedRange } from '../grade/graded-range';
+import { measureOf } from '../grade/graded-range';
+import { roundEachStep } from '../grade/rounding';
+import { applyRules } from '../grade/rules';
+import type { Measure } from '../measure/finished';
+import { finishedMeasures } from '../measure/finished';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+const GIRTHS = ['waist', 'hip'] as const;
+
+/** Notes for each size and girth how far off the finished garment is, and would have been. */
+export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): Finding[] {
+  const step = range.roundingStep;
+  const base = range.sizes[range.rules.base];
+  if (step === undefined || base === undefined) return [];
+  const drifted = applyRules(base.pieces, roundEachStep(range.exactRules, step));
+  return range.sizes.flatMap((size, i) => {
+    const exact = finishedMeasures(size.draft);
+    const stepwise = finishedMeasures(drifted[i] ?? []);
+    return GIRTHS.map((girth): Finding => {
+      const off = measureOf(size, girth) - valueOf(exact, girth);
+      const drift = valueOf(stepwise, girth) - valueOf(exact, girth);
+      return {
+        severity: 'note',
+        check: 'rounding',
+        size: size.label,
+        piece: '',
+        subject: girth,
+        quantity: 'length',
+        measured: off,
+        expected: drift,
+        source: 'arithmetic: cumulative rounding stays within half a step at every point',
+        message:
+          `rounding to ${showLength(step, display)} moves the finished ${girth} by ` +
+          `${showLength(off, display)}; rounding each step would have moved it by ` +
+          showLength(drift, display),
+      };
+    });
+  });
+}
+
+function valueOf(measures: readonly Measure[], name: string): number {
+  return measures.find((measure) => measure.name === name)?.value ?? NaN;
+}

@@ -1,0 +1,11 @@
+/** `skirtgrade chart`: a chart read in whatever layout it has, printed in canonical form. */
+import { readChart } from '../chart/read-chart';
+import { writeChart } from '../chart/write-chart';
+import type { LengthUnit } from '../units';
+import type { Io } from './io';
+import type { ExitCode } from './main';
+
+export function chartCommand(file: string, { unit }: { unit?: LengthUnit }, io: Io): ExitCode {
+  io.out(writeChart(readChart(io.readText(file), file), unit));
+  return 0;
+}

@@ -1,0 +1,47 @@
+/** Writes a set of files so that each appears whole or not at all. */
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { InputError } from '../errors';
+import type { ResultFile } from '../result-files';
+
+export interface WrittenFiles {
+  readonly folder: string;
+  readonly names: readonly string[];
+  /** Size drawings that lie in the folder from an earlier run and do not belong to this one. */
+  readonly leftovers: readonly string[];
+}
+
+/**
+ * Writes every file under another name first and renames them only when all are on disk. Throws
+ * InputError `file-unwritable`, leaving the folder as it was.
+ */
+export function writeFiles(folder: string, files: readonly ResultFile[]): WrittenFiles {
+  const created = firstMissing(folder);
+  const draft = (name: string): string => join(folder, `.${name}.${process.pid}.part`);
+  try {
+    mkdirSync(folder, { recursive: true });
+    for (const { name, text } of files) writeFileSync(draft(name), text);
+    for (const { name } of files) renameSync(draft(name), join(folder, name));
+  } catch (error) {
+    if (created !== undefined) rmSync(created, { recursive: true, force: true });
+    else for (const { name } of files) rmSync(draft(name), { force: true, recursive: true });
+    throw new InputError('file-unwritable', {
+      what: 'the results cannot be written',
+      allowed: 'a folder that exists or can be made, and can be written to',
+      got: error instanceof Error ? error.message : String(error),
+      place: { option: '--out', file: folder },
+    });
+  }
+  const names = files.map(({ name }) => name);
+  const leftovers = readdirSync(folder).filter(
+    (name) => /^size-.*\.svg$/.test(name) && !names.includes(name),
+  );
+  return { folder, names, leftovers };
+}
+
+/** The topmost folder of the path that is not there yet, or undefined if all are. */
+function firstMissing(folder: string): string | undefined {
+  if (existsSync(folder)) return undefined;
+  const parent = dirname(folder);
+  return parent === folder ? folder : (firstMissing(parent) ?? folder);
+}

@@ -1,0 +1,90 @@
+/** Which value each parameter takes: the caller's, the style file's, the chart's or the default. */
+import type { Place } from '../errors';
+import { InputError } from '../errors';
+import type { Formula } from '../formula/formula';
+import { parseFormula } from '../formula/parse';
+import type { LengthUnit } from '../units';
+import { parseLength } from '../chart/number-cell';
+import type { ParameterDefinition } from './block';
+import type { Setting, Style } from './styles';
+import { defaultOf, findParameter } from './styles';
+
+export type Origin = 'setting' | 'chart' | 'default';
+
+export interface ResolvedParameter {
+  readonly definition: ParameterDefinition;
+  readonly origin: Origin;
+  /** The value as written; the parameter's own name where the chart gives it. */
+  readonly text: string;
+  /** Where the value comes from, in words. */
+  readonly source: string;
+  readonly place: Place;
+  /** Undefined where the chart's row of this name is taken as it is. */
+  readonly formula: Formula | undefined;
+}
+
+/**
+ * Resolves every parameter of a style. `settings` come in rising order of precedence: the last one
+ * of a name wins, and any of them goes before the chart's row. Bare numbers are in `unit`.
+ */
+export function resolveParameters(
+  style: Style,
+  settings: readonly Setting[],
+  chartRows: ReadonlySet<string>,
+  unit: LengthUnit,
+): readonly ResolvedParameter[] {
+  for (const setting of settings) findParameter(style, setting);
+  return style.block.parameters.map((definition) => {
+    const setting = settings.findLast((s) => s.parameter === definition.name);
+    if (setting !== undefined) {
+      const place = { ...setting.place, parameter: definition.name };
+      return {
+        definition,
+        origin: 'setting',
+        text: setting.value,
+        source: setting.note,
+        place,
+        formula: valueFormula(definition, setting.value, setting.unit ?? unit, place),
+      };
+    }
+    if (definition.fromChart && chartRows.has(definition.name))
+      return {
+        definition,
+        origin: 'chart',
+        text: definition.name,
+        source: 'the chart',
+        place: { parameter: definition.name },
+        formula: undefined,
+      };
+    const { value, source } = defaultOf(style, definition);
+    const place = { parameter: definition.name };
+    return {
+      definition,
+      origin: 'default',
+      text: value,
+      source,
+      place,
+      formula: valueFormula(definition, value, unit, place),
+    };
+  });
+}
+
+/** A length typed as in a chart (`1 1/2`, `3,5 cm`) becomes millimeters, all else is a formula. */
+function valueFormula(
+  definition: ParameterDefinition,
+  text: string,
+  unit: LengthUnit,
+  place: Place,
+): Formula {
+  if (text.trim() === '')
+    throw new InputError('formula-malformed', {
+      what: 'the parameter has no value',
+      allowed: `${definition.least} to ${definition.most}, or a formula`,
+      got: text,
+      place,
+    });
+  const length = definition.quantity === 'length' ? parseLength(text, unit) : undefined;
+  return length === undefined
+    ? parseFormula(text, place)
+    : { ...parseFormula(`${length} mm`, place), text };
+}

@@ -1,0 +1,190 @@
+/**
+ * The skirt by the quarter method: half a front on the fold and half a back with a center-back
+ * seam, each a quarter of the girths with one dart at the middle of its waist edge.
+ *
+ * Common practice, no source: quarter measures plus dart and ease, the dart centered on the waist
+ * edge, the rest of the hip-waist difference taken out in one curve at the side.
+ */
+import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
+
+const COMMON_PRACTICE = 'common practice, no source';
+
+const PARAMETERS: readonly ParameterDefinition[] = [
+  {
+    name: 'waist_ease',
+    quantity: 'length',
+    value: '0 in',
+    least: '-4 in',
+    most: '6 in',
+    meaning: 'added to the body waist, over the whole girth',
+    source: COMMON_PRACTICE,
+  },
+  {
+    name: 'hip_ease',
+    quantity: 'length',
+    value: '2 in',
+    least: '-4 in',
+    most: '12 in',
+    meaning: 'added to the body hip, over the whole girth',
+    source: 'common practice, 1/2 in a quarter; published drafts give 0 to 2 3/4 in',
+  },
+  {
+    name: 'waist_to_hip',
+    quantity: 'length',
+    value: '8 in',
+    least: '4 in',
+    most: '14 in',
+    meaning: 'depth of the hip line below the waist line',
+    source: `${COMMON_PRACTICE}; measure it where you can`,
+    fromChart: true,
+  },
+  {
+    name: 'skirt_length',
+    quantity: 'length',
+    value: '27 in',
+    least: '8 in',
+    most: '60 in',
+    meaning: 'waist line to hem at the center',
+    source: COMMON_PRACTICE,
+    fromChart: true,
+  },
+  {
+    name: 'hem_taper',
+    quantity: 'length',
+    value: '1 in',
+    least: '-12 in',
+    most: '6 in',
+    meaning: 'taken off each side edge at the hem; 2 in for a curvy figure, 0 for a straight skirt',
+    source: `${COMMON_PRACTICE}; makers take 3/8 to 1 1/4 in an edge`,
+  },
+  {
+    name: 'front_dart_intake',
+    quantity: 'length',
+    value: '1 in',
+    least: '0 in',
+    most: '4 in',
+    meaning: 'width of each front dart at the waist',
+    source: COMMON_PRACTICE,
+  },
+  {
+    name: 'front_dart_length',
+    quantity: 'length',
+    value: '4 in',
+    least: '1 in',
+    most: '10 in',
+    meaning: 'waist line to the tip of the front dart',
+    source: `${COMMON_PRACTICE}; 4 in is also the UK metric habit`,
+  },
+  {
+    name: 'back_dart_intake',
+    quantity: 'length',
+    value: '1 in',
+    least: '0 in',
+    most: '4 in',
+    meaning: 'width of each back dart at the waist',
+    source: COMMON_PRACTICE,
+  },
+  {
+    name: 'back_dart_length',
+    quantity: 'length',
+    value: '5 in',
+    least: '1 in',
+    most: '10 in',
+    meaning: 'waist line to the tip of the back dart',
+    source: COMMON_PRACTICE,
+  },
+  {
+    name: 'zip_allowance',
+    quantity: 'length',
+    value: '1 in',
+    least: '0 in',
+    most: '3 in',
+    meaning: 'allowance for the zip outside the center-back line; it is not graded',
+    source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
+  },
+];
+
+/**
+ * Points of one quarter. The side from waist to hip is a parabola written as a cubic: its axis is
+ * horizontal and it is vertical at the hip line, so the hip is the widest place and the bulge from
+ * the chord is exactly a quarter of the side take-up.
+ */
+function quarterPoints(panel: 'front' | 'back'): readonly PointDefinition[] {
+  const intake = `${panel}_dart_intake`;
+  return [
+    { name: 'center_waist', x: '0', y: '0' },
+    { name: 'dart_inner', x: `dart_center.x - ${intake}/2`, y: '0' },
+    { name: 'dart_center', x: 'side_waist.x/2', y: '0' },
+    { name: 'dart_tip', x: 'dart_center.x', y: `${panel}_dart_length` },
+    { name: 'dart_outer', x: `dart_center.x + ${intake}/2`, y: '0' },
+    { name: 'side_waist', x: `waist_girth/4 + waist_ease/4 + ${intake}`, y: '0' },
+    {
+      name: 'side_waist_handle',
+      x: 'side_waist.x + 2/3*(side_hip.x - side_waist.x)',
+      y: 'side_hip.y/3',
+      handle: true,
+    },
+    { name: 'side_hip_handle', x: 'side_hip.x', y: '2/3*side_hip.y', handle: true },
+    { name: 'side_hip', x: 'hip_girth/4 + hip_ease/4', y: 'waist_to_hip' },
+    { name: 'side_hem', x: 'side_hip.x - hem_taper', y: 'skirt_length' },
+    { name: 'center_hem', x: '0', y: 'skirt_length' },
+    { name: 'center_hip', x: '0', y: 'waist_to_hip' },
+  ];
+}
+
+function quarter(panel: 'front' | 'back'): BlockPiece {
+  const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
+  return {
+    name: panel,
+    points: quarterPoints(panel),
+    outline: [
+      { kind: 'line', from: 'center_waist', to: 'dart_inner', seam: 'waist' },
+      {
+        kind: 'dart',
+        name: 'dart',
+        from: 'dart_inner',
+        tip: 'dart_tip',
+        to: 'dart_outer',
+        seam: 'waist',
+      },
+      { kind: 'line', from: 'dart_outer', to: 'side_waist', seam: 'waist' },
+      {
+        kind: 'cubic',
+        from: 'side_waist',
+        leave: 'side_waist_handle',
+        arrive: 'side_hip_handle',
+        to: 'side_hip',
+        seam: 'side',
+      },
+      { kind: 'line', from: 'side_hip', to: 'side_hem', seam: 'side' },
+      { kind: 'line', from: 'side_hem', to: 'center_hem', seam: 'hem' },
+      panel === 'front' ? { kind: 'fold', ...center } : { kind: 'line', ...center },
+    ],
+    marks: [{ name: 'hip-line', through: ['center_hip', 'side_hip'] }],
+  };
+}
+
+const BACK = quarter('back');
+
+export const QUARTER_SKIRT: Block = {
+  name: 'quarter-skirt',
+  parameters: PARAMETERS,
+  pieces: [
+    quarter('front'),
+    {
+      ...BACK,
+      points: [
+        ...BACK.points,
+        { name: 'zip_waist', x: '-zip_allowance', y: '0' },
+        { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
+      ],
+      marks: [
+        ...BACK.marks,
+        {
+          name: 'zip-allowance',
+          through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'],
+        },
+      ],
+    },
+  ],
+};

@@ -1,0 +1,97 @@
+/** The one error of the engine for input that cannot be used. */
+
+/** Where the trouble is; every field that is known is filled in. Rows and columns count from 1. */
+export interface Place {
+  readonly file?: string;
+  readonly row?: number;
+  readonly column?: number;
+  readonly size?: string;
+  readonly measurement?: string;
+  readonly parameter?: string;
+  readonly point?: string;
+  readonly option?: string;
+}
+
+/** What a program may test for; the words of a message may change, its code does not. */
+export type InputErrorCode =
+  | 'bad-option'
+  | 'file-unreadable'
+  | 'file-unwritable'
+  | 'csv-malformed'
+  | 'chart-empty'
+  | 'chart-no-header'
+  | 'unit-missing'
+  | 'unit-unknown'
+  | 'unit-contradicted'
+  | 'measurement-missing'
+  | 'measurement-twice'
+  | 'cell-missing'
+  | 'cell-not-a-number'
+  | 'cell-not-positive'
+  | 'size-missing'
+  | 'size-twice'
+  | 'size-unknown'
+  | 'sizes-too-few'
+  | 'range-turns'
+  | 'standard-unknown'
+  | 'style-unknown'
+  | 'style-malformed'
+  | 'parameter-unknown'
+  | 'parameter-twice'
+  | 'parameter-out-of-range'
+  | 'formula-malformed'
+  | 'formula-not-allowed'
+  | 'formula-unknown-name'
+  | 'formula-cycle'
+  | 'formula-dimension'
+  | 'formula-not-finite'
+  | 'point-unknown';
+
+/** What is wrong, what is allowed, what was got, and where. */
+export interface InputProblem {
+  readonly what: string;
+  readonly allowed?: string;
+  readonly got?: string;
+  readonly place?: Place;
+}
+
+export class InputError extends Error {
+  readonly code: InputErrorCode;
+  readonly place: Place;
+
+  constructor(code: InputErrorCode, problem: InputProblem) {
+    super(sentence(problem));
+    this.name = 'InputError';
+    this.code = code;
+    this.place = problem.place ?? {};
+  }
+}
+
+function sentence({ what, allowed, got, place }: InputProblem): string {
+  const where = place === undefined ? '' : placeText(place);
+  return [
+    `${where === '' ? '' : `${where}: `}${what}.`,
+    allowed === undefined ? '' : `Allowed: ${allowed}.`,
+    got === undefined ? '' : `Got: ${got === '' ? 'nothing' : got}.`,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */
+export function placeText(place: Place): string {
+  const position = [
+    place.option === undefined ? undefined : place.option,
+    place.file,
+    place.row === undefined ? undefined : `row ${place.row}`,
+    place.column === undefined ? undefined : `column ${place.column}`,
+  ].filter((part) => part !== undefined);
+  const subject = [
+    place.measurement,
+    place.parameter === undefined ? undefined : `parameter ${place.parameter}`,
+    place.point === undefined ? undefined : `point ${place.point}`,
+    place.size === undefined ? undefined : `size ${place.size}`,
+  ].filter((part) => part !== undefined);
+  if (position.length === 0) return subject.join(', ');
+  return position.join(', ') + (subject.length === 0 ? '' : ` (${subject.join(', ')})`);
+}

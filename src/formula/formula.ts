@@ -1,0 +1,34 @@
+/** A formula as data: the text a person wrote and the tree that mathjs made of it. */
+import type { MathNode } from 'mathjs';
+import type { Place } from '../errors';
+
+export interface Formula {
+  /** As written, for messages. */
+  readonly text: string;
+  /** Where it was written, for messages. */
+  readonly place: Place;
+  /** Checked tree: numbers, names, + - * / ^, unary minus and the allowed functions only. */
+  readonly tree: MathNode;
+  /** Names used, in order of first use: measurements, parameters and coordinates (`side_hip.x`). */
+  readonly names: readonly string[];
+}
+
+/** Millimeters in each unit that a formula may write behind a number. */
+export const UNIT_NAMES: ReadonlyMap<string, number> = new Map([
+  ['inch', 25.4],
+  ['cm', 10],
+  ['mm', 1],
+]);
+
+/** The functions a formula may call, with the number of arguments each takes. */
+export const FUNCTIONS: ReadonlyMap<string, { readonly least: number; readonly most: number }> =
+  new Map([
+    ['abs', { least: 1, most: 1 }],
+    ['sqrt', { least: 1, most: 1 }],
+    ['min', { least: 2, most: 8 }],
+    ['max', { least: 2, most: 8 }],
+    ['sin', { least: 1, most: 1 }],
+    ['cos', { least: 1, most: 1 }],
+    ['tan', { least: 1, most: 1 }],
+    ['atan', { least: 1, most: 1 }],
+  ]);

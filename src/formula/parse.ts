@@ -1,0 +1,172 @@
+/** Text to checked formula: mathjs parses, this file decides what may stay. */
+import type {
+  AccessorNode,
+  ConstantNode,
+  FunctionNode,
+  MathNode,
+  OperatorNode,
+  ParenthesisNode,
+  SymbolNode,
+} from 'mathjs';
+import { SymbolNodeDependencies, create, parseDependencies } from 'mathjs/number';
+import type { Place } from '../errors';
+import { InputError } from '../errors';
+import type { Formula } from './formula';
+import { FUNCTIONS, UNIT_NAMES } from './formula';
+
+const math = create({ ...parseDependencies, ...SymbolNodeDependencies });
+
+const OPERATORS = new Set(['+', '-', '*', '/', '^']);
+
+/**
+ * Parses and checks one formula, such as `waist_girth/4 + waist_ease/4` or `waist_to_knee - 2 in`.
+ *
+ * Allowed: numbers, names, `point.x` and `point.y`, + - * / ^ with a whole exponent, parentheses,
+ * the functions in FUNCTIONS, and in, cm or mm behind a number. Throws InputError
+ * `formula-malformed` or `formula-not-allowed` with the formula and its place.
+ */
+export function parseFormula(text: string, place: Place): Formula {
+  let raw: MathNode;
+  try {
+    raw = math.parse(withUnitNames(text));
+  } catch (error) {
+    throw new InputError('formula-malformed', {
+      what: `the formula cannot be read (${error instanceof Error ? error.message : String(error)})`,
+      allowed: 'such as waist_girth/4 + 1 in',
+      got: text,
+      place,
+    });
+  }
+  const names = new Set<string>();
+  const tree = checked(raw, { text, place, names });
+  return { text, place, tree, names: [...names] };
+}
+
+/**
+ * mathjs reads `in` as a conversion and `1 1/2 in` as a product, so the unit takes its full name
+ * and a mixed fraction before a unit its plus sign.
+ */
+function withUnitNames(text: string): string {
+  return text
+    .replace(/(\d+)\s+(\d+)\s*\/\s*(\d+)(?=\s*(?:in|cm|mm)\b)/g, '($1+$2/$3)')
+    .replace(/([\d.)]\s*)in\b/g, '$1inch');
+}
+
+interface Context {
+  readonly text: string;
+  readonly place: Place;
+  readonly names: Set<string>;
+}
+
+function refuse(context: Context, what: string, allowed: string): never {
+  throw new InputError('formula-not-allowed', {
+    what: `${what} is not allowed in a formula`,
+    allowed,
+    got: context.text,
+    place: context.place,
+  });
+}
+
+/** Copies the tree without parentheses and with coordinates as single names; refuses the rest. */
+function checked(node: MathNode, context: Context): MathNode {
+  switch (node.type) {
+    case 'ParenthesisNode':
+      return checked((node as ParenthesisNode).content, context);
+    case 'ConstantNode': {
+      const value: unknown = (node as ConstantNode).value;
+      if (typeof value !== 'number') {
+        const nothing = value === undefined || value === null;
+        refuse(
+          context,
+          nothing ? 'nothing' : `the text or truth value ${String(value)}`,
+          'numbers',
+        );
+      }
+      if (!Number.isFinite(value)) refuse(context, `the number ${String(value)}`, 'finite numbers');
+      return node;
+    }
+    case 'SymbolNode': {
+      const { name } = node as SymbolNode;
+      if (!UNIT_NAMES.has(name)) context.names.add(name);
+      return node;
+    }
+    case 'AccessorNode': {
+      const name = coordinateName(node as AccessorNode);
+      if (name === undefined) refuse(context, `${node.toString()}`, 'point.x and point.y');
+      context.names.add(name);
+      return new math.SymbolNode(name);
+    }
+    case 'OperatorNode':
+      return checkedOperator(node as OperatorNode, context);
+    case 'FunctionNode':
+      return checkedCall(node as FunctionNode, context);
+    default:
+      return refuse(
+        context,
+        NODE_WORDS.get(node.type) ?? node.toString(),
+        'numbers, names, + - * / ^ and parentheses',
+      );
+  }
+}
+
+const NODE_WORDS: ReadonlyMap<string, string> = new Map([
+  ['AssignmentNode', 'an assignment'],
+  ['FunctionAssignmentNode', 'a definition'],
+  ['BlockNode', 'a list of statements'],
+  ['ArrayNode', 'a list in brackets'],
+  ['ObjectNode', 'an object in braces'],
+  ['RangeNode', 'a range with a colon'],
+  ['ConditionalNode', 'a choice with a question mark'],
+  ['RelationalNode', 'a comparison'],
+]);
+
+/** `side_hip.x` for an accessor of exactly that form, otherwise undefined. */
+function coordinateName(node: AccessorNode): string | undefined {
+  const text = node.toString();
+  return /^[A-Za-z_][A-Za-z0-9_]*\.[xy]$/.test(text) ? text : undefined;
+}
+
+function checkedOperator(node: OperatorNode, context: Context): MathNode {
+  if ('isPercentage' in node && node.isPercentage === true)
+    refuse(context, 'a percent sign', 'a plain factor such as 0.5');
+  if (node.implicit && !isMeasuredNumber(node))
+    refuse(
+      context,
+      `the product without a sign in "${node.toString()}"`,
+      '* between factors, and a unit only behind a number',
+    );
+  if (!OPERATORS.has(node.op)) refuse(context, `the operator ${node.op}`, '+ - * / ^');
+  const parts = node.args.map((part) => checked(part, context));
+  if (node.op === '^' && !isWholeNumber(parts[1]))
+    refuse(context, `the power in "${node.toString()}"`, 'a whole number as exponent');
+  return node.map((_part, path) => parts[Number(/\d+/.exec(path)?.[0])] as MathNode);
+}
+
+/** A number, or a fraction or sum of numbers, directly followed by a unit: `2 in`, `1/2 cm`. */
+function isMeasuredNumber(node: OperatorNode): boolean {
+  const [amount, unit] = node.args;
+  if (unit?.type !== 'SymbolNode' || !UNIT_NAMES.has((unit as SymbolNode).name)) return false;
+  return amount?.filter((part) => part.type === 'SymbolNode').length === 0;
+}
+
+function isWholeNumber(node: MathNode | undefined): boolean {
+  return node?.type === 'ConstantNode' && Number.isInteger((node as ConstantNode<number>).value);
+}
+
+function checkedCall(node: FunctionNode, context: Context): MathNode {
+  const allowed = [...FUNCTIONS.keys()].join(', ');
+  // A call of anything but a plain name has no name that could be looked up.
+  const name = typeof node.fn === 'string' ? node.fn : node.fn.name;
+  const arity = FUNCTIONS.get(name);
+  if (arity === undefined) refuse(context, `the function ${name || node.toString()}`, allowed);
+  if (node.args.length < arity.least || node.args.length > arity.most)
+    refuse(
+      context,
+      `${name} with ${node.args.length} arguments`,
+      arity.least === arity.most ? `${arity.least}` : `${arity.least} to ${arity.most}`,
+    );
+  const parts = node.args.map((part) => checked(part, context));
+  return node.map((part, path) =>
+    path === 'fn' ? part : (parts[Number(/\d+/.exec(path)?.[0])] as MathNode),
+  );
+}

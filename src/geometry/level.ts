@@ -1,0 +1,61 @@
+/** Where an outline crosses a level: a horizontal line at a given depth. */
+import { cubicAt } from './cubic';
+import type { Cubic, Segment } from './segment';
+import { SAME_PLACE } from '../tolerance';
+
+/**
+ * The x of every place where the segments meet the level `y`; a line that runs along the level
+ * gives both its ends, and a corner on the level is given once for each segment that meets it.
+ */
+export function crossingsAtLevel(segments: readonly Segment[], y: number): readonly number[] {
+  return segments.flatMap((segment) =>
+    segment.kind === 'line'
+      ? lineCrossings(segment.from, segment.to, y)
+      : cubicCrossings(segment, y),
+  );
+}
+
+function lineCrossings(
+  from: { x: number; y: number },
+  to: { x: number; y: number },
+  y: number,
+): readonly number[] {
+  const above = Math.abs(from.y - y) <= SAME_PLACE;
+  const below = Math.abs(to.y - y) <= SAME_PLACE;
+  if (above || below) return [...(above ? [from.x] : []), ...(below ? [to.x] : [])];
+  if ((from.y - y) * (to.y - y) > 0) return [];
+  return [from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x)];
+}
+
+/** Parts into which a cubic is cut so that each holds at most one crossing in practice. */
+const PARTS = 32;
+
+function cubicCrossings(cubic: Cubic, y: number): readonly number[] {
+  const found: number[] = [];
+  const offset = (t: number): number => cubicAt(cubic, t).y - y;
+  for (const end of [cubic.from, cubic.to])
+    if (Math.abs(end.y - y) <= SAME_PLACE) found.push(end.x);
+  // A cubic stays within the span of its control points, so most levels miss it altogether.
+  const { from, leave, arrive, to } = cubic;
+  const highest = Math.min(from.y, leave.y, arrive.y, to.y);
+  const lowest = Math.max(from.y, leave.y, arrive.y, to.y);
+  if (y <= highest + SAME_PLACE || y >= lowest - SAME_PLACE) return found;
+  for (let i = 0; i < PARTS; i++) {
+    let low = i / PARTS;
+    let high = (i + 1) / PARTS;
+    const start = offset(low);
+    if (start * offset(high) >= 0 && Math.abs(start) > 0) continue;
+    if (start === 0) {
+      if (i > 0) found.push(cubicAt(cubic, low).x);
+      continue;
+    }
+    while (high - low > 1e-14) {
+      const middle = (low + high) / 2;
+      if (middle === low || middle === high) break;
+      if (offset(middle) * start > 0) low = middle;
+      else high = middle;
+    }
+    found.push(cubicAt(cubic, low).x);
+  }
+  return found;
+}

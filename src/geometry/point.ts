@@ -1,0 +1,63 @@
+/** Points and vectors in the plane, in millimeters: x from the center line out, y down the body. */
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export function point(x: number, y: number): Point {
+  return { x, y };
+}
+
+export function add(a: Point, b: Point): Point {
+  return { x: a.x + b.x, y: a.y + b.y };
+}
+
+/** The vector from `b` to `a`. */
+export function subtract(a: Point, b: Point): Point {
+  return { x: a.x - b.x, y: a.y - b.y };
+}
+
+export function scale(a: Point, factor: number): Point {
+  return { x: a.x * factor, y: a.y * factor };
+}
+
+export function dot(a: Point, b: Point): number {
+  return a.x * b.x + a.y * b.y;
+}
+
+/** z of the cross product: positive where `b` lies clockwise from `a` on paper (y runs down). */
+export function cross(a: Point, b: Point): number {
+  return a.x * b.y - a.y * b.x;
+}
+
+export function length(a: Point): number {
+  return Math.sqrt(a.x * a.x + a.y * a.y);
+}
+
+export function distance(a: Point, b: Point): number {
+  const x = a.x - b.x;
+  const y = a.y - b.y;
+  return Math.sqrt(x * x + y * y);
+}
+
+/** The point at `t` of the way from `a` (0) to `b` (1). */
+export function between(a: Point, b: Point, t: number): Point {
+  return { x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t };
+}
+
+/** Unit vector; the zero vector stays zero. */
+export function unit(a: Point): Point {
+  const l = length(a);
+  return l === 0 ? a : { x: a.x / l, y: a.y / l };
+}
+
+/** A quarter turn, from +x to +y (clockwise on paper). */
+export function quarterTurn(a: Point): Point {
+  return { x: -a.y, y: a.x };
+}
+
+/** Angle in degrees, 0 to 180, between two directions. */
+export function angleBetween(a: Point, b: Point): number {
+  return (Math.atan2(Math.abs(cross(a, b)), dot(a, b)) * 180) / Math.PI;
+}

@@ -1,0 +1,52 @@
+/** One stretch of an outline: a straight line or a cubic Bézier curve. */
+import type { Point } from './point';
+import { distance, subtract } from './point';
+import { cubicAt, cubicLength, cubicTangent } from './cubic';
+
+export interface Line {
+  readonly kind: 'line';
+  readonly from: Point;
+  readonly to: Point;
+}
+
+export interface Cubic {
+  readonly kind: 'cubic';
+  readonly from: Point;
+  /** The handle that sets the direction at `from`. */
+  readonly leave: Point;
+  /** The handle that sets the direction at `to`. */
+  readonly arrive: Point;
+  readonly to: Point;
+}
+
+export type Segment = Line | Cubic;
+
+/** Arc length in millimeters. */
+export function segmentLength(segment: Segment): number {
+  return segment.kind === 'line' ? distance(segment.from, segment.to) : cubicLength(segment);
+}
+
+/** The point at parameter `t`, 0 to 1; on a cubic `t` is not a share of its length. */
+export function segmentAt(segment: Segment, t: number): Point {
+  if (segment.kind === 'cubic') return cubicAt(segment, t);
+  const { from, to } = segment;
+  return { x: from.x + (to.x - from.x) * t, y: from.y + (to.y - from.y) * t };
+}
+
+/** Direction of travel at parameter `t`, not normalized. */
+export function segmentTangent(segment: Segment, t: number): Point {
+  return segment.kind === 'cubic' ? cubicTangent(segment, t) : subtract(segment.to, segment.from);
+}
+
+/** The same stretch traveled the other way. */
+export function reversed(segment: Segment): Segment {
+  return segment.kind === 'line'
+    ? { kind: 'line', from: segment.to, to: segment.from }
+    : {
+        kind: 'cubic',
+        from: segment.to,
+        leave: segment.arrive,
+        arrive: segment.leave,
+        to: segment.from,
+      };
+}

@@ -1,0 +1,39 @@
+/** A range graded from its base: what every check and every drawing reads. */
+import type { Measure } from '../measure/finished';
+import type { Piece, PiecePlan } from '../pattern/piece';
+import type { GradeRules } from './rules';
+
+export interface GradedSize {
+  readonly label: string;
+  /** The body measurements that the draft used, in mm. */
+  readonly body: ReadonlyMap<string, number>;
+  /** The style's parameters in this size, in mm or plain numbers. */
+  readonly parameters: ReadonlyMap<string, number>;
+  /** The size drafted anew from its own column, laid on the stack point. */
+  readonly draft: readonly Piece[];
+  /** The size graded: base plus rules. */
+  readonly pieces: readonly Piece[];
+  /** Measured from the graded outlines. */
+  readonly measures: readonly Measure[];
+}
+
+export interface GradedRange {
+  readonly base: string;
+  readonly stackPoint: string;
+  /** mm, or undefined where the rules are not rounded. */
+  readonly roundingStep: number | undefined;
+  readonly plans: readonly PiecePlan[];
+  /** The rules as derived, before any rounding. */
+  readonly exactRules: GradeRules;
+  /** The rules as applied. */
+  readonly rules: GradeRules;
+  /** From the smallest to the largest. */
+  readonly sizes: readonly GradedSize[];
+}
+
+/** A finished measure of one size, in mm. Throws a RangeError if it is not taken. */
+export function measureOf(size: GradedSize, name: string): number {
+  const measure = size.measures.find((m) => m.name === name);
+  if (measure === undefined) throw new RangeError(`no measure ${name}`);
+  return measure.value;
+}

@@ -1,0 +1,29 @@
+/** The stack point: the point of each piece on which all sizes lie, and the zero of its rules. */
+import { InputError } from '../errors';
+import { subtract } from '../geometry/point';
+import type { Piece, PiecePlan } from '../pattern/piece';
+import { pointOf } from '../pattern/piece';
+
+/** The default: center line at the waist. */
+export const CENTER_WAIST = 'center_waist';
+
+/** Checks that every piece has the point. Throws InputError `point-unknown` naming those shared. */
+export function checkStackPoint(plans: readonly PiecePlan[], name: string): void {
+  const shared = (plans[0]?.pointNames ?? []).filter((candidate) =>
+    plans.every((plan) => plan.pointNames.includes(candidate)),
+  );
+  if (shared.includes(name)) return;
+  throw new InputError('point-unknown', {
+    what: 'the pieces do not all have this stack point',
+    allowed: shared.join(', '),
+    got: name,
+    place: { option: '--stack' },
+  });
+}
+
+/** The piece moved, not turned, so that its stack point is zero. */
+export function stackOn(piece: Piece, name: string): Piece {
+  const zero = pointOf(piece, name);
+  if (zero.x === 0 && zero.y === 0) return piece;
+  return { plan: piece.plan, points: piece.points.map((p) => subtract(p, zero)) };
+}

@@ -1,0 +1,23 @@
+/** The library: the whole engine as pure functions over text and values. It touches no file. */
+export { gradeChart } from './pipeline';
+export type { GradeRequest, GradeResult } from './pipeline';
+export { resultFiles } from './result-files';
+export type { ResultFile } from './result-files';
+export { readChart } from './chart/read-chart';
+export { writeChart } from './chart/write-chart';
+export type { MeasurementRow, SizeChart } from './chart/size-chart';
+export { readStyle } from './draft/style-file';
+export type { StyleChoice } from './draft/style-file';
+export { STYLES } from './draft/styles';
+export type { Setting, Style } from './draft/styles';
+export type { GradedRange, GradedSize } from './grade/graded-range';
+export { measureOf } from './grade/graded-range';
+export { stepsOf } from './grade/rules';
+export type { GradeRules } from './grade/rules';
+export type { Finding, Severity } from './check/finding';
+export type { Piece, PiecePlan, Edge } from './pattern/piece';
+export { outlineSegments, pointOf, seamLength } from './pattern/piece';
+export { InputError } from './errors';
+export type { InputErrorCode, Place } from './errors';
+export type { LengthUnit } from './units';
+export { fromMillimeters, toMillimeters } from './units';

@@ -1,0 +1,138 @@
+/** The main job as a pure function: chart text in, graded range and findings out; no file. */
+import { chartNotes } from './chart/chart-notes';
+import { parseLength } from './chart/number-cell';
+import { needValues } from './chart/need-values';
+import { readChart } from './chart/read-chart';
+import type { SizeChart } from './chart/size-chart';
+import { checkChart } from './check/chart';
+import { checkRange } from './check/range';
+import type { Finding } from './check/finding';
+import { bySeverity } from './check/finding';
+import { compileBlock } from './draft/compile-block';
+import type { ResolvedParameter } from './draft/parameters';
+import { resolveParameters } from './draft/parameters';
+import type { StyleChoice } from './draft/style-file';
+import type { Style } from './draft/styles';
+import { findStyle } from './draft/styles';
+import { InputError } from './errors';
+import { gradeRange } from './grade/grade-range';
+import type { GradedRange, GradedSize } from './grade/graded-range';
+import { CENTER_WAIST } from './grade/stack';
+import type { LengthDisplay, LengthUnit } from './units';
+
+export interface GradeRequest {
+  /** Text of the chart, CSV. */
+  readonly chart: string;
+  /** Its name for messages. */
+  readonly file?: string;
+  /** Label of the base size. */
+  readonly base: string;
+  /** Name of a style of the engine, or what `readStyle` gave; `pencil` if absent. */
+  readonly style?: string | StyleChoice;
+  /** Parameters set on top of the style: name to value or formula. */
+  readonly set?: Readonly<Record<string, string>>;
+  /** Labels of the sizes to show; all if absent. The rules always come from the whole chart. */
+  readonly sizes?: readonly string[];
+  /** Rounding step such as `1/16in` or `0.5mm`; a bare number is in the chart's unit. */
+  readonly round?: string;
+  /** Point on which the sizes are stacked. */
+  readonly stack?: string;
+  /** Unit of tables, drawings and messages; the chart's if absent. */
+  readonly unit?: LengthUnit;
+  /** Shows inches as fractions. */
+  readonly fractions?: boolean;
+  /** Published tables to compare the chart with; a choice that fits the chart if absent. */
+  readonly against?: readonly string[];
+}
+
+export interface GradeResult {
+  readonly chart: SizeChart;
+  readonly style: Style;
+  readonly parameters: readonly ResolvedParameter[];
+  readonly range: GradedRange;
+  /** The sizes asked for. */
+  readonly shown: readonly GradedSize[];
+  readonly display: LengthDisplay;
+  /** Gravest first. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
+ * be used; what is wrong with the skirt itself comes back as findings.
+ */
+export function gradeChart(request: GradeRequest): GradeResult {
+  const chart = readChart(request.chart, request.file ?? 'chart');
+  const base = knownSize(chart, request.base, '--base');
+  const labels = request.sizes?.map((label) => knownSize(chart, label, '--sizes'));
+  const display: LengthDisplay = {
+    unit: request.unit ?? chart.unit,
+    fractions: request.fractions ?? false,
+  };
+  const roundingStep = request.round === undefined ? undefined : stepOf(request.round, chart.unit);
+  const { style, settings } = chosenStyle(request);
+  const chartRows = chart.rows.map((row) => row.name);
+  const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
+  const drafter = compileBlock(style.block, parameters, chartRows);
+  const columns = drafter.measurements.map((name) => needValues(chart, name));
+
+  const drafted = chart.sizes.map((label, i) => {
+    const body = columns.map((column) => column[i] as number);
+    return {
+      label,
+      body: new Map(drafter.measurements.map((name, k) => [name, body[k] as number])),
+      draft: drafter.draft(body, label),
+    };
+  });
+  const range = gradeRange(drafter.plans, drafted, {
+    base,
+    stackPoint: request.stack ?? CENTER_WAIST,
+    roundingStep,
+  });
+  return {
+    chart,
+    style,
+    parameters,
+    range,
+    shown: range.sizes.filter(({ label }) => labels === undefined || labels.includes(label)),
+    display,
+    findings: bySeverity([
+      ...chartNotes(chart),
+      ...checkRange(range, display),
+      ...checkChart(chart, display, request.against),
+    ]),
+  };
+}
+
+function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice {
+  const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
+  const settings = Object.entries(set).map(([parameter, value]) => ({
+    parameter,
+    value,
+    note: 'set by the caller',
+    place: { option: '--set' },
+  }));
+  return { style: choice.style, settings: [...choice.settings, ...settings] };
+}
+
+function knownSize(chart: SizeChart, label: string, option: string): string {
+  if (chart.sizes.includes(label.trim())) return label.trim();
+  throw new InputError('size-unknown', {
+    what: 'the chart has no such size',
+    allowed: chart.sizes.join(', '),
+    got: label,
+    place: { option, file: chart.file },
+  });
+}
+
+function stepOf(text: string, unit: LengthUnit): number {
+  const step = parseLength(text, unit);
+  // Coarser than half an inch is no rounding but another pattern.
+  if (step !== undefined && step > 0 && step <= 12.7) return step;
+  throw new InputError('bad-option', {
+    what: 'the rounding step is not usable',
+    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
+    got: text,
+    place: { option: '--round' },
+  });
+}

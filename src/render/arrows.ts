@@ -1,0 +1,58 @@
+/** Arrows of the trade: the grainline, and the bracket that says that an edge lies on the fold. */
+import type { Point } from '../geometry/point';
+import { add, between, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
+import type { Group, PathShape } from './scene';
+import { filled, polyline } from './scene';
+import { INK } from './size-style';
+import type { Sketch } from './sketch';
+import { block, heightOf, sketchOf } from './sketch';
+
+const LINE = { color: INK, width: 0.4 };
+/** mm. */
+const HEAD_LENGTH = 7;
+const HEAD_WIDTH = 4.5;
+/** mm from the middle of the grainline to the middle of its word. */
+const WORD_OFF = 7;
+/** mm from the fold to the bar of its bracket, and to the tips of its arrows. */
+export const BRACKET_DEPTH = 15;
+const BRACKET_TIP = 1;
+
+/** A line along the grain, which runs down the piece, with a head at both ends and its word. */
+export function grainline(length: number, size: number): Sketch {
+  const top = point(0, 0);
+  const bottom = point(0, length);
+  const neck = HEAD_LENGTH - 1;
+  const word = block([{ words: 'GRAIN', size }], -90);
+  const beside: Group = {
+    kind: 'group',
+    offset: point(-WORD_OFF, length / 2),
+    children: word.shapes,
+  };
+  return sketchOf([
+    polyline('grainline', [point(0, neck), point(0, length - neck)], LINE),
+    head(top, subtract(top, bottom)),
+    head(bottom, subtract(bottom, top)),
+    ...(length < heightOf(word) ? [] : [beside]),
+  ]);
+}
+
+/** A bar beside the fold from `start` to `end` whose ends point at it; `inward` has length 1. */
+export function foldBracket(start: Point, end: Point, inward: Point): readonly PathShape[] {
+  const off = (p: Point, depth: number): Point => add(p, scale(inward, depth));
+  const ends = [between(start, end, 0.1), between(start, end, 0.9)] as const;
+  const [a, b] = ends;
+  const neck = BRACKET_TIP + HEAD_LENGTH - 1;
+  const bar = [off(a, neck), off(a, BRACKET_DEPTH), off(b, BRACKET_DEPTH), off(b, neck)];
+  return [
+    polyline('fold-bracket', bar, LINE),
+    ...ends.map((p) => head(off(p, BRACKET_TIP), scale(inward, -1))),
+  ];
+}
+
+/** A filled arrowhead with its tip at `tip`. */
+function head(tip: Point, direction: Point): PathShape {
+  const ahead = unit(direction);
+  const base = subtract(tip, scale(ahead, HEAD_LENGTH));
+  const half = scale(quarterTurn(ahead), HEAD_WIDTH / 2);
+  return filled('arrowhead', [tip, add(base, half), subtract(base, half)], INK);
+}

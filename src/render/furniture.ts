@@ -1,0 +1,119 @@
+/** The furniture of a sheet: title, legend of the sizes, facts, test squares, notes. */
+import { point } from '../geometry/point';
+import { toMillimeters } from '../units';
+import type { Shape } from './scene';
+import { polyline, rectangle } from './scene';
+import type { SizeStyle } from './size-style';
+import { INK, SOFT_INK } from './size-style';
+import type { Sketch } from './sketch';
+import { sketchOf } from './sketch';
+import { CAP_MIDDLE, LEADING, text, textWidth, wrapped } from './type';
+
+/** Type sizes, mm. */
+const TITLE = 20;
+const SUBTITLE = 10;
+const BODY = 8;
+/** mm from one row to the next. */
+const ROW = 12;
+
+/** Title and subtitle, as wide as `width` allows, over a rule. */
+export function titleBlock(title: string, subtitle: string, width: number): Sketch {
+  const lines = [
+    ...wrapped(title, TITLE, width).map((words) => ({ words, size: TITLE, bold: true })),
+    ...wrapped(subtitle, SUBTITLE, width).map((words) => ({ words, size: SUBTITLE, bold: false })),
+  ];
+  let y = 0;
+  const shapes: Shape[] = lines.map(({ words, size, bold }, i) => {
+    y += i === 0 ? size : LEADING * size;
+    return text(words, point(0, y), size, { weight: bold ? 'bold' : 'normal' });
+  });
+  y += SUBTITLE;
+  const rule = polyline('rule', [point(0, y), point(width, y)], { color: INK, width: 0.8 });
+  return sketchOf([...shapes, rule]);
+}
+
+export interface LegendEntry {
+  readonly label: string;
+  readonly style: SizeStyle;
+}
+
+const SAMPLE = 44;
+/** Rows in a column of the legend before a further column is begun. */
+const MOST_ROWS = 10;
+
+/** Each size with a sample of its line, in columns, smallest first. */
+export function legend(entries: readonly LegendEntry[]): Sketch {
+  const columns = Math.ceil(entries.length / MOST_ROWS);
+  const rows = Math.ceil(entries.length / columns);
+  const named = entries.map(({ label, style }) => ({
+    words: style.base ? `${label} (base)` : label,
+    style,
+  }));
+  const widest = Math.max(...named.map(({ words }) => textWidth(words, BODY)));
+  const columnWidth = SAMPLE + BODY + widest + 2 * BODY;
+  const shapes = named.flatMap(({ words, style }, i): Shape[] => {
+    const left = Math.floor(i / rows) * columnWidth;
+    const y = HEADED + ROW * (i % rows);
+    const middle = y - CAP_MIDDLE * BODY;
+    return [
+      polyline('sample', [point(left, middle), point(left + SAMPLE, middle)], style.outline),
+      text(words, point(left + SAMPLE + BODY, y), BODY, {
+        weight: style.base ? 'bold' : 'normal',
+      }),
+    ];
+  });
+  return sketchOf([heading('Sizes'), ...shapes]);
+}
+
+/** Facts of the sheet, each a name and a value. */
+export function facts(rows: readonly (readonly [name: string, value: string])[]): Sketch {
+  const values = Math.max(...rows.map(([name]) => textWidth(name, BODY))) + BODY;
+  const shapes = rows.flatMap(([name, value], i) => {
+    const y = HEADED + ROW * i;
+    return [
+      text(name, point(0, y), BODY, { color: SOFT_INK }),
+      text(value, point(values, y), BODY),
+    ];
+  });
+  return sketchOf([heading('This sheet'), ...shapes]);
+}
+
+/** mm between the two test squares. */
+const BETWEEN_SQUARES = 20;
+
+/** A square of 100 mm and one of 4 in: a printer that is off shows in one of them at once. */
+export function testSquares(): Sketch {
+  const metric = testSquare(0, 100, '100 mm');
+  const inch = testSquare(100 + BETWEEN_SQUARES, toMillimeters(4, 'in'), '4 in');
+  return sketchOf([heading('Print at 100 %, then measure both squares'), ...metric, ...inch]);
+}
+
+function testSquare(left: number, side: number, length: string): readonly Shape[] {
+  const top = BODY + 6;
+  const box = { left, top, right: left + side, bottom: top + side };
+  const middle = point(left + side / 2, top + side / 2);
+  return [
+    rectangle('test-square', box, { color: INK, width: 0.4 }),
+    text('TEST SQUARE', point(middle.x, middle.y), BODY, { weight: 'bold', anchor: 'middle' }),
+    text(length, point(middle.x, box.bottom - 5), BODY, { anchor: 'middle' }),
+    text(length, point(left + 5 + 0.72 * BODY, middle.y), BODY, {
+      anchor: 'middle',
+      rotation: -90,
+    }),
+  ];
+}
+
+/** Sentences one below the other, as wide as `width` allows. */
+export function notes(sentences: readonly string[], width: number): Sketch {
+  const lines = sentences.flatMap((sentence) => wrapped(sentence, BODY + 1, width));
+  return sketchOf(
+    lines.map((line, i) => text(line, point(0, (i + 1) * LEADING * (BODY + 1)), BODY + 1)),
+  );
+}
+
+/** mm from the top of a block to the baseline of its first row below the heading. */
+const HEADED = BODY + 14;
+
+function heading(words: string): Shape {
+  return text(words, point(0, BODY), BODY, { weight: 'bold' });
+}

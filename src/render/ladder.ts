@@ -1,0 +1,110 @@
+/** Ladders: the labels of the sizes beside a corner of the nest, each led to its own line. */
+import type { Box } from '../geometry/bounds';
+import { joinBoxes, pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { Shape, Stroke } from './scene';
+import { polyline } from './scene';
+import type { SizeStyle } from './size-style';
+import { CAP_MIDDLE, text, textBox, textWidth } from './type';
+
+/** One size at the corner: where its line turns, and how it is drawn. */
+export interface Rung {
+  readonly label: string;
+  readonly at: Point;
+  readonly style: SizeStyle;
+}
+
+/** Which way the leaders leave the nest, and to which side the labels stand. */
+export interface LadderWay {
+  readonly leave: 'up' | 'down' | 'sideways';
+  readonly side: 'left' | 'right';
+}
+
+/** Shapes for each rung in the order given, and the box around all of them. */
+export interface Ladder {
+  readonly rungs: readonly (readonly Shape[])[];
+  readonly box: Box;
+}
+
+const LABEL = 8;
+/** mm from one label to the next across the lines. */
+const PITCH = 10.5;
+/** mm between the corner and its leader, so that nobody takes the leader for a seam. */
+const OFF = 2.5;
+/** mm from the nest to the first label. */
+const CLEAR = 12;
+/** mm of level line before a label. */
+const ELBOW = 4;
+/** mm between a leader and the label next to it. */
+const GAP = 2;
+/** mm over which slanted leaders spread out. */
+const FAN = 30;
+
+/** The ladder at a corner of a nest whose lines all lie within `nest`. */
+export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box): Ladder {
+  const routes = way.leave === 'sideways' ? fan(rungs, way, nest) : stairs(rungs, way, nest);
+  const out = way.side === 'right' ? 1 : -1;
+  const drawn = rungs.map(({ label, style: { outline, base } }, i) => {
+    const route = routes[i] ?? [];
+    const end = route.at(-1) ?? point(0, 0);
+    const leader: Stroke = { color: outline.color, width: base ? 0.5 : 0.3 };
+    const words = text(label, point(end.x + out * GAP, end.y + CAP_MIDDLE * LABEL), LABEL, {
+      weight: base ? 'bold' : 'normal',
+      anchor: way.side === 'right' ? 'start' : 'end',
+      color: outline.color,
+    });
+    return { shapes: [polyline('leader', route, leader), words], points: route, words };
+  });
+  return {
+    rungs: drawn.map(({ shapes }) => shapes),
+    box: joinBoxes(drawn.flatMap(({ points, words }) => [pointBounds(points), textBox(words)])),
+  };
+}
+
+/**
+ * Leaders straight away from the nest, each with its label at its foot. A label reaches over the
+ * leaders on its side, so it stands beyond the ends of all that it reaches; where the lines are
+ * far enough apart all labels share one row.
+ */
+function stairs(rungs: readonly Rung[], { leave, side }: LadderWay, nest: Box): Point[][] {
+  const out = side === 'right' ? 1 : -1;
+  const down = leave === 'down' ? 1 : -1;
+  const first = leave === 'down' ? nest.bottom + CLEAR : nest.top - CLEAR;
+  const rows = rungs.map(() => 0);
+  const outward = rungs.map((_, i) => i);
+  // From the outermost line inwards; of lines in one place the larger size counts as outermost.
+  outward.sort((a, b) => out * (xOf(rungs, b) - xOf(rungs, a)) || b - a);
+  outward.forEach((i, rank) => {
+    const reach = ELBOW + GAP + textWidth(rungs[i]?.label ?? '', LABEL) + GAP;
+    const below = outward.slice(0, rank);
+    const reached = below.filter((k) => out * (xOf(rungs, k) - xOf(rungs, i)) < reach);
+    rows[i] = Math.max(0, ...reached.map((k) => (rows[k] ?? 0) + 1));
+  });
+  return rungs.map(({ at }, i) => {
+    const y = first + down * PITCH * (rows[i] ?? 0);
+    return [point(at.x, at.y + down * OFF), point(at.x, y), point(at.x + out * ELBOW, y)];
+  });
+}
+
+function xOf(rungs: readonly Rung[], i: number): number {
+  return rungs[i]?.at.x ?? 0;
+}
+
+/** Level leaders out of the nest that spread to a column of labels, for lines one above another. */
+function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box): Point[][] {
+  const out = side === 'right' ? 1 : -1;
+  const edge = side === 'right' ? nest.right : nest.left;
+  const downward = rungs.map((_, i) => i);
+  downward.sort((a, b) => (rungs[a]?.at.y ?? 0) - (rungs[b]?.at.y ?? 0) || a - b);
+  const middle = rungs.reduce((sum, { at }) => sum + at.y, 0) / rungs.length;
+  return rungs.map(({ at }, i) => {
+    const y = middle + PITCH * (downward.indexOf(i) - (rungs.length - 1) / 2);
+    return [
+      point(at.x + out * OFF, at.y),
+      point(edge + out * CLEAR, at.y),
+      point(edge + out * (CLEAR + FAN), y),
+      point(edge + out * (CLEAR + FAN + ELBOW), y),
+    ];
+  });
+}

@@ -1,0 +1,20 @@
+/** What the drawings are made from. */
+import type { Piece } from '../pattern/piece';
+import type { LengthDisplay } from '../units';
+
+/** A graded range ready to be drawn. */
+export interface NestDrawing {
+  readonly title: string;
+  /** Label of the base size; it need not be among the sizes. */
+  readonly baseSize: string;
+  /** Name of the point on which the sizes are stacked. */
+  readonly stackPoint: string;
+  readonly display: LengthDisplay;
+  /** Smallest first; every size has the same pieces. */
+  readonly sizes: readonly DrawnSize[];
+}
+
+export interface DrawnSize {
+  readonly label: string;
+  readonly pieces: readonly Piece[];
+}

@@ -1,0 +1,23 @@
+/** The nest: all sizes of every piece on one sheet, stacked on one point. */
+import type { NestDrawing } from './nest-drawing';
+import type { Scene } from './scene';
+import { sheet } from './sheet';
+import { sizeIds } from './size-id';
+import { sizeStyle } from './size-style';
+import { sizesShown } from './wording';
+
+/** Type size in mm of the sizes' line on a piece. */
+const CAPTION = 9;
+
+export function nestSheet(drawing: NestDrawing): Scene {
+  const labels = drawing.sizes.map(({ label }) => label);
+  const ids = sizeIds(labels);
+  const sizes = drawing.sizes.map((size, rank) => ({
+    ...size,
+    id: ids[rank] ?? '',
+    style: sizeStyle(rank, size.label === drawing.baseSize),
+  }));
+  const shown = sizesShown(labels);
+  const count = labels.length === 1 ? '1 size' : `${labels.length} sizes`;
+  return sheet(drawing, sizes, `Nest of ${count}. ${shown}.`, { words: shown, size: CAPTION });
+}

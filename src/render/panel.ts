@@ -1,0 +1,53 @@
+/** One piece on a sheet: the lines of every size with their labels, and its common words. */
+import type { Box } from '../geometry/bounds';
+import { boxesOverlap, joinBoxes } from '../geometry/bounds';
+import { pointOf } from '../pattern/piece';
+import type { LengthDisplay } from '../units';
+import { ladderCorners } from './corner-ladders';
+import type { Ladder } from './ladder';
+import { ladder } from './ladder';
+import type { NestedPiece } from './nested-piece';
+import { pieceLines } from './piece-lines';
+import { pieceWords } from './piece-words';
+import type { Shape } from './scene';
+import type { Line } from './sketch';
+
+/** All in the coordinates of the piece. */
+export interface Panel {
+  readonly name: string;
+  /** The shapes of each size, in the order of the sizes. */
+  readonly sizes: readonly (readonly Shape[])[];
+  readonly common: readonly Shape[];
+  readonly box: Box;
+}
+
+/** `caption` says on the piece which sizes it shows. */
+export function panel(nested: NestedPiece, caption: Line, display: LengthDisplay): Panel {
+  const words = pieceWords(nested, caption, display);
+  const ladders = laddersOf(nested);
+  return {
+    name: nested.reference.plan.name,
+    sizes: nested.sizes.map(({ piece, style }, i) => [
+      ...pieceLines(piece, style),
+      ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
+    ]),
+    common: words.shapes,
+    box: joinBoxes([nested.box, words.box, ...ladders.map(({ box }) => box)]),
+  };
+}
+
+/** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */
+function laddersOf(nested: NestedPiece): readonly Ladder[] {
+  if (nested.sizes.length < 2) return [];
+  const ladders: Ladder[] = [];
+  for (const corner of ladderCorners(nested)) {
+    const rungs = nested.sizes.map(({ label, style, piece }) => ({
+      label,
+      style,
+      at: pointOf(piece, corner.name),
+    }));
+    const next = ladder(rungs, corner, nested.box);
+    if (!ladders.some(({ box }) => boxesOverlap(box, next.box))) ladders.push(next);
+  }
+  return ladders;
+}

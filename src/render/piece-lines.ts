@@ -1,0 +1,80 @@
+/** The lines of a piece that belong to one size: outline with darts, corners, marked lines. */
+import { cubicPart } from '../geometry/cubic';
+import type { Point } from '../geometry/point';
+import { angleBetween, length } from '../geometry/point';
+import type { Segment } from '../geometry/segment';
+import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
+import type { MarkedLine, Piece } from '../pattern/piece';
+import { outlineSegments, pointOf } from '../pattern/piece';
+import type { PathShape, Stroke } from './scene';
+import { polyline } from './scene';
+import type { SizeStyle } from './size-style';
+
+/** degrees. An outline that turns by less runs on smoothly and has no corner. */
+export const CORNER = 20;
+
+/** mm of solid line on both sides of a corner. */
+const CORNER_ARM = 5;
+
+/** Ink and gap in mm of the lines within a piece, and their width. */
+const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
+  'hip-line': { width: 0.4, dash: [2, 2] },
+  'zip-allowance': { width: 0.4, dash: [7, 2] },
+};
+
+/** Paths in the piece's own coordinates, which the outline repeats as they are. */
+export function pieceLines(piece: Piece, { outline, base }: SizeStyle): readonly PathShape[] {
+  const segments = outlineSegments(piece);
+  const { color, width, dash } = outline;
+  return [
+    ...piece.plan.marks.map((mark) =>
+      polyline(mark.name, markPoints(piece, mark), {
+        ...MARKS[mark.name],
+        color,
+        width: MARKS[mark.name].width + (base ? 0.1 : 0),
+      }),
+    ),
+    { kind: 'path', part: 'outline', segments, closed: true, stroke: outline },
+    // A gap between dashes must not hide the place where a line turns.
+    ...(dash === undefined
+      ? []
+      : [
+          {
+            kind: 'path' as const,
+            part: 'corners',
+            segments: cornerArms(segments),
+            closed: false,
+            stroke: { color, width },
+          },
+        ]),
+  ];
+}
+
+export function markPoints(piece: Piece, mark: MarkedLine): readonly Point[] {
+  return mark.through.map((name) => pointOf(piece, name));
+}
+
+/** Degrees by which an outline turns where one segment meets the next. */
+export function turn(arriving: Segment, leaving: Segment): number {
+  return angleBetween(segmentTangent(arriving, 1), segmentTangent(leaving, 0));
+}
+
+/** Both arms of every corner, each corner as one stroke. */
+function cornerArms(segments: readonly Segment[]): readonly Segment[] {
+  const drawn = segments.filter((segment) => length(segmentTangent(segment, 0)) > 0);
+  return drawn.flatMap((leaving, i) => {
+    const arriving = drawn.at(i - 1);
+    if (arriving === undefined || turn(arriving, leaving) < CORNER) return [];
+    return [reversed(arm(reversed(arriving))), arm(leaving)];
+  });
+}
+
+/** The first few millimeters of a segment, a third of it at most. */
+function arm(segment: Segment): Segment {
+  const speed = length(segmentTangent(segment, 0));
+  const end = Math.min(1 / 3, CORNER_ARM / speed);
+  const { from } = segment;
+  return segment.kind === 'cubic'
+    ? { kind: 'cubic', ...cubicPart(segment, 0, end), from }
+    : { kind: 'line', from, to: segmentAt(segment, end) };
+}

@@ -1,0 +1,75 @@
+/** What is drawn once on a piece for all its sizes: its words, the grainline, the fold. */
+import type { Box } from '../geometry/bounds';
+import { joinBoxes, pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { add, between, point } from '../geometry/point';
+import type { LengthDisplay } from '../units';
+import { grainline } from './arrows';
+import { centerLines } from './center-line';
+import { roomIn } from './free-space';
+import type { NestedPiece } from './nested-piece';
+import { markPoints } from './piece-lines';
+import type { Line, Sketch } from './sketch';
+import { block, blocks, leftOf } from './sketch';
+import { cutting, spelled } from './wording';
+import { zipWords } from './zip-words';
+
+/** Type sizes, mm. */
+const WORDS = 8;
+const NAME = 16;
+/** Lengths of the grainline that are tried, as shares of the height of the piece. */
+const GRAIN = [0.4, 0.3, 0.2, 0.1];
+
+/** The common shapes of a piece; `sizes` is the line that says which sizes it shows. */
+export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisplay): Sketch {
+  const { plan } = nested.reference;
+  const room = roomIn(nested.around);
+  const home = commonBox(nested);
+  const height = home.bottom - home.top;
+  const centered = (share: number): Point =>
+    point((home.left + home.right) / 2, home.top + share * height);
+
+  const title: readonly Line[] = [
+    { words: spelled(plan.name), size: NAME, weight: 'bold' },
+    sizes,
+    { words: cutting(plan), size: WORDS + 1 },
+  ];
+  const grainlines = GRAIN.map((share) => grainline(share * height, WORDS));
+  const centers = centerLines(nested, room, WORDS);
+  const name = room.put(blocks(title), centered(0.47));
+  const grain = room.put(grainlines, centered(0.77));
+  const levels = plan.marks
+    .filter((mark) => mark.name !== 'zip-allowance')
+    .map((mark) => {
+      const path = markPoints(nested.reference, mark);
+      const [start = centered(0.3), end = start] = [path[0], path.at(-1)];
+      const above = add(between(start, end, 0.72), point(0, -WORDS));
+      return room.put(blocks([{ words: spelled(mark.name), size: WORDS - 1 }]), above);
+    });
+
+  const zip = zipWords(nested, display);
+  const beside = zip === undefined ? [] : [zip];
+  // A piece too small for its name still gets one.
+  if (name === undefined) {
+    const nest = joinBoxes([nested.box, ...beside.map(({ box }) => box)]);
+    beside.push(leftOf(nest, block(title), centered(0.5).y));
+  }
+  return {
+    shapes: [
+      ...centers,
+      ...[name, grain, ...levels].filter((placed) => placed !== undefined),
+      ...beside.flatMap(({ shapes }) => shapes),
+    ],
+    box: joinBoxes(beside.map(({ box }) => box)),
+  };
+}
+
+/** What the boxes of all sizes have in common: the part of the sheet where words belong. */
+function commonBox({ around }: NestedPiece): Box {
+  return around.outlines.map(pointBounds).reduce((a, b) => ({
+    left: Math.max(a.left, b.left),
+    top: Math.max(a.top, b.top),
+    right: Math.min(a.right, b.right),
+    bottom: Math.min(a.bottom, b.bottom),
+  }));
+}

@@ -1,0 +1,159 @@
+/** The layout common to all sheets: title on top, the pieces in rows, the furniture below. */
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { DrawnSize, NestDrawing } from './nest-drawing';
+import { facts, legend, notes, testSquares, titleBlock } from './furniture';
+import { nestedPiece } from './nested-piece';
+import type { Panel } from './panel';
+import { panel } from './panel';
+import type { Group, Scene, Shape } from './scene';
+import type { SizeStyle } from './size-style';
+import type { Line, Sketch } from './sketch';
+import { heightOf, placedAt, widthOf } from './sketch';
+import { NET_LINES, sheetFacts, TOILE } from './wording';
+
+/** One size as it appears on a sheet. */
+export interface SheetSize extends DrawnSize {
+  /** Identifier of its group. */
+  readonly id: string;
+  readonly style: SizeStyle;
+}
+
+/** mm around the sheet, and between its parts. */
+const MARGIN = 40;
+const BETWEEN = 45;
+/** mm. Beyond this width the pieces go on in a further row, so that a sheet stays printable. */
+const ROW_WIDTH = 1250;
+
+/** A panel and where its zero lies on the sheet. */
+interface PlacedPanel {
+  readonly panel: Panel;
+  readonly zero: Point;
+}
+
+/** A sheet of the sizes given; `caption` is what each piece says about them. */
+export function sheet(
+  drawing: NestDrawing,
+  sizes: readonly SheetSize[],
+  subtitle: string,
+  caption: Line,
+): Scene {
+  const rows = inRows(panelsOf(drawing, sizes, caption));
+  const band = [legend(sizes), facts(sheetFacts(drawing)), testSquares()];
+  const width = Math.ceil(Math.max(...[...rows, band].map(rowWidth)));
+  const title = titleBlock(drawing.title, subtitle, width);
+  const small = notes([NET_LINES, TOILE], width);
+
+  const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
+  const bandTop = pieces.bottom + BETWEEN;
+  const smallTop = bandTop + Math.ceil(Math.max(...band.map(heightOf))) + BETWEEN;
+  const common: Group = {
+    kind: 'group',
+    id: 'common',
+    layer: 'Common',
+    children: [
+      placedAt(title, point(MARGIN, MARGIN)),
+      ...pieces.panels.map(({ panel: { name, common: shapes }, zero }) =>
+        pieceGroup(name, zero, shapes),
+      ),
+      ...justified(band, width).map(({ part, x }) => placedAt(part, point(MARGIN + x, bandTop))),
+      placedAt(small, point(MARGIN, smallTop)),
+    ],
+  };
+  const drawn = sizes.map((size, i) => ({
+    base: size.style.base,
+    group: sizeGroup(
+      size,
+      pieces.panels.map(({ panel: { name, sizes: shapes }, zero }) =>
+        pieceGroup(name, zero, shapes[i] ?? []),
+      ),
+    ),
+  }));
+  return {
+    title: `${drawing.title}: ${subtitle}`,
+    width: width + 2 * MARGIN,
+    height: smallTop + Math.ceil(heightOf(small)) + MARGIN,
+    // The base lies on top where lines coincide.
+    shapes: [
+      ...drawn.filter(({ base }) => !base).map(({ group }) => group),
+      ...drawn.filter(({ base }) => base).map(({ group }) => group),
+      common,
+    ],
+  };
+}
+
+function panelsOf(
+  { display }: NestDrawing,
+  sizes: readonly SheetSize[],
+  caption: Line,
+): readonly Panel[] {
+  const names = sizes[0]?.pieces.map(({ plan }) => plan.name) ?? [];
+  return names.map((name) => {
+    const sized = sizes.flatMap(({ label, style, pieces }) =>
+      pieces.filter(({ plan }) => plan.name === name).map((piece) => ({ label, style, piece })),
+    );
+    return panel(nestedPiece(sized), caption, display);
+  });
+}
+
+/** Panels side by side as long as they fit. */
+function inRows(panels: readonly Panel[]): readonly (readonly Panel[])[] {
+  return panels.reduce<readonly (readonly Panel[])[]>((rows, next) => {
+    const row = rows.at(-1);
+    return row === undefined || rowWidth([...row, next]) > ROW_WIDTH
+      ? [...rows, [next]]
+      : [...rows.slice(0, -1), [...row, next]];
+  }, []);
+}
+
+/** The rows below each other; the zeros of a row lie on one level and on whole millimeters. */
+function placedRows(
+  rows: readonly (readonly Panel[])[],
+  top: number,
+): { readonly panels: readonly PlacedPanel[]; readonly bottom: number } {
+  const panels: PlacedPanel[] = [];
+  let y = top;
+  for (const row of rows) {
+    y += Math.ceil(Math.max(...row.map(({ box }) => -box.top)));
+    for (const { part, x } of inLine(row)) {
+      panels.push({ panel: part, zero: point(Math.ceil(MARGIN + x - part.box.left), y) });
+    }
+    y += Math.ceil(Math.max(...row.map(({ box }) => box.bottom))) + BETWEEN;
+  }
+  return { panels, bottom: y - BETWEEN };
+}
+
+type Boxed = Pick<Sketch, 'box'>;
+
+/** Width of parts side by side, each rounded up so that a zero on a whole millimeter has room. */
+function rowWidth(parts: readonly Boxed[]): number {
+  return (
+    parts.reduce((sum, part) => sum + Math.ceil(widthOf(part)) + 1, 0) +
+    BETWEEN * (parts.length - 1)
+  );
+}
+
+/** Parts side by side, from the left; `x` is the left side of each. */
+function inLine<Part extends Boxed>(
+  parts: readonly Part[],
+  gap = BETWEEN,
+): readonly { readonly part: Part; readonly x: number }[] {
+  return parts.map((part, i) => ({
+    part,
+    x: parts.slice(0, i).reduce((sum, before) => sum + Math.ceil(widthOf(before)) + 1 + gap, 0),
+  }));
+}
+
+/** Parts side by side over the whole `width`, the last one ending at the right. */
+function justified<Part extends Boxed>(parts: readonly Part[], width: number) {
+  const spare = Math.max(0, width - rowWidth(parts)) / Math.max(1, parts.length - 1);
+  return inLine(parts, BETWEEN + spare);
+}
+
+function sizeGroup({ label, id }: SheetSize, children: readonly Shape[]): Group {
+  return { kind: 'group', id, layer: `Size ${label}`, data: { size: label }, children };
+}
+
+function pieceGroup(name: string, offset: Point, children: readonly Shape[]): Group {
+  return { kind: 'group', data: { piece: name }, offset, children };
+}

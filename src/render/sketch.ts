@@ -1,0 +1,85 @@
+/** Parts of a sheet before they have their place: shapes with the room they take. */
+import type { Box } from '../geometry/bounds';
+import { joinBoxes } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { Group, Shape, TextShape } from './scene';
+import { shapeBox } from './shape-box';
+import { CAP_MIDDLE, LEADING, text } from './type';
+
+/** Shapes, and the box that surely holds them, both in the sketch's own coordinates. */
+export interface Sketch {
+  readonly shapes: readonly Shape[];
+  readonly box: Box;
+}
+
+/** One line of a block of words. */
+export interface Line {
+  readonly words: string;
+  /** Type size in mm. */
+  readonly size: number;
+  readonly weight?: TextShape['weight'];
+}
+
+/** Lines below each other, each centered, or one line turned by `rotation` degrees about (0, 0). */
+export function block(lines: readonly Line[], rotation = 0): Sketch {
+  const angle = (rotation * Math.PI) / 180;
+  let y = 0;
+  const shapes = lines.map(({ words, size, weight = 'normal' }, i) => {
+    y += i === 0 ? CAP_MIDDLE * size : LEADING * size;
+    const at = point(-y * Math.sin(angle), y * Math.cos(angle));
+    return text(words, at, size, { weight, anchor: 'middle', rotation });
+  });
+  return sketchOf(shapes);
+}
+
+export function sketchOf(shapes: readonly Shape[]): Sketch {
+  return { shapes, box: joinBoxes(shapes.map(shapeBox)) };
+}
+
+/** Type sizes that are tried where room is short, as shares of the full size. */
+const SMALLER = [1, 0.8, 0.6, 0.45];
+
+/** The same block in full size and in smaller ones, the largest first. */
+export function blocks(lines: readonly Line[], rotation = 0): readonly Sketch[] {
+  return SMALLER.map((share) =>
+    block(
+      lines.map((line) => ({ ...line, size: share * line.size })),
+      rotation,
+    ),
+  );
+}
+
+/** Degrees by which words along a direction are turned so that they read from left or below. */
+export function readingAngle({ x, y }: Point): number {
+  const angle = (Math.atan2(y, x) * 180) / Math.PI;
+  if (angle >= 90) return angle - 180;
+  return angle < -90 ? angle + 180 : angle;
+}
+
+/** The sketch with its top left corner at `corner`. */
+export function placedAt({ shapes, box }: Sketch, corner: Point): Group {
+  const offset = point(corner.x - box.left, corner.y - box.top);
+  return { kind: 'group', offset, children: shapes };
+}
+
+/** The same as a sketch, to be joined with others. */
+export function moved(sketch: Sketch, corner: Point): Sketch {
+  return sketchOf([placedAt(sketch, corner)]);
+}
+
+/** mm between a nest and words beside it. */
+const BESIDE = 5;
+
+/** The sketch to the left of a box, its middle at the height `y`. */
+export function leftOf(box: Box, sketch: Sketch, y: number): Sketch {
+  return moved(sketch, point(box.left - BESIDE - widthOf(sketch), y - heightOf(sketch) / 2));
+}
+
+export function widthOf({ box }: Pick<Sketch, 'box'>): number {
+  return box.right - box.left;
+}
+
+export function heightOf({ box }: Pick<Sketch, 'box'>): number {
+  return box.bottom - box.top;
+}

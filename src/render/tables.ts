@@ -1,0 +1,113 @@
+/** The tables of a graded range as CSV text. */
+import { stringify } from 'csv-stringify/sync';
+import type { Finding } from '../check/finding';
+import type { GradedRange, GradedSize } from '../grade/graded-range';
+import { stepsOf } from '../grade/rules';
+import type { LengthDisplay } from '../units';
+import { tableLength, trimmed } from '../units';
+
+/** `size,piece,point,x_in,y_in`: every point of every graded piece. */
+export function gradedPointsTable(sizes: readonly GradedSize[], display: LengthDisplay): string {
+  const rows = sizes.flatMap(({ label, pieces }) =>
+    pieces.flatMap(({ plan, points }) =>
+      points.map(({ x, y }, i) => [
+        label,
+        plan.name,
+        plan.pointNames[i],
+        tableLength(x, display),
+        tableLength(y, display),
+      ]),
+    ),
+  );
+  const { unit } = display;
+  return csv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`], ...rows]);
+}
+
+/**
+ * `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in`: the moves from the base, and the steps from
+ * the neighbor on the base's side.
+ */
+export function gradeRulesTable(
+  range: GradedRange,
+  sizes: readonly GradedSize[],
+  display: LengthDisplay,
+): string {
+  const steps = stepsOf(range.rules);
+  const shown = range.sizes.flatMap((size, i) => (sizes.includes(size) ? [{ size, i }] : []));
+  const rows = range.plans.flatMap((plan, p) =>
+    plan.pointNames.flatMap((point, k) =>
+      shown.map(({ size, i }) => {
+        const move = range.rules.moves[i]?.[p]?.[k];
+        const step = steps[i]?.[p]?.[k];
+        const lengths = [move?.x, move?.y, step?.x, step?.y];
+        return [
+          plan.name,
+          point,
+          size.label,
+          ...lengths.map((length) => tableLength(length ?? NaN, display)),
+        ];
+      }),
+    ),
+  );
+  const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
+  return csv([['piece', 'point', 'size', ...columns], ...rows]);
+}
+
+/** `measure,unit,<one column a size>`: the finished measurements. */
+export function finishedMeasurementsTable(
+  sizes: readonly GradedSize[],
+  display: LengthDisplay,
+): string {
+  const rows = (sizes[0]?.measures ?? []).map(({ name }, i) => [
+    name,
+    display.unit,
+    ...sizes.map(({ measures }) => tableLength(measures[i]?.value ?? NaN, display)),
+  ]);
+  return csv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
+}
+
+/** `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message`. */
+export function findingsTable(findings: readonly Finding[], display: LengthDisplay): string {
+  const number = (finding: Finding, value: number | undefined): string => {
+    if (value === undefined) return '';
+    return finding.quantity === 'length' ? tableLength(value, display) : trimmed(value, 4);
+  };
+  const rows = findings.map((finding) => [
+    finding.severity,
+    finding.check,
+    finding.size,
+    finding.piece,
+    finding.subject,
+    number(finding, finding.measured),
+    number(finding, finding.expected),
+    number(finding, finding.tolerance),
+    unitOf(finding, display),
+    finding.source,
+    finding.message,
+  ]);
+  return csv([
+    [
+      'severity',
+      'check',
+      'size',
+      'piece',
+      'subject',
+      'measured',
+      'expected',
+      'tolerance',
+      'unit',
+      'source',
+      'message',
+    ],
+    ...rows,
+  ]);
+}
+
+function unitOf(finding: Finding, display: LengthDisplay): string {
+  if (finding.measured === undefined && finding.expected === undefined) return '';
+  return { length: display.unit, angle: 'deg', number: '' }[finding.quantity];
+}
+
+function csv(rows: readonly (readonly (string | undefined)[])[]): string {
+  return stringify(rows as string[][]);
+}

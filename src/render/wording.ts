@@ -1,0 +1,44 @@
+/** Fixed words of the sheets. */
+import type { PiecePlan } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+import type { NestDrawing } from './nest-drawing';
+
+export const NET_LINES = 'Net lines: seam allowances are not included, except the zip allowance.';
+export const TOILE = 'Sew a toile before cutting cloth.';
+
+/** A name of the engine in the capitals of a pattern sheet: `center_front` is CENTER FRONT. */
+export function spelled(name: string): string {
+  return name.replace(/[_-]+/g, ' ').toUpperCase();
+}
+
+/** How many of a piece to cut: a half on the fold makes one whole, other halves come in pairs. */
+export function cutting(plan: PiecePlan): string {
+  return plan.outline.some((edge) => edge.kind === 'fold') ? 'Cut 1 on fold' : 'Cut 2';
+}
+
+/** The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. */
+export function sizesShown(labels: readonly string[]): string {
+  const first = labels[0] ?? '';
+  const last = labels.at(-1) ?? '';
+  return labels.length > 1 ? `Sizes ${first} to ${last}` : `Size ${first}`;
+}
+
+const UNITS: Readonly<Record<LengthUnit, string>> = {
+  in: 'inches',
+  cm: 'centimeters',
+  mm: 'millimeters',
+};
+
+/** The facts of a sheet, each a name and a value. */
+export function sheetFacts({
+  baseSize,
+  stackPoint,
+  display,
+}: NestDrawing): readonly (readonly [name: string, value: string])[] {
+  return [
+    ['Base size', baseSize],
+    ['Stack point', stackPoint.replace(/_/g, ' ')],
+    ['Unit', UNITS[display.unit]],
+    ['Scale', 'true size, 1:1'],
+  ];
+}

@@ -1,0 +1,57 @@
+/** A graded result as named texts: the drawings and tables, ready for whoever writes files. */
+import type { GradeResult } from './pipeline';
+import type { NestDrawing } from './render/nest-drawing';
+import { nestSheet } from './render/nest-sheet';
+import { sizeSheet } from './render/size-sheet';
+import { svg } from './render/svg';
+import {
+  findingsTable,
+  finishedMeasurementsTable,
+  gradeRulesTable,
+  gradedPointsTable,
+} from './render/tables';
+
+export interface ResultFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** Every file of a result, in a fixed order; the same result gives the same bytes. */
+export function resultFiles(result: GradeResult): readonly ResultFile[] {
+  const { range, shown, display, findings } = result;
+  const drawing: NestDrawing = {
+    title: titleOf(result),
+    baseSize: range.base,
+    stackPoint: range.stackPoint,
+    display,
+    sizes: shown,
+  };
+  const labels = shown.map(({ label }) => label);
+  return [
+    { name: 'nest.svg', text: svg(nestSheet(drawing)) },
+    ...fileLabels(labels).map((label, i) => ({
+      name: `size-${label}.svg`,
+      text: svg(sizeSheet(drawing, labels[i] ?? '')),
+    })),
+    { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
+    { name: 'grade-rules.csv', text: gradeRulesTable(range, shown, display) },
+    { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
+    { name: 'findings.csv', text: findingsTable(findings, display) },
+  ];
+}
+
+/** The chart's own title (`# title: ...`), or the style's name. */
+function titleOf({ chart, style }: GradeResult): string {
+  const stated = chart.comments.map((line) => /^title\s*[:=]\s*(.+)$/i.exec(line)?.[1]?.trim());
+  return stated.find((title) => title !== undefined) ?? `${style.name} skirt`;
+}
+
+/** Labels without the characters that file systems refuse, numbered where two become alike. */
+function fileLabels(labels: readonly string[]): readonly string[] {
+  const safe = labels.map((label) => label.replace(/[^\p{L}\p{N}._+-]+/gu, '_'));
+  return safe.map((label, i) => {
+    const key = label.toLowerCase();
+    const earlier = safe.slice(0, i).filter((other) => other.toLowerCase() === key).length;
+    return earlier === 0 ? label : `${label}_${earlier + 1}`;
+  });
+}

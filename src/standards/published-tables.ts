@@ -1,0 +1,64 @@
+/** Finds published tables by their short names. Only the table asked for is read. */
+import { InputError } from '../errors';
+import type { CatalogEntry } from './catalog';
+import { CATALOG } from './catalog';
+import type { PublishedTable, TableKind } from './published-table';
+import { readTable } from './read-table';
+
+/** One line of a list of tables. */
+export interface TableListing {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: TableKind;
+  readonly year: number;
+  /** Why no chart can be compared with the table; undefined where one can. */
+  readonly unusable: string | undefined;
+}
+
+/** Every published table, without reading any: standards first, newest edition first. */
+export function publishedTables(): TableListing[] {
+  return CATALOG.map(({ id, title, kind, year, table }) => ({
+    id,
+    title,
+    kind,
+    year,
+    unusable: 'unusable' in table ? table.unusable : undefined,
+  }));
+}
+
+/**
+ * The table of that short name, or of the one name that begins so, in any case. Throws an
+ * InputError `standard-unknown` if there is none or more than one, or if the table has no waist
+ * row to compare with.
+ */
+export function publishedTable(id: string): PublishedTable {
+  const entry = entryOf(id);
+  if ('unusable' in entry.table) {
+    throw unknown(
+      `no chart can be compared with ${entry.title}: ${entry.table.unusable}`,
+      CATALOG.filter(({ table }) => !('unusable' in table)),
+      id,
+    );
+  }
+  return readTable(entry, entry.table);
+}
+
+function entryOf(id: string): CatalogEntry {
+  const wanted = id.trim().toLowerCase();
+  const exact = CATALOG.find((entry) => entry.id === wanted);
+  const begun = wanted === '' ? [] : CATALOG.filter((entry) => entry.id.startsWith(wanted));
+  const entry = exact ?? (begun.length === 1 ? begun[0] : undefined);
+  if (entry !== undefined) return entry;
+  throw begun.length === 0
+    ? unknown('no published table has this name', CATALOG, id)
+    : unknown('more than one published table begins with this name', begun, id);
+}
+
+function unknown(what: string, allowed: readonly CatalogEntry[], got: string): InputError {
+  return new InputError('standard-unknown', {
+    what,
+    allowed: allowed.map((entry) => entry.id).join(', '),
+    got,
+    place: { option: '--against' },
+  });
+}

@@ -1,0 +1,74 @@
+/** Reads the text of a published table: comment lines, one header line, one measurement a line. */
+import { parse } from 'csv-parse/sync';
+import type { LengthUnit } from '../units';
+import { LENGTH_UNITS, toMillimeters } from '../units';
+import type { CatalogEntry, TableText } from './catalog';
+import type { PublishedRow, PublishedTable } from './published-table';
+
+/**
+ * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come
+ * with the program, so one that cannot be read is a defect of the program, not a user's input.
+ */
+export function readTable(
+  entry: CatalogEntry,
+  { csv, waistRow, hipRow }: TableText,
+): PublishedTable {
+  const lines = csv.split(/\r?\n/);
+  const notes = lines.filter((line) => line.startsWith('#')).map((line) => line.slice(1).trim());
+  const [header = [], ...rows] = parse(lines.filter((line) => !line.startsWith('#')).join('\n'), {
+    skip_empty_lines: true,
+    trim: true,
+  });
+  const unit = unitOf(notes, entry.id);
+  const cells = (name: string) => rows.find((row) => row[0] === name)?.slice(1);
+  const waistCells = cells(waistRow);
+  const hipCells = cells(hipRow);
+  const depthCells = cells('waist_to_hip');
+  if (waistCells === undefined || hipCells === undefined) {
+    throw new Error(`The bundled table ${entry.id} lacks its waist or hip row`);
+  }
+  const known = (_: unknown, size: number) => waistCells[size] !== '' && hipCells[size] !== '';
+  const row = (name: string, values: readonly string[]): PublishedRow => ({
+    values: values.filter(known).map((cell) => toMillimeters(Number(cell), unit)),
+    certainty: certaintyOf(notes, name),
+  });
+  return {
+    id: entry.id,
+    title: entry.title,
+    kind: entry.kind,
+    year: entry.year,
+    unit,
+    sizes: header.slice(1).filter(known),
+    waist: row(waistRow, waistCells),
+    hip: row(hipRow, hipCells),
+    ...(depthCells === undefined ? {} : { waistToHip: row('waist_to_hip', depthCells) }),
+    notes,
+  };
+}
+
+function unitOf(notes: readonly string[], id: string): LengthUnit {
+  const stated = notes
+    .find((note) => note.startsWith('unit:'))
+    ?.slice('unit:'.length)
+    .trim();
+  const unit = LENGTH_UNITS.find((known) => known === stated);
+  if (unit === undefined) throw new Error(`The bundled table ${id} states no unit`);
+  return unit;
+}
+
+/**
+ * The certainty of one row: a line `certainty ROW: ...` (ROW may end in `*`), else the line
+ * `certainty: ...` for the whole table, else what the heading says after its first semicolon.
+ */
+function certaintyOf(notes: readonly string[], row: string): string {
+  const statements = notes.flatMap((note) => {
+    const [, subject = '', text] = /^certainty(?: (\S+))?: (.*)$/.exec(note) ?? [];
+    return text === undefined ? [] : [{ subject, text }];
+  });
+  const covers = (subject: string) =>
+    subject.endsWith('*') ? row.startsWith(subject.slice(0, -1)) : row === subject;
+  const statement =
+    statements.find(({ subject }) => subject !== '' && covers(subject)) ??
+    statements.find(({ subject }) => subject === '');
+  return statement?.text ?? notes[0]?.split(';').slice(1).join(';').trim() ?? '';
+}

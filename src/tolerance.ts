@@ -1,0 +1,38 @@
+/**
+ * Every tolerance of the engine, with its unit and its reason.
+ *
+ * Lengths are millimeters, angles degrees.
+ */
+
+/** mm. Two positions closer than this are one place to any pencil, knife or plotter. */
+export const SAME_PLACE = 1e-6;
+
+/** mm. The graded pattern must equal the redraft this closely, at points and along curves. */
+export const GRADE_REPRODUCES_DRAFT = 0.01;
+
+/** mm. Arc lengths are computed to this error or better. */
+export const ARC_LENGTH = 1e-7;
+
+/** mm. A finished measurement must meet its target this closely before rounding. */
+export const MEETS_TARGET = 0.1;
+
+/** mm. Seams sewn together may differ by this much unseen. */
+export const SEAM_MATCH = 0.1;
+/** mm. A sewer eases this much in without noticing (1/16 in is kept by careful makers). */
+export const SEAM_WARNING = 1;
+/** mm. Above this a seam pair no longer goes together (1/8 in is adequate for many sewers). */
+export const SEAM_FAILURE = 3;
+
+/** share of a rounding step. A value this near a half step counts as the half, and rounds up. */
+export const HALF_STEP = 1e-9;
+
+/** mm. A dart narrower than this is not worth sewing (common practice, no source). */
+export const DART_INTAKE_LEAST = 10;
+/** mm. A dart wider than this stands off at its tip; split it (common practice, no source). */
+export const DART_INTAKE_MOST = 35;
+
+/** mm. A chart's hip growth may differ this much from a published table's for one step: 1/4 in. */
+export const INCREMENT_AGREES = 6.35;
+/** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
+ * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
+export const SAME_STEP = 25.4 / 16;

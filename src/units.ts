@@ -1,0 +1,97 @@
+/** Lengths at the edge of the engine. Inside everything is millimeters; only this file converts. */
+
+export type LengthUnit = 'in' | 'cm' | 'mm';
+
+export const LENGTH_UNITS: readonly LengthUnit[] = ['in', 'cm', 'mm'];
+
+/**
+ * Converts a length to millimeters. Inches go through the whole number 254, so that every eighth,
+ * sixteenth and thirty-second of an inch gives the double nearest to its true value.
+ */
+export function toMillimeters(value: number, unit: LengthUnit): number {
+  switch (unit) {
+    case 'in':
+      return (value * 254) / 10;
+    case 'cm':
+      return value * 10;
+    case 'mm':
+      return value;
+  }
+}
+
+/** Converts millimeters to `unit`. The result is not rounded. */
+export function fromMillimeters(mm: number, unit: LengthUnit): number {
+  switch (unit) {
+    case 'in':
+      return (mm * 10) / 254;
+    case 'cm':
+      return mm / 10;
+    case 'mm':
+      return mm;
+  }
+}
+
+/** Decimals a table needs so that 0.001 mm is never lost. */
+const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 5, cm: 4, mm: 3 };
+/** Decimals for reading: about a tenth of a millimeter. */
+const DISPLAY_DECIMALS: Record<LengthUnit, number> = { in: 3, cm: 2, mm: 1 };
+
+/** A plain number for a machine-readable table: no trailing zeros, no negative zero. */
+export function tableNumber(mm: number, unit: LengthUnit): string {
+  return trimmed(fromMillimeters(mm, unit), TABLE_DECIMALS[unit]);
+}
+
+/** A number with at most `decimals` decimals, without trailing zeros or a negative zero. */
+export function trimmed(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
+  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return short === '-0' ? '0' : short;
+}
+
+/**
+ * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within 0.0005 in of a
+ * whole number of `denominator`ths; otherwise decimals.
+ */
+export function inchFraction(mm: number, denominator = 64): string {
+  const inches = fromMillimeters(mm, 'in');
+  let parts = Math.round(Math.abs(inches) * denominator);
+  if (Math.abs(Math.abs(inches) - parts / denominator) > 0.0005) return trimmed(inches, 3);
+  let lowest = denominator;
+  while (lowest > 1 && parts % 2 === 0) {
+    parts /= 2;
+    lowest /= 2;
+  }
+  if (parts === 0) return '0';
+  const sign = inches < 0 ? '-' : '';
+  const whole = Math.floor(parts / lowest);
+  const rest = parts % lowest;
+  if (rest === 0) return `${sign}${whole}`;
+  return `${sign}${whole > 0 ? `${whole} ` : ''}${rest}/${lowest}`;
+}
+
+/** How lengths are shown to people: a unit, and whether inches are written as fractions. */
+export interface LengthDisplay {
+  readonly unit: LengthUnit;
+  readonly fractions: boolean;
+}
+
+/** A length for reading, without its unit: `26.5`, or `26 1/2` where fractions are wanted. */
+export function showNumber(mm: number, display: LengthDisplay): string {
+  if (display.unit === 'in' && display.fractions) return inchFraction(mm);
+  return trimmed(fromMillimeters(mm, display.unit), DISPLAY_DECIMALS[display.unit]);
+}
+
+/**
+ * A length for a table that programs read: decimals, or where fractions are wanted and the length
+ * is a whole number of sixty-fourths, a fraction.
+ */
+export function tableLength(mm: number, display: LengthDisplay): string {
+  const decimals = tableNumber(mm, display.unit);
+  if (display.unit !== 'in' || !display.fractions) return decimals;
+  return Number.isInteger(Number(decimals) * 64) ? inchFraction(mm) : decimals;
+}
+
+/** A length for reading with its unit: `26.5 in`. */
+export function showLength(mm: number, display: LengthDisplay): string {
+  return `${showNumber(mm, display)} ${display.unit}`;
+}

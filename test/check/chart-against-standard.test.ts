@@ -1,0 +1,226 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import misses2011 from '../../size-charts/standards/astm-d5585-11e1-misses.csv';
+import misses1995 from '../../size-charts/standards/astm-d5585-95-misses.csv';
+import { checkAgainstStandard } from '../../src/check/chart-against-standard';
+import { compareSteps } from '../../src/check/chart-compare';
+import { hipAtWaist, waistRange } from '../../src/standards/hip-curve';
+import { publishedTable, publishedTables } from '../../src/standards/published-tables';
+import type { LengthUnit } from '../../src/units';
+import { fromMillimeters } from '../../src/units';
+import { chartOf, sampleChart } from '../standards/sample-chart';
+
+const INCHES = { unit: 'in', fractions: true } as const;
+const USABLE = publishedTables()
+  .filter(({ unusable }) => unusable === undefined)
+  .map(({ id }) => id);
+
+/** The steps of a row in whole eighths of an inch, straight from the text of the file. */
+function eighths(text: string, row: string): number[] {
+  const line = text.split('\n').find((candidate) => candidate.startsWith(`${row},`)) ?? '';
+  const values = line
+    .split(',')
+    .slice(1)
+    .map((cell) => {
+      const [whole = '', thousandths = '0'] = cell.trim().split('.');
+      return Number(whole) * 8 + Number(thousandths.padEnd(3, '0')) / 125;
+    });
+  expect(values.every(Number.isInteger)).toBe(true);
+  return values.slice(1).map((value, index) => value - (values[index] ?? NaN));
+}
+
+describe('a standard fed back as a chart', () => {
+  it.each([
+    // ASTM D5585-95; ASTM D5585-11e1, Table 1, both bodies.
+    ['astm-d5585-95', misses1995, 'waist_girth', 'hip_girth'],
+    ['astm-d5585-11e1-curvy', misses2011, 'waist_girth_curvy', 'hip_girth_curvy'],
+    ['astm-d5585-11e1-straight', misses2011, 'waist_girth_straight', 'hip_girth_straight'],
+  ])(
+    '%s has the steps of its text, in exact eighths, and no difference',
+    (id, text, waist, hip) => {
+      const table = publishedTable(id);
+      const compared = compareSteps(chartOf(table), table);
+      const waistSteps = eighths(text, waist);
+      const hipSteps = eighths(text, hip);
+      expect(compared).toHaveLength(waistSteps.length);
+      compared.forEach(({ chart, table: given }, index) => {
+        const waistStep = ((waistSteps[index] ?? NaN) * 25.4) / 8;
+        const hipStep = ((hipSteps[index] ?? NaN) * 25.4) / 8;
+        expect([given?.from, given?.to]).toEqual([chart.from.size, chart.to.size]);
+        for (const value of [chart.waist, given?.waist]) expect(value).toBeCloseTo(waistStep, 9);
+        for (const value of [chart.hip, given?.hip, given?.hipGrowth])
+          expect(value).toBeCloseTo(hipStep, 9);
+        expect(given?.difference).toBeCloseTo(0, 9);
+        expect(given?.agrees).toBe(true);
+      });
+    },
+  );
+
+  it.each(USABLE)('%s agrees with itself, steps and drop', (id) => {
+    const table = publishedTable(id);
+    const findings = checkAgainstStandard(chartOf(table), table, INCHES);
+    expect(findings).toHaveLength(table.sizes.length - 1 + 2);
+    expect(findings.every(({ severity }) => severity === 'note')).toBe(true);
+    expect(findings.every(({ message }) => message.endsWith('(difference 0 in)'))).toBe(true);
+    expect(findings.every(({ source }) => source.includes(table.waist.certainty))).toBe(true);
+  });
+});
+
+describe('checkAgainstStandard', () => {
+  const table = publishedTable('astm-d5585-95');
+
+  it('says a step in one plain sentence', () => {
+    // ASTM D5585-95: size 8 is 27 and 37 1/2 in, size 10 is 28 and 38 1/2 in.
+    const chart = sampleChart('in', ['8', '10'], {
+      waist_girth: [27, 28],
+      hip_girth: [37.5, 38.5],
+    });
+    const [step] = checkAgainstStandard(chart, table, INCHES);
+    expect(step?.message).toBe(
+      'from 8 to 10 the waist grows 1 in and the hip 1 in; ' +
+        'the table gives 1 in of hip for that waist (difference 0 in)',
+    );
+    expect(step).toMatchObject({ severity: 'note', size: '8-10', subject: 'astm-d5585-95' });
+  });
+
+  it('agrees at a quarter inch and warns beyond it', () => {
+    const severityAt = (hip: number) => {
+      const chart = sampleChart('in', ['8', '10'], {
+        waist_girth: [27, 28],
+        hip_girth: [37.5, hip],
+      });
+      return checkAgainstStandard(chart, table, INCHES)[0]?.severity;
+    };
+    expect(severityAt(38.75)).toBe('note');
+    expect(severityAt(38.25)).toBe('note');
+    expect(severityAt(38.766)).toBe('warning');
+    expect(severityAt(38.234)).toBe('warning');
+  });
+
+  it('counts a hip that grows more than the table as a positive difference', () => {
+    const chart = sampleChart('in', ['8', '10'], { waist_girth: [27, 28], hip_girth: [37.5, 39] });
+    expect(compareSteps(chart, table)[0]?.table?.difference).toBeCloseTo(12.7, 9);
+    expect(checkAgainstStandard(chart, table, INCHES)[0]?.message).toContain('difference 1/2 in');
+  });
+
+  it('tells the drop once where the table covers one size only', () => {
+    const chart = sampleChart('in', ['A', 'B'], { waist_girth: [36, 40], hip_girth: [46, 50] });
+    const checks = checkAgainstStandard(chart, table, INCHES).map(({ check }) => check);
+    expect(checks).toEqual(['beyond-standard', 'drop-against-standard']);
+  });
+
+  it('compares a step that straddles sizes with the curve, and names the table step in its middle', () => {
+    // 27 1/2 to 29 in lies 1/2 in below and 1 in above size 10; 28 1/4 in is between 10 and 12.
+    const chart = sampleChart('in', ['S', 'M'], { waist_girth: [27.5, 29], hip_girth: [38, 39.5] });
+    const [step] = compareSteps(chart, table);
+    expect([step?.table?.from, step?.table?.to]).toEqual(['10', '12']);
+    expect(step?.table?.difference).toBeCloseTo(0, 9);
+  });
+
+  it('says once for each end what lies beyond the table, and compares nothing there', () => {
+    // ASTM D5585-95 covers waists of 24 to 36 1/2 in.
+    const chart = sampleChart('in', ['A', 'B', 'C', 'D', 'E', 'F', 'G'], {
+      waist_girth: [20, 22, 24, 26, 36, 38, 40],
+      hip_girth: [30, 32, 34, 36, 46, 48, 50],
+    });
+    expect(compareSteps(chart, table).map(({ table: given }) => given !== undefined)).toEqual([
+      false,
+      false,
+      true,
+      true,
+      false,
+      false,
+    ]);
+    const findings = checkAgainstStandard(chart, table, INCHES);
+    const beyond = findings.filter(({ check }) => check === 'beyond-standard');
+    expect(beyond.map(({ size, severity }) => [size, severity])).toEqual([
+      ['A-C', 'note'],
+      ['E-G', 'note'],
+    ]);
+    expect(beyond[0]?.message).toContain('range of 24 in to 36 1/2 in');
+    const drops = findings.filter(({ check }) => check === 'drop-against-standard');
+    expect(drops.map(({ size }) => size)).toEqual(['C', 'E']);
+    expect(drops[0]?.message).toBe(
+      'at C the drop (hip minus waist) is 10 in; the table gives 10 1/2 in at that waist ' +
+        '(difference -1/2 in)',
+    );
+  });
+
+  it('says one thing only of a chart that lies wholly beyond the table', () => {
+    const chart = sampleChart('cm', ['A', 'B', 'C'], {
+      waist_girth: [110, 116, 122],
+      hip_girth: [120, 126, 132],
+    });
+    const findings = checkAgainstStandard(chart, table, INCHES);
+    expect(findings.map(({ check, size }) => [check, size])).toEqual([['beyond-standard', 'A-C']]);
+  });
+
+  it('says nothing where waist or hip is missing', () => {
+    const blank = { waist_girth: [70, null, 78], hip_girth: [90, 94, 98] };
+    expect(checkAgainstStandard(sampleChart('cm', ['A', 'B', 'C'], blank), table, INCHES)).toEqual(
+      [],
+    );
+    expect(checkAgainstStandard(sampleChart('cm', [], {}), table, INCHES)).toEqual([]);
+  });
+});
+
+describe('properties', () => {
+  const tables = USABLE.map(publishedTable);
+
+  it('finds no difference in a chart sampled from the table’s own curve', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...tables),
+        fc.uniqueArray(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 2, maxLength: 12 }),
+        (table, shares) => {
+          const range = waistRange(table);
+          if (range === undefined) throw new Error('a usable table has a range');
+          const waists = shares
+            .toSorted((a, b) => a - b)
+            .map((share) => range.least + share * (range.greatest - range.least));
+          const chart = sampleChart('mm', waists.map(String), {
+            waist_girth: waists,
+            hip_girth: waists.map((waist) => hipAtWaist(table, waist) ?? null),
+          });
+          for (const { table: given } of compareSteps(chart, table))
+            expect(given?.difference).toBeCloseTo(0, 9);
+        },
+      ),
+    );
+  });
+
+  it('finds the same in every unit', () => {
+    const eighth = fc.integer({ min: 0, max: 24 });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...tables),
+        fc.array(fc.tuple(eighth, eighth), { minLength: 1, maxLength: 12 }),
+        fc.constantFrom<LengthUnit>('cm', 'mm'),
+        (table, steps, unit) => {
+          const waists = steps.reduce(
+            (all, [step]) => [...all, (all.at(-1) ?? 0) + step / 8],
+            [23],
+          );
+          const hips = steps.reduce(
+            (all, [, step]) => [...all, (all.at(-1) ?? 0) + step / 8],
+            [33],
+          );
+          const inUnit = (values: number[]) =>
+            values.map((value) => fromMillimeters(value * 25.4, unit));
+          const sizes = waists.map((_, index) => `${index}`);
+          const inches = sampleChart('in', sizes, { waist_girth: waists, hip_girth: hips });
+          const other = sampleChart(unit, sizes, {
+            waist_girth: inUnit(waists),
+            hip_girth: inUnit(hips),
+          });
+          const told = (chart: typeof inches) =>
+            checkAgainstStandard(chart, table, INCHES).map(({ severity, message }) => [
+              severity,
+              message,
+            ]);
+          expect(told(other)).toEqual(told(inches));
+        },
+      ),
+    );
+  });
+});
