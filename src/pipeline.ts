@@ -9,6 +9,7 @@ import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
 import { compileBlock } from './draft/compile-block';
+import { decideLayout } from './draft/decide-layout';
 import type { ResolvedParameter } from './draft/parameters';
 import { resolveParameters } from './draft/parameters';
 import type { StyleChoice } from './draft/style-file';
@@ -73,15 +74,25 @@ export function gradeChart(request: GradeRequest): GradeResult {
   const { style, settings } = chosenStyle(request);
   const chartRows = chart.rows.map((row) => row.name);
   const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
-  const drafter = compileBlock(style.block, parameters, chartRows);
+  const baseIndex = chart.sizes.indexOf(base);
+  const layout = decideLayout(
+    style.block,
+    parameters,
+    chartRows,
+    (name) => needValues(chart, name)[baseIndex] as number,
+    base,
+  );
+  const drafter = compileBlock(style.block, layout, parameters, chartRows);
   const columns = drafter.measurements.map((name) => needValues(chart, name));
 
+  const bodyOf = (size: number): number[] => columns.map((column) => column[size] as number);
+  const baseDraft = drafter.draft(bodyOf(baseIndex), base);
   const drafted = chart.sizes.map((label, i) => {
-    const body = columns.map((column) => column[i] as number);
+    const body = bodyOf(i);
     return {
       label,
       body: new Map(drafter.measurements.map((name, k) => [name, body[k] as number])),
-      draft: drafter.draft(body, label),
+      draft: label === base ? baseDraft : drafter.draft(body, label, baseDraft),
     };
   });
   const range = gradeRange(drafter.plans, drafted, {

@@ -36,3 +36,8 @@ export const INCREMENT_AGREES = 6.35;
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
 export const SAME_STEP = 25.4 / 16;
+
+/** mm. Truing stops when every aim is met this closely. */
+export const TRUING = 1e-6;
+/** Shares must add up to their sum this closely; a third is written 1/3. */
+export const SAME_SUM = 1e-6;

@@ -2,6 +2,13 @@
 
 export type LengthUnit = 'in' | 'cm' | 'mm';
 
+/** The units in words, for headings. */
+export const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = {
+  in: 'inches',
+  cm: 'centimeters',
+  mm: 'millimeters',
+};
+
 export const LENGTH_UNITS: readonly LengthUnit[] = ['in', 'cm', 'mm'];
 
 /**

@@ -3,7 +3,7 @@ import type { Point } from '../geometry/point';
 import { distance, subtract } from '../geometry/point';
 import type { GradedRange, GradedSize } from '../grade/graded-range';
 import type { Piece } from '../pattern/piece';
-import { pointOf } from '../pattern/piece';
+import { panelsOf, pointOf } from '../pattern/piece';
 import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -13,7 +13,7 @@ const COMMON_PRACTICE = 'common practice, no source';
 
 export function checkDarts(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
-    size.pieces.flatMap((piece) => {
+    panelsOf(size.pieces).flatMap((piece) => {
       const found = [
         ...checkIntakes(size, piece, display),
         ...checkSpacing(size, piece),

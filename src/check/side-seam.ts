@@ -3,7 +3,7 @@ import { angleBetween, subtract } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { GradedRange } from '../grade/graded-range';
 import type { Piece } from '../pattern/piece';
-import { edgeSegments, pointOf } from '../pattern/piece';
+import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -12,7 +12,7 @@ import type { Finding } from './finding';
 /** A side that takes nothing in leans outward at the waist, and the darts lie. */
 export function checkSideTakeUp(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
-    size.pieces.map((piece): Finding => {
+    panelsOf(size.pieces).map((piece): Finding => {
       const measured = pointOf(piece, 'side_hip').x - pointOf(piece, 'side_waist').x;
       const held = measured >= -SAME_PLACE;
       return {
@@ -40,6 +40,7 @@ const SEEN = 0.01;
 /** The corner where the taper begins, stated once for each piece over the whole range. */
 export function noteHipCorner(range: GradedRange): Finding[] {
   return range.plans.flatMap((plan, p): Finding[] => {
+    if (plan.part !== 'panel') return [];
     const angles = range.sizes.map(({ pieces }) => hipCorner(pieces[p] as Piece));
     const [least, most] = [Math.min(...angles), Math.max(...angles)];
     if (!(most > SEEN)) return [];

@@ -10,7 +10,7 @@ import type { PublishedTable } from '../standards/published-table';
 import { tableSource } from '../standards/published-table';
 import { publishedTable } from '../standards/published-tables';
 import type { LengthDisplay, LengthUnit } from '../units';
-import { showNumber } from '../units';
+import { UNIT_WORDS, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import type { Io } from './io';
 import type { ExitCode } from './main';
@@ -35,7 +35,7 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const everything = { fail: Infinity, warning: Infinity, note: Infinity, ok: 0 };
   io.out(
     [
-      paragraph(`${file}: ${chart.sizes.length} sizes, lengths in ${display.unit}`),
+      paragraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
       ...tables.map((table) => comparison(chart, table, display)),
       findingsReport(words, io.color, '', everything),
       paragraph(

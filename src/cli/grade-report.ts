@@ -2,7 +2,7 @@
 import { measureOf } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
 import type { GradeResult } from '../pipeline';
-import { showLength, showNumber } from '../units';
+import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import { paragraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
@@ -39,7 +39,7 @@ function sizesTable({ shown, range, display }: GradeResult): string {
     `${size.label}${size.label === range.base ? ' (base)' : ''}`,
     ...SHOWN.map((name) => showNumber(measureOf(size, name), display)),
   ]);
-  return `Finished measurements in ${display.unit}\n${textTable([header, ...rows])}`;
+  return `Finished measurements in ${UNIT_WORDS[display.unit]}\n${textTable([header, ...rows])}`;
 }
 
 /** The step from the base to its larger neighbor, or to its smaller one at the end of the range. */
@@ -60,7 +60,7 @@ function stepTable({ range, display }: GradeResult): string {
   );
   const title =
     `Rules for the step from ${range.base} to ${range.sizes[neighbor]?.label ?? ''} in ` +
-    `${display.unit} (x from the center out, y down)\n`;
+    `${UNIT_WORDS[display.unit]} (x from the center out, y down)\n`;
   return title + textTable([['piece', 'point', 'dx', 'dy'], ...rows], 2);
 }
 

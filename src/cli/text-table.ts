@@ -21,14 +21,14 @@ export function textTable(rows: readonly (readonly string[])[], left = 1): strin
     .join('');
 }
 
-/** A paragraph broken at blanks, with a hanging indent after the first line. */
+/** A paragraph broken at blanks; lines after the first are indented by `indent`. */
 export function paragraph(text: string, indent = 0): string {
   const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
+  let line = /^ */.exec(text)?.[0] ?? '';
+  for (const word of text.trimStart().split(' ')) {
+    const longer = line.trim() === '' ? line + word : `${line} ${word}`;
     const room = WIDTH - (lines.length === 0 ? 0 : indent);
-    if (longer.length > room && line !== '') {
+    if (longer.length > room && line.trim() !== '') {
       lines.push(line);
       line = word;
     } else line = longer;

@@ -1,9 +1,13 @@
 /** A block as data: parameters, and points whose coordinates are formulas. */
-import type { Edge, MarkedLine } from '../pattern/piece';
+import type { Point } from '../geometry/point';
+import type { Cutting, Edge, MarkedLine, Piece, PiecePlan } from '../pattern/piece';
+
+/** Whether a formula gives a length (mm inside) or a plain number. */
+export type FormulaQuantity = 'length' | 'number';
 
 export interface ParameterDefinition {
   readonly name: string;
-  readonly quantity: 'length' | 'number';
+  readonly quantity: FormulaQuantity;
   /** Default value or formula, with its unit. */
   readonly value: string;
   /** Allowed range, both ends included, written like the value. */
@@ -14,26 +18,88 @@ export interface ParameterDefinition {
   readonly source: string;
   /** True where a row of this name in the chart goes before the default. */
   readonly fromChart?: true;
+  /** True for a whole number that must be the same in every size, since it decides the points. */
+  readonly count?: true;
+}
+
+/** A quantity that formulas use by name but nobody sets. */
+export interface ValueDefinition {
+  readonly name: string;
+  readonly quantity: FormulaQuantity;
+  readonly formula: string;
 }
 
 export interface PointDefinition {
   readonly name: string;
-  /** Formulas in measurements, parameters and coordinates of the same piece (`side_hip.x`). */
+  /**
+   * Formulas in measurements, parameters, values, and coordinates of the same piece (`side_hip.x`).
+   * `base.width` is what `width` is in the base size.
+   */
   readonly x: string;
   readonly y: string;
   /** True for a point that only shapes a curve. */
   readonly handle?: true;
 }
 
+/** A panel of the skirt. */
 export interface BlockPiece {
   readonly name: string;
+  readonly cuttings: readonly Cutting[];
+  /** Values of this piece alone; they go before values and parameters of the same name. */
+  readonly values?: readonly ValueDefinition[];
   readonly points: readonly PointDefinition[];
   readonly outline: readonly Edge[];
   readonly marks: readonly MarkedLine[];
 }
 
+/**
+ * A length that no formula gives: it is found, in every size, so that `residual` becomes zero.
+ */
+export interface Truing {
+  /** Name under which formulas of `piece` use the length; it starts at zero. */
+  readonly unknown: string;
+  readonly piece: string;
+  /** mm by which the drafted pieces miss what truing asks for. */
+  readonly residual: (pieces: readonly Piece[], value: (name: string) => number) => number;
+  /** What is moved, and for what, in words. */
+  readonly meaning: string;
+}
+
+/** Numbers that must have a given sum, in every size. */
+export interface SumRule {
+  readonly parameters: readonly string[];
+  readonly sum: number;
+}
+
+/** What a block may know of a range before it decides which points every size will have. */
+export interface RangeFacts {
+  /** A parameter or common value in the base size, in mm or as a plain number. */
+  readonly atBase: (name: string) => number;
+  /** True for a parameter that is zero in every size. */
+  readonly alwaysZero: (name: string) => boolean;
+}
+
+/** A piece that is made from the drafted panels of its size, such as a facing. */
+export interface DerivedPiece {
+  readonly plan: PiecePlan;
+  /**
+   * The places of `plan.pointNames` in one size. `value` gives a parameter or common value by its
+   * name, and a value of one panel as `front/width`.
+   */
+  readonly points: (panels: readonly Piece[], value: (key: string) => number) => readonly Point[];
+}
+
+/** The pieces of a block as decided for one range. */
+export interface BlockLayout {
+  readonly pieces: readonly BlockPiece[];
+  readonly truing: readonly Truing[];
+  readonly derived: readonly DerivedPiece[];
+}
+
 export interface Block {
   readonly name: string;
   readonly parameters: readonly ParameterDefinition[];
-  readonly pieces: readonly BlockPiece[];
+  readonly values: readonly ValueDefinition[];
+  readonly sums: readonly SumRule[];
+  readonly layout: (facts: RangeFacts) => BlockLayout;
 }

@@ -1,244 +1,190 @@
-/** Block to drafter: every formula compiled once and put in an order in which it can be computed. */
+/** Block to drafter: every formula compiled once, and a draft of any size by filling in numbers. */
 import { InputError } from '../errors';
-import type { Place } from '../errors';
 import type { Evaluate } from '../formula/compile';
 import { compileFormula } from '../formula/compile';
-import { checkDimension } from '../formula/dimension';
-import type { Formula } from '../formula/formula';
-import { parseFormula } from '../formula/parse';
 import type { Point } from '../geometry/point';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { piecePlan } from '../pattern/piece';
-import { parseLength } from '../chart/number-cell';
-import { fromMillimeters, trimmed } from '../units';
-import type { Block, BlockPiece } from './block';
+import { TRUING } from '../tolerance';
+import type { Block, BlockLayout, BlockPiece } from './block';
+import type { OrderedDefinitions } from './definitions';
+import { orderDefinitions } from './definitions';
+import { checkSum, rangeCheck } from './limits';
+import { findRoot } from './newton';
 import type { ResolvedParameter } from './parameters';
 
-/** One size drafted: its pieces, and the parameters' values (mm or plain numbers). */
+/** One size drafted: its pieces, and every parameter and value by name (mm or plain numbers). */
 export interface Draft {
   readonly pieces: readonly Piece[];
   readonly parameters: ReadonlyMap<string, number>;
+  /** What truing moved in this size, in the order of the block's rules. */
+  readonly trued: readonly TruedLength[];
+  /** Every number of the draft in the drafter's own order; other sizes read `base.` names here. */
+  readonly values: Float64Array;
+  /** A parameter or value by its name, `front/width` for one of a piece; NaN if there is none. */
+  readonly valueOf: (key: string) => number;
+}
+
+export interface TruedLength {
+  readonly piece: string;
+  readonly meaning: string;
+  /** mm, as found. */
+  readonly moved: number;
+  /** mm by which the aim is still missed. */
+  readonly left: number;
 }
 
 export interface Drafter {
   readonly plans: readonly PiecePlan[];
   /** The chart rows that the draft uses, in the order in which `draft` takes their values. */
   readonly measurements: readonly string[];
+  readonly definitions: OrderedDefinitions;
   /**
-   * Drafts one size. `body` holds millimeters in the order of `measurements`. Throws InputError
-   * `parameter-out-of-range` or `formula-not-finite` naming the size.
+   * Drafts one size. `body` holds millimeters in the order of `measurements`; `base` is the draft
+   * of the base size, absent for the base itself. Throws InputError `parameter-out-of-range` or
+   * `formula-not-finite` naming the size.
    */
-  readonly draft: (body: readonly number[], size: string) => Draft;
-}
-
-/** A formula of the block under the name that others use for it. */
-interface Definition {
-  readonly name: string;
-  readonly formula: Formula;
-  /** The piece in which coordinates are looked up; undefined for parameters. */
-  readonly piece: string | undefined;
-  readonly dimension: 0 | 1;
+  readonly draft: (body: readonly number[], size: string, base?: Draft) => Draft;
 }
 
 /**
- * Compiles a block for a chart that offers the measurements `chartRows`. Throws InputError
+ * Compiles a block, in the layout decided for a range, for a chart that offers the measurements `chartRows`. Throws InputError
  * `formula-unknown-name`, `formula-cycle` or `formula-dimension` with the formula and its place.
  */
 export function compileBlock(
   block: Block,
+  layout: BlockLayout,
   parameters: readonly ResolvedParameter[],
   chartRows: readonly string[],
 ): Drafter {
-  const definitions = new Map<string, Definition>();
-  for (const { definition, formula } of parameters) {
-    if (formula === undefined) continue;
-    const dimension = definition.quantity === 'length' ? 1 : 0;
-    definitions.set(definition.name, {
-      name: definition.name,
-      formula,
-      piece: undefined,
-      dimension,
-    });
-  }
-  for (const piece of block.pieces) {
-    for (const { name, x, y } of piece.points) {
-      for (const [axis, text] of Object.entries({ x, y })) {
-        const key = `${piece.name}/${name}.${axis}`;
-        const formula = parseFormula(text, { point: `${piece.name}.${name}.${axis}` });
-        definitions.set(key, { name: key, formula, piece: piece.name, dimension: 1 });
-      }
+  const definitions = orderDefinitions(block, layout, parameters, chartRows);
+  const { order, measurements, keyOf } = definitions;
+  const slots = new Map(
+    [...measurements, ...order.map(({ key }) => key)].map((key, i) => [key, i]),
+  );
+  const slotOf = (key: string): number => slots.get(key) as number;
+
+  const steps = order.map(({ key, piece, given }): Step => {
+    const slot = slotOf(key);
+    if (given.by === 'formula') {
+      const evaluate = compileFormula(given.formula, (name) => slotOf(keyOf(name, piece)));
+      return { slot, evaluate };
     }
-  }
-
-  const measurable = new Set(chartRows);
-  const { order, measurements } = inOrder(definitions, measurable);
-  const slots = new Map([...measurements, ...order.map((d) => d.name)].map((name, i) => [name, i]));
-  const slotOf = (name: string): number => slots.get(name) as number;
-  const dimensionOf = (name: string): number => definitions.get(name)?.dimension ?? 1;
-
-  const steps = order.map(({ formula, piece, dimension }) => {
-    checkDimension(formula, dimension, (name) => dimensionOf(scoped(name, piece)));
-    return compileFormula(formula, (name) => slotOf(scoped(name, piece)));
+    if (given.by === 'truing') return { slot, evaluate: undefined };
+    const own = slotOf(given.key);
+    return { slot, evaluate: (values) => values[own] as number, ofBase: true };
   });
-  const limits = parameters
-    .filter((parameter) => parameter.formula !== undefined)
-    .map((parameter) => limitOf(parameter, slotOf(parameter.definition.name)));
-  const pieces = block.pieces.map((piece) => ({
-    plan: planOf(piece),
-    at: piece.points.map(({ name }) => ({
-      x: slotOf(`${piece.name}/${name}.x`),
-      y: slotOf(`${piece.name}/${name}.y`),
-    })),
-  }));
-  const names = parameters.map(({ definition }) => definition.name);
+  const named = parameters
+    .filter(({ definition }) => slots.has(definition.name))
+    .map((parameter) => ({ parameter, slot: slotOf(parameter.definition.name) }));
+  const checks = named
+    .filter(({ parameter }) => parameter.formula !== undefined)
+    .map(({ parameter, slot }) => ({ slot, check: rangeCheck(parameter) }));
+  const pieces = layout.pieces.map((piece) => placesOf(piece, slotOf));
+  const { truing } = layout;
+  const unknowns = truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`));
+
+  const fill = (
+    body: readonly number[],
+    base: Draft | undefined,
+    found: readonly number[],
+  ): Float64Array => {
+    const values = new Float64Array(slots.size);
+    values.set(body);
+    unknowns.forEach((slot, i) => (values[slot] = found[i] ?? 0));
+    for (const { slot, evaluate, ofBase } of steps) {
+      if (evaluate === undefined) continue;
+      values[slot] =
+        ofBase && base !== undefined ? (base.values[slot] as number) : evaluate(values);
+    }
+    return values;
+  };
+  const shape = (values: Float64Array): readonly Piece[] =>
+    pieces.map(({ plan, at }) => ({
+      plan,
+      points: at.map(({ x, y }): Point => ({ x: values[x] as number, y: values[y] as number })),
+    }));
+  const misses = (values: Float64Array): readonly number[] => {
+    const drafted = shape(values);
+    const value = (name: string): number => values[slotOf(name)] as number;
+    return truing.map(({ residual }) => residual(drafted, value));
+  };
 
   return {
-    plans: pieces.map(({ plan }) => plan),
+    plans: [...pieces, ...layout.derived].map(({ plan }) => plan),
     measurements,
-    draft: (body, size) => {
-      const values = evaluate(body, steps);
-      for (const limit of limits) checkLimit(limit, values, size);
-      const drafted = pieces.map(({ plan, at }): Piece => {
-        const points: Point[] = at.map(({ x, y }) => ({
-          x: values[x] as number,
-          y: values[y] as number,
-        }));
-        checkFinite(plan, points, size);
-        return { plan, points };
-      });
+    definitions,
+    draft: (body, size, base) => {
+      const plain = fill(body, base, []);
+      for (const { slot, check } of checks) check(plain[slot] as number, size);
+      for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
+      const root = findRoot((found) => misses(fill(body, base, found)), truing.length, TRUING);
+      const values = truing.length === 0 ? plain : fill(body, base, root.at);
+      const left = misses(values);
+      const panels = shape(values);
+      const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
+      const drafted = [
+        ...panels,
+        ...layout.derived.map(({ plan, points }) => ({ plan, points: points(panels, valueOf) })),
+      ];
+      for (const piece of drafted) checkFinite(piece, size);
       return {
         pieces: drafted,
-        parameters: new Map(names.map((name) => [name, values[slotOf(name)] as number])),
+        parameters: new Map(
+          named.map(({ parameter, slot }) => [parameter.definition.name, values[slot] as number]),
+        ),
+        trued: truing.map(({ piece, meaning }, i) => ({
+          piece,
+          meaning,
+          moved: root.at[i] as number,
+          left: left[i] as number,
+        })),
+        values,
+        valueOf,
       };
     },
   };
 }
 
-function evaluate(body: readonly number[], steps: readonly Evaluate[]): Float64Array {
-  const values = new Float64Array(body.length + steps.length);
-  values.set(body);
-  let slot = body.length;
-  for (const step of steps) values[slot++] = step(values);
-  return values;
-}
-
-/** Coordinates belong to their piece; measurements and parameters to all. */
-function scoped(name: string, piece: string | undefined): string {
-  return piece !== undefined && name.includes('.') ? `${piece}/${name}` : name;
-}
-
-/** Definitions so ordered that each comes after all it uses, and the measurements they end in. */
-function inOrder(
-  definitions: ReadonlyMap<string, Definition>,
-  measurable: ReadonlySet<string>,
-): { order: readonly Definition[]; measurements: readonly string[] } {
-  const order: Definition[] = [];
-  const done = new Set<string>();
-  const measurements = new Set<string>();
-  const open: string[] = [];
-
-  const visit = (definition: Definition): void => {
-    if (done.has(definition.name)) return;
-    if (open.includes(definition.name)) {
-      const loop = [...open.slice(open.indexOf(definition.name)), definition.name];
-      throw new InputError('formula-cycle', {
-        what: `the formulas go round in a circle: ${loop.map(plainName).join(' -> ')}`,
-        allowed: 'formulas that end in measurements and numbers',
-        got: definition.formula.text,
-        place: definition.formula.place,
-      });
-    }
-    open.push(definition.name);
-    for (const name of definition.formula.names) {
-      const used = definitions.get(scoped(name, definition.piece));
-      if (used !== undefined) visit(used);
-      else if (measurable.has(name)) measurements.add(name);
-      else refuseName(name, definition, definitions, measurable);
-    }
-    open.pop();
-    done.add(definition.name);
-    order.push(definition);
-  };
-  for (const definition of definitions.values()) visit(definition);
-  return { order, measurements: [...measurements] };
-}
-
-function plainName(key: string): string {
-  return key.replace('/', '.');
-}
-
-function refuseName(
-  name: string,
-  definition: Definition,
-  definitions: ReadonlyMap<string, Definition>,
-  measurable: ReadonlySet<string>,
-): never {
-  const parameters = [...definitions.keys()].filter((key) => !key.includes('/'));
-  throw new InputError('formula-unknown-name', {
-    what: `"${name}" is neither a measurement of the chart nor a parameter of the style`,
-    allowed: `measurements ${[...measurable].join(', ')}; parameters ${parameters.join(', ')}`,
-    got: definition.formula.text,
-    place: definition.formula.place,
-  });
-}
-
-function planOf(piece: BlockPiece): PiecePlan {
-  return piecePlan({
-    name: piece.name,
-    pointNames: piece.points.map(({ name }) => name),
-    handles: new Set(piece.points.filter(({ handle }) => handle).map(({ name }) => name)),
-    outline: piece.outline,
-    marks: piece.marks,
-  });
-}
-
-interface Limit {
-  readonly parameter: ResolvedParameter;
+interface Step {
   readonly slot: number;
-  readonly least: number;
-  readonly most: number;
+  /** Absent for a length that truing fills in. */
+  readonly evaluate: Evaluate | undefined;
+  /** True for a value that other sizes take from the base. */
+  readonly ofBase?: true;
 }
 
-function limitOf(parameter: ResolvedParameter, slot: number): Limit {
-  const { quantity, least, most } = parameter.definition;
-  const bound = (text: string): number =>
-    quantity === 'length' ? (parseLength(text, 'mm') as number) : Number(text);
-  return { parameter, slot, least: bound(least), most: bound(most) };
+interface PlacedPiece {
+  readonly plan: PiecePlan;
+  /** The slots of each point's coordinates. */
+  readonly at: readonly { readonly x: number; readonly y: number }[];
 }
 
-function checkLimit(limit: Limit, values: Float64Array, size: string): void {
-  const value = values[limit.slot] as number;
-  if (!(value >= limit.least && value <= limit.most)) refuseValue(limit, value, size);
+function placesOf(piece: BlockPiece, slotOf: (key: string) => number): PlacedPiece {
+  return {
+    plan: piecePlan({
+      name: piece.name,
+      part: 'panel',
+      cuttings: piece.cuttings,
+      pointNames: piece.points.map(({ name }) => name),
+      handles: new Set(piece.points.filter(({ handle }) => handle).map(({ name }) => name)),
+      outline: piece.outline,
+      marks: piece.marks,
+    }),
+    at: piece.points.map(({ name }) => ({
+      x: slotOf(`${piece.name}/${name}.x`),
+      y: slotOf(`${piece.name}/${name}.y`),
+    })),
+  };
 }
 
-function refuseValue({ parameter, least, most }: Limit, value: number, size: string): never {
-  const { definition, text } = parameter;
-  const place: Place = { ...parameter.place, size };
-  if (!Number.isFinite(value))
-    throw new InputError('formula-not-finite', {
-      what: 'the formula gives no finite number',
-      got: `${text} = ${value}`,
-      place,
-    });
-  const inUnit = (mm: number): string =>
-    definition.quantity === 'length'
-      ? `${trimmed(mm, 2)} mm (${trimmed(fromMillimeters(mm, 'in'), 3)} in)`
-      : trimmed(mm, 4);
-  throw new InputError('parameter-out-of-range', {
-    what: `${definition.name} is out of its range`,
-    allowed: `${inUnit(least)} to ${inUnit(most)}`,
-    got: `${text}${inUnit(value) === text ? '' : ` = ${inUnit(value)}`}`,
-    place,
-  });
-}
-
-function checkFinite(plan: PiecePlan, points: readonly Point[], size: string): void {
+function checkFinite({ plan, points }: Piece, size: string): void {
   let sum = 0;
   for (const { x, y } of points) sum += x + y;
   if (Number.isFinite(sum)) return;
   const index = points.findIndex(({ x, y }) => !Number.isFinite(x + y));
   throw new InputError('formula-not-finite', {
-    what: 'a coordinate is no finite number',
+    what: 'a coordinate is no finite number: the measurements or parameters do not make a skirt',
     place: { point: `${plan.name}.${plan.pointNames[index] ?? '?'}`, size },
   });
 }

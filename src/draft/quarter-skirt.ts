@@ -5,6 +5,7 @@
  * Common practice, no source: quarter measures plus dart and ease, the dart centered on the waist
  * edge, the rest of the hip-waist difference taken out in one curve at the side.
  */
+import { panelCutting } from './panel-cutting';
 import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -136,6 +137,7 @@ function quarter(panel: 'front' | 'back'): BlockPiece {
   const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
   return {
     name: panel,
+    cuttings: panelCutting(panel),
     points: quarterPoints(panel),
     outline: [
       { kind: 'line', from: 'center_waist', to: 'dart_inner', seam: 'waist' },
@@ -166,25 +168,26 @@ function quarter(panel: 'front' | 'back'): BlockPiece {
 
 const BACK = quarter('back');
 
+const PIECES: readonly BlockPiece[] = [
+  quarter('front'),
+  {
+    ...BACK,
+    points: [
+      ...BACK.points,
+      { name: 'zip_waist', x: '-zip_allowance', y: '0' },
+      { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
+    ],
+    marks: [
+      ...BACK.marks,
+      { name: 'zip-allowance', through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'] },
+    ],
+  },
+];
+
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
   parameters: PARAMETERS,
-  pieces: [
-    quarter('front'),
-    {
-      ...BACK,
-      points: [
-        ...BACK.points,
-        { name: 'zip_waist', x: '-zip_allowance', y: '0' },
-        { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
-      ],
-      marks: [
-        ...BACK.marks,
-        {
-          name: 'zip-allowance',
-          through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'],
-        },
-      ],
-    },
-  ],
+  values: [],
+  sums: [],
+  layout: () => ({ pieces: PIECES, truing: [], derived: [] }),
 };

@@ -4,6 +4,7 @@ import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import type { Block, ParameterDefinition } from './block';
 import { QUARTER_SKIRT } from './quarter-skirt';
+import { SHAPED_SKIRT } from './shaped-skirt/block';
 
 /** One parameter as a style or a caller sets it: a number with or without unit, or a formula. */
 export interface Setting {
@@ -24,6 +25,14 @@ export interface Style {
   readonly settings: readonly Setting[];
 }
 
+/** Settings of a preset, each with the source of its value. */
+function preset(settings: readonly (readonly [string, string, string])[]): readonly Setting[] {
+  return settings.map(([parameter, value, note]) => ({ parameter, value, note, place: {} }));
+}
+
+const COMMON_PRACTICE = 'common practice, no source';
+const METRIC = 'project-patterns.co.uk (2018-11-22), skirt block';
+
 export const STYLES: readonly Style[] = [
   {
     name: 'pencil',
@@ -35,14 +44,53 @@ export const STYLES: readonly Style[] = [
     name: 'straight',
     description: 'quarter method, straight from the hip to the hem',
     block: QUARTER_SKIRT,
-    settings: [
-      {
-        parameter: 'hem_taper',
-        value: '0 in',
-        note: 'common practice, no source: the hem of a straight skirt is its hip',
-        place: {},
-      },
-    ],
+    settings: preset([
+      ['hem_taper', '0 in', `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
+    ]),
+  },
+  {
+    name: 'fixed-dart',
+    description: 'metric block: darts the same in every size, the side takes the rest; straight',
+    block: SHAPED_SKIRT,
+    settings: preset([
+      ['hip_ease', '3 cm', METRIC],
+      ['side_shift', '0.75 cm', METRIC],
+      ['center_back_drop', '0 cm', METRIC],
+      ['front_intake', '2 cm', METRIC],
+      ['back_intake', '4 cm', METRIC],
+      [
+        'front_side_take_up',
+        'front_hip_width - (waist_girth + waist_ease)/4 - front_intake',
+        'corsetmaking.blogspot.com (2010-03): each sewn waist panel is a quarter',
+      ],
+      ['front_darts', '1', METRIC],
+      ['back_darts', '2', METRIC],
+      ['front_dart_position', '2/3', 'from memory of a UK metric text: a third in from the side'],
+      ['front_dart_length', '10 cm', 'wikieducator.org, skirt block handout'],
+    ]),
+  },
+  {
+    name: 'shared-drop',
+    description: 'side, back dart and front dart share the hip-waist difference; straight',
+    block: SHAPED_SKIRT,
+    settings: [],
+  },
+  {
+    name: 'shared-pencil',
+    description: 'shared drop, tapered from the hip to the hem',
+    block: SHAPED_SKIRT,
+    settings: preset([['hem_taper', '2 cm', `${COMMON_PRACTICE}: 1 to 3 cm an edge`]]),
+  },
+  {
+    name: 'shared-a-line',
+    description: 'shared drop, flared at the side and across the panel by closing half the dart',
+    block: SHAPED_SKIRT,
+    settings: preset([
+      ['hem_taper', '-3 cm', `${COMMON_PRACTICE}: the side flares out below the hip`],
+      ['dart_closing', '0.5', `${COMMON_PRACTICE}: part of the dart closed into the hem`],
+      ['front_darts', '1', 'one dart a panel to close'],
+      ['back_darts', '1', 'one dart a panel to close'],
+    ]),
   },
 ];
 

@@ -120,10 +120,10 @@ const NODE_WORDS: ReadonlyMap<string, string> = new Map([
   ['RelationalNode', 'a comparison'],
 ]);
 
-/** `side_hip.x` for an accessor of exactly that form, otherwise undefined. */
+/** `side_hip.x` or `base.width` for an accessor of exactly that form, otherwise undefined. */
 function coordinateName(node: AccessorNode): string | undefined {
   const text = node.toString();
-  return /^[A-Za-z_][A-Za-z0-9_]*\.[xy]$/.test(text) ? text : undefined;
+  return /^([A-Za-z_]\w*\.[xy]|base\.[A-Za-z_]\w*)$/.test(text) ? text : undefined;
 }
 
 function checkedOperator(node: OperatorNode, context: Context): MathNode {

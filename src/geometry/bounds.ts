@@ -47,15 +47,14 @@ export function segmentsBounds(segments: readonly Segment[]): Box {
 
 /** The smallest box around all of `boxes`. */
 export function joinBoxes(boxes: readonly Box[]): Box {
-  return boxes.reduce(
-    (a, b) => ({
-      left: Math.min(a.left, b.left),
-      top: Math.min(a.top, b.top),
-      right: Math.max(a.right, b.right),
-      bottom: Math.max(a.bottom, b.bottom),
-    }),
-    EMPTY_BOX,
-  );
+  let { left, top, right, bottom } = EMPTY_BOX;
+  for (const box of boxes) {
+    if (box.left < left) left = box.left;
+    if (box.right > right) right = box.right;
+    if (box.top < top) top = box.top;
+    if (box.bottom > bottom) bottom = box.bottom;
+  }
+  return { left, top, right, bottom };
 }
 
 /** The box with `by` millimeters added on every side. */

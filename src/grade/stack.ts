@@ -7,22 +7,27 @@ import { pointOf } from '../pattern/piece';
 /** The default: center line at the waist. */
 export const CENTER_WAIST = 'center_waist';
 
-/** Checks that every piece has the point. Throws InputError `point-unknown` naming those shared. */
+/** Checks that every panel has the point. Throws InputError `point-unknown` naming those shared. */
 export function checkStackPoint(plans: readonly PiecePlan[], name: string): void {
-  const shared = (plans[0]?.pointNames ?? []).filter((candidate) =>
-    plans.every((plan) => plan.pointNames.includes(candidate)),
+  const panels = plans.filter((plan) => plan.part === 'panel');
+  const shared = (panels[0]?.pointNames ?? []).filter((candidate) =>
+    panels.every((plan) => plan.index.has(candidate)),
   );
   if (shared.includes(name)) return;
   throw new InputError('point-unknown', {
-    what: 'the pieces do not all have this stack point',
+    what: 'the panels do not all have this stack point',
     allowed: shared.join(', '),
     got: name,
     place: { option: '--stack' },
   });
 }
 
-/** The piece moved, not turned, so that its stack point is zero. */
+/**
+ * The piece moved, not turned, so that its stack point is zero. A piece without such a point, such
+ * as a waistband, keeps the zero it was made with.
+ */
 export function stackOn(piece: Piece, name: string): Piece {
+  if (!piece.plan.index.has(name)) return piece;
   const zero = pointOf(piece, name);
   if (zero.x === 0 && zero.y === 0) return piece;
   return { plan: piece.plan, points: piece.points.map((p) => subtract(p, zero)) };

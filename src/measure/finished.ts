@@ -2,7 +2,7 @@
 import { distance } from '../geometry/point';
 import { crossingsAtLevel } from '../geometry/level';
 import type { Piece } from '../pattern/piece';
-import { outlineSegments, pointOf, seamLength } from '../pattern/piece';
+import { outlineSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
 
 /** One finished measurement in millimeters. */
 export interface Measure {
@@ -10,7 +10,7 @@ export interface Measure {
   readonly value: number;
 }
 
-/** Each piece is half a front or half a back, so a girth is twice the sum over the pieces. */
+/** Each panel is half a front or half a back, so a girth is twice the sum over the pieces. */
 const GIRTH = 2;
 
 /**
@@ -19,17 +19,18 @@ const GIRTH = 2;
  * intake of each dart. Allowances outside the outline do not count.
  */
 export function finishedMeasures(pieces: readonly Piece[]): readonly Measure[] {
+  const panels = panelsOf(pieces);
   const girth = (width: (piece: Piece) => number): number =>
-    GIRTH * pieces.reduce((sum, piece) => sum + width(piece), 0);
+    GIRTH * panels.reduce((sum, piece) => sum + width(piece), 0);
   const each = (name: string, value: (piece: Piece) => number): readonly Measure[] =>
-    pieces.map((piece) => ({ name: name.replace('*', piece.plan.name), value: value(piece) }));
+    panels.map((piece) => ({ name: name.replace('*', piece.plan.name), value: value(piece) }));
   return [
     { name: 'waist', value: girth((piece) => seamLength(piece, 'waist')) },
     { name: 'hip', value: girth(hipWidth) },
     { name: 'hem', value: girth((piece) => seamLength(piece, 'hem')) },
     ...each('center_*_length', (piece) => seamLength(piece, `center_${piece.plan.name}`)),
     ...each('side_seam_*', (piece) => seamLength(piece, 'side')),
-    ...pieces.flatMap(dartMeasures),
+    ...panels.flatMap(dartMeasures),
   ];
 }
 

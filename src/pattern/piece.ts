@@ -30,8 +30,18 @@ export type Edge =
 
 /** A line drawn inside or beside the outline: it marks a level or an allowance and is not sewn. */
 export interface MarkedLine {
-  readonly name: 'hip-line' | 'zip-allowance';
+  readonly name: 'hip-line' | 'zip-allowance' | 'dart-fold';
   readonly through: readonly string[];
+}
+
+/** What a piece is in the garment; the panels together make its girths. */
+export type Part = 'panel' | 'waistband' | 'facing' | 'lining';
+
+/** How a piece is cut from one cloth: so many times, or so many times on the fold. */
+export interface Cutting {
+  readonly cloth: 'shell' | 'lining' | 'interfacing';
+  readonly count: number;
+  readonly onFold: boolean;
 }
 
 /**
@@ -40,6 +50,8 @@ export interface MarkedLine {
  */
 export interface PiecePlan {
   readonly name: string;
+  readonly part: Part;
+  readonly cuttings: readonly Cutting[];
   readonly pointNames: readonly string[];
   /** Names of the points that only shape a curve; they are graded, but they are not corners. */
   readonly handles: ReadonlySet<string>;
@@ -67,6 +79,11 @@ export function piecePlan(plan: Omit<PiecePlan, 'index' | 'darts'>): PiecePlan {
 export interface Piece {
   readonly plan: PiecePlan;
   readonly points: readonly Point[];
+}
+
+/** The panels among the pieces: the half front and half back that make the girths. */
+export function panelsOf(pieces: readonly Piece[]): readonly Piece[] {
+  return pieces.filter(({ plan }) => plan.part === 'panel');
 }
 
 /** The place of a named point. Throws a RangeError if the plan has no such point. */

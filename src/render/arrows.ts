@@ -17,8 +17,12 @@ const WORD_OFF = 7;
 export const BRACKET_DEPTH = 15;
 const BRACKET_TIP = 1;
 
+/** Lengths of the grainline that are tried: shares of the height of the piece, then mm. */
+const GRAIN_SHARES = [0.4, 0.3];
+const GRAIN_LENGTHS = [60, 45, 32, 20];
+
 /** A line along the grain, which runs down the piece, with a head at both ends and its word. */
-export function grainline(length: number, size: number): Sketch {
+function grainline(length: number, size: number): Sketch {
   const top = point(0, 0);
   const bottom = point(0, length);
   const neck = HEAD_LENGTH - 1;
@@ -28,12 +32,20 @@ export function grainline(length: number, size: number): Sketch {
     offset: point(-WORD_OFF, length / 2),
     children: word.shapes,
   };
-  return sketchOf([
+  const { shapes, box } = sketchOf([
     polyline('grainline', [point(0, neck), point(0, length - neck)], LINE),
     head(top, subtract(top, bottom)),
     head(bottom, subtract(bottom, top)),
     ...(length < heightOf(word) ? [] : [beside]),
   ]);
+  // As much room on the other side: the line itself stands in the middle, not line and word.
+  return { shapes, box: { ...box, right: -box.left } };
+}
+
+/** Grainlines for a piece of this height, the longest first. */
+export function* grainlines(height: number, size: number): Generator<Sketch> {
+  const lengths = [...GRAIN_SHARES.map((share) => share * height), ...GRAIN_LENGTHS];
+  for (const length of lengths.sort((a, b) => b - a)) yield grainline(length, size);
 }
 
 /** A bar beside the fold from `start` to `end` whose ends point at it; `inward` has length 1. */

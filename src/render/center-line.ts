@@ -5,7 +5,7 @@ import { add, between, cross, dot, quarterTurn, scale, subtract, unit } from '..
 import type { Edge, Piece } from '../pattern/piece';
 import { pointOf } from '../pattern/piece';
 import { BRACKET_DEPTH, foldBracket } from './arrows';
-import type { Room } from './free-space';
+import type { Room } from './room';
 import type { NestedPiece } from './nested-piece';
 import type { Shape } from './scene';
 import { blocks, readingAngle } from './sketch';

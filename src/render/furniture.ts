@@ -13,23 +13,45 @@ import { CAP_MIDDLE, LEADING, text, textWidth, wrapped } from './type';
 const TITLE = 20;
 const SUBTITLE = 10;
 const BODY = 8;
+const NOTE = 9;
 /** mm from one row to the next. */
 const ROW = 12;
 
-/** Title and subtitle, as wide as `width` allows, over a rule. */
+/** Title and subtitle, wrapped to `width` mm, over a rule. */
 export function titleBlock(title: string, subtitle: string, width: number): Sketch {
-  const lines = [
-    ...wrapped(title, TITLE, width).map((words) => ({ words, size: TITLE, bold: true })),
-    ...wrapped(subtitle, SUBTITLE, width).map((words) => ({ words, size: SUBTITLE, bold: false })),
-  ];
-  let y = 0;
-  const shapes: Shape[] = lines.map(({ words, size, bold }, i) => {
-    y += i === 0 ? size : LEADING * size;
-    return text(words, point(0, y), size, { weight: bold ? 'bold' : 'normal' });
-  });
-  y += SUBTITLE;
-  const rule = polyline('rule', [point(0, y), point(width, y)], { color: INK, width: 0.8 });
-  return sketchOf([...shapes, rule]);
+  const head = paragraph(title, TITLE, width, 0, 'bold');
+  const under = paragraph(subtitle, SUBTITLE, width, head.bottom + TITLE / 4);
+  return sketchOf([...head.shapes, ...under.shapes, rule(under.bottom + SUBTITLE / 2, width)]);
+}
+
+/** Sentences one below the other, wrapped to `width` mm, under a rule. */
+export function notes(sentences: readonly string[], width: number): Sketch {
+  const shapes: Shape[] = [rule(0, width)];
+  let y = SUBTITLE / 2;
+  for (const sentence of sentences) {
+    const lines = paragraph(sentence, NOTE, width, y);
+    shapes.push(...lines.shapes);
+    y = lines.bottom;
+  }
+  return sketchOf(shapes);
+}
+
+function rule(y: number, width: number): Shape {
+  return polyline('rule', [point(0, y), point(width, y)], { color: INK, width: 0.8 });
+}
+
+function paragraph(
+  words: string,
+  size: number,
+  width: number,
+  top: number,
+  weight: 'normal' | 'bold' = 'normal',
+): { readonly shapes: readonly Shape[]; readonly bottom: number } {
+  const lines = wrapped(words, size, width);
+  const shapes = lines.map((line, i) =>
+    text(line, point(0, top + size + i * LEADING * size), size, { weight }),
+  );
+  return { shapes, bottom: top + lines.length * LEADING * size };
 }
 
 export interface LegendEntry {
@@ -46,7 +68,7 @@ export function legend(entries: readonly LegendEntry[]): Sketch {
   const columns = Math.ceil(entries.length / MOST_ROWS);
   const rows = Math.ceil(entries.length / columns);
   const named = entries.map(({ label, style }) => ({
-    words: style.base ? `${label} (base)` : label,
+    words: style.base ? `${label}, base` : label,
     style,
   }));
   const widest = Math.max(...named.map(({ words }) => textWidth(words, BODY)));
@@ -62,7 +84,7 @@ export function legend(entries: readonly LegendEntry[]): Sketch {
       }),
     ];
   });
-  return sketchOf([heading('Sizes'), ...shapes]);
+  return sketchOf([heading(entries.length > 1 ? 'Sizes' : 'Size'), ...shapes]);
 }
 
 /** Facts of the sheet, each a name and a value. */
@@ -85,7 +107,7 @@ const BETWEEN_SQUARES = 20;
 export function testSquares(): Sketch {
   const metric = testSquare(0, 100, '100 mm');
   const inch = testSquare(100 + BETWEEN_SQUARES, toMillimeters(4, 'in'), '4 in');
-  return sketchOf([heading('Print at 100 %, then measure both squares'), ...metric, ...inch]);
+  return sketchOf([heading('Print at 100%, then measure both squares'), ...metric, ...inch]);
 }
 
 function testSquare(left: number, side: number, length: string): readonly Shape[] {
@@ -101,14 +123,6 @@ function testSquare(left: number, side: number, length: string): readonly Shape[
       rotation: -90,
     }),
   ];
-}
-
-/** Sentences one below the other, as wide as `width` allows. */
-export function notes(sentences: readonly string[], width: number): Sketch {
-  const lines = sentences.flatMap((sentence) => wrapped(sentence, BODY + 1, width));
-  return sketchOf(
-    lines.map((line, i) => text(line, point(0, (i + 1) * LEADING * (BODY + 1)), BODY + 1)),
-  );
 }
 
 /** mm from the top of a block to the baseline of its first row below the heading. */

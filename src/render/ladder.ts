@@ -97,9 +97,16 @@ function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box): Point[][] 
   const edge = side === 'right' ? nest.right : nest.left;
   const downward = rungs.map((_, i) => i);
   downward.sort((a, b) => (rungs[a]?.at.y ?? 0) - (rungs[b]?.at.y ?? 0) || a - b);
-  const middle = rungs.reduce((sum, { at }) => sum + at.y, 0) / rungs.length;
+  // Each label on the level of its line, or as far below it as the one before makes it.
+  const levels = rungs.map(() => 0);
+  downward.forEach((i, rank) => {
+    const above = downward[rank - 1];
+    const free = above === undefined ? -Infinity : (levels[above] ?? 0) + PITCH;
+    levels[i] = Math.max(rungs[i]?.at.y ?? 0, free);
+  });
+  const sunk = rungs.reduce((sum, { at }, i) => sum + (levels[i] ?? 0) - at.y, 0) / rungs.length;
   return rungs.map(({ at }, i) => {
-    const y = middle + PITCH * (downward.indexOf(i) - (rungs.length - 1) / 2);
+    const y = (levels[i] ?? 0) - sunk;
     return [
       point(at.x + out * OFF, at.y),
       point(edge + out * CLEAR, at.y),

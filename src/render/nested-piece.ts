@@ -3,8 +3,8 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Piece } from '../pattern/piece';
 import { outlineSegments } from '../pattern/piece';
-import type { Surroundings } from './free-space';
-import { flattened } from './free-space';
+import type { Chain, Chord } from './chords';
+import { chordsOf, flattened } from './chords';
 import { markPoints } from './piece-lines';
 import type { SizeStyle } from './size-style';
 
@@ -20,8 +20,10 @@ export interface NestedPiece {
   readonly sizes: readonly SizedPiece[];
   /** The piece of the size on which the words are placed. */
   readonly reference: Piece;
-  /** The lines of all sizes, for finding room between them. */
-  readonly around: Surroundings;
+  /** The outlines of all sizes, curves as chords. */
+  readonly outlines: readonly Chain[];
+  /** All lines of all sizes, the marked ones too. */
+  readonly chords: readonly Chord[];
   /** The box around all lines of all sizes. */
   readonly box: Box;
 }
@@ -31,9 +33,15 @@ export function nestedPiece(sizes: readonly SizedPiece[]): NestedPiece {
   const words = sizes.find(({ style }) => style.base) ?? sizes[Math.floor(sizes.length / 2)];
   if (words === undefined) throw new RangeError('a piece is drawn in one size at least');
   const outlines = sizes.map(({ piece }) => flattened(outlineSegments(piece)));
-  const lines = sizes.flatMap(({ piece }) =>
+  const marks = sizes.flatMap(({ piece }) =>
     piece.plan.marks.map((mark) => markPoints(piece, mark)),
   );
-  const box = joinBoxes([...outlines, ...lines].map(pointBounds));
-  return { sizes, reference: words.piece, around: { outlines, lines }, box };
+  const lines = [...outlines, ...marks];
+  return {
+    sizes,
+    reference: words.piece,
+    outlines,
+    chords: chordsOf(lines),
+    box: joinBoxes(lines.map(pointBounds)),
+  };
 }

@@ -2,14 +2,16 @@
 import type { Box } from '../geometry/bounds';
 import { boxesOverlap, joinBoxes } from '../geometry/bounds';
 import { pointOf } from '../pattern/piece';
-import type { LengthDisplay } from '../units';
 import { ladderCorners } from './corner-ladders';
 import type { Ladder } from './ladder';
 import { ladder } from './ladder';
+import type { NestDrawing } from './nest-drawing';
 import type { NestedPiece } from './nested-piece';
 import { pieceLines } from './piece-lines';
 import { pieceWords } from './piece-words';
 import type { Shape } from './scene';
+import { circle } from './scene';
+import { INK } from './size-style';
 import type { Line } from './sketch';
 
 /** All in the coordinates of the piece. */
@@ -22,7 +24,11 @@ export interface Panel {
 }
 
 /** `caption` says on the piece which sizes it shows. */
-export function panel(nested: NestedPiece, caption: Line, display: LengthDisplay): Panel {
+export function panel(
+  nested: NestedPiece,
+  caption: Line,
+  { display, stackPoint }: Pick<NestDrawing, 'display' | 'stackPoint'>,
+): Panel {
   const words = pieceWords(nested, caption, display);
   const ladders = laddersOf(nested);
   return {
@@ -31,9 +37,15 @@ export function panel(nested: NestedPiece, caption: Line, display: LengthDisplay
       ...pieceLines(piece, style),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
     ]),
-    common: words.shapes,
+    common: [...stackMark(nested, stackPoint), ...words.shapes],
     box: joinBoxes([nested.box, words.box, ...ladders.map(({ box }) => box)]),
   };
+}
+
+/** A ring round the stack point, for laying sheets of single sizes over each other. */
+function stackMark({ reference }: NestedPiece, name: string): readonly Shape[] {
+  if (!reference.plan.pointNames.includes(name)) return [];
+  return [circle('stack-point', pointOf(reference, name), 4, { color: INK, width: 0.4 })];
 }
 
 /** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */

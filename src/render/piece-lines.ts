@@ -20,6 +20,7 @@ const CORNER_ARM = 5;
 const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   'hip-line': { width: 0.4, dash: [2, 2] },
   'zip-allowance': { width: 0.4, dash: [7, 2] },
+  'dart-fold': { width: 0.3, dash: [4, 2] },
 };
 
 /** Paths in the piece's own coordinates, which the outline repeats as they are. */

@@ -4,9 +4,9 @@ import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, point } from '../geometry/point';
 import type { LengthDisplay } from '../units';
-import { grainline } from './arrows';
+import { grainlines } from './arrows';
 import { centerLines } from './center-line';
-import { roomIn } from './free-space';
+import { roomIn } from './room';
 import type { NestedPiece } from './nested-piece';
 import { markPoints } from './piece-lines';
 import type { Line, Sketch } from './sketch';
@@ -17,13 +17,11 @@ import { zipWords } from './zip-words';
 /** Type sizes, mm. */
 const WORDS = 8;
 const NAME = 16;
-/** Lengths of the grainline that are tried, as shares of the height of the piece. */
-const GRAIN = [0.4, 0.3, 0.2, 0.1];
 
 /** The common shapes of a piece; `sizes` is the line that says which sizes it shows. */
 export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisplay): Sketch {
   const { plan } = nested.reference;
-  const room = roomIn(nested.around);
+  const room = roomIn(nested);
   const home = commonBox(nested);
   const height = home.bottom - home.top;
   const centered = (share: number): Point =>
@@ -34,12 +32,11 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
     sizes,
     { words: cutting(plan), size: WORDS + 1 },
   ];
-  const grainlines = GRAIN.map((share) => grainline(share * height, WORDS));
   const centers = centerLines(nested, room, WORDS);
   const name = room.put(blocks(title), centered(0.47));
-  const grain = room.put(grainlines, centered(0.77));
+  const grain = room.put(grainlines(height, WORDS), centered(0.77));
   const levels = plan.marks
-    .filter((mark) => mark.name !== 'zip-allowance')
+    .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {
       const path = markPoints(nested.reference, mark);
       const [start = centered(0.3), end = start] = [path[0], path.at(-1)];
@@ -65,8 +62,8 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
 }
 
 /** What the boxes of all sizes have in common: the part of the sheet where words belong. */
-function commonBox({ around }: NestedPiece): Box {
-  return around.outlines.map(pointBounds).reduce((a, b) => ({
+function commonBox({ outlines }: NestedPiece): Box {
+  return outlines.map(pointBounds).reduce((a, b) => ({
     left: Math.max(a.left, b.left),
     top: Math.max(a.top, b.top),
     right: Math.min(a.right, b.right),

@@ -85,6 +85,21 @@ export function rectangle(
   return { kind: 'path', part, segments: ring(corners), closed: true, stroke };
 }
 
+/** A circle of four cubics, round to a few thousandths of its radius. */
+export function circle(part: string, { x, y }: Point, radius: number, stroke: Stroke): PathShape {
+  // The handle length that puts the middle of each quarter on the circle.
+  const handle = ((Math.SQRT2 - 1) * 4 * radius) / 3;
+  const quarter = (dx: number, dy: number): Segment => ({
+    kind: 'cubic',
+    from: point(x + radius * dx, y + radius * dy),
+    leave: point(x + radius * dx - handle * dy, y + radius * dy + handle * dx),
+    arrive: point(x - radius * dy + handle * dx, y + radius * dx + handle * dy),
+    to: point(x - radius * dy, y + radius * dx),
+  });
+  const segments = [quarter(1, 0), quarter(0, 1), quarter(-1, 0), quarter(0, -1)];
+  return { kind: 'path', part, segments, closed: true, stroke };
+}
+
 function chain(points: readonly Point[]): Segment[] {
   return points.slice(1).map((to, i) => ({ kind: 'line', from: points[i] ?? to, to }));
 }

@@ -22,6 +22,8 @@ export interface SheetSize extends DrawnSize {
 /** mm around the sheet, and between its parts. */
 const MARGIN = 40;
 const BETWEEN = 45;
+/** mm between the furniture and the notes. */
+const AFTER_BAND = 25;
 /** mm. Beyond this width the pieces go on in a further row, so that a sheet stays printable. */
 const ROW_WIDTH = 1250;
 
@@ -41,12 +43,14 @@ export function sheet(
   const rows = inRows(panelsOf(drawing, sizes, caption));
   const band = [legend(sizes), facts(sheetFacts(drawing)), testSquares()];
   const width = Math.ceil(Math.max(...[...rows, band].map(rowWidth)));
+  // The furniture fills the width: the legend on the left, the test squares on the right.
+  const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
   const small = notes([NET_LINES, TOILE], width);
 
   const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = pieces.bottom + BETWEEN;
-  const smallTop = bandTop + Math.ceil(Math.max(...band.map(heightOf))) + BETWEEN;
+  const smallTop = bandTop + Math.ceil(Math.max(...band.map(heightOf))) + AFTER_BAND;
   const common: Group = {
     kind: 'group',
     id: 'common',
@@ -56,7 +60,7 @@ export function sheet(
       ...pieces.panels.map(({ panel: { name, common: shapes }, zero }) =>
         pieceGroup(name, zero, shapes),
       ),
-      ...justified(band, width).map(({ part, x }) => placedAt(part, point(MARGIN + x, bandTop))),
+      ...inLine(band, spare).map(({ part, x }) => placedAt(part, point(MARGIN + x, bandTop))),
       placedAt(small, point(MARGIN, smallTop)),
     ],
   };
@@ -83,7 +87,7 @@ export function sheet(
 }
 
 function panelsOf(
-  { display }: NestDrawing,
+  drawing: NestDrawing,
   sizes: readonly SheetSize[],
   caption: Line,
 ): readonly Panel[] {
@@ -92,7 +96,7 @@ function panelsOf(
     const sized = sizes.flatMap(({ label, style, pieces }) =>
       pieces.filter(({ plan }) => plan.name === name).map((piece) => ({ label, style, piece })),
     );
-    return panel(nestedPiece(sized), caption, display);
+    return panel(nestedPiece(sized), caption, drawing);
   });
 }
 
@@ -115,7 +119,7 @@ function placedRows(
   let y = top;
   for (const row of rows) {
     y += Math.ceil(Math.max(...row.map(({ box }) => -box.top)));
-    for (const { part, x } of inLine(row)) {
+    for (const { part, x } of inLine(row, BETWEEN)) {
       panels.push({ panel: part, zero: point(Math.ceil(MARGIN + x - part.box.left), y) });
     }
     y += Math.ceil(Math.max(...row.map(({ box }) => box.bottom))) + BETWEEN;
@@ -125,29 +129,21 @@ function placedRows(
 
 type Boxed = Pick<Sketch, 'box'>;
 
-/** Width of parts side by side, each rounded up so that a zero on a whole millimeter has room. */
+/** Width of parts side by side; one more millimeter lets every zero move to a whole one. */
 function rowWidth(parts: readonly Boxed[]): number {
-  return (
-    parts.reduce((sum, part) => sum + Math.ceil(widthOf(part)) + 1, 0) +
-    BETWEEN * (parts.length - 1)
-  );
+  return totalWidth(parts) + BETWEEN * (parts.length - 1) + 1;
 }
 
-/** Parts side by side, from the left; `x` is the left side of each. */
+function totalWidth(parts: readonly Boxed[]): number {
+  return parts.reduce((sum, part) => sum + widthOf(part), 0);
+}
+
+/** Parts side by side; `x` is the left side of each, the first one at 0. */
 function inLine<Part extends Boxed>(
   parts: readonly Part[],
-  gap = BETWEEN,
+  gap: number,
 ): readonly { readonly part: Part; readonly x: number }[] {
-  return parts.map((part, i) => ({
-    part,
-    x: parts.slice(0, i).reduce((sum, before) => sum + Math.ceil(widthOf(before)) + 1 + gap, 0),
-  }));
-}
-
-/** Parts side by side over the whole `width`, the last one ending at the right. */
-function justified<Part extends Boxed>(parts: readonly Part[], width: number) {
-  const spare = Math.max(0, width - rowWidth(parts)) / Math.max(1, parts.length - 1);
-  return inLine(parts, BETWEEN + spare);
+  return parts.map((part, i) => ({ part, x: totalWidth(parts.slice(0, i)) + gap * i }));
 }
 
 function sizeGroup({ label, id }: SheetSize, children: readonly Shape[]): Group {

@@ -5,13 +5,15 @@
  * two alike. A label that is an identifier already keeps it whatever the others are.
  */
 export function sizeIds(labels: readonly string[]): readonly string[] {
-  const plain = labels.map((label) => label.replace(/[^A-Za-z0-9_-]+/g, '-'));
-  const used = new Set(labels.filter((label, i) => label === plain[i]));
+  const stems = labels.map((label) => label.replace(/[^A-Za-z0-9_-]+/g, '-'));
+  const isOwn = (label: string, i: number): boolean =>
+    label !== '' && label === stems[i] && labels.indexOf(label) === i;
+  const used = new Set(labels.filter(isOwn));
   return labels.map((label, i) => {
-    const stem = plain[i] ?? '';
-    if (label === stem && labels.indexOf(label) === i) return `size-${stem}`;
+    if (isOwn(label, i)) return `size-${label}`;
+    const stem = stems[i] ?? '';
     let id = stem;
-    for (let n = 2; used.has(id) || id === ''; n++) id = `${stem}-${n}`;
+    for (let n = 2; id === '' || used.has(id); n++) id = `${stem}-${n}`;
     used.add(id);
     return `size-${id}`;
   });

@@ -41,13 +41,11 @@ export function sketchOf(shapes: readonly Shape[]): Sketch {
 const SMALLER = [1, 0.8, 0.6, 0.45];
 
 /** The same block in full size and in smaller ones, the largest first. */
-export function blocks(lines: readonly Line[], rotation = 0): readonly Sketch[] {
-  return SMALLER.map((share) =>
-    block(
-      lines.map((line) => ({ ...line, size: share * line.size })),
-      rotation,
-    ),
-  );
+export function* blocks(lines: readonly Line[], rotation = 0): Generator<Sketch> {
+  for (const share of SMALLER) {
+    const smaller = lines.map((line) => ({ ...line, size: share * line.size }));
+    yield block(smaller, rotation);
+  }
 }
 
 /** Degrees by which words along a direction are turned so that they read from left or below. */

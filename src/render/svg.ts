@@ -1,111 +1,96 @@
 /** Writes a scene as SVG 1.1 text. One user unit is one millimeter, so the sheet prints true. */
 import type { Point } from '../geometry/point';
-import { trimmed } from '../units';
-import type { PathShape, Scene, Shape, TextShape } from './scene';
+import type { Group, PathShape, Scene, Shape, TextShape } from './scene';
 import { FONT_STACK } from './type';
-
-/** Decimals of every number: a thousandth of a millimeter. */
-const DECIMALS = 3;
 
 /** The whole scene as an XML document that ends with a line break. */
 export function svg(scene: Scene): string {
   const width = number(scene.width);
   const height = number(scene.height);
-  return [
+  const lines = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm"` +
       ` viewBox="0 0 ${width} ${height}" font-family="${escaped(FONT_STACK)}"` +
       ` fill="none" stroke-linejoin="round">`,
     `<title>${escaped(scene.title)}</title>`,
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
-    ...scene.shapes.map(shape),
-    '</svg>',
-    '',
-  ].join('\n');
+  ];
+  writeAll(scene.shapes, lines);
+  lines.push('</svg>', '');
+  return lines.join('\n');
 }
 
-function shape(drawn: Shape): string {
-  switch (drawn.kind) {
-    case 'path':
-      return path(drawn);
-    case 'text':
-      return text(drawn);
-    case 'group': {
-      const { id, layer, data, offset } = drawn;
-      const attributes = [
-        ...(id === undefined ? [] : [attribute('id', id)]),
-        ...(layer === undefined ? [] : [attribute('data-layer', layer)]),
-        ...Object.entries(data ?? {}).map(([name, value]) => attribute(`data-${name}`, value)),
-        ...(offset === undefined ? [] : [attribute('transform', `translate(${pair(offset)})`)]),
-      ];
-      return [`<g${attributes.join('')}>`, ...drawn.children.map(shape), '</g>'].join('\n');
+/** Adds the lines of the shapes to those there are. */
+function writeAll(shapes: readonly Shape[], lines: string[]): void {
+  for (const shape of shapes) {
+    if (shape.kind === 'path') lines.push(path(shape));
+    else if (shape.kind === 'text') lines.push(text(shape));
+    else {
+      lines.push(groupTag(shape));
+      writeAll(shape.children, lines);
+      lines.push('</g>');
     }
   }
 }
 
+function groupTag({ id, layer, data, offset }: Group): string {
+  let tag = '<g';
+  if (id !== undefined) tag += ` id="${escaped(id)}"`;
+  if (layer !== undefined) tag += ` data-layer="${escaped(layer)}"`;
+  for (const [name, value] of Object.entries(data ?? {})) {
+    tag += ` data-${name}="${escaped(value)}"`;
+  }
+  if (offset !== undefined) tag += ` transform="translate(${pair(offset)})"`;
+  return `${tag}>`;
+}
+
 function path({ part, segments, closed, stroke, fill }: PathShape): string {
-  const attributes = [
-    attribute('data-part', part),
-    ...(fill === undefined ? [] : [attribute('fill', fill)]),
-    ...(stroke === undefined
-      ? []
-      : [
-          attribute('stroke', stroke.color),
-          attribute('stroke-width', number(stroke.width)),
-          ...(stroke.dash === undefined
-            ? []
-            : [attribute('stroke-dasharray', stroke.dash.map(number).join(' '))]),
-        ]),
-    attribute('d', pathData(segments, closed)),
-  ];
-  return `<path${attributes.join('')}/>`;
+  let tag = `<path data-part="${part}"`;
+  if (fill !== undefined) tag += ` fill="${fill}"`;
+  if (stroke !== undefined) {
+    tag += ` stroke="${stroke.color}" stroke-width="${number(stroke.width)}"`;
+    if (stroke.dash !== undefined)
+      tag += ` stroke-dasharray="${stroke.dash.map(number).join(' ')}"`;
+  }
+  return `${tag} d="${pathData(segments, closed)}"/>`;
 }
 
 function pathData(segments: PathShape['segments'], closed: boolean): string {
-  const steps: string[] = [];
+  let data = '';
   let pen: Point | undefined;
-  segments.forEach((segment, i) => {
-    if (pen?.x !== segment.from.x || pen.y !== segment.from.y) {
-      steps.push(`M${pair(segment.from)}`);
-    }
+  const last = segments.at(-1);
+  for (const segment of segments) {
+    if (pen?.x !== segment.from.x || pen.y !== segment.from.y) data += `M${pair(segment.from)}`;
     pen = segment.to;
-    // Z itself draws the line that closes a loop; to draw it twice would disturb the dashes.
-    if (closed && i === segments.length - 1 && segment.kind === 'line') return;
-    steps.push(
-      segment.kind === 'line'
-        ? `L${pair(segment.to)}`
-        : `C${pair(segment.leave)} ${pair(segment.arrive)} ${pair(segment.to)}`,
-    );
-  });
-  if (closed) steps.push('Z');
-  return steps.join('');
+    if (segment.kind === 'cubic') {
+      data += `C${pair(segment.leave)} ${pair(segment.arrive)} ${pair(segment.to)}`;
+    } else if (!closed || segment !== last) {
+      // Z itself draws the line that closes a loop; to draw it twice would disturb the dashes.
+      data += `L${pair(segment.to)}`;
+    }
+  }
+  return closed ? `${data}Z` : data;
 }
 
 function text({ words, at, size, weight, anchor, rotation, color }: TextShape): string {
-  const attributes = [
-    attribute('x', number(at.x)),
-    attribute('y', number(at.y)),
-    attribute('font-size', number(size)),
-    ...(weight === 'normal' ? [] : [attribute('font-weight', weight)]),
-    ...(anchor === 'start' ? [] : [attribute('text-anchor', anchor)]),
-    ...(rotation === 0 ? [] : [attribute('transform', `rotate(${number(rotation)} ${pair(at)})`)]),
-    attribute('fill', color),
-  ];
-  return `<text${attributes.join('')}>${escaped(words)}</text>`;
-}
-
-function attribute(name: string, value: string): string {
-  return ` ${name}="${escaped(value)}"`;
+  let tag = `<text x="${number(at.x)}" y="${number(at.y)}" font-size="${number(size)}"`;
+  if (weight !== 'normal') tag += ` font-weight="${weight}"`;
+  if (anchor !== 'start') tag += ` text-anchor="${anchor}"`;
+  if (rotation !== 0) tag += ` transform="rotate(${number(rotation)} ${pair(at)})"`;
+  return `${tag} fill="${color}">${escaped(words)}</text>`;
 }
 
 function pair({ x, y }: Point): string {
   return `${number(x)} ${number(y)}`;
 }
 
+/** To a thousandth of a millimeter; adding 0 turns a negative zero into a plain one. */
 function number(value: number): string {
-  return trimmed(value, DECIMALS);
+  return String(Math.round(value * 1000) / 1000 + 0);
 }
 
+/** Words that need no escaping, which are nearly all: printable ASCII. */
+const PLAIN = /^[ !#-%(-;=?-~]*$/;
 /** Characters that XML 1.0 does not allow at all, not even escaped. */
 const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
 
@@ -121,6 +106,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 function escaped(words: string): string {
+  if (PLAIN.test(words)) return words;
   return words
     .replace(NOT_XML, '\ufffd')
     .replace(/[&<>"'\t\n\r]/g, (character) => ENTITIES[character] ?? character);

@@ -1,7 +1,5 @@
 /** Type: the font stack, and how much room words need where no font can be asked. */
 import type { Box } from '../geometry/bounds';
-import { pointBounds } from '../geometry/bounds';
-import { add, point } from '../geometry/point';
 import type { TextShape } from './scene';
 import { INK } from './size-style';
 
@@ -61,17 +59,20 @@ export function textWidth(words: string, size: number): number {
 /** The upright box that surely holds a line of words, turned or not. */
 export function textBox({ words, at, size, anchor, rotation }: TextShape): Box {
   const width = textWidth(words, size);
-  const left = { start: 0, middle: -width / 2, end: -width }[anchor];
+  const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  const right = left + width;
+  const top = -ASCENT * size;
+  const bottom = DESCENT * size;
   const angle = (rotation * Math.PI) / 180;
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
-  return pointBounds(
-    [left, left + width].flatMap((x) =>
-      [-ASCENT * size, DESCENT * size].map((y) =>
-        add(at, point(x * cos - y * sin, x * sin + y * cos)),
-      ),
-    ),
-  );
+  // Each corner is (x cos - y sin, x sin + y cos); the extremes take the sides that suit the signs.
+  return {
+    left: at.x + Math.min(left * cos, right * cos) - Math.max(top * sin, bottom * sin),
+    right: at.x + Math.max(left * cos, right * cos) - Math.min(top * sin, bottom * sin),
+    top: at.y + Math.min(left * sin, right * sin) + Math.min(top * cos, bottom * cos),
+    bottom: at.y + Math.max(left * sin, right * sin) + Math.max(top * cos, bottom * cos),
+  };
 }
 
 /** Breaks words into lines no wider than `width` mm; a word that is wider itself is cut up. */

@@ -11,9 +11,14 @@ export function spelled(name: string): string {
   return name.replace(/[_-]+/g, ' ').toUpperCase();
 }
 
-/** How many of a piece to cut: a half on the fold makes one whole, other halves come in pairs. */
+/** How often to cut a piece, and from which cloth: `Cut 1 on fold, Cut 1 of interfacing`. */
 export function cutting(plan: PiecePlan): string {
-  return plan.outline.some((edge) => edge.kind === 'fold') ? 'Cut 1 on fold' : 'Cut 2';
+  return plan.cuttings
+    .map(({ cloth, count, onFold }) => {
+      const from = cloth === 'shell' ? '' : ` of ${cloth}`;
+      return `Cut ${count}${onFold ? ' on fold' : ''}${from}`;
+    })
+    .join(', ');
 }
 
 /** The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. */
@@ -37,7 +42,7 @@ export function sheetFacts({
 }: NestDrawing): readonly (readonly [name: string, value: string])[] {
   return [
     ['Base size', baseSize],
-    ['Stack point', stackPoint.replace(/_/g, ' ')],
+    ['Stack point', `${stackPoint.replace(/_/g, ' ')}, ringed`],
     ['Unit', UNITS[display.unit]],
     ['Scale', 'true size, 1:1'],
   ];

@@ -7,7 +7,7 @@ import { outlineSegments } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
-import { flattened, isClear } from './free-space';
+import { flattened, isClear } from './chords';
 import type { NestedPiece } from './nested-piece';
 import { markPoints } from './piece-lines';
 import type { Sketch } from './sketch';
@@ -21,7 +21,7 @@ const OF_STRIP = 0.32;
 
 /** The words, or undefined where there is no allowance to speak of. */
 export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | undefined {
-  const { reference, around, box: nest } = nested;
+  const { reference, chords, box: nest } = nested;
   const mark = reference.plan.marks.find(({ name }) => name === 'zip-allowance');
   const border = mark === undefined ? undefined : longestChord(markPoints(reference, mark));
   if (border === undefined) return undefined;
@@ -37,8 +37,7 @@ export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | 
   const strip = between(middle, seam, 0.5);
   const corner = point(strip.x - widthOf(sketch) / 2, strip.y - heightOf(sketch) / 2);
   const within = moved(sketch, corner);
-  const isFree = isClear(within.box, [...around.outlines, ...around.lines]);
-  return isFree ? within : leftOf(nest, sketch, middle.y);
+  return isClear(within.box, chords) ? within : leftOf(nest, sketch, middle.y);
 }
 
 function longestChord(chain: readonly Point[]): Line | undefined {

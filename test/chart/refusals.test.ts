@@ -95,7 +95,7 @@ describe('units', () => {
       () => chartOf('measurement [mm],8,10', 'waist,25,26', 'hip (in),34,36'),
       'unit-contradicted',
       { file, row: 3, column: 1 },
-      'mm',
+      'millimeters',
     );
   });
 

@@ -1,5 +1,6 @@
 /** Skirts to draw: the quarter method with round numbers, in as many sizes as a test wants. */
 import type { Piece, PiecePlan } from '../../src/pattern/piece';
+import { piecePlan } from '../../src/pattern/piece';
 import type { NestDrawing } from '../../src/render/nest-drawing';
 
 const INCH = 25.4;
@@ -102,13 +103,20 @@ export function quarter(
 
 function quarterPlan(panel: 'front' | 'back', pointNames: readonly string[]): PiecePlan {
   const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
-  return {
+  return piecePlan({
     name: panel,
     pointNames,
     handles: new Set(['side_waist_handle', 'side_hip_handle']),
     outline: [
       { kind: 'line', from: 'center_waist', to: 'dart_inner', seam: 'waist' },
-      { kind: 'dart', from: 'dart_inner', tip: 'dart_tip', to: 'dart_outer', seam: 'waist' },
+      {
+        kind: 'dart',
+        name: 'dart',
+        from: 'dart_inner',
+        tip: 'dart_tip',
+        to: 'dart_outer',
+        seam: 'waist',
+      },
       { kind: 'line', from: 'dart_outer', to: 'side_waist', seam: 'waist' },
       {
         kind: 'cubic',
@@ -133,5 +141,5 @@ function quarterPlan(panel: 'front' | 'back', pointNames: readonly string[]): Pi
           ]
         : []),
     ],
-  };
+  });
 }

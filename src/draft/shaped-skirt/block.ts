@@ -1,0 +1,83 @@
+/**
+ * The shaped skirt: the hip-waist difference shared between side and darts as the style says, every
+ * seam trued in every size.
+ */
+import { seamLength } from '../../pattern/piece';
+import type { Piece } from '../../pattern/piece';
+import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
+import type { Panel, PanelShape } from './panel';
+import { panelPiece } from './panel';
+import { SHAPED_SKIRT_PARAMETERS } from './parameters';
+
+const VALUES: readonly ValueDefinition[] = [
+  // Half of the finished hip less half of the finished waist: what side and darts share.
+  {
+    name: 'half_drop',
+    quantity: 'length',
+    formula: '(hip_girth + hip_ease)/2 - (waist_girth + waist_ease)/2',
+  },
+  {
+    name: 'front_hip_width',
+    quantity: 'length',
+    formula: 'hip_girth/4 + hip_ease/4 - side_shift',
+  },
+  { name: 'back_hip_width', quantity: 'length', formula: 'hip_girth/4 + hip_ease/4 + side_shift' },
+  { name: 'taper_level', quantity: 'length', formula: 'waist_to_hip + taper_start' },
+  // Depth from there to the side end of a hem that is level at the center, square to the side, and
+  // a parabola between: the larger root of d^2 - d*fall = hem width * taper / 2.
+  { name: 'taper_fall', quantity: 'length', formula: 'skirt_length - taper_level' },
+  {
+    name: 'taper_depth',
+    quantity: 'length',
+    formula:
+      '(taper_fall + sqrt(taper_fall^2 + 2*hem_taper*(hip_girth/4 + hip_ease/4 - hem_taper)))/2',
+  },
+];
+
+function pieceOf(pieces: readonly Piece[], name: Panel): Piece {
+  return pieces.find(({ plan }) => plan.name === name) as Piece;
+}
+
+/** The waist edge is longer than its plan width, since it slants and curves. */
+function waistTruing(panel: Panel): Truing {
+  return {
+    unknown: 'waist_move',
+    piece: panel,
+    residual: (pieces, value) =>
+      seamLength(pieceOf(pieces, panel), 'waist') -
+      (value(`${panel}_hip_width`) - value(`${panel}_side_take_up`) - value(`${panel}_intake`)),
+    meaning: `the ${panel} side point in at the waist, so that the sewn waist meets its target`,
+  };
+}
+
+const SIDE_TRUING: Truing = {
+  unknown: 'rise_move',
+  piece: 'back',
+  residual: (pieces) =>
+    seamLength(pieceOf(pieces, 'back'), 'side') - seamLength(pieceOf(pieces, 'front'), 'side'),
+  meaning: 'the back side point up at the waist, so that the back side seam equals the front one',
+};
+
+export const SHAPED_SKIRT: Block = {
+  name: 'shaped-skirt',
+  parameters: SHAPED_SKIRT_PARAMETERS,
+  values: VALUES,
+  sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
+  layout: (facts) => ({
+    pieces: (['front', 'back'] as const).map((panel) => panelPiece(shapeOf(panel, facts))),
+    truing: [waistTruing('front'), waistTruing('back'), SIDE_TRUING],
+    derived: [],
+  }),
+};
+
+function shapeOf(panel: Panel, { atBase, alwaysZero }: RangeFacts): PanelShape {
+  const asked = atBase(`${panel}_darts`);
+  const wide = atBase(`${panel}_intake`) > atBase(`${panel}_dart_limit`);
+  return {
+    panel,
+    darts: asked === 0 ? (wide ? 2 : 1) : asked === 1 ? 1 : 2,
+    tapered: !alwaysZero('hem_taper'),
+    taperedBelowHip: !alwaysZero('taper_start'),
+    flared: !alwaysZero('dart_closing'),
+  };
+}

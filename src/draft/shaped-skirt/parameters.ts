@@ -1,0 +1,256 @@
+/** The parameters of the shaped skirt, with the defaults of the shared-drop preset. */
+import type { ParameterDefinition } from '../block';
+
+const COMMON_PRACTICE = 'common practice, no source';
+const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3, front 0.2';
+
+function length(
+  name: string,
+  [value, least, most]: readonly [string, string, string],
+  meaning: string,
+  source: string,
+): ParameterDefinition {
+  return { name, quantity: 'length', value, least, most, meaning, source };
+}
+
+function number(
+  name: string,
+  [value, least, most]: readonly [string, string, string],
+  meaning: string,
+  source: string,
+): ParameterDefinition {
+  return { name, quantity: 'number', value, least, most, meaning, source };
+}
+
+const GIRTHS: readonly ParameterDefinition[] = [
+  length(
+    'waist_ease',
+    ['1 cm', '-10 cm', '15 cm'],
+    'added to the body waist, over the whole girth',
+    'corsetmaking.blogspot.com (2010-03): 1 cm; sources give 0 to 4 cm',
+  ),
+  length(
+    'hip_ease',
+    ['4 cm', '-10 cm', '30 cm'],
+    'added to the body hip, over the whole girth',
+    `${COMMON_PRACTICE}: 4 to 5 cm, inside the sourced band of 0 to 7 cm`,
+  ),
+  length(
+    'side_shift',
+    ['0 cm', '-3 cm', '3 cm'],
+    'each half back is wider than a quarter by this, each half front narrower; may be negative',
+    'schools disagree: +0.75 cm (project-patterns.co.uk), -1 cm (abc-style.org), 0',
+  ),
+];
+
+const LEVELS: readonly ParameterDefinition[] = [
+  {
+    ...length(
+      'waist_to_hip',
+      ['20.5 cm', '10 cm', '36 cm'],
+      'depth of the hip line below the waist line',
+      `${COMMON_PRACTICE}; measured bodies differ widely inside a size, so measure it`,
+    ),
+    fromChart: true,
+  },
+  {
+    ...length(
+      'waist_to_high_hip',
+      ['10 cm', '5 cm', '18 cm'],
+      'depth of the high-hip line below the waist line',
+      COMMON_PRACTICE,
+    ),
+    fromChart: true,
+  },
+  {
+    ...length(
+      'skirt_length',
+      ['60 cm', '20 cm', '150 cm'],
+      'waist line to hem at the center',
+      'abc-style.org, straight skirt draft: 60 cm',
+    ),
+    fromChart: true,
+  },
+  length(
+    'side_rise',
+    ['1.25 cm', '0 cm', '4 cm'],
+    'rise of the waist at the side above the waist line',
+    'project-patterns.co.uk (2018-11-22): 1.25 cm',
+  ),
+  length(
+    'center_front_drop',
+    ['0 cm', '0 cm', '4 cm'],
+    'drop of the waist at center front below the waist line',
+    `${COMMON_PRACTICE}; abc-style.org drops it by 1.5 cm`,
+  ),
+  length(
+    'center_back_drop',
+    ['0.5 cm', '0 cm', '4 cm'],
+    'drop of the waist at center back below the waist line',
+    `${COMMON_PRACTICE}: 0.5 to 1 cm; abc-style.org 1 cm`,
+  ),
+];
+
+const SUPPRESSION: readonly ParameterDefinition[] = [
+  number(
+    'side_share',
+    ['0.5', '0', '1'],
+    'share of half_drop that both panels together take in at the side',
+    RUSSIAN_SHARES,
+  ),
+  number(
+    'back_dart_share',
+    ['0.3', '0', '1'],
+    'share of half_drop that goes into the back darts',
+    RUSSIAN_SHARES,
+  ),
+  number(
+    'front_dart_share',
+    ['0.2', '0', '1'],
+    'share of half_drop that goes into the front darts',
+    RUSSIAN_SHARES,
+  ),
+  length(
+    'front_intake',
+    ['front_dart_share*half_drop', '-4 cm', '14 cm'],
+    'width of all darts of the half front together; a length keeps it fixed in every size',
+    RUSSIAN_SHARES,
+  ),
+  length(
+    'back_intake',
+    ['back_dart_share*half_drop', '-4 cm', '14 cm'],
+    'width of all darts of the half back together; a length keeps it fixed in every size',
+    RUSSIAN_SHARES,
+  ),
+  length(
+    'front_side_take_up',
+    ['side_share*half_drop/2', '-15 cm', '15 cm'],
+    'what the half front takes in at the side from hip to waist',
+    RUSSIAN_SHARES,
+  ),
+  length(
+    'back_side_take_up',
+    ['half_drop - front_intake - back_intake - front_side_take_up', '-15 cm', '15 cm'],
+    'what the half back takes in at the side; the default is the rest of half_drop',
+    'arithmetic',
+  ),
+];
+
+function dartParameters(
+  panel: 'front' | 'back',
+  limit: string,
+  lengths: readonly [string, string, string],
+  source: string,
+): readonly ParameterDefinition[] {
+  const position = (
+    dart: string,
+    value: string,
+    from: string,
+    which: string,
+  ): ParameterDefinition =>
+    number(
+      `${panel}_${dart}_position`,
+      [value, '0.1', '0.95'],
+      `where ${which} stands on the ${panel} waist edge, as a share from the center`,
+      from,
+    );
+  const long = (dart: string, value: string, which: string): ParameterDefinition =>
+    length(
+      `${panel}_${dart}_length`,
+      [value, '4 cm', '25 cm'],
+      `length of ${which} of the ${panel} along its axis; not graded unless you say so`,
+      source,
+    );
+  const thirds = 'project-patterns.co.uk (2018-11-22): thirds of the waist edge';
+  return [
+    {
+      ...number(
+        `${panel}_darts`,
+        ['0', '0', '2'],
+        `darts in the half ${panel}: 1 or 2; 0 decides by the base size and ${panel}_dart_limit`,
+        "the engine's own rule",
+      ),
+      count: true,
+    },
+    length(
+      `${panel}_dart_limit`,
+      [limit, '1 cm', '8 cm'],
+      `a single ${panel} dart wider than this in the base size is split in two`,
+      `${COMMON_PRACTICE}: 3 to 3.5 cm back, 2 to 2.5 cm front; published single darts reach 3.9`,
+    ),
+    position('dart', '0.5', 'abc-style.org: the middle of the waist edge', 'a single dart'),
+    position('inner_dart', '1/3', thirds, 'the inner of two darts'),
+    position('outer_dart', '2/3', thirds, 'the outer of two darts'),
+    long('dart', lengths[0], 'a single dart'),
+    long('inner_dart', lengths[1], 'the inner of two darts'),
+    long('outer_dart', lengths[2], 'the outer of two darts'),
+  ];
+}
+
+const DARTS: readonly ParameterDefinition[] = [
+  ...dartParameters(
+    'front',
+    '3.5 cm',
+    ['9 cm', '9 cm', '8 cm'],
+    `${COMMON_PRACTICE}: 8 to 10 cm; abc-style.org 8 cm`,
+  ),
+  ...dartParameters(
+    'back',
+    '4 cm',
+    ['13 cm', '14 cm', '12.5 cm'],
+    'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory of a UK metric text',
+  ),
+  number(
+    'half_rule',
+    ['0', '0', '1'],
+    "0: a dart moves by its share of the edge's grade; 1: by half of the quarter's grade",
+    `${COMMON_PRACTICE} for both`,
+  ),
+  number(
+    'axis_square',
+    ['1', '0', '1'],
+    '1: dart axes square to the waist edge; 0: vertical',
+    'schools disagree: square (from memory of a UK metric text), vertical (Russian school)',
+  ),
+  number(
+    'press_to_side',
+    ['0', '0', '1'],
+    '0: darts are pressed toward the center; 1: toward the side',
+    'Government of India, CITS Dress Making: skirt darts toward the center',
+  ),
+];
+
+const SILHOUETTE: readonly ParameterDefinition[] = [
+  length(
+    'hem_taper',
+    ['0 cm', '-25 cm', '12 cm'],
+    'taken off each side edge at the hem; 0 is straight, negative flares',
+    `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`,
+  ),
+  length(
+    'taper_start',
+    ['0 cm', '0 cm', '30 cm'],
+    'how far below the hip line the taper or flare of the side begins',
+    `${COMMON_PRACTICE}: from the hip line down to 10 cm below it`,
+  ),
+  number(
+    'dart_closing',
+    ['0', '0', '1'],
+    'share of the dart nearest the side that is closed, which opens the hem across the panel',
+    COMMON_PRACTICE,
+  ),
+  length(
+    'zip_allowance',
+    ['2 cm', '0 cm', '8 cm'],
+    'allowance for the zip outside the center-back line; it is not graded',
+    `${COMMON_PRACTICE}: 2 cm`,
+  ),
+];
+
+export const SHAPED_SKIRT_PARAMETERS: readonly ParameterDefinition[] = [
+  ...GIRTHS,
+  ...LEVELS,
+  ...SUPPRESSION,
+  ...DARTS,
+  ...SILHOUETTE,
+];

@@ -1,0 +1,93 @@
+/** Finds room for words inside a piece, where no line of any size would run through them. */
+import type { Box } from '../geometry/bounds';
+import { boxHolds, boxesOverlap } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import { isClear, isInside } from './chords';
+import type { NestedPiece } from './nested-piece';
+import type { Group } from './scene';
+import type { Sketch } from './sketch';
+import { heightOf, placedAt, widthOf } from './sketch';
+
+/** mm between the places that are tried. */
+const STEP = 6;
+/** mm that words keep from any line. */
+const CLEARANCE = 3;
+
+/** Puts sketches into the room of one piece, each where the ones before left it free. */
+export interface Room {
+  /**
+   * Puts the first of `choices` that fits, as near to `near` as it can: inside every outline, and
+   * clear of all lines and of what is there already. Undefined if none of them fits.
+   */
+  readonly put: (choices: Iterable<Sketch>, near: Point) => Group | undefined;
+  /** Keeps a box free. */
+  readonly reserve: (box: Box) => void;
+}
+
+export function roomIn(nested: NestedPiece): Room {
+  const taken: Box[] = [];
+  return {
+    put: (choices, near) => {
+      for (const sketch of choices) {
+        const width = widthOf(sketch) + 2 * CLEARANCE;
+        const height = heightOf(sketch) + 2 * CLEARANCE;
+        const box = freeBox(nested, taken, width, height, near);
+        if (box === undefined) continue;
+        taken.push(box);
+        return placedAt(sketch, point(box.left + CLEARANCE, box.top + CLEARANCE));
+      }
+      return undefined;
+    },
+    reserve: (box) => {
+      taken.push(box);
+    },
+  };
+}
+
+/** The free box of `width` x `height` mm with its center nearest to `near`, give or take a step. */
+function freeBox(
+  nested: NestedPiece,
+  taken: readonly Box[],
+  width: number,
+  height: number,
+  near: Point,
+): Box | undefined {
+  const { box: all } = nested;
+  if (width > all.right - all.left || height > all.bottom - all.top) return undefined;
+  const rings = Math.ceil(Math.max(all.right - all.left, all.bottom - all.top) / STEP);
+  const tried = (across: number, down: number): Box | undefined => {
+    const left = near.x + across * STEP - width / 2;
+    const top = near.y + down * STEP - height / 2;
+    const box: Box = { left, top, right: left + width, bottom: top + height };
+    return isFree(nested, taken, box) ? box : undefined;
+  };
+  // Squares around `near`, one step wider each time, from the middles of their sides outwards.
+  for (let ring = 0; ring <= rings; ring++) {
+    for (let k = 0; k <= ring; k++) {
+      const found =
+        tried(k, ring) ??
+        tried(k, -ring) ??
+        tried(-k, ring) ??
+        tried(-k, -ring) ??
+        tried(ring, k) ??
+        tried(-ring, k) ??
+        tried(ring, -k) ??
+        tried(-ring, -k);
+      if (found !== undefined) return found;
+    }
+  }
+  return undefined;
+}
+
+function isFree(
+  { outlines, chords, box: all }: NestedPiece,
+  taken: readonly Box[],
+  box: Box,
+): boolean {
+  if (!boxHolds(all, box)) return false;
+  if (taken.some((other) => boxesOverlap(box, other)) || !isClear(box, chords)) return false;
+  const x = (box.left + box.right) / 2;
+  const y = (box.top + box.bottom) / 2;
+  return outlines.every((outline) => isInside(x, y, outline));
+}

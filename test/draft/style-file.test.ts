@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { gradeChart, readStyle } from '../../src/index';
+import { expectRefusal } from '../chart/charts';
+import { chartText, inches } from '../skirts';
+
+const file = 'house/my-style.csv';
+const CHART = chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] });
+
+function hemWidth(text: string): number {
+  const skirt = gradeChart({ chart: CHART, base: '1', style: readStyle(text, file) });
+  return inches(skirt, '1', 'front', 'side_hem')[0];
+}
+
+describe('style files', () => {
+  it('change the pencil skirt unless they name another', () => {
+    expect(hemWidth('parameter,value,note\nhip_ease,4 in,roomy\n')).toBeCloseTo(9, 12);
+    expect(hemWidth('# based on: straight\nparameter,value,note\nhip_ease,4 in,\n')).toBeCloseTo(
+      10,
+      12,
+    );
+  });
+
+  it('go by the name of their file', () => {
+    const { style } = readStyle('# based on: straight\nparameter,value\n', file);
+    expect(style.name).toBe('my-style');
+    expect(style.description).toContain('straight');
+  });
+
+  it.each([
+    ['semicolons', 'parameter;value;note\nhem_taper;1,5 cm;x\n'],
+    ['a byte order mark and CRLF', '\uFEFFparameter,value,note\r\nhem_taper,1.5 cm,x\r\n'],
+    ['capitals and blanks', 'Parameter , Value , Note\n hem_taper , 1.5 cm ,  x  \n'],
+    ['blank rows and trailing columns', 'parameter,value,note,,\n\n,,,,\nhem_taper,1.5 cm,x,,\n'],
+    ['no notes', 'parameter,value\nhem_taper,1.5 cm\n'],
+    [
+      'comments with semicolons',
+      '# ours; of the spring\nparameter,value\n# x;y\nhem_taper,15 mm\n',
+    ],
+    ['its own unit', '# unit: cm\nparameter,value\nhem_taper,1.5\n'],
+    [
+      'its own unit, saved by a spreadsheet',
+      '# unit: cm,,\nparameter,value,note\nhem_taper,1.5,\n',
+    ],
+    ['quotes', '"parameter","value","note"\n"hem_taper","1,5 cm","a, b"\n'],
+  ])('may have %s', (_, text) => {
+    expect(hemWidth(text)).toBeCloseTo(9.5 - 1.5 / 2.54, 9);
+  });
+
+  it('keep notes, rows and the unit of their numbers', () => {
+    const { settings } = readStyle(
+      '# unit: mm\nparameter,value,note\n# why\nhem_taper,20,"soft, narrow"\nhip_ease,40,\n',
+      file,
+    );
+    expect(settings).toEqual([
+      {
+        ...{ parameter: 'hem_taper', value: '20', note: 'soft, narrow', unit: 'mm' },
+        place: { file, row: 4 },
+      },
+      {
+        ...{ parameter: 'hip_ease', value: '40', note: `style file ${file}`, unit: 'mm' },
+        place: { file, row: 5 },
+      },
+    ]);
+  });
+});
+
+describe('refused style files', () => {
+  it.each([
+    ['style-malformed', '', { file, row: 1 }, 'parameter,value,note'],
+    ['style-malformed', 'hem_taper,1 in\n', { file, row: 1 }, 'hem_taper,1 in'],
+    ['style-malformed', '# x\nparameter,note,value\nhem_taper,a,1 in', { file, row: 2 }, 'note'],
+    ['parameter-unknown', 'parameter,value\nhem,1 in', { file, row: 2 }, 'Got: hem'],
+    ['parameter-unknown', 'parameter,value\n,1 in', { file, row: 2 }, 'Got: nothing'],
+    [
+      'parameter-twice',
+      'parameter,value\nhem_taper,1 in\n\nhem_taper,2 in',
+      { file, row: 4 },
+      'hem_taper',
+    ],
+    ['unit-unknown', '# unit: ell\nparameter,value\nhem_taper,1', { file }, 'in, cm, mm'],
+    ['style-unknown', '# based on: tulip\nparameter,value', { file }, 'pencil, straight'],
+    ['csv-malformed', 'parameter,value\nhem_taper,"1 in\n', { file }, 'quote'],
+  ] as const)('%s: %j', (code, text, place, words) => {
+    expectRefusal(() => readStyle(text, file), code, place, words);
+  });
+
+  it('a bad formula is told with its file and row', () => {
+    const style = readStyle('parameter,value\n\nhem_taper,2 hip_girth', file);
+    expectRefusal(
+      () => gradeChart({ chart: CHART, base: '1', style }),
+      'formula-not-allowed',
+      { file, row: 3, parameter: 'hem_taper' },
+      '2 hip_girth',
+    );
+  });
+
+  it('styles that the engine does not have are named with those it has', () => {
+    expectRefusal(
+      () => gradeChart({ chart: CHART, base: '1', style: 'tulip' }),
+      'style-unknown',
+      { option: '--style' },
+      'pencil',
+      'straight',
+      'tulip',
+    );
+  });
+});

@@ -1,0 +1,245 @@
+import { describe, expect, it } from 'vitest';
+import { gradeChart, measureOf, stepsOf } from '../../src/index';
+import type { GradeResult } from '../../src/index';
+import { chartText, movesOf } from '../skirts';
+
+/** Cumulative move in inches; the engine's y runs down, so longer is positive. */
+function rule(result: GradeResult, size: string, piece: string, point: string): [number, number] {
+  const { x, y } = movesOf(result.range.rules.moves, result, size, piece, point);
+  return [x / 25.4, y / 25.4];
+}
+
+function expectRule(
+  result: GradeResult,
+  size: string,
+  point: string,
+  [dx, dy]: readonly [number, number],
+): void {
+  for (const piece of ['front', 'back']) {
+    const [gotX, gotY] = rule(result, size, piece, point);
+    expect(gotX, `${piece} ${point} of ${size}, dx`).toBeCloseTo(dx, 10);
+    expect(gotY, `${piece} ${point} of ${size}, dy`).toBeCloseTo(dy, 10);
+  }
+}
+
+function girth(result: GradeResult, label: string, measure: string): number {
+  const size = result.range.sizes.find((candidate) => candidate.label === label);
+  return size === undefined ? NaN : measureOf(size, measure) / 25.4;
+}
+
+const DART = ['dart_inner', 'dart_center', 'dart_tip', 'dart_outer'];
+
+describe('an even grade of one inch', () => {
+  // motley-muse.com, skirt grading: steps of 1 in at waist and hip, 1/4 in in length; Threads
+  // no. 101: a girth step is divided by four. That a dart moves half as far as its side: common
+  // practice, no source.
+  const sizes = ['10', '12', '14', '16'];
+  const skirt = gradeChart({
+    chart: chartText(
+      'in',
+      {
+        waist_girth: [26, 27, 28, 29],
+        hip_girth: [36, 37, 38, 39],
+        skirt_length: [25, 25.25, 25.5, 25.75],
+      },
+      sizes,
+    ),
+    base: '10',
+  });
+
+  it.each(sizes.map((size, steps) => [size, steps] as const))(
+    'size %s moves %i times the published step',
+    (size, steps) => {
+      const times = (dx: number, dy: number) => [steps * dx, steps * dy] as const;
+      expectRule(skirt, size, 'center_waist', times(0, 0));
+      for (const point of DART) expectRule(skirt, size, point, times(1 / 8, 0));
+      expectRule(skirt, size, 'side_waist', times(1 / 4, 0));
+      expectRule(skirt, size, 'side_hip', times(1 / 4, 0));
+      expectRule(skirt, size, 'center_hip', times(0, 0));
+      expectRule(skirt, size, 'side_hem', times(1 / 4, 1 / 4));
+      expectRule(skirt, size, 'center_hem', times(0, 1 / 4));
+    },
+  );
+
+  it('grows the finished waist, hip and hem by one inch a size', () => {
+    for (const measure of ['waist', 'hip', 'hem'])
+      sizes.forEach((size, steps) => {
+        expect(girth(skirt, size, measure) - girth(skirt, '10', measure)).toBeCloseTo(steps, 9);
+      });
+  });
+});
+
+describe('the uneven misses grade of the US pattern industry', () => {
+  // sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing: waist 23 to 34 in,
+  // hip 32 1/2 to 44 in. Moves in sixteenths of an inch from size 12: side at the waist, dart at
+  // half of it (common practice, no source), side at the hip.
+  const GRADE = [
+    ['6', 9.5, -14, -7, -14],
+    ['8', 9.5, -10, -5, -10],
+    ['10', 9.5, -6, -3, -6],
+    ['12', 9.5, 0, 0, 0],
+    ['14', 10, 6, 3, 8],
+    ['16', 10, 14, 7, 16],
+    ['18', 10, 22, 11, 24],
+    ['20', 10, 30, 15, 32],
+  ] as const;
+  const waist = [23, 24, 25, 26.5, 28, 30, 32, 34];
+  const hip = [32.5, 33.5, 34.5, 36, 38, 40, 42, 44];
+  const skirt = gradeChart({
+    chart: chartText(
+      'in',
+      { waist_girth: waist, hip_girth: hip },
+      GRADE.map(([size]) => size),
+    ),
+    base: '12',
+  });
+
+  it.each(GRADE)('size %s has a drop of %d and moves by %i, %i, %i', (size, drop, ...moves) => {
+    const [side, dart, hipSide] = moves.map((sixteenths) => sixteenths / 16);
+    expectRule(skirt, size, 'side_waist', [side ?? NaN, 0]);
+    for (const point of DART) expectRule(skirt, size, point, [dart ?? NaN, 0]);
+    for (const point of ['side_hip', 'side_hem', 'side_hip_handle'])
+      expectRule(skirt, size, point, [hipSide ?? NaN, 0]);
+    for (const point of ['center_waist', 'center_hip', 'center_hem'])
+      expectRule(skirt, size, point, [0, 0]);
+    expect(girth(skirt, size, 'hip') - 2 - girth(skirt, size, 'waist')).toBeCloseTo(drop, 9);
+  });
+
+  it('takes in 1/8 in more at each side from size 14 on', () => {
+    const takeUp = (size: string) =>
+      skirt.findings.filter((finding) => finding.check === 'side-take-up' && finding.size === size);
+    for (const [size, , side, , hipSide] of GRADE)
+      for (const { measured } of takeUp(size))
+        // In size 12: 36/4 + 1/2 in at the hip less 26 1/2 / 4 + 1 in at the waist.
+        expect((measured ?? NaN) / 25.4).toBeCloseTo(9.5 - 7.625 + (hipSide - side) / 16, 9);
+    expect(takeUp('14')).toHaveLength(2);
+  });
+
+  it('steps of each size from its neighbor are those of the girths, divided by four', () => {
+    const steps = stepsOf(skirt.range.rules);
+    GRADE.forEach(([size], i) => {
+      const neighbor = i + Math.sign(3 - i);
+      const { x } = movesOf(steps, skirt, size, 'front', 'side_hip');
+      expect(x / 25.4).toBeCloseTo(((hip[i] ?? 0) - (hip[neighbor] ?? 0)) / 4, 10);
+    });
+  });
+});
+
+describe('rounding a published chart to eighths', () => {
+  // ASTM D5585-11e1, publisher's preview: curvy waist, sizes 00 to 20, base 8. Hip girths of the
+  // same table; only the waist is tested. Moves of one quarter in thirty-seconds of an inch.
+  const QUARTERS = [
+    ['00', -33],
+    ['0', -27],
+    ['2', -21],
+    ['4', -15],
+    ['6', -8],
+    ['8', 0],
+    ['10', 8],
+    ['12', 22],
+    ['14', 36],
+    ['16', 52],
+    ['18', 70],
+    ['20', 88],
+  ] as const;
+  const sizes = QUARTERS.map(([size]) => size);
+  const chart = chartText(
+    'in',
+    {
+      waist_girth: [23.875, 24.625, 25.375, 26.125, 27, 28, 29, 30.75, 32.5, 34.5, 36.75, 39],
+      hip_girth: [34, 34.625, 35.875, 37.125, 38.25, 39.25, 40.25, 41.75, 43.25, 45, 46.75, 48.75],
+    },
+    sizes,
+  );
+  const exact = gradeChart({ chart, base: '8' });
+  const rounded = gradeChart({ chart, base: '8', round: '1/8in' });
+
+  it.each(QUARTERS)('size %s moves %i thirty-seconds, exactly', (size, thirtySeconds) => {
+    expectRule(exact, size, 'side_waist', [thirtySeconds / 32, 0]);
+  });
+
+  it.each(QUARTERS)('size %s moves to the nearest eighth of %i thirty-seconds', (size, count) => {
+    // Whole-number rounding, halves away from zero: 4 thirty-seconds are an eighth.
+    const eighths = Math.sign(count) * Math.floor((Math.abs(count) + 2) / 4);
+    expectRule(rounded, size, 'side_waist', [eighths / 8, 0]);
+    const off = girth(rounded, size, 'waist') - girth(exact, size, 'waist');
+    expect(off).toBeCloseTo(4 * (eighths / 8 - count / 32), 9);
+    expect(Math.abs(off)).toBeLessThanOrEqual(1 / 4 + 1e-9);
+  });
+
+  it('is a quarter inch off at worst, in sizes 12 and 18', () => {
+    const off = new Map(
+      sizes.map((size) => [size, girth(rounded, size, 'waist') - girth(exact, size, 'waist')]),
+    );
+    expect(off.get('12')).toBeCloseTo(1 / 4, 9);
+    expect(off.get('18')).toBeCloseTo(1 / 4, 9);
+    expect(off.get('20')).toBeCloseTo(0, 9);
+  });
+
+  it('tells how far rounding each step would have drifted', () => {
+    const notes = new Map(
+      rounded.findings
+        .filter(({ check, subject }) => check === 'rounding' && subject === 'waist')
+        .map((finding) => [finding.size, finding]),
+    );
+    expect([...notes.keys()]).toEqual(sizes);
+    // Steps of one quarter rounded and added up outward from size 8, in whole thirty-seconds.
+    const quarters = QUARTERS.map(([, count]) => count);
+    for (const [i, size] of sizes.entries()) {
+      let drifted = 0;
+      for (let k = 5; k !== i; k += Math.sign(i - 5)) {
+        const step = (quarters[k + Math.sign(i - 5)] ?? 0) - (quarters[k] ?? 0);
+        drifted += Math.sign(step) * Math.floor((Math.abs(step) + 2) / 4) * 4;
+      }
+      const expected = (drifted - (quarters[i] ?? 0)) / 8;
+      expect((notes.get(size)?.expected ?? NaN) / 25.4).toBeCloseTo(expected, 9);
+    }
+    // The published chart's own figures: size 20 an inch too wide, size 00 7/8 in too narrow.
+    expect((notes.get('20')?.expected ?? NaN) / 25.4).toBeCloseTo(1, 9);
+    expect((notes.get('00')?.expected ?? NaN) / 25.4).toBeCloseTo(-7 / 8, 9);
+    expect((notes.get('20')?.measured ?? NaN) / 25.4).toBeCloseTo(0, 9);
+  });
+});
+
+describe('a metric grade of 5 cm without length', () => {
+  // makingfashion.blogspot.com (2008-06), college grade rule sheet: waist 5 cm, length nil; that the
+  // hip grows by 5 cm too is assumed. Half for the dart: common practice, no source.
+  const sizes = ['S', 'M', 'L', 'XL'];
+  const skirt = gradeChart({
+    chart: chartText('cm', { waist_girth: [66, 71, 76, 81], hip_girth: [92, 97, 102, 107] }, sizes),
+    base: 'M',
+  });
+  const cm = (size: string, piece: string, point: string) =>
+    rule(skirt, size, piece, point).map((inches) => inches * 2.54);
+
+  it.each(sizes.map((size, i) => [size, i - 1] as const))(
+    'size %s moves %i steps',
+    (size, steps) => {
+      for (const piece of ['front', 'back']) {
+        for (const [point, dx] of [
+          ['center_waist', 0],
+          ['side_waist', 1.25],
+          ['side_hip', 1.25],
+          ['side_hem', 1.25],
+          ...DART.map((name) => [name, 0.625] as const),
+        ] as const) {
+          const [gotX, gotY] = cm(size, piece, point);
+          expect(gotX).toBeCloseTo(steps * dx, 10);
+          expect(gotY).toBeCloseTo(0, 10);
+        }
+      }
+    },
+  );
+
+  it('leaves the intake and the length of the darts alone', () => {
+    for (const { measures } of skirt.range.sizes) {
+      const dart = measures.filter(({ name }) => name.includes('dart'));
+      expect(dart).toHaveLength(6);
+      for (const { name, value } of dart) {
+        // Legs of a dart 1 in wide and 4 or 5 in long.
+        const leg = Math.hypot(0.5, name.startsWith('front') ? 4 : 5);
+        expect(value / 25.4).toBeCloseTo(name.endsWith('intake') ? 1 : leg, 9);
+      }
+    }
+  });
+});
