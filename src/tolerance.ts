@@ -41,3 +41,14 @@ export const SAME_STEP = 25.4 / 16;
 export const TRUING = 1e-6;
 /** Shares must add up to their sum this closely; a third is written 1/3. */
 export const SAME_SUM = 1e-6;
+
+/** degrees. A corner this near 90 degrees is square to any set square. */
+export const SQUARE = 0.5;
+/** degrees. A closed waist that turns by less is smooth. */
+export const WAIST_TURN = 0.5;
+/** mm. The legs of a dart are sewn together and may differ by this much. */
+export const DART_LEGS = 0.1;
+/** degrees. The axis of a dart may lean this much from the base's: 0.5 mm at the tip of a 12 cm dart. */
+export const AXIS_TURN = 0.25;
+/** mm. The fold of a pressed dart must end this near the waist seam to be caught in it. */
+export const DART_FOLD = 0.1;

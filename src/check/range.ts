@@ -1,6 +1,8 @@
 /** Every check of a graded range. */
 import type { GradedRange } from '../grade/graded-range';
 import type { LengthDisplay } from '../units';
+import { checkDartNumber } from './dart-number';
+import { checkDartTruing } from './dart-truing';
 import { checkDarts } from './darts';
 import type { Finding } from './finding';
 import { checkFinishedGirths } from './finished-girths';
@@ -8,6 +10,8 @@ import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkSeamsMatch } from './seams-match';
+import { checkSquareCorners } from './square-corners';
+import { noteTruing } from './truing';
 import { checkSideTakeUp, noteHipCorner } from './side-seam';
 
 export function checkRange(range: GradedRange, display: LengthDisplay): Finding[] {
@@ -16,6 +20,10 @@ export function checkRange(range: GradedRange, display: LengthDisplay): Finding[
     ...checkFinishedGirths(range, display),
     ...checkSeamsMatch(range, display),
     ...checkDarts(range, display),
+    ...checkDartNumber(range, display),
+    ...checkDartTruing(range, display),
+    ...checkSquareCorners(range),
+    ...noteTruing(range, display),
     ...checkSideTakeUp(range, display),
     ...noteHipCorner(range),
     ...checkOutlineSimple(range),

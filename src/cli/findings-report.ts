@@ -5,10 +5,13 @@ import { paragraph } from './text-table';
 
 const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36', ok: '32' };
 
-/** Findings of one severity shown in full before the rest is only counted. */
+/** Groups of one severity shown in full before the rest is only counted. */
 const MOST: Record<Severity, number> = { fail: 20, warning: 12, note: 8, ok: 0 };
 
-/** `where` tells the reader how to see those that are only counted. */
+/**
+ * The same check of the same place in several sizes is told once, in the words of its first size.
+ * `where` tells the reader how to see what is only counted.
+ */
 export function findingsReport(
   findings: readonly Finding[],
   color: boolean,
@@ -21,18 +24,34 @@ export function findingsReport(
   });
   let text = `Findings: ${counts.join(', ')}\n`;
   for (const severity of SEVERITIES) {
-    const all = findings.filter((finding) => finding.severity === severity);
-    for (const finding of all.slice(0, most[severity])) text += line(finding, color);
-    const rest = all.length - most[severity];
+    const groups = grouped(findings.filter((finding) => finding.severity === severity));
+    for (const group of groups.slice(0, most[severity])) text += lines(group, color);
+    const rest = groups.slice(most[severity]).flat().length;
     if (rest > 0 && severity !== 'ok') text += `  ... and ${rest} more of "${severity}" ${where}\n`;
   }
   return text;
 }
 
-function line({ severity, check, size, piece, subject, message }: Finding, color: boolean): string {
+function grouped(findings: readonly Finding[]): readonly (readonly Finding[])[] {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const key = [finding.check, finding.piece, finding.subject].join('\n');
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [finding]);
+    else group.push(finding);
+  }
+  return [...groups.values()];
+}
+
+function lines(group: readonly Finding[], color: boolean): string {
+  const [first] = group;
+  if (first === undefined) return '';
+  const { severity, check, size, piece, subject, message } = first;
   const subjects = [size === '' ? '' : `size ${size}`, piece, subject].filter((s) => s !== '');
   const about = subjects.length === 0 ? '' : ` (${subjects.join(', ')})`;
-  const text = paragraph(`  ${severity} ${check}${about}: ${message}`, 4);
+  const others = group.slice(1).map((finding) => finding.size);
+  const also = others.length === 0 ? '' : `; likewise in ${others.join(', ')}`;
+  const text = paragraph(`  ${severity} ${check}${about}: ${message}${also}`, 4);
   if (!color) return text;
   return text.replace(severity, `\u001b[${COLORS[severity]}m${severity}\u001b[0m`);
 }

@@ -3,34 +3,34 @@ import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import type { Io } from './io';
 import type { ExitCode } from './main';
-import { paragraph, textTable } from './text-table';
+import { paragraph } from './text-table';
 
 /** Without a name all styles are listed, each with its parameters. */
 export function stylesCommand(name: string | undefined, io: Io): ExitCode {
-  if (name === undefined)
-    io.out(
-      `${textTable(
-        STYLES.map((style) => [style.name, style.description]),
-        2,
-      )}\n`,
-    );
+  if (name === undefined) io.out(`${STYLES.map(listed).join('')}\n`);
   const styles = name === undefined ? STYLES : [findStyle(name)];
   io.out(styles.map(styleText).join('\n'));
   return 0;
+}
+
+/** One line a style, its name padded so that the descriptions stand below each other. */
+function listed({ name, description }: Style): string {
+  const width = Math.max(...STYLES.map((style) => style.name.length)) + 2;
+  return paragraph(`${name.padEnd(width)}${description}`, width);
 }
 
 function styleText(style: Style): string {
   const parameters = style.block.parameters.map((definition) => {
     const { value, source } = defaultOf(style, definition);
     const chart = definition.fromChart ? "; the chart's row of this name goes first" : '';
+    const { quantity, least, most } = definition;
     return (
-      `  ${definition.name} = ${value}  (${definition.quantity}, ` +
-      `${definition.least} to ${definition.most})\n` +
+      paragraph(`  ${definition.name} = ${value}  (${quantity}, ${least} to ${most})`, 6) +
       indented(`${definition.meaning}${chart}`) +
       indented(`default: ${source}`)
     );
   });
-  return `${style.name}: ${style.description}\n${parameters.join('')}`;
+  return paragraph(`${style.name}: ${style.description}`, 2) + parameters.join('');
 }
 
 function indented(text: string): string {

@@ -1,5 +1,13 @@
 /** Writes a set of files so that each appears whole or not at all. */
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { InputError } from '../errors';
 import type { ResultFile } from '../result-files';
@@ -20,11 +28,11 @@ export function writeFiles(folder: string, files: readonly ResultFile[]): Writte
   const draft = (name: string): string => join(folder, `.${name}.${process.pid}.part`);
   try {
     mkdirSync(folder, { recursive: true });
+    for (const { name } of files) refuseFolder(join(folder, name));
     for (const { name, text } of files) writeFileSync(draft(name), text);
     for (const { name } of files) renameSync(draft(name), join(folder, name));
   } catch (error) {
-    if (created !== undefined) rmSync(created, { recursive: true, force: true });
-    else for (const { name } of files) rmSync(draft(name), { force: true, recursive: true });
+    discard(created === undefined ? files.map(({ name }) => draft(name)) : [created]);
     throw new InputError('file-unwritable', {
       what: 'the results cannot be written',
       allowed: 'a folder that exists or can be made, and can be written to',
@@ -44,4 +52,21 @@ function firstMissing(folder: string): string | undefined {
   if (existsSync(folder)) return undefined;
   const parent = dirname(folder);
   return parent === folder ? folder : (firstMissing(parent) ?? folder);
+}
+
+/** A folder under the name of a result would stop the renaming halfway. */
+function refuseFolder(path: string): void {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+    throw new Error(`${path} is a folder`);
+}
+
+/** Cleans up as far as it can: the reason for it is about to be told, and must not be hidden. */
+function discard(paths: readonly string[]): void {
+  for (const path of paths) {
+    try {
+      rmSync(path, { force: true, recursive: true });
+    } catch {
+      continue;
+    }
+  }
 }

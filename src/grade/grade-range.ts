@@ -51,6 +51,7 @@ export function gradeRange(
         body,
         parameters: draft.parameters,
         draft: drafts[i] ?? [],
+        trued: draft.trued,
         pieces,
         measures: finishedMeasures(pieces),
       };

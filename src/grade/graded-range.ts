@@ -1,4 +1,5 @@
 /** A range graded from its base: what every check and every drawing reads. */
+import type { TruedLength } from '../draft/compile-block';
 import type { Measure } from '../measure/finished';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import type { GradeRules } from './rules';
@@ -13,6 +14,8 @@ export interface GradedSize {
   readonly draft: readonly Piece[];
   /** The size graded: base plus rules. */
   readonly pieces: readonly Piece[];
+  /** What truing moved when this size was drafted. */
+  readonly trued: readonly TruedLength[];
   /** Measured from the graded outlines. */
   readonly measures: readonly Measure[];
 }

@@ -5,47 +5,54 @@ import type { Group, PathShape } from './scene';
 import { filled, polyline } from './scene';
 import { INK } from './size-style';
 import type { Sketch } from './sketch';
-import { block, heightOf, sketchOf } from './sketch';
+import { block, heightOf, sketchOf, widthOf } from './sketch';
 
 const LINE = { color: INK, width: 0.4 };
 /** mm. */
 const HEAD_LENGTH = 7;
 const HEAD_WIDTH = 4.5;
 /** mm from the middle of the grainline to the middle of its word. */
-const WORD_OFF = 7;
+const WORD_OFF = 7.5;
 /** mm from the fold to the bar of its bracket, and to the tips of its arrows. */
 export const BRACKET_DEPTH = 15;
 const BRACKET_TIP = 1;
 
-/** Lengths of the grainline that are tried: shares of the height of the piece, then mm. */
+/** Lengths of the grainline that are tried: shares of the piece along the grain, then mm. */
 const GRAIN_SHARES = [0.4, 0.3];
 const GRAIN_LENGTHS = [60, 45, 32, 20];
 
-/** A line along the grain, which runs down the piece, with a head at both ends and its word. */
-function grainline(length: number, size: number): Sketch {
-  const top = point(0, 0);
-  const bottom = point(0, length);
+/** Which way the grain runs on the paper. */
+export type GrainWay = 'down' | 'across';
+
+/** Grainlines for a piece that measures `extent` mm along the grain, the longest first. */
+export function* grainlines(extent: number, way: GrainWay, size: number): Generator<Sketch> {
+  const lengths = [...GRAIN_SHARES.map((share) => share * extent), ...GRAIN_LENGTHS];
+  for (const length of lengths.sort((a, b) => b - a)) yield grainline(length, way, size);
+}
+
+/** A line along the grain with a head at both ends and its word. */
+function grainline(length: number, way: GrainWay, size: number): Sketch {
+  const along = way === 'down' ? point(0, 1) : point(1, 0);
+  const off = way === 'down' ? point(-WORD_OFF, 0) : point(0, -WORD_OFF);
   const neck = HEAD_LENGTH - 1;
-  const word = block([{ words: 'GRAIN', size }], -90);
+  const word = block([{ words: 'GRAIN', size }], way === 'down' ? -90 : 0);
+  const wordLength = way === 'down' ? heightOf(word) : widthOf(word);
   const beside: Group = {
     kind: 'group',
-    offset: point(-WORD_OFF, length / 2),
+    offset: add(scale(along, length / 2), off),
     children: word.shapes,
   };
   const { shapes, box } = sketchOf([
-    polyline('grainline', [point(0, neck), point(0, length - neck)], LINE),
-    head(top, subtract(top, bottom)),
-    head(bottom, subtract(bottom, top)),
-    ...(length < heightOf(word) ? [] : [beside]),
+    polyline('grainline', [scale(along, neck), scale(along, length - neck)], LINE),
+    head(point(0, 0), scale(along, -1)),
+    head(scale(along, length), along),
+    ...(length < wordLength ? [] : [beside]),
   ]);
   // As much room on the other side: the line itself stands in the middle, not line and word.
-  return { shapes, box: { ...box, right: -box.left } };
-}
-
-/** Grainlines for a piece of this height, the longest first. */
-export function* grainlines(height: number, size: number): Generator<Sketch> {
-  const lengths = [...GRAIN_SHARES.map((share) => share * height), ...GRAIN_LENGTHS];
-  for (const length of lengths.sort((a, b) => b - a)) yield grainline(length, size);
+  return {
+    shapes,
+    box: way === 'down' ? { ...box, right: -box.left } : { ...box, bottom: -box.top },
+  };
 }
 
 /** A bar beside the fold from `start` to `end` whose ends point at it; `inward` has length 1. */

@@ -11,7 +11,7 @@ import type { NestedPiece } from './nested-piece';
 import { markPoints } from './piece-lines';
 import type { Line, Sketch } from './sketch';
 import { block, blocks, leftOf } from './sketch';
-import { cutting, spelled } from './wording';
+import { cuttings, spelled } from './wording';
 import { zipWords } from './zip-words';
 
 /** Type sizes, mm. */
@@ -23,23 +23,28 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
   const { plan } = nested.reference;
   const room = roomIn(nested);
   const home = commonBox(nested);
+  const width = home.right - home.left;
   const height = home.bottom - home.top;
-  const centered = (share: number): Point =>
-    point((home.left + home.right) / 2, home.top + share * height);
+  const at = (across: number, down: number): Point =>
+    point(home.left + across * width, home.top + down * height);
+  // A waistband must not give, so its length lies along the grain.
+  const isBand = plan.part === 'waistband' && width > height;
 
   const title: readonly Line[] = [
     { words: spelled(plan.name), size: NAME, weight: 'bold' },
     sizes,
-    { words: cutting(plan), size: WORDS + 1 },
+    ...cuttings(plan).map((words) => ({ words, size: WORDS + 1 })),
   ];
   const centers = centerLines(nested, room, WORDS);
-  const name = room.put(blocks(title), centered(0.47));
-  const grain = room.put(grainlines(height, WORDS), centered(0.77));
+  const name = room.put(blocks(title), isBand ? at(0.5, 0.5) : at(0.5, 0.47));
+  const grain = isBand
+    ? room.put(grainlines(width, 'across', WORDS), at(0.77, 0.5))
+    : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {
       const path = markPoints(nested.reference, mark);
-      const [start = centered(0.3), end = start] = [path[0], path.at(-1)];
+      const [start = at(0, 0), end = start] = [path[0], path.at(-1)];
       const above = add(between(start, end, 0.72), point(0, -WORDS));
       return room.put(blocks([{ words: spelled(mark.name), size: WORDS - 1 }]), above);
     });
@@ -49,7 +54,7 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
   // A piece too small for its name still gets one.
   if (name === undefined) {
     const nest = joinBoxes([nested.box, ...beside.map(({ box }) => box)]);
-    beside.push(leftOf(nest, block(title), centered(0.5).y));
+    beside.push(leftOf(nest, block(title), at(0.5, 0.5).y));
   }
   return {
     shapes: [

@@ -1,4 +1,4 @@
-/** Writes a scene as SVG 1.1 text. One user unit is one millimeter, so the sheet prints true. */
+/** Writes a scene as SVG text. One user unit is one millimeter, so the sheet prints true. */
 import type { Point } from '../geometry/point';
 import type { Group, PathShape, Scene, Shape, TextShape } from './scene';
 import { FONT_STACK } from './type';

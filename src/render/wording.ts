@@ -11,14 +11,12 @@ export function spelled(name: string): string {
   return name.replace(/[_-]+/g, ' ').toUpperCase();
 }
 
-/** How often to cut a piece, and from which cloth: `Cut 1 on fold, Cut 1 of interfacing`. */
-export function cutting(plan: PiecePlan): string {
-  return plan.cuttings
-    .map(({ cloth, count, onFold }) => {
-      const from = cloth === 'shell' ? '' : ` of ${cloth}`;
-      return `Cut ${count}${onFold ? ' on fold' : ''}${from}`;
-    })
-    .join(', ');
+/** How often to cut a piece, a line for each cloth: `Cut 1 on fold`, `Cut 2 of interfacing`. */
+export function cuttings(plan: PiecePlan): readonly string[] {
+  return plan.cuttings.map(({ cloth, count, onFold }) => {
+    const from = cloth === 'shell' ? '' : ` of ${cloth}`;
+    return `Cut ${count}${from}${onFold ? ' on fold' : ''}`;
+  });
 }
 
 /** The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. */

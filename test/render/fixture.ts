@@ -45,12 +45,20 @@ export interface Options {
   readonly title?: string;
   readonly base?: string;
   readonly stackPoint?: string;
+  /** Inches from the waist to the hem of the smallest size. */
+  readonly length?: number;
   /** Inches added to the length a size. */
   readonly lengthStep?: number;
 }
 
 export function drawingOf(girths: readonly Girths[], options: Options = {}): NestDrawing {
-  const { title = 'Pencil skirt', base, stackPoint = 'center_waist', lengthStep = 0 } = options;
+  const {
+    title = 'Pencil skirt',
+    base,
+    stackPoint = 'center_waist',
+    length = 27,
+    lengthStep = 0,
+  } = options;
   return {
     title,
     baseSize: base ?? girths[Math.floor(girths.length / 2)]?.label ?? '',
@@ -59,7 +67,7 @@ export function drawingOf(girths: readonly Girths[], options: Options = {}): Nes
     sizes: girths.map((size, i) => ({
       label: size.label,
       pieces: (['front', 'back'] as const).map((panel) =>
-        quarter(panel, size, 27 + i * lengthStep, stackPoint),
+        quarter(panel, size, length + i * lengthStep, stackPoint),
       ),
     })),
   };
@@ -105,6 +113,8 @@ function quarterPlan(panel: 'front' | 'back', pointNames: readonly string[]): Pi
   const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
   return piecePlan({
     name: panel,
+    part: 'panel',
+    cuttings: [{ cloth: 'shell', count: panel === 'front' ? 1 : 2, onFold: panel === 'front' }],
     pointNames,
     handles: new Set(['side_waist_handle', 'side_hip_handle']),
     outline: [

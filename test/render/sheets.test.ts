@@ -21,6 +21,8 @@ const NESTS: Readonly<Record<string, NestDrawing>> = {
   '20 sizes': drawingOf(even(20, 1, String)),
   '20 sizes, tiny steps, long labels': drawingOf(even(20, 0.25, (i) => `${i}W (US)`)),
   '20 sizes of one shape': drawingOf(even(20, 0, (i) => `${i}W (US)`)),
+  '31 sizes': drawingOf(even(31, 0.5, (i) => `Size ${i}`)),
+  'short skirts': drawingOf(UNEVEN, { length: 9 }),
   'wide steps': drawingOf(even(6, 6, String)),
   'waist larger than hip': drawingOf(UNEVEN.map((size, i) => ({ ...size, waist: size.hip + i }))),
   'stacked at the hip': drawingOf(UNEVEN, { stackPoint: 'side_hip' }),

@@ -1,0 +1,89 @@
+/** Whether every size is content with the number of darts that the range was given. */
+import type { GradedRange, GradedSize } from '../grade/graded-range';
+import { panelsOf } from '../pattern/piece';
+import type { PiecePlan } from '../pattern/piece';
+import { DART_INTAKE_LEAST, SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+/**
+ * One finding for each stretch of sizes that would rather have another number of darts than all
+ * sizes were given, with the size break to make. Says nothing of blocks without a dart limit.
+ */
+export function checkDartNumber(range: GradedRange, display: LengthDisplay): Finding[] {
+  const panels = panelsOf(range.sizes[0]?.pieces ?? []);
+  return panels.flatMap(({ plan }) =>
+    stretches(range.sizes, (size) => wanted(size, plan)).flatMap((sizes) =>
+      findingOf(range, sizes, plan, display),
+    ),
+  );
+}
+
+/** Darts this size would have if it were alone. */
+function wanted({ parameters }: GradedSize, plan: PiecePlan): number {
+  const given = plan.darts.length;
+  const intake = parameters.get(`${plan.name}_intake`) ?? NaN;
+  const limit = parameters.get(`${plan.name}_dart_limit`) ?? NaN;
+  if (Number.isNaN(limit)) return given;
+  // A number that the style asks for is only doubted where its darts cannot be sewn.
+  if (parameters.get(`${plan.name}_darts`) !== 0) {
+    if (intake / given > limit + SAME_PLACE) return given + 1;
+    return intake / given < DART_INTAKE_LEAST - SAME_PLACE ? given - 1 : given;
+  }
+  if (intake < DART_INTAKE_LEAST - SAME_PLACE) return 0;
+  return intake > limit + SAME_PLACE ? 2 : 1;
+}
+
+function stretches(
+  sizes: readonly GradedSize[],
+  key: (size: GradedSize) => number,
+): readonly (readonly GradedSize[])[] {
+  const found: GradedSize[][] = [];
+  for (const size of sizes) {
+    const last = found.at(-1);
+    if (last?.[0] !== undefined && key(last[0]) === key(size)) last.push(size);
+    else found.push([size]);
+  }
+  return found;
+}
+
+function findingOf(
+  range: GradedRange,
+  sizes: readonly GradedSize[],
+  plan: PiecePlan,
+  display: LengthDisplay,
+): Finding[] {
+  const [first, last] = [sizes[0], sizes.at(-1)];
+  const given = plan.darts.length;
+  if (first === undefined || last === undefined || wanted(first, plan) === given) return [];
+  const before = range.sizes[range.sizes.indexOf(first) - 1];
+  const after = range.sizes[range.sizes.indexOf(last) + 1];
+  const breaks = [
+    before === undefined ? undefined : `between ${before.label} and ${first.label}`,
+    after === undefined ? undefined : `between ${last.label} and ${after.label}`,
+  ].filter((text) => text !== undefined);
+  const intake = `${plan.name}_intake`;
+  const span = first === last ? first.label : `${first.label}-${last.label}`;
+  const show = (size: GradedSize): string =>
+    showLength(size.parameters.get(intake) ?? NaN, display);
+  return [
+    {
+      severity: 'warning',
+      check: 'dart-number',
+      size: span,
+      piece: plan.name,
+      subject: intake,
+      quantity: 'length',
+      measured: first.parameters.get(intake),
+      expected: first.parameters.get(`${plan.name}_dart_limit`),
+      source: 'common practice, no source: a dart too wide is split, one too narrow left out',
+      message:
+        `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
+        `rather have ${wanted(first, plan)} than ${given} in the half ${plan.name}: ` +
+        (breaks.length === 0
+          ? `set ${plan.name}_darts=${wanted(first, plan)}`
+          : `break the range ${breaks.join(' and ')}`),
+    },
+  ];
+}

@@ -1,0 +1,27 @@
+/** What truing moved in every size, and whether it reached its aim. */
+import type { GradedRange } from '../grade/graded-range';
+import { MEETS_TARGET } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+export function noteTruing(range: GradedRange, display: LengthDisplay): Finding[] {
+  return range.sizes.flatMap((size) =>
+    size.trued.map(({ piece, meaning, moved, left }): Finding => {
+      const held = Math.abs(left) <= MEETS_TARGET;
+      return {
+        severity: held ? 'ok' : 'fail',
+        check: 'truing',
+        size: size.label,
+        piece,
+        subject: meaning.split(',')[0] ?? meaning,
+        quantity: 'length',
+        measured: moved,
+        source: "the engine's own rule: every seam is trued in every size",
+        message: held
+          ? `moved by ${showLength(moved, display)}: ${meaning}`
+          : `could not be trued, ${showLength(left, display)} are left: ${meaning}`,
+      };
+    }),
+  );
+}

@@ -1,0 +1,229 @@
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { pointsOf, rowsOf } from '../csv-tables';
+import { chartText, sizeRowsText } from '../skirts';
+import { contents, workplace } from './run-cli';
+
+const place = workplace();
+
+// sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing, as a person types it.
+const SIZES = ['6', '8', '10', '12', '14', '16', '18', '20'];
+const MISSES = {
+  waist_girth: ['23', '24', '25', '26 1/2', '28', '30', '32', '34'],
+  hip_girth: ['32½', '33-1/2', '34.5', '36', '38', '40', '42', '44'],
+};
+// The same chart in centimeters: an inch is 2.54 cm.
+const METRIC = {
+  waist_girth: ['58,42', '60,96', '63,5', '67,31', '71,12', '76,2', '81,28', '86,36'],
+  hip_girth: ['82,55', '85,09', '87,63', '91,44', '96,52', '101,6', '106,68', '111,76'],
+};
+place.write('misses.csv', chartText('in', MISSES, SIZES));
+
+describe('the uneven misses grade, end to end', () => {
+  // Moves in sixteenths of an inch from size 12: side at the waist, dart (half of it: common
+  // practice, no source), side at the hip.
+  const GRADE = {
+    '6': [-14, -7, -14],
+    '8': [-10, -5, -10],
+    '10': [-6, -3, -6],
+    '12': [0, 0, 0],
+    '14': [6, 3, 8],
+    '16': [14, 7, 16],
+    '18': [22, 11, 24],
+    '20': [30, 15, 32],
+  } as const;
+  const COLUMN: Readonly<Record<string, 0 | 1 | 2>> = {
+    side_waist: 0,
+    dart_inner: 1,
+    dart_center: 1,
+    dart_tip: 1,
+    dart_outer: 1,
+    side_hip: 2,
+    side_hip_handle: 2,
+    side_hem: 2,
+  };
+
+  it('gives rules that are exact in sixteenths', () => {
+    const { status, stderr } = place.run('grade', 'misses.csv', '--base', '12', '--out', 'misses');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    const rules = rowsOf(place.read('misses/grade-rules.csv'));
+    expect(rules).toHaveLength(8 * (12 + 14));
+    const order = Object.entries(GRADE).toSorted(([a], [b]) => Number(a) - Number(b));
+    for (const { piece, point = '', size = '', ...cells } of rules) {
+      if (point === 'side_waist_handle') continue;
+      const column = COLUMN[point];
+      const sixteenths = (i: number) => (column === undefined ? 0 : (order[i]?.[1][column] ?? NaN));
+      const i = order.findIndex(([label]) => label === size);
+      const neighbor = i + Math.sign(3 - i);
+      const about = `${piece} ${point} of ${size}`;
+      expect(Number(cells.dx_in) * 16, about).toBe(sixteenths(i));
+      expect(Number(cells.step_dx_in) * 16, about).toBe(sixteenths(i) - sixteenths(neighbor));
+      expect([cells.dy_in, cells.step_dy_in], about).toEqual(['0', '0']);
+    }
+  });
+
+  it('gives finished girths of body plus ease, exact in the table', () => {
+    const [waist, hip] = rowsOf(place.read('misses/finished-measurements.csv'));
+    const halves = (row: Readonly<Record<string, string>> | undefined) =>
+      SIZES.map((size) => Number(row?.[size]) * 2);
+    expect(halves(waist)).toEqual([46, 48, 50, 53, 56, 60, 64, 68]);
+    expect(halves(hip)).toEqual([69, 71, 73, 76, 80, 84, 88, 92]);
+  });
+
+  it('is the same in centimeters and with one size a row', () => {
+    const semicolons = Object.entries({ measurement: SIZES, ...METRIC })
+      .map(([name, cells]) => [name, ...cells].join(';'))
+      .join('\n');
+    place.write('metric.csv', `# unit: cm\n${semicolons}\n`);
+    place.write('rows.csv', sizeRowsText('in', MISSES, SIZES));
+    const args = ['--base', '12', '--unit', 'in', '--out'];
+    expect(place.run('grade', 'metric.csv', ...args, 'metric').status).toBe(0);
+    expect(place.run('grade', 'rows.csv', ...args, 'rows').status).toBe(0);
+
+    const points = place.read('misses/graded-points.csv');
+    expect(place.read('rows/graded-points.csv')).toBe(points);
+    expect(place.read('rows/grade-rules.csv')).toBe(place.read('misses/grade-rules.csv'));
+    const [inches, metric] = [points, place.read('metric/graded-points.csv')].map((text) =>
+      pointsOf(text, 'in'),
+    );
+    for (const { size = '', piece = '', point = '' } of rowsOf(points)) {
+      const [a, b] = [inches?.(size, piece, point), metric?.(size, piece, point)];
+      // A tie in the last of five decimals may fall either way.
+      expect(Math.abs((a?.x ?? NaN) - (b?.x ?? NaN))).toBeLessThan(1.1e-5);
+      expect(Math.abs((a?.y ?? NaN) - (b?.y ?? NaN))).toBeLessThan(1.1e-5);
+    }
+  });
+
+  it('is the same when its canonical form is printed and graded', () => {
+    const { status, stdout } = place.run('chart', 'rows.csv');
+    expect(status).toBe(0);
+    expect(stdout.split('\n').slice(0, 2)).toEqual(['# unit: in', `measurement,${SIZES.join()}`]);
+    place.write('canonical.csv', stdout);
+    place.run('grade', 'canonical.csv', '--base', '12', '--out', 'canonical');
+    expect(place.read('canonical/graded-points.csv')).toBe(place.read('misses/graded-points.csv'));
+  });
+});
+
+describe('the check values of the pencil skirt', () => {
+  // The quarter method: common practice, no source.
+  place.write('check.csv', chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] }));
+
+  it('stand in the table of points', () => {
+    place.run('grade', 'check.csv', '--base', '1', '--out', 'check');
+    const text = place.read('check/graded-points.csv');
+    for (const line of [
+      ...['1,front,center_waist,0,0', '1,front,dart_inner,3,0', '1,front,dart_outer,4,0'],
+      ...['1,front,dart_tip,3.5,4', '1,front,side_waist,7,0', '1,front,side_hip,9.5,8'],
+      ...['1,front,side_hem,8.5,27', '1,front,center_hem,0,27', '1,back,dart_tip,3.5,5'],
+      ...['1,back,side_waist,7,0', '1,back,zip_waist,-1,0', '1,back,zip_hem,-1,27'],
+    ])
+      expect(text.split('\n')).toContain(line);
+  });
+
+  it('change by style, setting and style file', () => {
+    place.write('house.csv', '# based on: straight\nparameter,value,note\nskirt_length,25,\n');
+    const args = ['grade', 'check.csv', '--base', '1', '--style', 'house.csv', '--out', 'house'];
+    place.run(...args, '--set', 'zip_allowance=5/8 in', '--set', 'hem_taper = hip_girth/36');
+    const text = place.read('house/graded-points.csv').split('\n');
+    expect(text).toContain('1,front,side_hem,8.5,25');
+    expect(text).toContain('1,back,zip_hem,-0.625,25');
+  });
+});
+
+describe('options', () => {
+  const points = (folder: string) => place.read(`${folder}/graded-points.csv`).split('\n');
+
+  it('choose sizes, unit, stack point and rounding', () => {
+    const { status, stdout } = place.run(
+      ...['grade', 'misses.csv', '--base', '12', '--out', 'options', '--sizes', '10, 12'],
+      ...['--unit', 'cm', '--stack', 'side_hip', '--round', '1/8in'],
+    );
+    expect(status).toBe(0);
+    expect(stdout).toContain('stacked on side_hip');
+    expect(stdout).toMatch(/rounded to\s+0\.32 cm/);
+    expect(points('options')[0]).toBe('size,piece,point,x_cm,y_cm');
+    expect(points('options')).toContain('12,front,side_hip,0,0');
+    expect(
+      [...contents(join(place.path, 'options')).keys()].map((file) => file.replace(/.*[\\/]/, '')),
+    ).toEqual([
+      'findings.csv',
+      'finished-measurements.csv',
+      'grade-rules.csv',
+      'graded-points.csv',
+      'nest.svg',
+      'size-10.svg',
+      'size-12.svg',
+    ]);
+  });
+
+  it('write inches as fractions', () => {
+    place.run('grade', 'misses.csv', '--base', '12', '--out', 'fractions', '--fractions');
+    expect(place.read('fractions/grade-rules.csv').split('\n')).toContain(
+      'front,side_waist,20,1 7/8,0,1/2,0',
+    );
+  });
+
+  it('put results into a folder named after the chart if none is given', () => {
+    const { stdout } = place.run('grade', 'misses.csv', '--base', '12');
+    expect(stdout).toContain('Written to output/misses:');
+    expect(place.read('output/misses/graded-points.csv')).toBe(
+      place.read('misses/graded-points.csv'),
+    );
+  });
+});
+
+describe('what is written', () => {
+  it('has the same bytes on every run', () => {
+    for (const out of ['first', 'second'])
+      place.run('grade', 'misses.csv', '--base', '12', '--round', '1/16in', '--out', out);
+    const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
+    expect(bytes('first')).toHaveLength(5 + SIZES.length);
+    expect(bytes('second')).toEqual(bytes('first'));
+  });
+
+  it('leaves nothing half written, and names what an earlier run left', () => {
+    place.run('grade', 'misses.csv', '--base', '12', '--out', 'again');
+    place.write('again/notes.txt', 'mine');
+    const { stdout } = place.run(
+      ...['grade', 'misses.csv', '--base', '12', '--out', 'again', '--sizes', '12,14'],
+    );
+    const names = [...contents(join(place.path, 'again')).keys()];
+    expect(names.filter((name) => name.includes('.part'))).toEqual([]);
+    expect(place.read('again/notes.txt')).toBe('mine');
+    expect(stdout.replace(/\s+/g, ' ')).toContain(
+      'Left there by an earlier run, not part of this one: size-10.svg, size-16.svg',
+    );
+  });
+});
+
+describe('exit codes', () => {
+  it('0 for the demo, by the very command that npm start runs', () => {
+    const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+      scripts: { start: string };
+    };
+    const [node, cli, ...args] = scripts.start.split(' ');
+    expect([node, cli]).toEqual(['node', 'dist/cli.js']);
+    const demo = args.map((arg) => (arg.startsWith('size-charts/') ? resolve(arg) : arg));
+    const { status, stdout, stderr } = place.run(...demo);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toContain('Findings: 0 fail');
+    expect(place.read('output/demo/nest.svg')).toContain('id="size-12"');
+  });
+
+  it('1 where a check fails, with all files written', () => {
+    place.write('apple.csv', chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }));
+    const { status, stdout, stderr } = place.run(
+      'grade',
+      'apple.csv',
+      '--base',
+      '1',
+      '--out',
+      'apple',
+    );
+    expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
+    expect(stdout).toContain('fail side-take-up (size 1, front, side)');
+    expect(contents(join(place.path, 'apple')).size).toBe(5 + 2);
+    expect(place.read('apple/findings.csv')).toMatch(/^fail,side-take-up,1,front,side,/m);
+  });
+});

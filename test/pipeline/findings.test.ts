@@ -1,0 +1,212 @@
+import { describe, expect, it } from 'vitest';
+import { checkGradedEqualsDraft } from '../../src/check/graded-equals-draft';
+import { checkOutlineSimple } from '../../src/check/outline-simple';
+import { checkSeamsMatch } from '../../src/check/seams-match';
+import { gradeChart } from '../../src/index';
+import type { Finding, GradeRequest, GradedRange } from '../../src/index';
+import { chartText } from '../skirts';
+
+const INCHES = { unit: 'in', fractions: false } as const;
+
+const CHART = chartText('in', { waist_girth: [24, 28], hip_girth: [36, 38] }, ['S', 'L']);
+
+function found(check: string, request: Partial<GradeRequest> = {}): readonly Finding[] {
+  const { findings } = gradeChart({ chart: CHART, base: 'S', ...request });
+  return findings.filter((finding) => finding.check === check);
+}
+
+const inInches = (mm: number | undefined) => (mm ?? NaN) / 25.4;
+
+describe('darts', () => {
+  it('that are well are said to be so, once a piece and size', () => {
+    const ok = found('darts');
+    expect(ok.map(({ size, piece, severity }) => `${size} ${piece} ${severity}`)).toEqual([
+      ...['S front ok', 'S back ok', 'L front ok', 'L back ok'],
+    ]);
+  });
+
+  // Under 1 cm or over 3.5 cm: common practice, no source.
+  it.each([
+    ['9.9 mm', 9.9, 10],
+    ['35.1 mm', 35.1, 35],
+  ])('of %s are warned of in every size', (intake, measured, expected) => {
+    const warned = found('dart-intake', { set: { front_dart_intake: intake } });
+    expect(warned.map(({ size, piece, severity }) => [size, piece, severity])).toEqual([
+      ['S', 'front', 'warning'],
+      ['L', 'front', 'warning'],
+    ]);
+    for (const finding of warned) {
+      expect(finding.measured).toBeCloseTo(measured, 9);
+      expect(finding.expected).toBe(expected);
+      expect(finding.source).toBe('common practice, no source');
+    }
+  });
+
+  it.each(['1 cm', '3.5 cm'])('of %s are not', (front_dart_intake) => {
+    expect(found('dart-intake', { set: { front_dart_intake } })).toEqual([]);
+  });
+
+  it('that reach the hip line fail, and name the size', () => {
+    const chart = chartText(
+      'in',
+      { waist_girth: [24, 28], hip_girth: [36, 38], waist_to_hip: [7, 8] },
+      ['S', 'L'],
+    );
+    const deep = found('dart-above-hip', { chart, set: { back_dart_length: '7 in' } });
+    expect(deep.map(({ size, piece, severity }) => [size, piece, severity])).toEqual([
+      ['S', 'back', 'fail'],
+    ]);
+    expect(inInches(deep[0]?.measured)).toBeCloseTo(7, 9);
+    expect(inInches(deep[0]?.expected)).toBeCloseTo(7, 9);
+    expect(found('dart-above-hip', { chart, set: { back_dart_length: '6.9 in' } })).toEqual([]);
+  });
+
+  it('without waist edge on either side fail', () => {
+    // A dart in the middle of (waist + ease)/4 + intake leaves (waist + ease)/8 on either side of
+    // it, which is nothing where the ease takes the whole waist away.
+    const chart = chartText('mm', { waist_girth: [101.6, 120], hip_girth: [300, 320] }, ['S', 'L']);
+    const touching = found('darts-apart', { chart, set: { waist_ease: '-4 in' } });
+    expect(touching.map(({ size, piece, severity }) => [size, piece, severity])).toEqual([
+      ['S', 'front', 'fail'],
+      ['S', 'front', 'fail'],
+      ['S', 'back', 'fail'],
+      ['S', 'back', 'fail'],
+    ]);
+  });
+});
+
+describe('the side', () => {
+  it('that leans outward fails in the sizes where it does', () => {
+    // Front and back: (36 + 2)/4 - (34/4 + 1) = 0 in, and (38 + 2)/4 - (37/4 + 1) = -1/4 in.
+    const chart = chartText('in', { waist_girth: [34, 37], hip_girth: [36, 38] }, ['S', 'L']);
+    const sides = found('side-take-up', { chart });
+    expect(
+      sides.map(({ size, piece, severity, measured }) => [
+        ...[size, piece, severity],
+        Math.round(inInches(measured) * 1e6) / 1e6 + 0,
+      ]),
+    ).toEqual([
+      ['L', 'front', 'fail', -0.25],
+      ['L', 'back', 'fail', -0.25],
+      ['S', 'front', 'ok', 0],
+      ['S', 'back', 'ok', 0],
+    ]);
+  });
+
+  it('of a hip smaller than the waist fails', () => {
+    const chart = chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }, ['S', 'L']);
+    expect(new Set(found('side-take-up', { chart }).map(({ severity }) => severity))).toEqual(
+      new Set(['fail']),
+    );
+  });
+});
+
+describe('finished girths', () => {
+  it('meet body plus ease in every size', () => {
+    const girths = found('finished-girth', { set: { waist_ease: '1 in' } });
+    expect(
+      girths.map(({ size, subject, severity, expected }) => [
+        size,
+        subject,
+        severity,
+        Math.round(inInches(expected) * 1e6) / 1e6,
+      ]),
+    ).toEqual([
+      ['S', 'waist', 'ok', 25],
+      ['S', 'hip', 'ok', 38],
+      ['L', 'waist', 'ok', 29],
+      ['L', 'hip', 'ok', 40],
+    ]);
+  });
+
+  it('do not, where the hem lies above the hip', () => {
+    const set = { skirt_length: '8 in', waist_to_hip: '9 in' };
+    expect(found('finished-girth', { set }).some(({ severity }) => severity === 'fail')).toBe(true);
+  });
+});
+
+/** The range with one point of one graded piece moved. */
+function tampered(size: string, piece: string, point: string, by: number): GradedRange {
+  const { range } = gradeChart({ chart: CHART, base: 'S' });
+  return {
+    ...range,
+    sizes: range.sizes.map((graded) => ({
+      ...graded,
+      pieces: graded.pieces.map((one) => ({
+        plan: one.plan,
+        points: one.points.map(({ x, y }, i) =>
+          graded.label === size && one.plan.name === piece && one.plan.pointNames[i] === point
+            ? { x: x + by, y }
+            : { x, y },
+        ),
+      })),
+    })),
+  };
+}
+
+describe('a graded pattern that is not its redraft', () => {
+  it.each([
+    ['side_hip', 0.0101],
+    ['dart_tip', 0.02],
+    ['zip_hem', -3],
+    ['side_waist_handle', 0.02],
+  ])('is found by its %s, %d mm off', (point, by) => {
+    const [small, large] = checkGradedEqualsDraft(tampered('L', 'back', point, by), INCHES);
+    expect(small?.severity).toBe('ok');
+    expect(large).toMatchObject({ severity: 'fail', size: 'L', piece: 'back', subject: point });
+    expect(large?.measured).toBeCloseTo(Math.abs(by), 9);
+  });
+
+  it('may be a hundredth of a millimeter off', () => {
+    for (const { severity } of checkGradedEqualsDraft(
+      tampered('L', 'front', 'side_hip', 0.0099),
+      INCHES,
+    ))
+      expect(severity).toBe('ok');
+  });
+});
+
+describe('side seams of front and back', () => {
+  it.each([
+    [0.09, 'ok'],
+    [0.9, 'note'],
+    [2.9, 'warning'],
+    [3.1, 'fail'],
+  ])('%d mm apart are %s', (apart, severity) => {
+    const { range } = gradeChart({ chart: CHART, base: 'S' });
+    const longer: GradedRange = {
+      ...range,
+      sizes: range.sizes.map((size) => ({
+        ...size,
+        measures: size.measures.map(({ name, value }) => ({
+          name,
+          value: name === 'side_seam_back' ? value + apart : value,
+        })),
+      })),
+    };
+    for (const finding of checkSeamsMatch(longer, INCHES)) expect(finding.severity).toBe(severity);
+  });
+});
+
+describe('an outline that crosses itself', () => {
+  it('is found with the seams that cross', () => {
+    const [front, ...others] = checkOutlineSimple(tampered('S', 'front', 'dart_tip', 400));
+    expect(front).toMatchObject({ severity: 'fail', size: 'S', piece: 'front' });
+    expect(front?.subject).toContain('side');
+    for (const { severity } of others) expect(severity).toBe('ok');
+  });
+});
+
+describe('the note on rounding', () => {
+  it('is there only where the rules are rounded', () => {
+    expect(found('rounding')).toEqual([]);
+    expect(
+      found('rounding', { round: '1/8in' }).map(({ size, subject }) => [size, subject]),
+    ).toEqual([
+      ['S', 'waist'],
+      ['S', 'hip'],
+      ['L', 'waist'],
+      ['L', 'hip'],
+    ]);
+  });
+});
