@@ -18,8 +18,10 @@ import { findStyle } from './draft/styles';
 import { InputError } from './errors';
 import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
+import { ruleFormulas } from './grade/rule-formula';
 import { CENTER_WAIST } from './grade/stack';
 import type { LengthDisplay, LengthUnit } from './units';
+import { walkingBodies } from './walk/walking-bodies';
 
 export interface GradeRequest {
   /** Text of the chart, CSV. */
@@ -75,12 +77,17 @@ export function gradeChart(request: GradeRequest): GradeResult {
   const chartRows = chart.rows.map((row) => row.name);
   const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
   const baseIndex = chart.sizes.indexOf(base);
+  const walkers = walkingBodies(chart);
   const layout = decideLayout(
     style.block,
     parameters,
     chartRows,
-    (name) => needValues(chart, name)[baseIndex] as number,
-    base,
+    chart.sizes.map((label, i) => ({
+      label,
+      body: walkers[i] ?? new Map<string, number>(),
+      measure: (name) => needValues(chart, name)[i] ?? NaN,
+    })),
+    baseIndex,
   );
   const drafter = compileBlock(style.block, layout, parameters, chartRows);
   const columns = drafter.measurements.map((name) => needValues(chart, name));
@@ -91,15 +98,18 @@ export function gradeChart(request: GradeRequest): GradeResult {
     const body = bodyOf(i);
     return {
       label,
-      body: new Map(drafter.measurements.map((name, k) => [name, body[k] as number])),
+      body: new Map([
+        ...(walkers[i] ?? []),
+        ...drafter.measurements.map((name, k): [string, number] => [name, body[k] as number]),
+      ]),
       draft: label === base ? baseDraft : drafter.draft(body, label, baseDraft),
     };
   });
-  const range = gradeRange(drafter.plans, drafted, {
-    base,
-    stackPoint: request.stack ?? CENTER_WAIST,
-    roundingStep,
-  });
+  const stackPoint = request.stack ?? CENTER_WAIST;
+  const range: GradedRange = {
+    ...gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep }),
+    ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
+  };
   return {
     chart,
     style,

@@ -48,10 +48,12 @@ function titleOf({ chart, style }: GradeResult): string {
 
 /** Labels without the characters that file systems refuse, numbered where two become alike. */
 function fileLabels(labels: readonly string[]): readonly string[] {
-  const safe = labels.map((label) => label.replace(/[^\p{L}\p{N}._+-]+/gu, '_'));
-  return safe.map((label, i) => {
-    const key = label.toLowerCase();
-    const earlier = safe.slice(0, i).filter((other) => other.toLowerCase() === key).length;
-    return earlier === 0 ? label : `${label}_${earlier + 1}`;
+  const taken = new Set<string>();
+  return labels.map((label) => {
+    const safe = label.replace(/[^\p{L}\p{N}._+-]+/gu, '_');
+    let name = safe;
+    for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${safe}_${n}`;
+    taken.add(name.toLowerCase());
+    return name;
   });
 }

@@ -52,3 +52,13 @@ export const DART_LEGS = 0.1;
 export const AXIS_TURN = 0.25;
 /** mm. The fold of a pressed dart must end this near the waist seam to be caught in it. */
 export const DART_FOLD = 0.1;
+
+/** mm. No step is known more closely than this; rules rounded to 1/16 in cost about as much. */
+export const STRIDE = 5;
+
+/** mm per mm. A computed slope below this is what rounding leaves of zero. */
+export const NO_SLOPE = 1e-9;
+/** mm per mm. Slopes found numerically must agree this closely: 0.01 mm over a step of 100 mm. */
+export const SLOPES_AGREE = 1e-4;
+/** mm. A facing may be this much deeper or shallower than asked: half the width of a pencil line. */
+export const FACING_DEPTH = 0.3;

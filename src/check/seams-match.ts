@@ -12,7 +12,7 @@ export function checkSeamsMatch(range: GradedRange, display: LengthDisplay): Fin
     const back = measureOf(size, 'side_seam_back');
     const gap = Math.abs(front - back);
     return {
-      severity: severityOf(gap),
+      severity: seamSeverity(gap),
       check: 'seams-match',
       size: size.label,
       piece: 'front, back',
@@ -31,7 +31,8 @@ export function checkSeamsMatch(range: GradedRange, display: LengthDisplay): Fin
   });
 }
 
-function severityOf(gap: number): Severity {
+/** How grave a gap in mm between two edges is that are sewn together. */
+export function seamSeverity(gap: number): Severity {
   if (gap <= SEAM_MATCH) return 'ok';
   if (gap <= SEAM_WARNING) return 'note';
   return gap <= SEAM_FAILURE ? 'warning' : 'fail';

@@ -75,7 +75,7 @@ export interface SumRule {
 export interface RangeFacts {
   /** A parameter or common value in the base size, in mm or as a plain number. */
   readonly atBase: (name: string) => number;
-  /** True for a parameter that is zero in every size. */
+  /** True for a parameter that is zero in every size of the range. */
   readonly alwaysZero: (name: string) => boolean;
 }
 
@@ -92,6 +92,8 @@ export interface DerivedPiece {
 /** The pieces of a block as decided for one range. */
 export interface BlockLayout {
   readonly pieces: readonly BlockPiece[];
+  /** Values that are decided for the whole range, on top of those of the block. */
+  readonly values?: readonly ValueDefinition[];
   readonly truing: readonly Truing[];
   readonly derived: readonly DerivedPiece[];
 }

@@ -1,27 +1,67 @@
 /** Decides, once for a whole range, which points its pieces have. */
-import type { Block, BlockLayout } from './block';
+import type { WalkedSize } from '../walk/walking-room';
+import { strideOpening } from '../walk/walking-room';
+import type { Block, BlockLayout, ValueDefinition } from './block';
+import type { Draft } from './compile-block';
 import { compileBlock } from './compile-block';
 import type { ResolvedParameter } from './parameters';
 
+/** One size of the range before it is drafted. */
+export interface RangeSize {
+  readonly label: string;
+  /** A measurement of the chart in mm; it may throw where the chart lacks it. */
+  readonly measure: (name: string) => number;
+  /** What the chart tells about the walker. */
+  readonly body: WalkedSize['body'];
+}
+
+/** The name under which formulas use the opening that the wanted stride needs. */
+const STRIDE_OPENING = 'stride_opening';
+
+/** mm, what it stands for until it is known: 15 to 30 cm is usual. */
+const USUAL_OPENING = 200;
+
 /**
- * `bodyOf` gives the base size's measurements by name, in mm. The facts that the block asks for are
- * computed from its parameters alone, before any point is known.
+ * Lays out a block for all `sizes`, the base at index `base`. The facts that the block asks for are
+ * computed from its parameters alone, before any point is known. Where a parameter uses
+ * `stride_opening`, the range is drafted once with a usual one to find what its sizes need.
  */
 export function decideLayout(
   block: Block,
   parameters: readonly ResolvedParameter[],
   chartRows: readonly string[],
-  bodyOf: (measurement: string) => number,
-  base: string,
+  sizes: readonly RangeSize[],
+  base: number,
 ): BlockLayout {
-  const none: BlockLayout = { pieces: [], truing: [], derived: [] };
-  const drafter = compileBlock(block, none, parameters, chartRows);
-  const draft = drafter.draft(drafter.measurements.map(bodyOf), base);
-  return block.layout({
-    atBase: draft.valueOf,
-    alwaysZero: (name) => {
-      const parameter = parameters.find(({ definition }) => definition.name === name);
-      return parameter?.formula?.names.length === 0 && draft.valueOf(name) === 0;
-    },
-  });
+  const draftsOf = (layout: BlockLayout): readonly Draft[] => {
+    const { measurements, draft } = compileBlock(block, layout, parameters, chartRows);
+    const draftOf = ({ label, measure }: RangeSize, like?: Draft): Draft =>
+      draft(measurements.map(measure), label, like);
+    const [baseDraft] = sizes.slice(base, base + 1).map((size) => draftOf(size));
+    return sizes.map((size, i) => (i === base ? baseDraft : undefined) ?? draftOf(size, baseDraft));
+  };
+  const layoutWith = (opening: number): BlockLayout => {
+    const values: readonly ValueDefinition[] = [
+      { name: STRIDE_OPENING, quantity: 'length', formula: `${opening} mm` },
+    ];
+    const drafts = draftsOf({ pieces: [], truing: [], derived: [], values });
+    const layout = block.layout({
+      atBase: (name) => drafts[base]?.valueOf(name) ?? NaN,
+      alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),
+    });
+    return { ...layout, values };
+  };
+
+  const usual = layoutWith(USUAL_OPENING);
+  if (!parameters.some(({ formula }) => formula?.names.includes(STRIDE_OPENING))) return usual;
+  const drafts = draftsOf(usual);
+  return layoutWith(
+    strideOpening(
+      drafts.map(({ parameters: own, pieces }, i) => ({
+        body: sizes[i]?.body ?? new Map(),
+        parameters: own,
+        pieces,
+      })),
+    ),
+  );
 }

@@ -109,7 +109,7 @@ function collect(
 
   for (const { definition, formula } of parameters)
     if (formula !== undefined) add(definition.name, definition.quantity, formula, undefined);
-  for (const { name, quantity, formula } of block.values)
+  for (const { name, quantity, formula } of [...block.values, ...(layout.values ?? [])])
     add(name, quantity, parseFormula(formula, { parameter: name }), undefined);
   for (const { unknown, piece } of layout.truing) {
     const key = `${piece}/${unknown}`;

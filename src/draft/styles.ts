@@ -77,9 +77,13 @@ export const STYLES: readonly Style[] = [
   },
   {
     name: 'shared-pencil',
-    description: 'shared drop, tapered from the hip to the hem',
+    description: 'shared drop, tapered from the hip to the hem, with a vent at center back',
     block: SHAPED_SKIRT,
-    settings: preset([['hem_taper', '2 cm', `${COMMON_PRACTICE}: 1 to 3 cm an edge`]]),
+    settings: preset([
+      ['hem_taper', '2 cm', `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
+      ['vent_length', 'stride_opening', 'derived: as high as the wanted stride needs it'],
+      ['vent_width', '4 cm', 'Threads magazine no. 164: 1 1/2 in, upper edge at 45 degrees'],
+    ]),
   },
   {
     name: 'shared-a-line',

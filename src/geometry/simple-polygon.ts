@@ -9,21 +9,22 @@ import { SAME_PLACE } from '../tolerance';
  */
 export function firstCrossing(corners: readonly Point[]): readonly [number, number] | undefined {
   const count = corners.length;
-  const side = (i: number): readonly [Point, Point] => [
-    corners[i] as Point,
-    corners[(i + 1) % count] as Point,
-  ];
   for (let i = 0; i < count; i++) {
+    const a = corners[i] as Point;
+    const b = corners[(i + 1) % count] as Point;
+    const [left, right] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
+    const [top, bottom] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
     for (let k = i + 2; k < count; k++) {
       if (i === 0 && k === count - 1) continue;
-      if (properlyCross(side(i), side(k))) return [i, k];
+      const c = corners[k] as Point;
+      const d = corners[(k + 1) % count] as Point;
+      // Most pairs are far apart: no need to look closer.
+      if ((c.x < left && d.x < left) || (c.x > right && d.x > right)) continue;
+      if ((c.y < top && d.y < top) || (c.y > bottom && d.y > bottom)) continue;
+      if (apart(a, b, c, d) && apart(c, d, a, b)) return [i, k];
     }
   }
   return undefined;
-}
-
-function properlyCross([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): boolean {
-  return apart(a, b, c, d) && apart(c, d, a, b);
 }
 
 /** Whether `c` and `d` lie on different sides of the line through `a` and `b`, both off it. */

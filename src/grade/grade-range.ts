@@ -1,7 +1,10 @@
 /** Drafts in, graded range out: rules from the drafts, every size from base plus rules. */
 import type { Draft } from '../draft/compile-block';
 import { finishedMeasures } from '../measure/finished';
+import { madePieceMeasures } from '../measure/made-pieces';
+import { zipMeasures } from '../measure/zip';
 import type { PiecePlan } from '../pattern/piece';
+import { allowedStep } from '../walk/walking-room';
 import type { GradedRange } from './graded-range';
 import { roundCumulative } from './rounding';
 import { applyRules, deriveRules } from './rules';
@@ -30,7 +33,7 @@ export function gradeRange(
   plans: readonly PiecePlan[],
   sizes: readonly DraftedSize[],
   { base, stackPoint, roundingStep }: GradeOptions,
-): GradedRange {
+): Omit<GradedRange, 'ruleFormulas'> {
   checkStackPoint(plans, stackPoint);
   const baseIndex = sizes.findIndex((size) => size.label === base);
   const drafts = sizes.map(({ draft }) => draft.pieces.map((piece) => stackOn(piece, stackPoint)));
@@ -46,6 +49,7 @@ export function gradeRange(
     rules,
     sizes: sizes.map(({ label, body, draft }, i) => {
       const pieces = graded[i] ?? [];
+      const stride = allowedStep({ body, parameters: draft.parameters, pieces });
       return {
         label,
         body,
@@ -53,7 +57,12 @@ export function gradeRange(
         draft: drafts[i] ?? [],
         trued: draft.trued,
         pieces,
-        measures: finishedMeasures(pieces),
+        measures: [
+          ...finishedMeasures(pieces),
+          ...madePieceMeasures(pieces),
+          ...zipMeasures(pieces, draft.parameters),
+          { name: 'stride', value: stride },
+        ],
       };
     }),
   };

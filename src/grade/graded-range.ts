@@ -2,11 +2,12 @@
 import type { TruedLength } from '../draft/compile-block';
 import type { Measure } from '../measure/finished';
 import type { Piece, PiecePlan } from '../pattern/piece';
+import type { RuleFormulas } from './rule-formula';
 import type { GradeRules } from './rules';
 
 export interface GradedSize {
   readonly label: string;
-  /** The body measurements that the draft used, in mm. */
+  /** The body measurements that the draft used and those that tell its walker, in mm. */
   readonly body: ReadonlyMap<string, number>;
   /** The style's parameters in this size, in mm or plain numbers. */
   readonly parameters: ReadonlyMap<string, number>;
@@ -16,7 +17,7 @@ export interface GradedSize {
   readonly pieces: readonly Piece[];
   /** What truing moved when this size was drafted. */
   readonly trued: readonly TruedLength[];
-  /** Measured from the graded outlines. */
+  /** Measured from the graded outlines; `stride` is the step that they allow. */
   readonly measures: readonly Measure[];
 }
 
@@ -30,6 +31,8 @@ export interface GradedRange {
   readonly exactRules: GradeRules;
   /** The rules as applied. */
   readonly rules: GradeRules;
+  /** The exact rules as formulas of the body measurements. */
+  readonly ruleFormulas: RuleFormulas;
   /** From the smallest to the largest. */
   readonly sizes: readonly GradedSize[];
 }

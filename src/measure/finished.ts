@@ -15,8 +15,8 @@ const GIRTH = 2;
 
 /**
  * Measures one size: waist with the darts closed, hip across the pieces at the hip line, hem along
- * the bottom edge (all whole girths); center and side seam lengths of front and back; the legs and
- * intake of each dart. Allowances outside the outline do not count.
+ * the bottom edge (all whole girths); center and side lengths of front and back; the legs and intake
+ * of each dart. Allowances outside the outline do not count.
  */
 export function finishedMeasures(pieces: readonly Piece[]): readonly Measure[] {
   const panels = panelsOf(pieces);
@@ -28,10 +28,15 @@ export function finishedMeasures(pieces: readonly Piece[]): readonly Measure[] {
     { name: 'waist', value: girth((piece) => seamLength(piece, 'waist')) },
     { name: 'hip', value: girth(hipWidth) },
     { name: 'hem', value: girth((piece) => seamLength(piece, 'hem')) },
-    ...each('center_*_length', (piece) => seamLength(piece, `center_${piece.plan.name}`)),
+    ...each('center_*_length', centerLength),
     ...each('side_seam_*', (piece) => seamLength(piece, 'side')),
     ...panels.flatMap(dartMeasures),
   ];
+}
+
+/** Waist to hem along the center line, whether its seam runs all the way or is open below. */
+function centerLength(piece: Piece): number {
+  return distance(pointOf(piece, 'center_waist'), pointOf(piece, 'center_hem'));
 }
 
 /** Width of a piece at its hip line, from its outline. */

@@ -30,7 +30,8 @@ export type Edge =
 
 /** A line drawn inside or beside the outline: it marks a level or an allowance and is not sewn. */
 export interface MarkedLine {
-  readonly name: 'hip-line' | 'zip-allowance' | 'dart-fold';
+  readonly name:
+    'hip-line' | 'zip-allowance' | 'dart-fold' | 'fold-line' | 'tuck' | 'left-back-edge';
   readonly through: readonly string[];
 }
 
@@ -84,6 +85,13 @@ export interface Piece {
 /** The panels among the pieces: the half front and half back that make the girths. */
 export function panelsOf(pieces: readonly Piece[]): readonly Piece[] {
   return pieces.filter(({ plan }) => plan.part === 'panel');
+}
+
+/** The piece of that name. Throws a RangeError if there is none. */
+export function pieceNamed(pieces: readonly Piece[], name: string): Piece {
+  const found = pieces.find(({ plan }) => plan.name === name);
+  if (found === undefined) throw new RangeError(`there is no piece ${name}`);
+  return found;
 }
 
 /** The place of a named point. Throws a RangeError if the plan has no such point. */

@@ -21,6 +21,9 @@ const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   'hip-line': { width: 0.4, dash: [2, 2] },
   'zip-allowance': { width: 0.4, dash: [7, 2] },
   'dart-fold': { width: 0.3, dash: [4, 2] },
+  'fold-line': { width: 0.4, dash: [12, 3] },
+  tuck: { width: 0.4, dash: [4, 2] },
+  'left-back-edge': { width: 0.4, dash: [7, 2] },
 };
 
 /** Paths in the piece's own coordinates, which the outline repeats as they are. */

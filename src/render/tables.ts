@@ -24,8 +24,8 @@ export function gradedPointsTable(sizes: readonly GradedSize[], display: LengthD
 }
 
 /**
- * `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in`: the moves from the base, and the steps from
- * the neighbor on the base's side.
+ * `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in,rule_x,rule_y`: the moves from the base, the
+ * steps from the neighbor on the base's side, and the rule as a formula, before any rounding.
  */
 export function gradeRulesTable(
   range: GradedRange,
@@ -35,8 +35,10 @@ export function gradeRulesTable(
   const steps = stepsOf(range.rules);
   const shown = range.sizes.flatMap((size, i) => (sizes.includes(size) ? [{ size, i }] : []));
   const rows = range.plans.flatMap((plan, p) =>
-    plan.pointNames.flatMap((point, k) =>
-      shown.map(({ size, i }) => {
+    plan.pointNames.flatMap((point, k) => {
+      const rule = range.ruleFormulas[p]?.[k];
+      const texts = [rule?.x.text, rule?.y.text];
+      return shown.map(({ size, i }) => {
         const move = range.rules.moves[i]?.[p]?.[k];
         const step = steps[i]?.[p]?.[k];
         const lengths = [move?.x, move?.y, step?.x, step?.y];
@@ -45,12 +47,13 @@ export function gradeRulesTable(
           point,
           size.label,
           ...lengths.map((length) => tableLength(length ?? NaN, display)),
+          ...texts,
         ];
-      }),
-    ),
+      });
+    }),
   );
   const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
-  return csv([['piece', 'point', 'size', ...columns], ...rows]);
+  return csv([['piece', 'point', 'size', ...columns, 'rule_x', 'rule_y'], ...rows]);
 }
 
 /** `measure,unit,<one column a size>`: the finished measurements. */

@@ -1,6 +1,14 @@
 /** The built command line run as a process of its own, in a folder of its own. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, expect } from 'vitest';
@@ -52,9 +60,9 @@ export function runIn(
 
 /** Every file below a folder with its bytes. */
 export function contents(folder: string): ReadonlyMap<string, string> {
-  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => join(folder, name))
+    .filter((path) => statSync(path).isFile())
     .sort();
   return new Map(files.map((file) => [file, readFileSync(file, 'latin1')]));
 }

@@ -112,7 +112,6 @@ describe('the terminal', () => {
     };
     const colored = await printed(true);
     expect(colored).toContain('\u001b[33mwarning\u001b[0m');
-    // eslint-disable-next-line no-control-regex
     expect(colored.replace(/\u001b\[\d+m/g, '')).toBe(await printed(false));
   });
 });

@@ -9,7 +9,7 @@ import {
 } from '../../src/geometry/cubic';
 import { distance } from '../../src/geometry/point';
 import { reversed, segmentAt, segmentLength, segmentTangent } from '../../src/geometry/segment';
-import { anyCubic, casteljau, chordLength, cubic, sideCurve } from './curves';
+import { anyCubic, casteljau, forwardCubic, chordLength, cubic, sideCurve } from './curves';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -77,13 +77,12 @@ describe('arc length', () => {
 
   it('lies between the lengths of chords and of the control polygon', () => {
     fc.assert(
-      fc.property(anyCubic, (curve) => {
+      fc.property(forwardCubic, (curve) => {
         const { from, leave, arrive, to } = curve;
         const polygon = distance(from, leave) + distance(leave, arrive) + distance(arrive, to);
         const length = cubicLength(curve);
-        // Where a curve stops and turns back its speed has a kink, which costs a few digits.
-        expect(length).toBeGreaterThan(chordLength(curve, 500) - 1e-4);
-        expect(length).toBeLessThan(polygon + 1e-4);
+        expect(length).toBeGreaterThan(chordLength(curve, 500) - 1e-6);
+        expect(length).toBeLessThan(polygon + 1e-6);
       }),
     );
   });
@@ -117,12 +116,12 @@ describe('arc length', () => {
 
   it('adds up over parts, and is the same backward', () => {
     fc.assert(
-      fc.property(anyCubic, share, (curve, t) => {
+      fc.property(forwardCubic, share, (curve, t) => {
         const whole = cubicLength(curve);
         expect(Math.abs(cubicLength(curve, 0, t) + cubicLength(curve, t, 1) - whole)).toBeLessThan(
-          1e-4,
+          1e-6,
         );
-        expect(Math.abs(segmentLength(reversed(curve)) - whole)).toBeLessThan(1e-4);
+        expect(Math.abs(segmentLength(reversed(curve)) - whole)).toBeLessThan(1e-6);
       }),
     );
   });
@@ -134,7 +133,7 @@ describe('parameter at a length', () => {
       fc.property(sideCurve, share, (curve, part) => {
         const target = part * cubicLength(curve);
         const t = cubicParameterAtLength(curve, target);
-        expect(Math.abs(chordLength(curve, 4000, 0, t) - target)).toBeLessThan(1e-4);
+        expect(Math.abs(chordLength(curve, 4000, 0, t) - target)).toBeLessThan(1e-5);
         expect(Math.abs(cubicLength(curve, 0, t) - target)).toBeLessThan(1e-6);
       }),
       { numRuns: 50 },

@@ -39,6 +39,14 @@ export const anyCubic = fc
   .array(coordinate, { minLength: 8, maxLength: 8 })
   .map((coordinates) => cubic(...coordinates));
 
+/** A curve that never stops: x always grows, so that its speed has no kink. */
+export const forwardCubic = fc
+  .array(fc.tuple(fc.integer({ min: 20, max: 200 }), coordinate), { minLength: 4, maxLength: 4 })
+  .map((steps) => {
+    let x = 0;
+    return cubic(...steps.flatMap(([step, y]) => [(x += step), y]));
+  });
+
 /** A side seam from the waist down to the hip: y only grows, x never turns back. */
 export const sideCurve = fc
   .tuple(

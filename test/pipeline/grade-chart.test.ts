@@ -119,11 +119,13 @@ describe('result files', () => {
   });
 
   it('have names that every file system takes, and no two alike', () => {
-    const chart = chartText('in', ROWS, ['8/10', '8:10', 'XL', 'xl']);
+    const rows = { waist_girth: [25, 26, 27, 28, 29], hip_girth: [35, 36, 37, 38, 39] };
+    const chart = chartText('in', rows, ['8/10', '8:10', '8_10_2', 'XL', 'xl']);
     const names = resultFiles(gradeChart({ chart, base: 'XL' })).map(({ name }) => name);
     expect(names.filter((name) => name.startsWith('size-'))).toEqual([
       'size-8_10.svg',
       'size-8_10_2.svg',
+      'size-8_10_2_2.svg',
       'size-XL.svg',
       'size-xl_2.svg',
     ]);

@@ -2,12 +2,16 @@
  * The shaped skirt: the hip-waist difference shared between side and darts as the style says, every
  * seam trued in every size.
  */
-import { seamLength } from '../../pattern/piece';
-import type { Piece } from '../../pattern/piece';
+import { pieceNamed, seamLength } from '../../pattern/piece';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
 import type { Panel, PanelShape } from './panel';
 import { panelPiece } from './panel';
+import { derivedPieces } from './derived-pieces';
 import { SHAPED_SKIRT_PARAMETERS } from './parameters';
+import { PIECE_PARAMETERS } from './piece-parameters';
+import type { Vent } from './vent';
+import { VENT_PARAMETERS } from './vent-parameters';
+import { BAND_LENGTH } from './waistband';
 
 const VALUES: readonly ValueDefinition[] = [
   // Half of the finished hip less half of the finished waist: what side and darts share.
@@ -34,17 +38,13 @@ const VALUES: readonly ValueDefinition[] = [
   },
 ];
 
-function pieceOf(pieces: readonly Piece[], name: Panel): Piece {
-  return pieces.find(({ plan }) => plan.name === name) as Piece;
-}
-
 /** The waist edge is longer than its plan width, since it slants and curves. */
 function waistTruing(panel: Panel): Truing {
   return {
     unknown: 'waist_move',
     piece: panel,
     residual: (pieces, value) =>
-      seamLength(pieceOf(pieces, panel), 'waist') -
+      seamLength(pieceNamed(pieces, panel), 'waist') -
       (value(`${panel}_hip_width`) - value(`${panel}_side_take_up`) - value(`${panel}_intake`)),
     meaning: `the ${panel} side point in at the waist, so that the sewn waist meets its target`,
   };
@@ -54,23 +54,29 @@ const SIDE_TRUING: Truing = {
   unknown: 'rise_move',
   piece: 'back',
   residual: (pieces) =>
-    seamLength(pieceOf(pieces, 'back'), 'side') - seamLength(pieceOf(pieces, 'front'), 'side'),
+    seamLength(pieceNamed(pieces, 'back'), 'side') -
+    seamLength(pieceNamed(pieces, 'front'), 'side'),
   meaning: 'the back side point up at the waist, so that the back side seam equals the front one',
 };
 
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
-  parameters: SHAPED_SKIRT_PARAMETERS,
-  values: VALUES,
+  parameters: [...SHAPED_SKIRT_PARAMETERS, ...VENT_PARAMETERS, ...PIECE_PARAMETERS],
+  values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
-  layout: (facts) => ({
-    pieces: (['front', 'back'] as const).map((panel) => panelPiece(shapeOf(panel, facts))),
-    truing: [waistTruing('front'), waistTruing('back'), SIDE_TRUING],
-    derived: [],
-  }),
+  layout: (facts) => {
+    const front = panelPiece(shapeOf('front', facts));
+    const back = panelPiece(shapeOf('back', facts));
+    return {
+      pieces: [front, back],
+      truing: [waistTruing('front'), waistTruing('back'), SIDE_TRUING],
+      derived: derivedPieces(front, back, facts),
+    };
+  },
 };
 
-function shapeOf(panel: Panel, { atBase, alwaysZero }: RangeFacts): PanelShape {
+function shapeOf(panel: Panel, facts: RangeFacts): PanelShape {
+  const { atBase, alwaysZero } = facts;
   const asked = atBase(`${panel}_darts`);
   const wide = atBase(`${panel}_intake`) > atBase(`${panel}_dart_limit`);
   return {
@@ -79,5 +85,11 @@ function shapeOf(panel: Panel, { atBase, alwaysZero }: RangeFacts): PanelShape {
     tapered: !alwaysZero('hem_taper'),
     taperedBelowHip: !alwaysZero('taper_start'),
     flared: !alwaysZero('dart_closing'),
+    vent: panel === 'back' ? ventOf(facts) : 'none',
   };
+}
+
+function ventOf({ alwaysZero }: RangeFacts): Vent {
+  if (alwaysZero('vent_length')) return 'none';
+  return alwaysZero('vent_width') ? 'slit' : 'extension';
 }

@@ -10,6 +10,8 @@
 import type { Edge, MarkedLine } from '../../pattern/piece';
 import { panelCutting } from '../panel-cutting';
 import type { BlockPiece, PointDefinition, ValueDefinition } from '../block';
+import type { Vent } from './vent';
+import { centerBackEdges, centerBackMarks, ventPoints, zipPoints } from './vent';
 
 export type Panel = 'front' | 'back';
 
@@ -23,6 +25,8 @@ export interface PanelShape {
   readonly taperedBelowHip: boolean;
   /** True where part of the dart nearest the side is closed into the hem. */
   readonly flared: boolean;
+  /** The opening at center back; always `none` for a front. */
+  readonly vent: Vent;
 }
 
 /** `dart` where there is one, else `inner_dart` (nearer the center) and `outer_dart`. */
@@ -49,12 +53,7 @@ export function panelPiece(shape: PanelShape): BlockPiece {
       { name: 'center_hem', x: '0', y: 'skirt_length' },
       { name: 'center_hip', x: '0', y: 'waist_to_hip' },
       { name: 'center_high_hip', x: '0', y: 'waist_to_high_hip' },
-      ...(panel === 'back'
-        ? [
-            { name: 'zip_waist', x: '-zip_allowance', y: 'drop' },
-            { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
-          ]
-        : []),
+      ...(panel === 'back' ? [...ventPoints(shape.vent), ...zipPoints(shape.vent)] : []),
     ],
     outline: outline(shape, names),
     marks: marks(shape, names),
@@ -272,7 +271,7 @@ function taperStart({ taperedBelowHip }: PanelShape): string {
   return taperedBelowHip ? 'side_taper' : 'side_hip';
 }
 
-function outline({ panel, taperedBelowHip }: PanelShape, names: readonly string[]): Edge[] {
+function outline({ panel, taperedBelowHip, vent }: PanelShape, names: readonly string[]): Edge[] {
   const waist = names.flatMap((dart, i): Edge[] => {
     const before = i === 0 ? 'center_waist' : `${names[i - 1] ?? ''}_outer`;
     return [
@@ -295,7 +294,6 @@ function outline({ panel, taperedBelowHip }: PanelShape, names: readonly string[
     ];
   });
   const last = names[names.length - 1] ?? '';
-  const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
   return [
     ...waist,
     {
@@ -331,24 +329,19 @@ function outline({ panel, taperedBelowHip }: PanelShape, names: readonly string[
       to: 'center_hem',
       seam: 'hem',
     },
-    panel === 'front' ? { kind: 'fold', ...center } : { kind: 'line', ...center },
+    ...(panel === 'front'
+      ? ([{ kind: 'fold', from: 'center_hem', to: 'center_waist', seam: 'center_front' }] as const)
+      : centerBackEdges(vent)),
   ];
 }
 
-function marks({ panel }: PanelShape, names: readonly string[]): MarkedLine[] {
+function marks({ panel, vent }: PanelShape, names: readonly string[]): MarkedLine[] {
   return [
     { name: 'hip-line', through: ['center_hip', 'side_hip'] },
     ...names.map((dart): MarkedLine => ({
       name: 'dart-fold',
       through: [`${dart}_inner`, `${dart}_fold`, `${dart}_outer`],
     })),
-    ...(panel === 'back'
-      ? [
-          {
-            name: 'zip-allowance' as const,
-            through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'],
-          },
-        ]
-      : []),
+    ...(panel === 'back' ? centerBackMarks(vent) : []),
   ];
 }

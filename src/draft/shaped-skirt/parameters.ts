@@ -4,7 +4,7 @@ import type { ParameterDefinition } from '../block';
 const COMMON_PRACTICE = 'common practice, no source';
 const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3, front 0.2';
 
-function length(
+export function length(
   name: string,
   [value, least, most]: readonly [string, string, string],
   meaning: string,

@@ -1,0 +1,87 @@
+/** The vent or slit at center back: clear of the zip in every size, and of a usual length. */
+import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { Piece } from '../pattern/piece';
+import { panelsOf } from '../pattern/piece';
+import { SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import { depthOf } from '../walk/skirt-profile';
+import type { Finding } from './finding';
+
+const COMMON_PRACTICE = 'common practice, no source';
+
+/** mm of closed seam between zip and vent. */
+const CLEAR_OF_ZIP = 80;
+
+/** mm. Usual heights of the top above the hem. */
+const USUAL = {
+  vent: { least: 150, most: 300 },
+  slit: { least: 100, most: 250 },
+};
+
+/** Nothing where the range has neither vent nor slit. */
+export function checkVent(range: GradedRange, display: LengthDisplay): Finding[] {
+  return [
+    ...range.sizes.flatMap((size) => ventOf(size).map((back) => clearOfZip(size, back, display))),
+    ...usualLength(range, display),
+  ];
+}
+
+function ventOf({ pieces }: GradedSize): readonly Piece[] {
+  return panelsOf(pieces).filter(({ plan }) => plan.index.has('vent_top'));
+}
+
+/** Where the zip is not known, it is taken to reach the hip line, as no zip need be longer. */
+function clearOfZip({ label, measures }: GradedSize, back: Piece, display: LengthDisplay): Finding {
+  const zip = measures.find(({ name }) => name === 'zip_length')?.value;
+  const end = zip === undefined ? 0 : depthOf(back, 'center_waist') + zip;
+  const measured = depthOf(back, 'vent_top') - end;
+  const where = zip === undefined ? 'a zip down to the hip line' : 'the zip';
+  const held = measured >= CLEAR_OF_ZIP - SAME_PLACE;
+  return {
+    severity: held ? 'ok' : measured > 0 ? 'warning' : 'fail',
+    check: 'vent-clear-of-zip',
+    size: label,
+    piece: back.plan.name,
+    subject: 'vent_top',
+    quantity: 'length',
+    measured,
+    expected: CLEAR_OF_ZIP,
+    source: `${COMMON_PRACTICE}: 8 to 10 cm below the end of the zip`,
+    message:
+      `the vent begins ${showLength(Math.abs(measured), display)} ` +
+      `${measured < 0 ? 'above' : 'below'} the end of ${where}; ` +
+      `${showLength(CLEAR_OF_ZIP, display)} of closed seam between them ` +
+      `${held ? 'is enough' : 'would hold; shorten the vent, or widen or lengthen the skirt'}`,
+  };
+}
+
+/** One finding for the range, since the length of a vent is not graded. */
+function usualLength({ sizes, plans }: GradedRange, display: LengthDisplay): Finding[] {
+  const lengths = sizes
+    .flatMap(ventOf)
+    .map((back) => depthOf(back, 'center_hem') - depthOf(back, 'vent_top'));
+  const [shortest, longest] = [Math.min(...lengths), Math.max(...lengths)];
+  if (lengths.length === 0) return [];
+  const kind = plans.some(({ index }) => index.has('vent_hem')) ? 'vent' : 'slit';
+  const { least, most } = USUAL[kind];
+  const short = shortest < least - SAME_PLACE;
+  const held = !short && longest <= most + SAME_PLACE;
+  const measured = short ? shortest : longest;
+  return [
+    {
+      severity: held ? 'ok' : 'note',
+      check: 'vent-length',
+      size: '',
+      piece: 'back',
+      subject: kind,
+      quantity: 'length',
+      measured,
+      expected: short ? least : most,
+      source: COMMON_PRACTICE,
+      message:
+        `the ${kind} begins ${showLength(measured, display)} above the hem; ` +
+        `${showLength(least, display)} to ${showLength(most, display)} is usual`,
+    },
+  ];
+}

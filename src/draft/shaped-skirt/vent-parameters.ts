@@ -1,0 +1,44 @@
+/** The parameters of the room to walk: the wanted stride, and the opening at center back. */
+import type { ParameterDefinition } from '../block';
+
+export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
+  {
+    name: 'height',
+    quantity: 'length',
+    value: '164 cm',
+    least: '120 cm',
+    most: '220 cm',
+    meaning: 'stature of the wearer, who steps by a share of it and walks on legs half as long',
+    source: 'common practice, no source: taken where the chart has no height',
+    fromChart: true,
+  },
+  {
+    name: 'stride_wanted',
+    quantity: 'length',
+    value: '0.42*height',
+    least: '10 cm',
+    most: '150 cm',
+    meaning: 'the step that the skirt must allow, heel to heel',
+    source: 'PMC2943048 table 2: step length / stature 0.422 to 0.433 in two groups',
+  },
+  {
+    name: 'vent_length',
+    quantity: 'length',
+    value: '0 cm',
+    least: '0 cm',
+    most: '150 cm',
+    meaning:
+      'the center back is open from the hem up to here; stride_opening is what the size that ' +
+      'needs most needs for its wanted stride',
+    source: 'common practice, no source: 15 to 30 cm where there is a vent; not graded',
+  },
+  {
+    name: 'vent_width',
+    quantity: 'length',
+    value: '0 cm',
+    least: '0 cm',
+    most: '15 cm',
+    meaning: 'width of the extension of a vent beyond the center line; 0 is a slit',
+    source: 'common practice, no source: 3 to 7 cm where there is a vent; not graded',
+  },
+];

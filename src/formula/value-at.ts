@@ -1,0 +1,15 @@
+/** One value of a formula, without slots: for formulas that are read once. */
+import type { MathNode } from 'mathjs';
+import { compileFormula } from './compile';
+import type { Formula } from './formula';
+
+/** The value of `tree`, a part or a derivative of the formula, where its names have these values. */
+export function valueAt(
+  formula: Formula,
+  tree: MathNode,
+  valueOf: (name: string) => number,
+): number {
+  const values: number[] = [];
+  const evaluate = compileFormula({ ...formula, tree }, (name) => values.push(valueOf(name)) - 1);
+  return evaluate(Float64Array.from(values));
+}

@@ -1,0 +1,27 @@
+/** The distance of a point from a curve. */
+import type { CubicPoints } from './cubic';
+import { cubicAt, cubicTangent } from './cubic';
+import type { Point } from './point';
+import { distance, dot, subtract } from './point';
+
+/** Places tried before the nearest of them is refined; gentle curves come near a point once. */
+const PLACES = 24;
+const HALVINGS = 40;
+
+/** mm from `p` to the nearest point of a cubic, its ends included. */
+export function distanceToCubic(cubic: CubicPoints, p: Point): number {
+  const away = (t: number): number => distance(cubicAt(cubic, t), p);
+  let nearest = 0;
+  for (let i = 1; i <= PLACES; i++) if (away(i / PLACES) < away(nearest)) nearest = i / PLACES;
+  // Where the curve is nearest, the way to the point stands square to it.
+  const ahead = (t: number): boolean =>
+    dot(subtract(p, cubicAt(cubic, t)), cubicTangent(cubic, t)) > 0;
+  let low = Math.max(0, nearest - 1 / PLACES);
+  let high = Math.min(1, nearest + 1 / PLACES);
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (ahead(middle)) low = middle;
+    else high = middle;
+  }
+  return Math.min(away(nearest), away(low));
+}

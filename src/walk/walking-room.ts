@@ -1,0 +1,77 @@
+/** The room to walk in one size of a skirt, and the opening that a whole range needs. */
+import type { Piece } from '../pattern/piece';
+import { panelsOf } from '../pattern/piece';
+import type { GirthProfile } from './girth-profile';
+import { depthOf, skirtProfile } from './skirt-profile';
+import type { Stride } from './stride';
+import { longestStride, openingForStep } from './stride';
+import type { Walker } from './walker';
+import { walkerOf, wantedStep } from './walker';
+
+/** What is known of a size: body and parameters in mm or plain numbers, and its pieces. */
+export interface WalkedSize {
+  readonly body: ReadonlyMap<string, number>;
+  readonly parameters: ReadonlyMap<string, number>;
+  readonly pieces: readonly Piece[];
+}
+
+/** All in millimeters. */
+export interface WalkingRoom {
+  readonly walker: Walker;
+  /** The step that is wanted. */
+  readonly wanted: number;
+  /** The longest step, above the vent or slit if there is one. */
+  readonly allowed: Stride;
+  /** Level of the hem below the waist line. */
+  readonly hem: number;
+  /** How far above the hem the vent or slit begins; 0 if there is none. */
+  readonly opening: number;
+  /** How far above the hem it must begin for the wanted step; 0 if none is needed. */
+  readonly needed: number;
+}
+
+/** Measures the room to walk in a size, drafted or graded. */
+export function walkingRoom(size: WalkedSize): WalkingRoom {
+  const walker = walkerIn(size);
+  const wanted = size.parameters.get('stride_wanted') ?? wantedStep(walker);
+  const skirt = skirtOf(size);
+  const opening = openingOf(size);
+  return {
+    walker,
+    wanted,
+    allowed: longestStride(skirt, walker, opening),
+    hem: skirt.at(-1)?.level ?? NaN,
+    opening,
+    needed: openingForStep(wanted, skirt, walker),
+  };
+}
+
+/** The longest step in mm in a size, above the vent or slit if there is one. */
+export function allowedStep(size: WalkedSize): number {
+  return longestStride(skirtOf(size), walkerIn(size), openingOf(size)).step;
+}
+
+function walkerIn({ body, parameters }: WalkedSize): Walker {
+  return walkerOf(body, parameters.get('height'));
+}
+
+function skirtOf({ pieces, parameters }: WalkedSize): GirthProfile {
+  return skirtProfile(pieces, parameters.get('waist_to_hip') ?? 0);
+}
+
+/** mm from the hem up to the top of the vent or slit; 0 if there is none. */
+function openingOf({ pieces }: WalkedSize): number {
+  const open = panelsOf(pieces).find(({ plan }) => plan.index.has('vent_top'));
+  return open === undefined ? 0 : depthOf(open, 'center_hem') - depthOf(open, 'vent_top');
+}
+
+/** mm. The opening of a range is rounded up to a step that a ruler shows. */
+const OPENING_STEP = 5;
+/** Shares of a step that are a matter of arithmetic, not of length. */
+const NOTHING = 1e-9;
+
+/** The largest opening in mm that any size needs, rounded up. */
+export function strideOpening(sizes: readonly WalkedSize[]): number {
+  const needed = sizes.map((size) => walkingRoom(size).needed);
+  return OPENING_STEP * Math.max(0, Math.ceil(Math.max(0, ...needed) / OPENING_STEP - NOTHING));
+}

@@ -1,0 +1,172 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkWaistband } from '../../src/check/waistband';
+import type { GradedRange, Piece } from '../../src/index';
+import { gradeChart, pointOf } from '../../src/index';
+import { chartText, movesOf, pieceOf } from '../skirts';
+import { chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
+
+const CM = { unit: 'cm', fractions: false } as const;
+
+/** Every notch by its name and the length of skirt edge from center back to it, by many chords. */
+function walked(front: Piece, back: Piece): readonly (readonly [string, number])[] {
+  const stretches = { front: chords(front, 'waist'), back: chords(back, 'waist') };
+  const half = total(stretches.front) + total(stretches.back);
+  const right: [string, number][] = [
+    ['center_back', 0],
+    ...dartNames(back).map((dart, i): [string, number] => [
+      `back_${dart}`,
+      total(stretches.back.slice(0, i + 1)),
+    ]),
+    ['side', total(stretches.back)],
+    ...dartNames(front).map((dart, i): [string, number] => [
+      `front_${dart}`,
+      half - total(stretches.front.slice(0, i + 1)),
+    ]),
+  ];
+  return [
+    ...right.map(([name, at]) => [`right_${name}`, at] as const),
+    ['center_front', half],
+    ...right.map(([name, at]) => [`left_${name}`, 2 * half - at] as const),
+  ];
+}
+
+describe.each(everyResult({}))('the waistband of %s', (_, result) => {
+  const { range } = result;
+
+  it('is the body waist and its ease, less 1 cm of the skirt eased in, plus 3 cm of underlap', () => {
+    for (const { label, body } of range.sizes) {
+      const band = pieceOf(result, label, 'waistband');
+      const x = (name: string) => pointOf(band, name).x;
+      // Waist ease 1 cm, band ease 1 cm and underlap 3 cm are common practice, no source.
+      const finished = (body.get('waist_girth') ?? NaN) + 10 - 10;
+      expect(x('left_center_back') - x('right_center_back')).toBeCloseTo(finished, 6);
+      expect(x('overlap_top') - x('underlap_top')).toBeCloseTo(finished + 30, 6);
+    }
+  });
+
+  it('meets center, side and every dart of the skirt edge with its ease spread evenly', () => {
+    for (const { label } of range.sizes) {
+      const band = pieceOf(result, label, 'waistband');
+      const places = walked(pieceOf(result, label, 'front'), pieceOf(result, label, 'back'));
+      const edge = 2 * (places.find(([name]) => name === 'center_front')?.[1] ?? NaN);
+      // The band stretched by 1 cm is the edge.
+      const stretch = edge / (edge - 10);
+      for (const [name, at] of places)
+        expect(Math.abs(stretch * pointOf(band, name).x - at)).toBeLessThan(1e-3);
+      const notches = band.plan.pointNames.filter((name) => /^(left|right|center)_/.test(name));
+      expect(notches.toSorted()).toEqual(places.map(([name]) => name).toSorted());
+    }
+  });
+
+  it('is 6 cm high, folded in the middle, and grades along its length alone', () => {
+    for (const { label } of range.sizes) {
+      const band = pieceOf(result, label, 'waistband');
+      const heights = new Map(band.plan.pointNames.map((name) => [name, pointOf(band, name).y]));
+      const [fold] = band.plan.marks;
+      expect(fold?.name).toBe('fold-line');
+      for (const name of fold?.through ?? []) expect(heights.get(name)).toBeCloseTo(30, 9);
+      expect([...new Set(heights.values())].toSorted((a, b) => a - b)).toEqual([0, 30, 60]);
+      for (const name of band.plan.pointNames)
+        expect(movesOf(range.rules.moves, result, label, 'waistband', name).y).toBe(0);
+      for (const name of ['underlap_top', 'underlap_waist', 'right_center_back'])
+        expect(movesOf(range.rules.moves, result, label, 'waistband', name).x).toBeCloseTo(0, 9);
+    }
+  });
+
+  it('is cut once of cloth and once of interfacing', () => {
+    const { plan } = pieceOf(result, range.base, 'waistband');
+    expect(plan.part).toBe('waistband');
+    expect(plan.cuttings).toEqual([
+      { cloth: 'shell', count: 1, onFold: false },
+      { cloth: 'interfacing', count: 1, onFold: false },
+    ]);
+  });
+
+  it('is found to fit in every size', () => {
+    const { findings } = result;
+    for (const check of ['waistband-length', 'waistband-notches']) {
+      const found = findings.filter((finding) => finding.check === check);
+      expect(found.map(({ severity }) => severity)).toEqual(range.sizes.map(() => 'ok'));
+    }
+  });
+});
+
+// College rule sheet of makingfashion.blogspot.com (2008-06): a step of 5 cm in the waist, none in
+// the length; the same step in the hip is assumed. The band grows by the step, its height by none.
+it('a step of 5 cm makes the band 5 cm longer and no higher', () => {
+  const sizes = ['8', '10', '12', '14', '16'];
+  const row = (first: number): readonly number[] => sizes.map((_, i) => first + 5 * i);
+  const chart = chartText('cm', { waist_girth: row(60), hip_girth: row(86) }, sizes);
+  const result = gradeChart({ chart, base: '12', style: 'shared-drop' });
+  sizes.forEach((size, i) => {
+    const { moves } = result.range.rules;
+    const end = movesOf(moves, result, size, 'waistband', 'left_center_back');
+    expect(end.x).toBeCloseTo(50 * (i - 2), 6);
+    expect(end.y).toBe(0);
+  });
+});
+
+it('fits whatever the ease, the underlap and the height of the band', () => {
+  const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  fc.assert(
+    fc.property(mm(0, 50), mm(0, 80), mm(10, 100), mm(-100, 150), (ease, underlap, high, waist) => {
+      const set = {
+        band_ease: `${ease} mm`,
+        underlap: `${underlap} mm`,
+        band_height: `${high} mm`,
+        waist_ease: `${waist} mm`,
+        hip_ease: '20 cm',
+      };
+      const chart = chartText('mm', { waist_girth: [600, 900], hip_girth: [900, 1160] });
+      const result = gradeChart({ chart, base: '1', style: 'shared-drop', set });
+      [600, 900].forEach((girth, i) => {
+        const band = pieceOf(result, `${i + 1}`, 'waistband');
+        const edge = ['front', 'back'].map((name) =>
+          total(chords(pieceOf(result, `${i + 1}`, name), 'waist')),
+        );
+        expect(2 * total(edge)).toBeCloseTo(girth + waist, 3);
+        const { x, y } = pointOf(band, 'left_center_back');
+        expect(x).toBeCloseTo(girth + waist - ease, 6);
+        expect(y).toBeCloseTo(2 * high, 9);
+        expect(pointOf(band, 'underlap_top').x).toBeCloseTo(-underlap, 9);
+      });
+      const found = result.findings.filter(({ check }) => check.startsWith('waistband'));
+      expect(found.map(({ severity }) => severity)).toEqual(['ok', 'ok', 'ok', 'ok']);
+    }),
+    { numRuns: 25 },
+  );
+});
+
+describe('a band that does not fit', () => {
+  const { range } = gradeChart({ ...DEMO, style: 'shared-drop' });
+
+  /** The range with one point of the band moved along the band. */
+  function moved(point: string, by: number): GradedRange {
+    const sizes = range.sizes.map((size) => ({
+      ...size,
+      pieces: size.pieces.map((piece) => ({
+        ...piece,
+        points: piece.points.map((p, i) =>
+          piece.plan.part === 'waistband' && piece.plan.pointNames[i] === point
+            ? { x: p.x + by, y: p.y }
+            : p,
+        ),
+      })),
+    }));
+    return { ...range, sizes };
+  }
+
+  it.each([
+    ['overlap_top', 'waistband-length'],
+    ['right_side', 'waistband-notches'],
+  ])('fails at %s with %s from 0.1 mm on', (point, check) => {
+    const severities = (by: number) =>
+      checkWaistband(moved(point, by), CM)
+        .filter((finding) => finding.check === check)
+        .map(({ severity }) => severity);
+    expect(new Set(severities(0.09))).toEqual(new Set(['ok']));
+    expect(new Set(severities(0.11))).toEqual(new Set(['fail']));
+    expect(new Set(severities(-0.11))).toEqual(new Set(['fail']));
+  });
+});

@@ -1,0 +1,265 @@
+import { describe, expect, it } from 'vitest';
+import { checkLining } from '../../src/check/lining';
+import { dartCap } from '../../src/draft/shaped-skirt/dart-cap';
+import type { GradedRange, GradeResult, Piece } from '../../src/index';
+import { gradeChart, pointOf } from '../../src/index';
+import { chartText, pieceOf } from '../skirts';
+import { apart, bearing, chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
+
+const CM = { unit: 'cm', fractions: false } as const;
+const PANELS = ['front', 'back'] as const;
+
+/** Every panel with its lining. */
+function linings(result: GradeResult): readonly (readonly [shell: Piece, lining: Piece])[] {
+  return result.range.sizes.flatMap(({ label }) =>
+    PANELS.map(
+      (name) => [pieceOf(result, label, name), pieceOf(result, label, `${name}_lining`)] as const,
+    ),
+  );
+}
+
+describe.each(everyResult({}))('the lining of %s', (_, result) => {
+  it('is 2 cm shorter than the shell at center and side', () => {
+    for (const [shell, lining] of linings(result)) {
+      const { x, y } = pointOf(lining, 'center_hem');
+      expect(x).toBe(0);
+      expect(y).toBeCloseTo(pointOf(shell, 'center_hem').y - 20, 9);
+      expect(total(chords(lining, 'side'))).toBeCloseTo(total(chords(shell, 'side')) - 20, 4);
+    }
+  });
+
+  it('has side seams that match', () => {
+    for (const { label } of result.range.sizes) {
+      const [front, back] = PANELS.map((name) =>
+        total(chords(pieceOf(result, label, `${name}_lining`), 'side')),
+      );
+      expect(Math.abs((front ?? NaN) - (back ?? NaN))).toBeLessThan(0.1);
+    }
+  });
+
+  it('is 1/8 in wider from the hip down, square to the side, and not at the waist', () => {
+    for (const [shell, lining] of linings(result)) {
+      for (const name of ['side_waist', 'side_waist_handle'])
+        expect(pointOf(lining, name)).toEqual(pointOf(shell, name));
+      const hip = pointOf(shell, 'side_hip');
+      const out = pointOf(lining, 'side_hip');
+      expect(Math.hypot(out.x - hip.x, out.y - hip.y)).toBeCloseTo(3.175, 9);
+      expect(out.x).toBeGreaterThan(hip.x);
+      const above = bearing(pointOf(shell, 'side_hip_handle'), hip);
+      expect(above - bearing(hip, out)).toBeCloseTo(90, 6);
+      // Below the hip both sides run in the same direction.
+      const below = (piece: Piece) =>
+        bearing(pointOf(piece, 'side_hip'), pointOf(piece, 'side_hem'));
+      expect(below(lining)).toBeCloseTo(below(shell), 6);
+    }
+  });
+
+  it('has the waist of the shell, with the darts open as tucks', () => {
+    for (const [shell, lining] of linings(result)) {
+      expect(lining.plan.darts).toEqual([]);
+      expect(total(chords(lining, 'waist'))).toBeCloseTo(total(chords(shell, 'waist')), 9);
+      for (const dart of dartNames(shell)) {
+        expect(apart(lining, `${dart}_inner`, `${dart}_outer`)).toBeCloseTo(
+          apart(shell, `${dart}_inner`, `${dart}_outer`),
+          9,
+        );
+        // About 2 in long (common practice, no source), along the legs of the shell's dart.
+        for (const leg of [`${dart}_inner`, `${dart}_outer`]) {
+          expect(apart(lining, leg, `${leg}_tuck`)).toBeCloseTo(50, 9);
+          const down = bearing(pointOf(shell, leg), pointOf(shell, `${dart}_tip`));
+          expect(bearing(pointOf(lining, leg), pointOf(lining, `${leg}_tuck`))).toBeCloseTo(
+            down,
+            9,
+          );
+        }
+      }
+      const tucks = lining.plan.marks.filter(({ name }) => name === 'tuck');
+      expect(tucks).toHaveLength(2 * dartNames(shell).length);
+    }
+  });
+
+  it('has a hem that is level at the center and square at the side', () => {
+    for (const [shell, lining] of linings(result)) {
+      const at = (name: string) => pointOf(lining, name);
+      expect(at('center_hem_handle').y).toBeCloseTo(at('center_hem').y, 9);
+      const down = bearing(pointOf(shell, 'side_hip'), pointOf(shell, 'side_hem'));
+      expect(bearing(at('side_hem_handle'), at('side_hem'))).toBeCloseTo(down - 90, 6);
+    }
+  });
+
+  it('has no allowance for the zip, and is cut of lining', () => {
+    const { base } = result.range;
+    const [front, back] = PANELS.map((name) => pieceOf(result, base, `${name}_lining`).plan);
+    expect(front?.cuttings).toEqual([{ cloth: 'lining', count: 1, onFold: true }]);
+    expect(back?.cuttings).toEqual([{ cloth: 'lining', count: 2, onFold: false }]);
+    expect(back?.marks.some(({ name }) => name === 'zip-allowance')).toBe(false);
+    expect(back?.pointNames.some((name) => name.startsWith('zip_'))).toBe(false);
+  });
+
+  it('is found well in every size', () => {
+    const found = result.findings.filter(({ check }) => check.startsWith('lining'));
+    expect(found).toHaveLength(5 * result.range.sizes.length);
+    expect(new Set(found.map(({ severity }) => severity))).toEqual(new Set(['ok']));
+  });
+});
+
+describe('tucks', () => {
+  // Government of India, CITS Dress Making: the mouth is cut with the dart folded in its direction.
+  it.each([
+    ['0', 'center', 'side'],
+    ['1', 'side', 'center'],
+  ] as const)('are pressed the other way than the darts: press_to_side %s', (press, to, other) => {
+    const set = { press_to_side: press, axis_square: '0', side_rise: '3 cm' };
+    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    for (const [shell, lining] of linings(result))
+      for (const dart of shell.plan.darts) {
+        const cap = (pressed: 'center' | 'side') => dartCap(shell, dart, pressed);
+        const fold = pointOf(shell, `${dart.name}_fold`);
+        expect(Math.hypot(fold.x - cap(to).x, fold.y - cap(to).y)).toBeLessThan(1e-6);
+        const own = pointOf(lining, `${dart.name}_fold`);
+        expect(Math.hypot(own.x - cap(other).x, own.y - cap(other).y)).toBeLessThan(1e-6);
+        expect(Math.hypot(own.x - fold.x, own.y - fold.y)).toBeGreaterThan(0.1);
+      }
+  });
+
+  it('end at the tip of a dart that is shorter', () => {
+    const set = { tuck_length: '10 cm', front_darts: '1', front_dart_length: '9 cm' };
+    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    for (const { label } of result.range.sizes) {
+      const lining = pieceOf(result, label, 'front_lining');
+      const tip = pointOf(pieceOf(result, label, 'front'), 'dart_tip');
+      for (const name of ['dart_inner_tuck', 'dart_outer_tuck']) {
+        const end = pointOf(lining, name);
+        expect(Math.hypot(end.x - tip.x, end.y - tip.y)).toBeLessThan(1e-9);
+      }
+    }
+  });
+});
+
+describe('a lining with a vent', () => {
+  const set = { vent_length: '20 cm', vent_width: '4 cm' };
+  const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+
+  it('has the extension of the shell, and its mirror image as the edge of the left back', () => {
+    for (const { label } of result.range.sizes) {
+      const [shell, lining] = [
+        pieceOf(result, label, 'back'),
+        pieceOf(result, label, 'back_lining'),
+      ];
+      for (const name of ['vent_top', 'vent_top_outer'])
+        expect(pointOf(lining, name)).toEqual(pointOf(shell, name));
+      const hem = pointOf(lining, 'vent_hem');
+      expect(hem.x).toBe(-40);
+      expect(hem.y).toBeCloseTo(pointOf(shell, 'vent_hem').y - 20, 9);
+      const edge = lining.plan.marks.find(({ name }) => name === 'left-back-edge');
+      const mirrored = ['vent_top', 'vent_top_outer', 'vent_hem'].map((name) => {
+        const { x, y } = pointOf(lining, name);
+        return { x: x === 0 ? 0 : -x, y };
+      });
+      expect(edge?.through.map((name) => pointOf(lining, name))).toEqual(mirrored);
+    }
+  });
+
+  it('ends with the lining where a low vent would reach below it', () => {
+    for (const vent_length of ['45 mm', '10 mm']) {
+      const low = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
+      for (const { label } of low.range.sizes) {
+        const lining = pieceOf(low, label, 'back_lining');
+        const hem = pointOf(lining, 'center_hem').y;
+        for (const name of ['vent_top', 'vent_top_outer', 'vent_hem', 'left_vent_top'])
+          expect(pointOf(lining, name).y).toBeLessThanOrEqual(hem);
+      }
+      const simple = low.findings.filter(
+        ({ check, piece }) => check === 'outline-simple' && piece === 'back_lining',
+      );
+      expect(new Set(simple.map(({ severity }) => severity))).toEqual(new Set(['ok']));
+    }
+  });
+
+  it('has none in front, nor without a vent, nor with a slit', () => {
+    const slit = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
+    const names = (other: GradeResult, piece: string) =>
+      pieceOf(other, other.range.base, piece).plan.marks.map(({ name }) => name);
+    expect(names(result, 'back_lining')).toContain('left-back-edge');
+    expect(names(result, 'front_lining')).not.toContain('left-back-edge');
+    expect(names(slit, 'back_lining')).not.toContain('left-back-edge');
+    expect(pieceOf(slit, '12', 'back_lining').plan.pointNames).toContain('vent_top');
+  });
+});
+
+describe('a lining that does not fit', () => {
+  const { range } = gradeChart({ ...DEMO, style: 'shared-drop' });
+
+  function moved(point: string, by: number): GradedRange {
+    const sizes = range.sizes.map((size) => ({
+      ...size,
+      pieces: size.pieces.map((piece) => ({
+        ...piece,
+        points: piece.points.map((p, i) =>
+          piece.plan.name === 'front_lining' && piece.plan.pointNames[i] === point
+            ? { x: p.x + (point === 'side_hem' ? 0 : by), y: p.y + (point === 'side_hem' ? by : 0) }
+            : p,
+        ),
+      })),
+    }));
+    return { ...range, sizes };
+  }
+
+  it.each([
+    ['side_hem', 0.5, 'lining-seams', 'note'],
+    ['side_hem', 2, 'lining-seams', 'warning'],
+    ['side_hem', 4, 'lining-seams', 'fail'],
+    ['side_hip', -1, 'lining-hip', 'warning'],
+    ['side_hip', -4, 'lining-hip', 'fail'],
+  ] as const)('is found: %s off by %s mm', (point, by, check, severity) => {
+    const found = checkLining(moved(point, by), CM).filter((finding) => finding.check === check);
+    expect(found.filter((finding) => finding.severity === severity)).toHaveLength(
+      range.sizes.length,
+    );
+  });
+});
+
+describe('which pieces are made', () => {
+  const chart = chartText('cm', { waist_girth: [70, 74], hip_girth: [96, 100] }, ['S', 'M']);
+  const names = (set: Readonly<Record<string, string>>): readonly string[] =>
+    gradeChart({ chart, base: 'S', style: 'shared-drop', set }).range.plans.map((p) => p.name);
+
+  it('is chosen by waist_finish and lining', () => {
+    const lining = ['front_lining', 'back_lining'];
+    expect(names({})).toEqual(['front', 'back', 'waistband', ...lining]);
+    expect(names({ waist_finish: '2' })).toEqual([
+      ...['front', 'back', 'front_facing', 'back_facing'],
+      ...lining,
+    ]);
+    expect(names({ waist_finish: '0', lining: '0' })).toEqual(['front', 'back']);
+  });
+
+  it.each([
+    ['waist_finish', '1.5'],
+    ['waist_finish', '3'],
+    ['lining', '0.5'],
+    ['lining', '2'],
+    ['facing_depth', '2.9 cm'],
+    ['band_ease', '-1 mm'],
+  ])('refuses %s = %s', (name, value) => {
+    expect(() => names({ [name]: value })).toThrowError(
+      expect.objectContaining({ code: 'parameter-out-of-range' }),
+    );
+  });
+});
+
+// Every size is base plus rules: a plan that changed between sizes could not be graded.
+it.each(['1', '2'])('every piece grades: base plus rules is the redraft, finish %s', (finish) => {
+  for (const [, { findings, range }] of everyResult({ waist_finish: finish })) {
+    for (const { draft, pieces } of range.sizes)
+      pieces.forEach(({ points }, p) =>
+        points.forEach(({ x, y }, i) => {
+          const other = draft[p]?.points[i] ?? { x: NaN, y: NaN };
+          expect(Math.hypot(x - other.x, y - other.y)).toBeLessThan(0.01);
+        }),
+      );
+    const failed = findings.filter(({ severity }) => severity === 'fail');
+    expect(failed.filter(({ piece }) => !['', 'front', 'back'].includes(piece))).toEqual([]);
+    expect(failed.filter(({ check }) => check === 'graded-equals-draft')).toEqual([]);
+  }
+});
