@@ -48,8 +48,8 @@ export const SQUARE = 0.5;
 export const WAIST_TURN = 0.5;
 /** mm. The legs of a dart are sewn together and may differ by this much. */
 export const DART_LEGS = 0.1;
-/** degrees. The axis of a dart may lean this much from the base's: 0.5 mm at the tip of a 12 cm dart. */
-export const AXIS_TURN = 0.25;
+/** degrees. The axis of a dart may lean this much from the base's: 1 mm at the tip of a 12 cm dart. */
+export const AXIS_TURN = 0.5;
 /** mm. The fold of a pressed dart must end this near the waist seam to be caught in it. */
 export const DART_FOLD = 0.1;
 

@@ -1,4 +1,4 @@
-/** Result tables read back by splitting at commas: none of their numbers and names has one. */
+/** Result tables read back by splitting at commas: none of their names and numbers has one. */
 
 /** The rows of a table as objects of its columns. */
 export function rowsOf(text: string): readonly Readonly<Record<string, string>>[] {

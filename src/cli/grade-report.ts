@@ -42,13 +42,16 @@ function sizesTable({ shown, range, display }: GradeResult): string {
   return `Finished measurements in ${UNIT_WORDS[display.unit]}\n${textTable([header, ...rows])}`;
 }
 
-/** The step from the base to its larger neighbor, or to its smaller one at the end of the range. */
+/**
+ * The panels' rules for the step from the base to its larger neighbor, or to its smaller one at the
+ * end of the range. The rules of the other pieces stand in the table of rules.
+ */
 function stepTable({ range, display }: GradeResult): string {
   const { base } = range.rules;
   const neighbor = range.sizes[base + 1] === undefined ? base - 1 : base + 1;
   const steps = stepsOf(range.rules)[neighbor] ?? [];
   const rows = range.plans.flatMap((plan, p) =>
-    plan.pointNames
+    (plan.part === 'panel' ? plan.pointNames : [])
       .map((name, i) => ({ name, move: steps[p]?.[i] }))
       .filter(({ name }) => !plan.handles.has(name))
       .map(({ name, move }) => [

@@ -1,6 +1,9 @@
 /** The exact derivative of one formula by one of its names, by mathjs. */
 import type { FunctionNode, MathNode, SymbolNode } from 'mathjs';
 import {
+  ConstantNodeDependencies,
+  FunctionNodeDependencies,
+  OperatorNodeDependencies,
   ParenthesisNodeDependencies,
   SymbolNodeDependencies,
   create,
@@ -9,7 +12,6 @@ import {
   factory,
   isZeroDependencies,
   numericDependencies,
-  parseDependencies,
 } from 'mathjs/number';
 import type { Formula } from './formula';
 import { valueAt } from './value-at';
@@ -17,18 +19,23 @@ import { valueAt } from './value-at';
 type Derivatives = ReturnType<typeof create>;
 
 /**
- * What mathjs needs to derive, without its simplifier: the derivatives are evaluated and not read,
- * and to simplify one takes 5 to 60 ms, a hundred times as long as to derive it.
+ * What mathjs needs to derive a tree. Its parser and its simplifier are asked for but not used: the
+ * derivatives are evaluated and not read, and to simplify one takes 5 to 60 ms, a hundred times as
+ * long as to derive it.
  */
 function derivatives(): Derivatives {
+  const asItIs = (tree: MathNode): MathNode => tree;
   return create({
-    ...parseDependencies,
-    ...SymbolNodeDependencies,
+    ...ConstantNodeDependencies,
+    ...FunctionNodeDependencies,
+    ...OperatorNodeDependencies,
     ...ParenthesisNodeDependencies,
+    ...SymbolNodeDependencies,
     ...equalDependencies,
     ...isZeroDependencies,
     ...numericDependencies,
-    createSimplify: factory('simplify', [], () => (tree: MathNode) => tree),
+    createParse: factory('parse', [], () => asItIs),
+    createSimplify: factory('simplify', [], () => asItIs),
     createDerivative,
   });
 }

@@ -70,8 +70,12 @@ const OPENING_STEP = 5;
 /** Shares of a step that are a matter of arithmetic, not of length. */
 const NOTHING = 1e-9;
 
-/** The largest opening in mm that any size needs, rounded up. */
+/** mm. A lower opening is not worth making: common practice, no source. */
+const LEAST_OPENING = 150;
+
+/** The largest opening in mm that any size needs, rounded up; 0 if none needs any. */
 export function strideOpening(sizes: readonly WalkedSize[]): number {
-  const needed = sizes.map((size) => walkingRoom(size).needed);
-  return OPENING_STEP * Math.max(0, Math.ceil(Math.max(0, ...needed) / OPENING_STEP - NOTHING));
+  const needed = Math.max(0, ...sizes.map((size) => walkingRoom(size).needed));
+  if (needed === 0) return 0;
+  return Math.max(LEAST_OPENING, OPENING_STEP * Math.ceil(needed / OPENING_STEP - NOTHING));
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, pointOf } from '../../src/index';
 import type { GradeRequest, GradeResult } from '../../src/index';
+import { walkingRoom } from '../../src/walk/walking-room';
 import { anyChart, chartText, pieceOf, sixteenthsText } from '../skirts';
 
 const CHART = chartText('cm', {
@@ -112,6 +113,7 @@ describe('stride_opening', () => {
     for (const other of others) expect(other).toBe(length);
     expect(length % 5).toBe(0);
     expect(severities(result, 'stride')).toEqual(new Set(['ok']));
+    expect(length).toBeGreaterThan(150);
     // One step lower, some size has it no more.
     const lower = pencil({ vent_length: `${length - 5} mm` });
     const strides = lower.range.sizes.map((size) => measureOf(size, 'stride'));
@@ -150,8 +152,18 @@ describe('stride_opening', () => {
     expect(result.findings.filter(({ check }) => check.startsWith('vent'))).toEqual([]);
   });
 
+  // Common practice, no source: vents of 15 to 30 cm.
+  it('is 15 cm at least where any size needs one', () => {
+    const result = pencil({ hem_taper: '-2.5 cm' });
+    const room = result.range.sizes.map((size) => walkingRoom(size).needed);
+    expect(Math.max(...room)).toBeGreaterThan(0);
+    expect(Math.max(...room)).toBeLessThan(60);
+    expect(ventLengths(result)).toEqual([150, 150, 150, 150]);
+    expect(severities(result, 'outline-simple')).toEqual(new Set(['ok']));
+  });
+
   it('grows with the stride that is wanted', () => {
-    const lengths = ['55 cm', '65 cm', '75 cm'].map(
+    const lengths = ['70 cm', '75 cm', '80 cm'].map(
       (stride_wanted) => ventLengths(pencil({ stride_wanted }))[0] ?? NaN,
     );
     expect(lengths).toEqual(lengths.toSorted((a, b) => a - b));
@@ -164,6 +176,7 @@ describe('stride_opening', () => {
         const result = pencil({}, { chart: sixteenthsText(chart), base: '1' });
         expect(severities(result, 'stride')).toEqual(new Set(['ok']));
         expect(severities(result, 'graded-equals-draft')).toEqual(new Set(['ok']));
+        expect(severities(result, 'outline-simple')).toEqual(new Set(['ok']));
       }),
       { numRuns: 20 },
     );

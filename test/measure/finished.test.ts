@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, resultFiles } from '../../src/index';
 import type { GradeRequest, LengthUnit } from '../../src/index';
+import { finishedMeasures } from '../../src/measure/finished';
 import { pointsOf, rowsOf } from '../csv-tables';
 import { chordLength, cubic } from '../geometry/curves';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
@@ -129,5 +130,28 @@ describe('finished measurements', () => {
       tables({ chart, base: '1', fractions: true })('finished-measurements.csv'),
     );
     expect(waist).toEqual({ measure: 'waist', unit: 'in', 1: '24 1/2', 2: '26' });
+  });
+
+  it('take each leg of a dart that leans by itself', () => {
+    const [size] = gradeChart({
+      chart: chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] }),
+      base: '1',
+    }).range.sizes;
+    // The tip moved half an inch out: it lies straight below the outer leg's end.
+    const leaning = (size?.pieces ?? []).map(({ plan, points }) => ({
+      plan,
+      points: points.map(({ x, y }, i) =>
+        plan.pointNames[i] === 'dart_tip' ? { x: x + 12.7, y } : { x, y },
+      ),
+    }));
+    const measures = new Map(finishedMeasures(leaning).map(({ name, value }) => [name, value]));
+    for (const [piece, long] of [
+      ['front', 4],
+      ['back', 5],
+    ] as const) {
+      const leg = (which: string) => (measures.get(`${piece}_dart_${which}_leg`) ?? NaN) / 25.4;
+      expect(leg('inner')).toBeCloseTo(Math.hypot(1, long), 9);
+      expect(leg('outer')).toBeCloseTo(long, 9);
+    }
   });
 });

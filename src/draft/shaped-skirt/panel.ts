@@ -1,11 +1,12 @@
 /**
  * Half a front or half a back of the shaped skirt, as formulas.
  *
- * The waist runs along a guide, a parabola that is level at the center and rises to the side. Every
- * dart stands on the guide; its legs are mirror images in its axis, hence equally long. Between the
- * darts the waist edge is a cubic that meets each leg so that, with the dart closed, the edge runs
- * on without a corner: it rises by the guide's own angle plus half the dart's before the dart, and
- * by the guide's angle minus that half after it.
+ * The waist takes its directions from a guide, a parabola that is level at the center and rises to
+ * the side. The legs of a dart are mirror images in its axis, hence equally long. Between the darts
+ * the waist edge is a cubic that meets each leg so that, with the dart closed, the edge runs on
+ * without a corner: it rises by the guide's own angle plus half the dart's before the dart, and by
+ * the guide's angle minus that half after it. Each dart stands where this makes the stretch before
+ * it a plain parabola, without a dip.
  */
 import type { Edge, MarkedLine } from '../../pattern/piece';
 import { panelCutting } from '../panel-cutting';
@@ -43,7 +44,7 @@ export function panelPiece(shape: PanelShape): BlockPiece {
     cuttings: panelCutting(panel),
     values: [
       ...commonValues(shape),
-      ...names.flatMap((dart) => dartValues(panel, dart, darts)),
+      ...names.flatMap((dart, i) => dartValues(panel, dart, darts, stretchStart(names[i - 1]))),
       ...(shape.flared ? turnValues(last) : []),
     ],
     points: [
@@ -85,7 +86,12 @@ function commonValues(shape: PanelShape): readonly ValueDefinition[] {
   ];
 }
 
-function dartValues(panel: Panel, dart: string, darts: 1 | 2): readonly ValueDefinition[] {
+function dartValues(
+  panel: Panel,
+  dart: string,
+  darts: 1 | 2,
+  before: StretchStart,
+): readonly ValueDefinition[] {
   const place = `${panel}_${dart}_position`;
   const v = (name: string): string => `${dart}_${name}`;
   return [
@@ -94,7 +100,12 @@ function dartValues(panel: Panel, dart: string, darts: 1 | 2): readonly ValueDef
       v('x'),
       `${place}*base.width + ((1 - half_rule)*${place} + half_rule/2)*(width - base.width)`,
     ),
-    length(v('y'), `drop - (side_rise + drop)*(${v('x')}/width)^2`),
+    // The dart stands where the stretch before it, from direction to direction, is a parabola.
+    length(
+      v('y'),
+      `${before.y} - (${v('x')} - ${v('half')}*${v('axis_y')} - ${before.x})*` +
+        `(tan(${before.angle}) + tan(${v('in_angle')}))/2 - ${v('half')}*${v('axis_x')}`,
+    ),
     // Rise of the guide, upward to the side, as a slope; and of the line across the dart's mouth.
     number(v('slope'), `2*(side_rise + drop)*${v('x')}/width^2`),
     number(v('lean'), `axis_square*base.${v('slope')}`),
@@ -110,6 +121,23 @@ function dartValues(panel: Panel, dart: string, darts: 1 | 2): readonly ValueDef
     // Fold of the closed dart: toward the center the inner edge is mirrored, else the outer one.
     number(v('fold_slope'), `(1 - 2*press_to_side)*(atan(${v('slope')}) - atan(${v('lean')}))`),
   ];
+}
+
+/** Where a stretch of the waist edge begins, and the angle at which it rises there. */
+interface StretchStart {
+  readonly x: string;
+  readonly y: string;
+  readonly angle: string;
+}
+
+/** The stretch after a dart, or the first one, which starts level at the center. */
+function stretchStart(dart: string | undefined): StretchStart {
+  if (dart === undefined) return { x: '0', y: 'drop', angle: '0' };
+  return {
+    x: `(${dart}_x + ${dart}_half*${dart}_axis_y)`,
+    y: `${dart}_y - ${dart}_half*${dart}_axis_x`,
+    angle: `${dart}_out_angle`,
+  };
 }
 
 /** The turn about the tip of the last dart that closes part of it and opens the hem. */

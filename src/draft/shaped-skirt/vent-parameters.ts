@@ -28,8 +28,8 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
     least: '0 cm',
     most: '150 cm',
     meaning:
-      'the center back is open from the hem up to here; stride_opening is what the size that ' +
-      'needs most needs for its wanted stride',
+      'the center back is open from the hem up to here; stride_opening is what the neediest size ' +
+      'needs for its wanted stride, 15 cm at least, or 0 where none needs any',
     source: 'common practice, no source: 15 to 30 cm where there is a vent; not graded',
   },
   {
