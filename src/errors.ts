@@ -81,7 +81,7 @@ function sentence({ what, allowed, got, place }: InputProblem): string {
 /** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */
 export function placeText(place: Place): string {
   const position = [
-    place.option === undefined ? undefined : place.option,
+    place.option,
     place.file,
     place.row === undefined ? undefined : `row ${place.row}`,
     place.column === undefined ? undefined : `column ${place.column}`,
