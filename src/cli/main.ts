@@ -20,6 +20,8 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
     .version(VERSION)
     .addHelpText('after', EXIT_CODES);
+  const againstOption = (): Option =>
+    repeatable('--against <table>', 'published table to compare with; may be repeated');
   const unitOption = (): Option =>
     new Option('--unit <unit>', "unit of everything written (the chart's)").choices(LENGTH_UNITS);
 
@@ -29,13 +31,15 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
     .requiredOption('--base <size>', 'the size that is drafted first and that all rules start from')
     .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
+    .addOption(
+      repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
+    )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
     .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
     .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
     .addOption(unitOption())
     .option('--fractions', 'write inches as fractions')
-    .option('--against <table>', 'published table to compare with; may be repeated', collect, [])
+    .addOption(againstOption())
     .option('--out <folder>', 'where the results go (output/<name of the chart>)')
     .action(async (chart: string, options: GradeCommandOptions) => {
       const { gradeCommand } = await import('./grade-command');
@@ -45,7 +49,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .command('check')
     .description("compare a chart's increments with published body-measurement tables")
     .argument('<chart.csv>', 'body measurements')
-    .option('--against <table>', 'published table to compare with; may be repeated', collect, [])
+    .addOption(againstOption())
     .addOption(unitOption())
     .option('--fractions', 'show inches as fractions')
     .action(async (chart: string, options: { against: string[] }) => {
@@ -88,8 +92,11 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
-function collect(value: string, previous: readonly string[]): readonly string[] {
-  return [...previous, value];
+/** An option that collects its values; without any it is an empty list. */
+function repeatable(flags: string, description: string): Option {
+  return new Option(flags, description)
+    .argParser((value: string, previous: readonly string[]) => [...previous, value])
+    .default([], 'none');
 }
 
 function list(value: string): readonly string[] {
