@@ -16,6 +16,7 @@ import type { StyleChoice } from './draft/style-file';
 import type { Style } from './draft/styles';
 import { findStyle } from './draft/styles';
 import { InputError } from './errors';
+import { withStride } from './walk/with-stride';
 import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
@@ -106,8 +107,10 @@ export function gradeChart(request: GradeRequest): GradeResult {
     };
   });
   const stackPoint = request.stack ?? CENTER_WAIST;
+  const graded = gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep });
   const range: GradedRange = {
-    ...gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep }),
+    ...graded,
+    sizes: graded.sizes.map(withStride),
     ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
   };
   return {
