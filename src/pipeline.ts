@@ -1,5 +1,5 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
-import { chartNotes } from './chart/chart-notes';
+import { chartNotes } from './check/chart-notes';
 import { parseLength } from './chart/number-cell';
 import { needValues } from './chart/need-values';
 import { readChart } from './chart/read-chart';
@@ -16,7 +16,7 @@ import type { StyleChoice } from './draft/style-file';
 import type { Style } from './draft/styles';
 import { findStyle } from './draft/styles';
 import { InputError } from './errors';
-import { withStride } from './walk/with-stride';
+import { allowedStep } from './walk/walking-room';
 import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
@@ -110,7 +110,10 @@ export function gradeChart(request: GradeRequest): GradeResult {
   const graded = gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep });
   const range: GradedRange = {
     ...graded,
-    sizes: graded.sizes.map(withStride),
+    sizes: graded.sizes.map((size) => ({
+      ...size,
+      measures: [...size.measures, { name: 'stride', value: allowedStep(size) }],
+    })),
     ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
   };
   return {

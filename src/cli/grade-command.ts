@@ -6,8 +6,7 @@ import { gradeChart } from '../pipeline';
 import { resultFiles } from '../result-files';
 import type { LengthUnit } from '../units';
 import { gradeReport } from './grade-report';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 import { writeFiles } from './write-files';
 
 export interface GradeCommandOptions {

@@ -4,10 +4,7 @@ import { InputError } from '../errors';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
-import type { Io } from './io';
-
-/** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
-export type ExitCode = 0 | 1 | 2;
+import type { ExitCode, Io } from './io';
 
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
