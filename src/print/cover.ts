@@ -19,7 +19,7 @@ import { CAUTIONS } from './words';
 const WIDTH = 320;
 const TITLE = 14;
 const HEADING = 5;
-const BODY = 4;
+const BODY = 5;
 const HEAD = 34;
 const BETWEEN = 10;
 
@@ -45,7 +45,7 @@ export function cover(
       offset: point(second, HEAD),
       children: testSquare(inch, measure('Measure this square before you cut.')),
     },
-    sizeLegend(sizes, beside, HEAD, WIDTH - beside).group,
+    sizeLegend(sizes, beside, HEAD, WIDTH - beside, BODY).group,
   ];
   const cautions: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },

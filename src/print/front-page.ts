@@ -8,6 +8,7 @@ import { text } from '../render/type';
 import { NET_LINES, sizesShown } from '../render/wording';
 import { fitted } from './fitted';
 import type { SheetPaper } from './paper';
+import { paperTitle } from './paper';
 import { paragraphs } from './paragraphs';
 import type { Paragraph } from './paragraphs';
 import type { PrintOptions } from './print-options';
@@ -47,11 +48,11 @@ export function frontPage(
   const beside = width - column;
   const map = tileMap(plane, labels.at(-1) ?? '', beside, MAP_HEIGHT);
   const legendTop = HEAD + map.box.bottom + BETWEEN;
-  const { group: legend, bottom } = sizeLegend(sizes, column, legendTop, beside);
+  const { group: legend, bottom } = sizeLegend(sizes, column, legendTop, beside, BODY);
   const sheets = plane.tiles.length;
   const summary =
     `${sizesShown(labels)}. ${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of ` +
-    `${paper.name}${sheets < plain ? `; a plain grid would take ${plain}` : ''}.`;
+    `${paperTitle(paper)}${sheets < plain ? `; a plain grid would take ${plain}` : ''}.`;
   const place = (shapes: readonly Shape[], x: number, y: number): Group => ({
     kind: 'group',
     offset: point(x, y),

@@ -46,6 +46,11 @@ export const SHEETS: readonly SheetPaper[] = [
   ansi('tabloid', 11, 17),
 ];
 
+/** The name of a sheet as it is written: `A4`, `Letter`. */
+export function paperTitle({ name }: SheetPaper): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
 /** mm. Plotters take rolls from A4 width up to the widest of plotter paper. */
 const ROLL_LEAST = 200;
 const ROLL_MOST = 2500;

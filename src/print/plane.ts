@@ -1,5 +1,6 @@
 /** The plane: all pieces side by side at true scale, each size in a layer of its own. */
 import type { Box } from '../geometry/bounds';
+import { grownBox } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import type { NestDrawing } from '../render/nest-drawing';
 import type { Group, Shape } from '../render/scene';
@@ -42,23 +43,25 @@ export function drawnSizes({ sizes, baseSize }: NestDrawing): readonly SheetSize
   });
 }
 
-/** Type sizes in mm: of the sizes' line on a piece, and of the labels at the lines. */
+/** Type size in mm of the sizes' line on a piece. */
 const CAPTION = 9;
-const LABELS = 4;
 
-/** Every piece as a part. */
+/** Every piece as a part; `drawing` says how large the labels of the sizes are. */
 export function pieceParts(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
 ): readonly PlanePart[] {
   const words = sizesShown(sizes.map(({ label }) => label));
-  const panels = panelsOf({ ...drawing, labelType: LABELS }, sizes, { words, size: CAPTION });
+  const panels = panelsOf(drawing, sizes, { words, size: CAPTION });
   return panels.map(({ name, sizes: shapes, common }) => part(name, shapes, common));
 }
 
-/** A part with the box around all its ink. */
+/** mm that keep a line from the edge of a sheet, where it would be cut away or overlooked. */
+const CLEAR = 3;
+
+/** A part with a box that holds all its ink. */
 export function part(name: string, sizes: PlanePart['sizes'], common: readonly Shape[]): PlanePart {
-  return { name, sizes, common, box: inkOf([...sizes.flat(), ...common]).box };
+  return { name, sizes, common, box: grownBox(inkOf([...sizes.flat(), ...common]).box, CLEAR) };
 }
 
 /** One group a size, the base on top of the others, and over them the group of all sizes. */

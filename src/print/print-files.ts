@@ -14,7 +14,7 @@ import { readPrintOptions } from './print-options';
 import { printTables } from './print-tables';
 import { GRID_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
-import { onTable } from './side-by-side';
+import { compact } from './side-by-side';
 import { tablePages } from './table-pages';
 import { SHEET_MARKS } from './tile-page';
 import { tilePages, tiled } from './tiled';
@@ -57,16 +57,22 @@ export interface Printed {
 
 /** mm. A sheet at least this wide has room for words beside the pieces. */
 const LARGE = 400;
+/** Type sizes in mm of the labels of the sizes, in a projector's picture and on paper. */
+const LABELS = 7;
+const PAPER_LABELS = 4;
 
 export function printed(result: GradeResult, paper: Paper, options: PrintOptions): Printed {
   const drawing = drawingOf(result);
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
-  const pieces = pieceParts(drawing, sizes);
+  const pieces = pieceParts(
+    { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
+    sizes,
+  );
   const tables = printTables(result);
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
-    const shapes = planeShapes(onTable([...pieces, cover(title, sizes, [])]), sizes);
+    const shapes = planeShapes(compact([...pieces, cover(title, sizes, [])]), sizes);
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
     const grid: PdfLayer = { name: GRID_LAYER, locked: false };
     return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };

@@ -1,6 +1,6 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
 import type { GradeResult } from '../pipeline';
-import { inchFraction, toMillimeters, trimmed, fromMillimeters } from '../units';
+import { inchFraction, toMillimeters, fromMillimeters } from '../units';
 import type { SizeRow, SizeTable } from './size-table';
 
 /** Lengths in these units, so that nobody has to convert. */
@@ -38,7 +38,7 @@ function lengths(name: string, values: readonly (number | null)[]): SizeRow {
   return {
     name: name.replace(/_/g, ' '),
     lines: [
-      { unit: 'cm', cells: cells((mm) => trimmed(fromMillimeters(mm, 'cm'), 1)) },
+      { unit: 'cm', cells: cells((mm) => fromMillimeters(mm, 'cm').toFixed(1)) },
       { unit: 'in', cells: cells(nearestEighth) },
     ],
   };

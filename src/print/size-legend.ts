@@ -6,36 +6,39 @@ import type { SheetSize } from '../render/sheet';
 import { CAP_MIDDLE, text } from '../render/type';
 import { fitted } from './fitted';
 
-/** mm of line beside each label, and from one row to the next; rows in a column. */
-const SAMPLE = 16;
-const ROW = 4.8;
+/** Line beside each label, and from one row to the next, in type sizes; rows in a column. */
+const SAMPLE = 9;
+const ROW = 1.6;
 const MOST_ROWS = 12;
-const TYPE = 3;
 
-/** In columns, smallest first, with the top left corner at (`left`, `top`); the level below it. */
+/**
+ * In columns, smallest first, `type` mm large, with the top left corner at (`left`, `top`); and the
+ * level below it.
+ */
 export function sizeLegend(
   sizes: readonly SheetSize[],
   left: number,
   top: number,
   width: number,
+  type: number,
 ): { readonly group: Group; readonly bottom: number } {
   const columns = Math.max(sizes.length > 6 ? 2 : 1, Math.ceil(sizes.length / MOST_ROWS));
   const rows = Math.ceil(sizes.length / columns);
-  const sample = Math.min(SAMPLE, width / columns / 2);
+  const sample = Math.min(SAMPLE * type, (width / columns) * 0.6);
   const children = sizes.flatMap(({ label, style: { outline, base } }, i): Shape[] => {
     const x = (Math.floor(i / rows) * width) / columns;
-    const y = (i % rows) * ROW + ROW / 2;
+    const y = ((i % rows) + 0.5) * ROW * type;
     const words = base && sizes.length > 1 ? `${label}, base` : label;
-    const size = fitted(words, TYPE, width / columns - sample - 3);
+    const size = fitted(words, type, width / columns - sample - type);
     return [
       polyline('sample', [point(x, y), point(x + sample, y)], outline),
-      text(words, point(x + sample + 2, y + CAP_MIDDLE * size), size, {
+      text(words, point(x + sample + type / 2, y + CAP_MIDDLE * size), size, {
         weight: base ? 'bold' : 'normal',
       }),
     ];
   });
   return {
     group: { kind: 'group', offset: point(left, top), children },
-    bottom: top + rows * ROW,
+    bottom: top + rows * ROW * type,
   };
 }

@@ -24,7 +24,7 @@ export interface SizeTable {
 const HEADING = 4;
 const TYPE = 2.8;
 const PITCH = 4.2;
-const NAMES = 44;
+const NAMES = 36;
 const UNITS = 8;
 const LEAST_COLUMN = 12;
 const MOST_COLUMN = 20;
@@ -34,14 +34,13 @@ const RULE: Stroke = { color: SOFT_INK, width: 0.25 };
 
 /** Blocks `width` mm wide at most; a wide or long table becomes several. */
 export function tableBlocks(table: SizeTable, width: number): readonly Sketch[] {
-  const columns = Math.max(1, Math.floor((width - NAMES - UNITS) / LEAST_COLUMN));
-  const column = Math.min(
-    MOST_COLUMN,
-    (width - NAMES - UNITS) / Math.min(columns, table.sizes.length),
-  );
+  const most = Math.max(1, Math.floor((width - NAMES - UNITS) / LEAST_COLUMN));
+  // As many sizes in each block, not one left over.
+  const count = Math.ceil(table.sizes.length / Math.ceil(table.sizes.length / most));
+  const column = Math.min(MOST_COLUMN, (width - NAMES - UNITS) / count);
   const lines = Math.max(1, ...table.rows.map((row) => row.lines.length));
   return chunks(table.rows, Math.max(1, Math.floor(MOST_LINES / lines))).flatMap((rows) =>
-    chunks([...table.sizes.keys()], columns).map((sizes) => block(table, rows, sizes, column)),
+    chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column)),
   );
 }
 

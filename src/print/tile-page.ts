@@ -1,15 +1,15 @@
 /** The page of one tile: a window onto the plane, the frame to cut along, and the marks to join by. */
 import type { Box } from '../geometry/bounds';
 import { boxesOverlap, grownBox } from '../geometry/bounds';
-import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
 import type { Group, Shape, Stroke } from '../render/scene';
-import { polyline, rectangle } from '../render/scene';
-import { INK, SOFT_INK } from '../render/size-style';
+import { rectangle } from '../render/scene';
+import { SOFT_INK } from '../render/size-style';
 import { CAP_MIDDLE, text, textWidth } from '../render/type';
 import type { Ink } from './ink';
 import { hasInk } from './ink';
+import { HALF_MARK, SIDES, markRoom, matchMark, matchPlace } from './match-marks';
 import { RULER_LENGTH, ruler } from './ruler';
 import type { TileFormat } from './tile-format';
 import { RULER_STRIP } from './tile-format';
@@ -28,9 +28,6 @@ export interface TiledPlane {
 }
 
 const FRAME: Stroke = { color: SOFT_INK, width: 0.25 };
-const MARK: Stroke = { color: INK, width: 0.35 };
-/** mm from the middle of a match mark to its corners. */
-const HALF_MARK = 3.5;
 /** Type sizes, mm: of the name within the tile, of the name in the strip, of the notes there. */
 const NAME = 9;
 const STRIP_NAME = 5;
@@ -42,7 +39,7 @@ export function tilePage(plane: TiledPlane, tile: Tile): PdfPage {
   const { left, top, right, bottom } = tile.box;
   const children: readonly Shape[] = [
     rectangle('tile-frame', frameOf(format), FRAME),
-    ...matchMarks(plane, tile),
+    ...joinMarks(plane, tile),
     ...nameWithin(plane, tile),
     ...strip(plane, tile),
   ];
@@ -76,27 +73,16 @@ function neighbor({ tiles }: TiledPlane, { column, row }: Tile, right: number, d
 }
 
 /** Diamonds on the edges, a half on each of the two sheets; one half shows the whole on its strip. */
-function matchMarks(plane: TiledPlane, tile: Tile): readonly Shape[] {
-  const { left, top, right, bottom } = frameOf(plane.format);
-  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
-  const { beyond } = plane.format;
-  const side = (middle: Point, across: number, down: number, whole: boolean): readonly Shape[] => {
+function joinMarks(plane: TiledPlane, tile: Tile): readonly Shape[] {
+  const { format } = plane;
+  const { beyond, corner } = format;
+  return SIDES.flatMap(({ across, down }) => {
     if (neighbor(plane, tile, across, down) === undefined) return [];
-    // Along the edge to both sides, and across it inward and outward.
-    const ends = [-HALF_MARK, HALF_MARK].map((by) =>
-      point(middle.x + by * Math.abs(down), middle.y + by * Math.abs(across)),
-    );
-    const tips = (whole ? [-HALF_MARK, HALF_MARK] : [-HALF_MARK]).map((by) =>
-      point(middle.x + by * across, middle.y + by * down),
-    );
-    return tips.map((tip) => polyline('match-mark', [ends[0] ?? tip, tip, ends[1] ?? tip], MARK));
-  };
-  return [
-    ...side(point(left, y), -1, 0, false),
-    ...side(point(right, y), 1, 0, beyond.right >= HALF_MARK),
-    ...side(point(x, top), 0, -1, false),
-    ...side(point(x, bottom), 0, 1, beyond.below >= HALF_MARK),
-  ];
+    const whole = across + down > 0 && beyond.right >= HALF_MARK && beyond.below >= HALF_MARK;
+    const at = matchPlace(plane.ink, tile.box, across, down);
+    const onPage = point(at.x - tile.box.left + corner.x, at.y - tile.box.top + corner.y);
+    return matchMark(onPage, across, down, whole);
+  });
 }
 
 /** The tile's name where it covers nothing, near a corner if it can; nowhere if all is taken. */
@@ -105,12 +91,12 @@ function nameWithin({ ink, format }: TiledPlane, { name, box }: Tile): readonly 
   const clear = 4;
   const [lastX, lastY] = [box.right - clear - width, box.bottom - clear];
   const [firstX, firstY] = [box.left + clear, box.top + clear + NAME];
+  const marks = SIDES.map(({ across, down }) => markRoom(matchPlace(ink, box, across, down)));
   const steps = [0, 1, 0.2, 0.8, 0.35, 0.65];
   for (const down of steps) {
     for (const across of steps) {
       const at = point(firstX + across * (lastX - firstX), firstY + down * (lastY - firstY));
       const room = { left: at.x, right: at.x + width, top: at.y - NAME, bottom: at.y };
-      const marks = markRooms(box);
       const grown = grownBox(room, 2);
       if (hasInk(ink, grown) || marks.some((mark) => boxesOverlap(mark, grown))) continue;
       const onPage = point(at.x - box.left + format.corner.x, at.y - box.top + format.corner.y);
@@ -118,15 +104,6 @@ function nameWithin({ ink, format }: TiledPlane, { name, box }: Tile): readonly 
     }
   }
   return [];
-}
-
-/** Where match marks reach into a tile. */
-function markRooms({ left, top, right, bottom }: Box): readonly Box[] {
-  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
-  const middles = [point(left, y), point(right, y), point(x, top), point(x, bottom)];
-  return middles.map((at) =>
-    grownBox({ left: at.x, right: at.x, top: at.y, bottom: at.y }, HALF_MARK),
-  );
 }
 
 /** The ruler, the name of the sheet, and which sheets go on. */
