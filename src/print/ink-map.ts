@@ -1,5 +1,6 @@
 /** A coarse map of ink, which answers for any box in a few steps. */
 import type { Box } from '../geometry/bounds';
+import { SPREAD } from './ink';
 import type { Ink } from './ink';
 
 /** mm. Ink counts for its whole cell, so a box may be taken for printed by this much too much. */
@@ -31,10 +32,10 @@ export function inkMap({ chords, words, box }: Ink): InkMap {
       const [x1, x2] = [k, k + 1].map((i) => from.x + ((to.x - from.x) * i) / steps) as Pair;
       const [y1, y2] = [k, k + 1].map((i) => from.y + ((to.y - from.y) * i) / steps) as Pair;
       markBox({
-        left: Math.min(x1, x2),
-        right: Math.max(x1, x2),
-        top: Math.min(y1, y2),
-        bottom: Math.max(y1, y2),
+        left: Math.min(x1, x2) - SPREAD,
+        right: Math.max(x1, x2) + SPREAD,
+        top: Math.min(y1, y2) - SPREAD,
+        bottom: Math.max(y1, y2) + SPREAD,
       });
     }
   }

@@ -16,7 +16,7 @@ export interface Ink {
 }
 
 /** mm. Half of the widest line, and what a curve may lie beside its chords. */
-const SPREAD = 0.75;
+export const SPREAD = 0.75;
 
 export function inkOf(shapes: readonly Shape[]): Ink {
   const chords: Chord[] = [];

@@ -17,23 +17,37 @@ export interface Face {
 
 /** A face that throws InputError `character-unprintable` for a character that the font lacks. */
 export function face(key: string, font: PDFFont): Face {
-  const known = new Set(font.getCharacterSet());
-  const widths = new Map<string, number>();
-  const widthOf = (character: string): number => {
-    const width = widths.get(character) ?? font.widthOfTextAtSize(character, 1);
-    widths.set(character, width);
-    return width;
-  };
+  const glyphs = new Map<string, { readonly code: string; readonly width: number }>();
+  const glyphsOf = (words: string) =>
+    Array.from(words, (character) => {
+      const known = glyphs.get(character);
+      if (known !== undefined) return known;
+      if (!isPrintable(font, character)) refuse(character, words);
+      const glyph = {
+        code: font.encodeText(character).asString(),
+        width: font.widthOfTextAtSize(character, 1),
+      };
+      glyphs.set(character, glyph);
+      return glyph;
+    });
   return {
     key,
-    encoded: (words) => {
-      for (const character of words) {
-        if (!known.has(character.codePointAt(0) ?? 0)) refuse(character, words);
-      }
-      return font.encodeText(words).asString();
-    },
-    width: (words) => [...words].reduce((sum, character) => sum + widthOf(character), 0),
+    encoded: (words) =>
+      glyphsOf(words)
+        .map(({ code }) => code)
+        .join(''),
+    width: (words) => glyphsOf(words).reduce((sum, { width }) => sum + width, 0),
   };
+}
+
+/** The font has glyphs that its encoding has no code for, so only encoding itself can tell. */
+function isPrintable(font: PDFFont, character: string): boolean {
+  try {
+    font.encodeText(character);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function refuse(character: string, words: string): never {
