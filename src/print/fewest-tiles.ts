@@ -41,12 +41,17 @@ export function onFewestTiles(
   ];
   const best = starts
     .map((start) => improved(start, places, tile))
-    .reduce((a, b) => (tileCount(b) < tileCount(a) ? b : a));
+    .reduce((a, b) => (scoreOf(b) < scoreOf(a) ? b : a));
   const zeros = mapped.map((part) => {
     const { left, top } = best.find((laid) => laid.mapped === part)?.box ?? part.part.box;
     return zeroAt(part.part, point(left, top));
   });
   return { parts, zeros, tiles: tileCount(best) };
+}
+
+/** Fewer tiles first; of as many the arrangement that is shorter on the floor. */
+function scoreOf(laid: readonly Laid[]): number {
+  return tileCount(laid) * 1e6 + Math.max(...laid.map(({ box }) => box.bottom));
 }
 
 const ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
