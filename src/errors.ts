@@ -45,7 +45,11 @@ export type InputErrorCode =
   | 'formula-cycle'
   | 'formula-dimension'
   | 'formula-not-finite'
-  | 'point-unknown';
+  | 'point-unknown'
+  | 'paper-unknown'
+  | 'paper-too-small'
+  | 'paper-too-large'
+  | 'character-unprintable';
 
 /** What is wrong, what is allowed, what was got, and where. */
 export interface InputProblem {

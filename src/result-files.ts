@@ -16,16 +16,16 @@ export interface ResultFile {
   readonly text: string;
 }
 
+/** A file that is not text. */
+export interface BinaryFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 /** Every file of a result, in a fixed order; the same result gives the same bytes. */
 export function resultFiles(result: GradeResult): readonly ResultFile[] {
   const { range, shown, display, findings } = result;
-  const drawing: NestDrawing = {
-    title: titleOf(result),
-    baseSize: range.base,
-    stackPoint: range.stackPoint,
-    display,
-    sizes: shown,
-  };
+  const drawing = drawingOf(result);
   const labels = shown.map(({ label }) => label);
   return [
     { name: 'nest.svg', text: svg(nestSheet(drawing)) },
@@ -38,6 +38,18 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
     { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
     { name: 'findings.csv', text: findingsTable(findings, display) },
   ];
+}
+
+/** What the drawings of a result are made from. */
+export function drawingOf(result: GradeResult): NestDrawing {
+  const { range, shown, display } = result;
+  return {
+    title: titleOf(result),
+    baseSize: range.base,
+    stackPoint: range.stackPoint,
+    display,
+    sizes: shown,
+  };
 }
 
 /** The chart's own title (`# title: ...`), or the style's name. */

@@ -1,10 +1,12 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError, Option } from 'commander';
 import { InputError } from '../errors';
+import { JOINS } from '../print/join';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
 import type { ExitCode, Io } from './io';
+import type { PrintCommandOptions } from './print-command';
 
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
@@ -22,25 +24,49 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   const unitOption = (): Option =>
     new Option('--unit <unit>', "unit of everything written (the chart's)").choices(LENGTH_UNITS);
 
-  program
-    .command('grade')
+  const paperOption = (): Option =>
+    new Option(
+      '--paper <a,b,c>',
+      'a4, a3, a2, a1, a0, letter, tabloid, roll=<width> or projector',
+    ).argParser(list);
+  /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
+  const grading = (command: Command, paper: Option): Command =>
+    command
+      .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
+      .requiredOption(
+        '--base <size>',
+        'the size that is drafted first and that all rules start from',
+      )
+      .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+      .addOption(
+        repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
+      )
+      .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
+      .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
+      .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
+      .addOption(unitOption())
+      .option('--fractions', 'write inches as fractions')
+      .addOption(againstOption())
+      .addOption(paper)
+      .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
+      .addOption(
+        new Option('--join <way>', 'glue sheets on a strip, or edge to edge (overlap)').choices(
+          JOINS,
+        ),
+      )
+      .option('--out <folder>', 'where the results go (output/<name of the chart>)');
+
+  grading(program.command('grade'), paperOption())
     .description('draft, grade, measure and check every size of a chart, and write the results')
-    .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
-    .requiredOption('--base <size>', 'the size that is drafted first and that all rules start from')
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .addOption(
-      repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
-    )
-    .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
-    .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
-    .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
-    .addOption(unitOption())
-    .option('--fractions', 'write inches as fractions')
-    .addOption(againstOption())
-    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
     .action(async (chart: string, options: GradeCommandOptions) => {
       const { gradeCommand } = await import('./grade-command');
-      exitCode = gradeCommand(chart, options, io);
+      exitCode = await gradeCommand(chart, options, io);
+    });
+  grading(program.command('print'), paperOption().default(['a4'], 'a4'))
+    .description('print the pattern at true scale, one PDF file a paper, a layer a size')
+    .action(async (chart: string, options: PrintCommandOptions) => {
+      const { printCommand } = await import('./print-command');
+      exitCode = await printCommand(chart, options, io);
     });
   program
     .command('check')

@@ -10,6 +10,8 @@ export interface NestDrawing {
   /** Name of the point on which the sizes are stacked. */
   readonly stackPoint: string;
   readonly display: LengthDisplay;
+  /** Type size in mm of the labels at the lines of the sizes; that of a large sheet if absent. */
+  readonly labelType?: number;
   /** Smallest first; every size has the same pieces. */
   readonly sizes: readonly DrawnSize[];
 }

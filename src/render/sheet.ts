@@ -86,7 +86,8 @@ export function sheet(
   };
 }
 
-function panelsOf(
+/** The panels of every piece in the sizes given; each panel's `sizes` are in their order. */
+export function panelsOf(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
   caption: Line,

@@ -1,0 +1,32 @@
+/** A piece ready to cut: its net outline with allowances, notches, drill holes and grain. */
+import type { Point } from '../geometry/point';
+import type { Segment } from '../geometry/segment';
+import type { Piece } from './piece';
+
+/** A notch on the cut line, pointing into the piece. */
+export interface Notch {
+  /** What it marks and matches, such as `hip-line`, `dart`, `zip-end`, `center`. */
+  readonly name: string;
+  /** Where the mark meets the net line. */
+  readonly net: Point;
+  /** Where it begins on the cut line. */
+  readonly cut: Point;
+  /** Single on the front, double on the back. */
+  readonly marks: 1 | 2;
+}
+
+export interface CutPiece {
+  readonly piece: Piece;
+  /** The sewing line, closed. */
+  readonly net: readonly Segment[];
+  /** The cut line, closed; equal to the net line along a fold. */
+  readonly cut: readonly Segment[];
+  readonly notches: readonly Notch[];
+  readonly drillHoles: readonly Point[];
+  /** Grainline from end to end. */
+  readonly grain: { readonly from: Point; readonly to: Point };
+  /** The fold edge, where the piece lies on folded cloth. */
+  readonly fold: { readonly from: Point; readonly to: Point } | undefined;
+  /** Allowance in mm by seam name, for the label. */
+  readonly allowances: ReadonlyMap<string, number>;
+}
