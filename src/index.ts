@@ -2,7 +2,10 @@
 export { gradeChart } from './pipeline';
 export type { GradeRequest, GradeResult } from './pipeline';
 export { resultFiles } from './result-files';
-export type { ResultFile } from './result-files';
+export type { BinaryFile, ResultFile } from './result-files';
+export { printFiles } from './print/print-files';
+export type { PrintFile } from './print/print-files';
+export type { PrintRequest } from './print/print-options';
 export { readChart } from './chart/read-chart';
 export { writeChart } from './chart/write-chart';
 export type { MeasurementRow, SizeChart } from './chart/size-chart';

@@ -15,6 +15,7 @@ import { printTables } from './print-tables';
 import { GRID_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
 import { compact } from './side-by-side';
+import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
 import { SHEET_MARKS } from './tile-page';
 import { tilePages, tiled } from './tiled';
@@ -25,19 +26,21 @@ export interface PrintFile extends BinaryFile {
 }
 
 /**
- * One file a paper, in the order asked for; the same result gives the same bytes. Throws InputError
+ * One file a paper, in the order asked for; the same result gives the same bytes. The tables of
+ * bodies and garments are followed by `more`, if there are more to print. Throws InputError
  * `paper-unknown`, `paper-too-small`, `paper-too-large`, `bad-option`, `character-unprintable`.
  */
 export async function printFiles(
   result: GradeResult,
   request: PrintRequest,
+  more: readonly SizeTable[] = [],
 ): Promise<readonly PrintFile[]> {
   const options = readPrintOptions(request);
   // The library for PDF is large, and only wanted here.
   const { pdf } = await import('../render/pdf');
   const files: PrintFile[] = [];
   for (const paper of options.papers) {
-    const { title, pages, layers, summary } = printed(result, paper, options);
+    const { title, pages, layers, summary } = printed(result, paper, options, more);
     files.push({ name: fileName(paper), bytes: await pdf(title, layers, pages), summary });
   }
   return files;
@@ -61,7 +64,12 @@ const LARGE = 400;
 const LABELS = 7;
 const PAPER_LABELS = 4;
 
-export function printed(result: GradeResult, paper: Paper, options: PrintOptions): Printed {
+export function printed(
+  result: GradeResult,
+  paper: Paper,
+  options: PrintOptions,
+  more: readonly SizeTable[] = [],
+): Printed {
   const drawing = drawingOf(result);
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
@@ -69,7 +77,7 @@ export function printed(result: GradeResult, paper: Paper, options: PrintOptions
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,
   );
-  const tables = printTables(result);
+  const tables = [...printTables(result), ...more];
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
     const shapes = planeShapes(compact([...pieces, cover(title, sizes, [])]), sizes);
