@@ -9,6 +9,8 @@ import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
 import { compileBlock } from './draft/compile-block';
+import type { AllowancePreset } from './draft/allowance-parameters';
+import { ALLOWANCE_PRESETS } from './draft/allowance-parameters';
 import { decideLayout } from './draft/decide-layout';
 import type { ResolvedParameter } from './draft/parameters';
 import { resolveParameters } from './draft/parameters';
@@ -33,6 +35,8 @@ export interface GradeRequest {
   readonly base: string;
   /** Name of a style of the engine, or what `readStyle` gave; `pencil` if absent. */
   readonly style?: string | StyleChoice;
+  /** Widths of the seam allowances: for sewing at home if absent. */
+  readonly allowances?: AllowancePreset;
   /** Parameters set on top of the style: name to value or formula. */
   readonly set?: Readonly<Record<string, string>>;
   /** Labels of the sizes to show; all if absent. The rules always come from the whole chart. */
@@ -131,7 +135,11 @@ export function gradeChart(request: GradeRequest): GradeResult {
   };
 }
 
-function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice {
+function chosenStyle({
+  style = 'pencil',
+  allowances = 'home',
+  set = {},
+}: GradeRequest): StyleChoice {
   const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
   const settings = Object.entries(set).map(([parameter, value]) => ({
     parameter,
@@ -139,7 +147,10 @@ function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice 
     note: 'set by the caller',
     place: { option: '--set' },
   }));
-  return { style: choice.style, settings: [...choice.settings, ...settings] };
+  return {
+    style: choice.style,
+    settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
+  };
 }
 
 function knownSize(chart: SizeChart, label: string, option: string): string {

@@ -1,5 +1,7 @@
 /** A graded result as named texts: the drawings and tables, ready for whoever writes files. */
+import { cutPieces } from './pattern/cut-pieces';
 import type { GradeResult } from './pipeline';
+import { cutSheet } from './render/cut-sheet';
 import type { NestDrawing } from './render/nest-drawing';
 import { nestSheet } from './render/nest-sheet';
 import { sizeSheet } from './render/size-sheet';
@@ -38,6 +40,19 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
     { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
     { name: 'findings.csv', text: findingsTable(findings, display) },
   ];
+}
+
+/** The drawings of every size ready to cut, with allowances and notches. */
+export function cutFiles(result: GradeResult): readonly ResultFile[] {
+  const { shown, display } = result;
+  const title = titleOf(result);
+  return fileLabels(shown.map(({ label }) => label)).flatMap((name, i) => {
+    const size = shown[i];
+    if (size === undefined) return [];
+    const pieces = cutPieces(size.pieces, size.parameters);
+    const scene = cutSheet({ title, size: size.label, pieces, display });
+    return [{ name: `cut-${name}.svg`, text: svg(scene) }];
+  });
 }
 
 /** What the drawings of a result are made from. */

@@ -2,14 +2,15 @@
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
-import { resultFiles } from '../result-files';
+import { cutFiles, resultFiles } from '../result-files';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { writeFiles } from './write-files';
 
-export type GradeCommandOptions = GradeRequestOptions & Partial<PrintRequest>;
+export type GradeCommandOptions = GradeRequestOptions &
+  Partial<PrintRequest> & { readonly cut?: boolean };
 
 /** With `--paper` the printed pattern is among the results. */
 export async function gradeCommand(
@@ -24,7 +25,11 @@ export async function gradeCommand(
     const { printFiles } = await import('../print/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
-  const written = writeFiles(outFolder(file, options), [...resultFiles(result), ...printed]);
+  const written = writeFiles(outFolder(file, options), [
+    ...resultFiles(result),
+    ...(options.cut ? cutFiles(result) : []),
+    ...printed,
+  ]);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

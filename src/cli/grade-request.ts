@@ -1,6 +1,7 @@
 /** The options that every command which grades a chart has in common. */
 import { basename } from 'node:path';
 import { readStyle } from '../draft/style-file';
+import type { AllowancePreset } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../pipeline';
 import type { LengthUnit } from '../units';
@@ -9,6 +10,7 @@ import type { Io } from './io';
 export interface GradeRequestOptions {
   readonly base: string;
   readonly style: string;
+  readonly allowances?: AllowancePreset;
   readonly set: readonly string[];
   readonly sizes?: readonly string[];
   readonly round?: string;
@@ -21,13 +23,14 @@ export interface GradeRequestOptions {
 
 /** Reads the files that the options name. */
 export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
-  const { base, style, set, sizes, round, stack, unit, fractions, against } = options;
+  const { base, style, allowances, set, sizes, round, stack, unit, fractions, against } = options;
   return {
     chart: io.readText(file),
     file,
     base,
     style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
     set: settingsOf(set),
+    ...(allowances === undefined ? {} : { allowances }),
     ...(sizes === undefined ? {} : { sizes }),
     ...(round === undefined ? {} : { round }),
     ...(stack === undefined ? {} : { stack }),

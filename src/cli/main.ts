@@ -1,5 +1,6 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError, Option } from 'commander';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { JOINS } from '../print/join';
 import { LENGTH_UNITS } from '../units';
@@ -39,6 +40,11 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       )
       .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
       .addOption(
+        new Option('--allowances <widths>', 'widths of the seam allowances (home)').choices(
+          ALLOWANCE_PRESET_NAMES,
+        ),
+      )
+      .addOption(
         repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
       )
       .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
@@ -57,6 +63,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
   grading(program.command('grade'), paperOption())
+    .option('--cut', 'also write cut-<label>.svg: every size with allowances and notches')
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string, options: GradeCommandOptions) => {
       const { gradeCommand } = await import('./grade-command');
