@@ -62,3 +62,11 @@ export const NO_SLOPE = 1e-9;
 export const SLOPES_AGREE = 1e-4;
 /** mm. A facing may be this much deeper or shallower than asked: half the width of a pencil line. */
 export const FACING_DEPTH = 0.3;
+
+/** mm. Cut lines are laid out as polygons this close to them: a quarter of a chalk line. */
+export const LAY_FLATNESS = 0.25;
+
+/** mm. A fitted parallel lies this near the true one; a knife keeps to 0.05 mm at best. */
+export const PARALLEL = 0.01;
+/** mm. A cut line may be this much nearer to its net line than the allowance. */
+export const ALLOWANCE_KEPT = 0.05;

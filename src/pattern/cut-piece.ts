@@ -17,16 +17,20 @@ export interface Notch {
 
 export interface CutPiece {
   readonly piece: Piece;
-  /** The sewing line, closed. */
+  /** The piece's number in its pattern, from 1. */
+  readonly number: number;
+  /** The sewing line, closed, with its darts open. */
   readonly net: readonly Segment[];
   /** The cut line, closed; equal to the net line along a fold. */
   readonly cut: readonly Segment[];
+  /** The point of the cut line that belongs to each named corner of the net line. */
+  readonly corners: ReadonlyMap<string, Point>;
   readonly notches: readonly Notch[];
   readonly drillHoles: readonly Point[];
   /** Grainline from end to end. */
   readonly grain: { readonly from: Point; readonly to: Point };
-  /** The fold edge, where the piece lies on folded cloth. */
+  /** The fold edge from cut edge to cut edge, where the piece lies on folded cloth. */
   readonly fold: { readonly from: Point; readonly to: Point } | undefined;
-  /** Allowance in mm by seam name, for the label. */
+  /** Allowance in mm by seam name, in the order of the outline, for the label. */
   readonly allowances: ReadonlyMap<string, number>;
 }
