@@ -101,7 +101,8 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     value: '1 in',
     least: '0 in',
     most: '3 in',
-    meaning: 'allowance of the center-back seam, which holds the zip; it is not graded',
+    meaning:
+      'allowance for the zip outside the center-back line, all along its seam; it is not graded',
     source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
   },
   ...ALLOWANCE_PARAMETERS,
