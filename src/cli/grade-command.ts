@@ -22,8 +22,8 @@ export async function gradeCommand(
   const { paper } = options;
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printFiles } = await import('../print/print-files');
-    printed = await printFiles(result, { ...options, paper });
+    const { printResult } = await import('../print/print-result');
+    printed = await printResult(result, { ...options, paper });
   }
   const written = writeFiles(outFolder(file, options), [...resultFiles(result), ...printed]);
   io.out(gradeReport(result, written, io.color));
