@@ -15,6 +15,8 @@ import type { TiledPlane } from './tile-page';
 
 const OUTLINE = { color: '#9aa6b4', width: 0.35 };
 const TILE = { color: SOFT_INK, width: 0.25 };
+/** What of a piece is drawn on the map. */
+const OUTLINES: ReadonlySet<string> = new Set(['outline', 'cut-line']);
 /** Type size of the names, mm, at most. */
 const NAME = 4;
 
@@ -28,7 +30,7 @@ export function tileMap(
   const all: Box = joinBoxes(tiles.map(({ box }) => box));
   const scale = Math.min(width / (all.right - all.left), height / (all.bottom - all.top));
   const small = ({ x, y }: Point): Point => point((x - all.left) * scale, (y - all.top) * scale);
-  const outlines = closedPaths(
+  const outlines = outlinePaths(
     shapes.filter(({ layer }) => layer === sizeLayer(largest)),
     point(0, 0),
   );
@@ -57,14 +59,12 @@ interface PlacedPath {
   readonly zero: Point;
 }
 
-function closedPaths(shapes: readonly Shape[], zero: Point): readonly PlacedPath[] {
+function outlinePaths(shapes: readonly Shape[], zero: Point): readonly PlacedPath[] {
   return shapes.flatMap((shape): readonly PlacedPath[] => {
     if (shape.kind === 'group') {
-      return closedPaths(shape.children, moved(zero, shape.offset ?? point(0, 0)));
+      return outlinePaths(shape.children, moved(zero, shape.offset ?? point(0, 0)));
     }
-    return shape.kind === 'path' && shape.closed && shape.stroke !== undefined
-      ? [{ shape, zero }]
-      : [];
+    return shape.kind === 'path' && OUTLINES.has(shape.part) ? [{ shape, zero }] : [];
   });
 }
 
