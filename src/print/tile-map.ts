@@ -9,7 +9,8 @@ import { polyline, rectangle } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
-import { CAP_MIDDLE, text, textWidth } from '../render/type';
+import { CAP_MIDDLE, text } from '../render/type';
+import { fitted } from './fitted';
 import { sizeLayer } from './plane';
 import type { TiledPlane } from './tile-page';
 
@@ -30,6 +31,10 @@ export function tileMap(
   const all: Box = joinBoxes(tiles.map(({ box }) => box));
   const scale = Math.min(width / (all.right - all.left), height / (all.bottom - all.top));
   const small = ({ x, y }: Point): Point => point((x - all.left) * scale, (y - all.top) * scale);
+  const size = Math.min(
+    NAME,
+    ...tiles.map(({ name, box }) => fitted(name, NAME, 0.7 * (box.right - box.left) * scale)),
+  );
   const outlines = outlinePaths(
     shapes.filter(({ layer }) => layer === sizeLayer(largest)),
     point(0, 0),
@@ -44,7 +49,6 @@ export function tileMap(
     ),
     ...tiles.flatMap(({ name, box }): Shape[] => {
       const [a, b] = [small(point(box.left, box.top)), small(point(box.right, box.bottom))];
-      const size = Math.min(NAME, ((b.x - a.x) * 0.7) / textWidth(name, 1));
       const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2 + CAP_MIDDLE * size);
       return [
         rectangle('map-tile', { left: a.x, top: a.y, right: b.x, bottom: b.y }, TILE),
