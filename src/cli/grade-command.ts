@@ -2,6 +2,7 @@
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
+import type { ResultFile } from '../result-files';
 import { resultFiles } from '../result-files';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
@@ -10,22 +11,32 @@ import type { Io } from './io';
 import type { ExitCode } from './main';
 import { writeFiles } from './write-files';
 
-export type GradeCommandOptions = GradeRequestOptions & Partial<PrintRequest>;
+export type GradeCommandOptions = GradeRequestOptions &
+  Partial<PrintRequest> & {
+    /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
+    readonly fabric?: boolean;
+  };
 
-/** With `--paper` the printed pattern is among the results. */
+/** With `--paper` the printed pattern is among the results, with `--fabric` the cloth to buy. */
 export async function gradeCommand(
   file: string,
   options: GradeCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
-  const { paper } = options;
+  const { paper, fabric = false } = options;
+  let cloth: readonly ResultFile[] = [];
+  if (fabric) {
+    const { fabricFiles } = await import('../lay/fabric-files');
+    cloth = fabricFiles(result);
+  }
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
     const { printResult } = await import('../print/print-result');
     printed = await printResult(result, { ...options, paper });
   }
-  const written = writeFiles(outFolder(file, options), [...resultFiles(result), ...printed]);
+  const files = [...resultFiles(result), ...cloth, ...printed];
+  const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
