@@ -65,6 +65,6 @@ function note({ sizes, width: { unit } }: FabricNeed): string {
       return `the fold edge of ${first.piece} does not run along the grain`;
     const length = (mm: number): string => `${trimmed(fromMillimeters(mm, unit), 1)} ${unit}`;
     const widest = Math.max(...lays.map(({ needed }) => needed));
-    return `${first.piece} takes up to ${length(widest)} across, ${length(first.given)} can be cut`;
+    return `${first.piece} takes up to ${length(widest)} of the ${length(first.given)} across`;
   }
 }
