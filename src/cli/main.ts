@@ -61,6 +61,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
   grading(program.command('grade'), paperOption())
+    .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string, options: GradeCommandOptions) => {
       const { gradeCommand } = await import('./grade-command');
