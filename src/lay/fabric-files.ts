@@ -7,7 +7,7 @@ import { svg } from '../render/svg';
 import type { ResultFile } from '../result-files';
 import { drawingOf } from '../result-files';
 import type { ClothWidth } from './cloth';
-import { CLOTH_NAMES } from './cloth';
+import { CLOTH_NAMES, USUAL_NAP } from './cloth';
 import type { CutSize } from './fabric-needs';
 import { SPARE, fabricNeeds, leastNeed } from './fabric-needs';
 import { isLay } from './lay';
@@ -19,8 +19,9 @@ const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
 };
 
 /**
- * `fabric.csv` for the sizes shown, and `lay-<cloth>.svg` for each cloth: the base size with a nap,
- * folded unless that takes more. A base that does not go on the width drawn has no drawing.
+ * `fabric.csv` for the sizes shown, and `lay-<cloth>.svg` for each cloth: the base size, the shell
+ * with a nap and the others without, folded unless that takes more. A cloth that the base does not
+ * go on has no drawing.
  */
 export function fabricFiles(result: GradeResult): readonly ResultFile[] {
   const { range, shown, display } = result;
@@ -31,9 +32,11 @@ export function fabricFiles(result: GradeResult): readonly ResultFile[] {
   const { title } = drawingOf(result);
   const width = DRAWN[display.unit === 'in' ? 'inch' : 'metric'];
   const base = range.sizes.filter(({ label }) => label === range.base).map(sized);
-  const drawn = fabricNeeds(base, { widths: [width], naps: ['with'] });
+  const drawn = fabricNeeds(base, { widths: [width] });
   const lays = CLOTH_NAMES.flatMap((cloth): readonly ResultFile[] => {
-    const choices = drawn.filter((need) => need.cloth === cloth).flatMap(({ sizes }) => sizes);
+    const choices = drawn
+      .filter((need) => need.cloth === cloth && need.nap === USUAL_NAP[cloth])
+      .flatMap(({ sizes }) => sizes);
     const need = leastNeed(choices);
     if (need?.buy === undefined || !isLay(need.lay)) return [];
     const { lay, buy, label: size } = need;
