@@ -51,6 +51,7 @@ export function laySheet(drawing: LayDrawing): Scene {
   const top = head.bottom + EDGE_WORDS;
   const toPaper = ({ x, y }: Point): Point => point(left + x / REDUCTION, top + y / REDUCTION);
   const end = top + bought;
+  const length = width.unit === 'in' ? `${yards(buy.yards)} yd` : `${buy.centimeters} cm`;
   return {
     title: `${drawing.title}: lay of the ${drawing.cloth}, size ${drawing.size}`,
     width: Math.ceil(sheetWidth),
@@ -64,6 +65,7 @@ export function laySheet(drawing: LayDrawing): Scene {
         children: layPiece(placement, cloth.fold, toPaper),
       })),
       ...foldShapes(lay, left, top, end),
+      text(`${length} bought`, point(left, end + SMALL + 1.5), SMALL, { color: SOFT_INK }),
       polyline(
         'lay-end',
         [toPaper(point(0, lay.length)), point(left + across, top + lay.length / REDUCTION)],
