@@ -29,3 +29,8 @@ export { InputError } from './errors';
 export type { InputErrorCode, Place } from './errors';
 export type { LengthUnit } from './units';
 export { fromMillimeters, toMillimeters } from './units';
+export { fabricFiles } from './lay/fabric-files';
+export { fabricNeeds, leastNeed } from './lay/fabric-needs';
+export type { BuyLength, CutSize, FabricNeed, FabricOptions, SizeNeed } from './lay/fabric-needs';
+export type { Cloth, ClothName, ClothWidth, Fold, Nap } from './lay/cloth';
+export type { Lay, NoLay, Placement } from './lay/lay';

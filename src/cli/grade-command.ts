@@ -2,6 +2,7 @@
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
+import type { ResultFile } from '../result-files';
 import { cutFiles, resultFiles } from '../result-files';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
@@ -10,26 +11,34 @@ import type { ExitCode, Io } from './io';
 import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
-  Partial<PrintRequest> & { readonly cut?: boolean };
+  Partial<PrintRequest> & {
+    /** Draws every size with allowances and notches. */
+    readonly cut?: boolean;
+    /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
+    readonly fabric?: boolean;
+  };
 
-/** With `--paper` the printed pattern is among the results. */
+/** With `--paper` the printed pattern is among the results, with `--fabric` the cloth to buy. */
 export async function gradeCommand(
   file: string,
   options: GradeCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
-  const { paper } = options;
+  const { paper, fabric = false } = options;
+  let cloth: readonly ResultFile[] = [];
+  if (fabric) {
+    const { fabricFiles } = await import('../lay/fabric-files');
+    cloth = fabricFiles(result);
+  }
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printFiles } = await import('../print/print-files');
-    printed = await printFiles(result, { ...options, paper });
+    const { printResult } = await import('../print/print-result');
+    printed = await printResult(result, { ...options, paper });
   }
-  const written = writeFiles(outFolder(file, options), [
-    ...resultFiles(result),
-    ...(options.cut ? cutFiles(result) : []),
-    ...printed,
-  ]);
+  const cut = options.cut ? cutFiles(result) : [];
+  const files = [...resultFiles(result), ...cut, ...cloth, ...printed];
+  const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

@@ -64,6 +64,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
 
   grading(program.command('grade'), paperOption())
     .option('--cut', 'also write cut-<label>.svg: every size with allowances and notches')
+    .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string, options: GradeCommandOptions) => {
       const { gradeCommand } = await import('./grade-command');
