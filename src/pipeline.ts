@@ -8,6 +8,8 @@ import { checkChart } from './check/chart';
 import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
+import type { AllowancePreset } from './draft/allowance-parameters';
+import { ALLOWANCE_PRESETS } from './draft/allowance-parameters';
 import { compileBlock } from './draft/compile-block';
 import { decideLayout } from './draft/decide-layout';
 import type { ResolvedParameter } from './draft/parameters';
@@ -20,6 +22,7 @@ import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
 import { CENTER_WAIST } from './grade/stack';
+import type { LinesShown } from './render/lines-shown';
 import type { LengthDisplay, LengthUnit } from './units';
 import { walkingBodies } from './walk/walking-bodies';
 
@@ -44,6 +47,10 @@ export interface GradeRequest {
   readonly unit?: LengthUnit;
   /** Shows inches as fractions. */
   readonly fractions?: boolean;
+  /** Ready-made widths of the seam allowances; a style and `set` go before them. `home` if absent. */
+  readonly allowances?: AllowancePreset;
+  /** The lines that the drawings show; what suits each drawing if absent. */
+  readonly lines?: LinesShown;
   /** Published tables to compare the chart with; a choice that fits the chart if absent. */
   readonly against?: readonly string[];
 }
@@ -56,6 +63,8 @@ export interface GradeResult {
   /** The sizes asked for. */
   readonly shown: readonly GradedSize[];
   readonly display: LengthDisplay;
+  /** The lines asked for. */
+  readonly lines: LinesShown | undefined;
   /** Gravest first. */
   readonly findings: readonly Finding[];
 }
@@ -117,6 +126,7 @@ export function gradeChart(request: GradeRequest): GradeResult {
     range,
     shown: range.sizes.filter(({ label }) => labels === undefined || labels.includes(label)),
     display,
+    lines: request.lines,
     findings: bySeverity([
       ...chartNotes(chart),
       ...checkRange(range, display),
@@ -125,7 +135,11 @@ export function gradeChart(request: GradeRequest): GradeResult {
   };
 }
 
-function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice {
+function chosenStyle({
+  style = 'pencil',
+  set = {},
+  allowances = 'home',
+}: GradeRequest): StyleChoice {
   const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
   const settings = Object.entries(set).map(([parameter, value]) => ({
     parameter,
@@ -133,7 +147,10 @@ function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice 
     note: 'set by the caller',
     place: { option: '--set' },
   }));
-  return { style: choice.style, settings: [...choice.settings, ...settings] };
+  return {
+    style: choice.style,
+    settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
+  };
 }
 
 function knownSize(chart: SizeChart, label: string, option: string): string {

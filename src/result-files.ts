@@ -42,12 +42,13 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
 
 /** What the drawings of a result are made from. */
 export function drawingOf(result: GradeResult): NestDrawing {
-  const { range, shown, display } = result;
+  const { range, shown, display, lines } = result;
   return {
     title: titleOf(result),
     baseSize: range.base,
     stackPoint: range.stackPoint,
     display,
+    ...(lines === undefined ? {} : { lines }),
     sizes: shown,
   };
 }

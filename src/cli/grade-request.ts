@@ -1,8 +1,10 @@
 /** The options that every command which grades a chart has in common. */
 import { basename } from 'node:path';
+import type { AllowancePreset } from '../draft/allowance-parameters';
 import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../pipeline';
+import type { LinesShown } from '../render/lines-shown';
 import type { LengthUnit } from '../units';
 import type { Io } from './io';
 
@@ -15,6 +17,8 @@ export interface GradeRequestOptions {
   readonly stack?: string;
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
+  readonly allowances?: AllowancePreset;
+  readonly lines?: LinesShown;
   readonly against: readonly string[];
   readonly out?: string;
 }
@@ -22,6 +26,7 @@ export interface GradeRequestOptions {
 /** Reads the files that the options name. */
 export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
   const { base, style, set, sizes, round, stack, unit, fractions, against } = options;
+  const { allowances, lines } = options;
   return {
     chart: io.readText(file),
     file,
@@ -33,6 +38,8 @@ export function gradeRequest(file: string, options: GradeRequestOptions, io: Io)
     ...(stack === undefined ? {} : { stack }),
     ...(unit === undefined ? {} : { unit }),
     ...(fractions === undefined ? {} : { fractions }),
+    ...(allowances === undefined ? {} : { allowances }),
+    ...(lines === undefined ? {} : { lines }),
     ...(against.length > 0 ? { against } : {}),
   };
 }

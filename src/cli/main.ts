@@ -1,7 +1,9 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError, Option } from 'commander';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { JOINS } from '../print/join';
+import { LINES_SHOWN } from '../render/lines-shown';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
@@ -51,6 +53,17 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .addOption(unitOption())
       .option('--fractions', 'write inches as fractions')
       .option('--against <table>', 'published table to compare with; may be repeated', collect, [])
+      .addOption(
+        new Option(
+          '--allowances <preset>',
+          'ready-made seam allowances; style and --set go first (home)',
+        ).choices(ALLOWANCE_PRESET_NAMES),
+      )
+      .addOption(
+        new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(
+          LINES_SHOWN,
+        ),
+      )
       .addOption(paper)
       .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
       .addOption(
