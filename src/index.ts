@@ -1,7 +1,7 @@
 /** The library: the whole engine as pure functions over text and values. It touches no file. */
 export { gradeChart } from './pipeline';
 export type { GradeRequest, GradeResult } from './pipeline';
-export { cutFiles, resultFiles } from './result-files';
+export { resultFiles } from './result-files';
 export { cutPieces } from './pattern/cut-pieces';
 export type { CutPiece, Notch } from './pattern/cut-piece';
 export type { BinaryFile, ResultFile } from './result-files';

@@ -3,7 +3,7 @@ import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
 import type { ResultFile } from '../result-files';
-import { cutFiles, resultFiles } from '../result-files';
+import { resultFiles } from '../result-files';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
@@ -12,8 +12,6 @@ import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> & {
-    /** Draws every size with allowances and notches. */
-    readonly cut?: boolean;
     /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
     readonly fabric?: boolean;
   };
@@ -36,8 +34,7 @@ export async function gradeCommand(
     const { printResult } = await import('../print/print-result');
     printed = await printResult(result, { ...options, paper });
   }
-  const cut = options.cut ? cutFiles(result) : [];
-  const files = [...resultFiles(result), ...cut, ...cloth, ...printed];
+  const files = [...resultFiles(result), ...cloth, ...printed];
   const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;

@@ -3,6 +3,7 @@ import type { Draft } from '../draft/compile-block';
 import { finishedMeasures } from '../measure/finished';
 import { madePieceMeasures } from '../measure/made-pieces';
 import { zipMeasures } from '../measure/zip';
+import { cutPieces } from '../pattern/cut-pieces';
 import type { PiecePlan } from '../pattern/piece';
 import type { GradedRange } from './graded-range';
 import { roundCumulative } from './rounding';
@@ -55,6 +56,7 @@ export function gradeRange(
         draft: drafts[i] ?? [],
         trued: draft.trued,
         pieces,
+        cutPieces: cutPieces(pieces, draft.parameters),
         measures: [
           ...finishedMeasures(pieces),
           ...madePieceMeasures(pieces),

@@ -63,5 +63,5 @@ function notch(
     (best, p) => (best === undefined || distance(p, at) < distance(best, at) ? p : best),
     undefined,
   );
-  return { name, net: at, cut: nearest ?? at, marks };
+  return { name, net: at, cut: nearest ?? at, inward: scale(outward, -1), marks };
 }
