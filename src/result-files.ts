@@ -1,4 +1,5 @@
 /** A graded result as named texts: the drawings and tables, ready for whoever writes files. */
+import { cutPieces } from './pattern/cut-pieces';
 import type { GradeResult } from './pipeline';
 import type { NestDrawing } from './render/nest-drawing';
 import { nestSheet } from './render/nest-sheet';
@@ -49,7 +50,11 @@ export function drawingOf(result: GradeResult): NestDrawing {
     stackPoint: range.stackPoint,
     display,
     ...(lines === undefined ? {} : { lines }),
-    sizes: shown,
+    sizes: shown.map(({ label, pieces, parameters }) => ({
+      label,
+      pieces,
+      cutPieces: cutPieces(pieces, parameters),
+    })),
   };
 }
 

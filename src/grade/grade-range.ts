@@ -3,7 +3,6 @@ import type { Draft } from '../draft/compile-block';
 import { finishedMeasures } from '../measure/finished';
 import { madePieceMeasures } from '../measure/made-pieces';
 import { zipMeasures } from '../measure/zip';
-import { cutPieces } from '../pattern/cut-pieces';
 import type { PiecePlan } from '../pattern/piece';
 import type { GradedRange } from './graded-range';
 import { roundCumulative } from './rounding';
@@ -56,7 +55,6 @@ export function gradeRange(
         draft: drafts[i] ?? [],
         trued: draft.trued,
         pieces,
-        cutPieces: cutPieces(pieces, draft.parameters),
         measures: [
           ...finishedMeasures(pieces),
           ...madePieceMeasures(pieces),

@@ -1,7 +1,6 @@
 /** A range graded from its base: what every check and every drawing reads. */
 import type { TruedLength } from '../draft/compile-block';
 import type { Measure } from '../measure/finished';
-import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import type { RuleFormulas } from './rule-formula';
 import type { GradeRules } from './rules';
@@ -16,8 +15,6 @@ export interface GradedSize {
   readonly draft: readonly Piece[];
   /** The size graded: base plus rules. */
   readonly pieces: readonly Piece[];
-  /** The graded pieces with their allowances and marks, in the same order. */
-  readonly cutPieces: readonly CutPiece[];
   /** What truing moved when this size was drafted. */
   readonly trued: readonly TruedLength[];
   /** Measured from the graded outlines; `stride` is the step that they allow. */
