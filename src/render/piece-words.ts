@@ -31,16 +31,18 @@ export function pieceWords(
   const height = home.bottom - home.top;
   const at = (across: number, down: number): Point =>
     point(home.left + across * width, home.top + down * height);
-  // A waistband must not give, so its length lies along the grain. It is folded along its middle.
+  // A waistband must not give, so its length lies along the grain.
   const isBand = plan.part === 'waistband' && width > height;
+  // One that is folded along its middle has room above and below.
+  const level = plan.marks.some((mark) => mark.name === 'fold-line') ? 0.25 : 0.5;
 
   const names = nameBlocks(nested, sizes);
   const centers = centerLines(nested, room, WORDS);
-  const name = room.put(names, isBand ? at(0.5, 0.75) : at(0.5, 0.47));
+  const name = room.put(names, isBand ? at(0.5, 1 - level) : at(0.5, 0.47));
   const details = detailBlocks(nested, drawing);
-  const told = room.put(details, isBand ? at(0.3, 0.25) : at(0.5, 0.64));
+  const told = room.put(details, isBand ? at(0.3, level) : at(0.5, 0.64));
   const grain = isBand
-    ? room.put(grainlines(width, 'across', WORDS), at(0.77, 0.25))
+    ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
     : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
