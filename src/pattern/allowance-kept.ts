@@ -6,7 +6,7 @@ import type { Point } from '../geometry/point';
 import { cross, distance, dot, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength, segmentTangent } from '../geometry/segment';
-import { SAME_PLACE } from '../tolerance';
+import { ALLOWANCE_KEPT, SAME_PLACE } from '../tolerance';
 import type { Strip } from './strip';
 
 /** The place where a cut line is nearest to its sewing line for what it should be. */
@@ -20,6 +20,8 @@ export interface NearestPlace {
 /** mm between the places of the cut line that are measured. */
 const STEP = 15;
 const LEAST_PLACES = 4;
+/** mm from a corner along the seam in which a curve may bend toward the end of its allowance. */
+const BESIDE_CORNER = 8;
 /** Cosine of 30 degrees: a turn by less is no corner. */
 const SMOOTH = Math.cos(Math.PI / 6);
 
@@ -52,12 +54,10 @@ export function nearestPlace(
       // Across a narrow piece the cut line of the other side may be near: that is no matter.
       const isInside = cross(segmentTangent(net, t), subtract(p, foot)) > 0;
       const kept = distance(p, foot);
-      if (isInside) continue;
+      if (isInside || corners.some((corner) => isPassed(corner, foot, p))) continue;
       const wanted = corners.reduce(
         (least, { at, reach, narrower }) =>
-          Math.hypot(kept, reach) >= distance(p, at) - SAME_PLACE
-            ? Math.min(least, narrower)
-            : least,
+          Math.hypot(kept, reach) >= distance(p, at) ? Math.min(least, narrower) : least,
         width,
       );
       if (worst === undefined || kept - wanted < worst.kept - worst.wanted)
@@ -67,15 +67,21 @@ export function nearestPlace(
   return worst;
 }
 
-/** Seams that a cut line crosses, apart from ends where the allowance is nothing. */
+/** mm from the end of a seam without allowance, where the cut line meets the sewing line. */
+const AT_BARE_END = 0.2;
+
+/** Seams that a cut line crosses, apart from ends where the allowance is next to nothing. */
 export function crossedSeams(cut: readonly Segment[], strips: readonly Strip[]): readonly string[] {
-  const bare = strips.filter(({ width }) => width <= 0).flatMap(({ net }) => [net.from, net.to]);
+  const isBare = ({ width }: Strip): boolean => width <= ALLOWANCE_KEPT;
+  const bare = strips.filter(isBare).flatMap(({ net }) => [net.from, net.to]);
   return strips
     .filter(
-      ({ net, width }) =>
-        width > 0 &&
+      (strip) =>
+        !isBare(strip) &&
         cut.some((segment) =>
-          crossings(segment, net).some(({ at }) => bare.every((p) => distance(p, at) > 1e-3)),
+          crossings(segment, strip.net).some(({ at }) =>
+            bare.every((p) => distance(p, at) > AT_BARE_END),
+          ),
         ),
     )
     .map(({ seam }) => seam);
@@ -91,6 +97,16 @@ interface StripCorner {
   /** mm from the corner along the seam. */
   readonly reach: number;
   readonly narrower: number;
+  /** Directions of the seam before and after. */
+  readonly arriving: Point;
+  readonly leaving: Point;
+}
+
+/** Whether the sewing line comes nearer to `p` beyond a corner than at it. */
+function isPassed({ at, arriving, leaving }: StripCorner, foot: Point, p: Point): boolean {
+  if (distance(at, foot) > SAME_PLACE) return false;
+  const way = subtract(p, at);
+  return dot(way, arriving) < -SAME_PLACE || dot(way, leaving) > SAME_PLACE;
 }
 
 function cornerOf(at: Point, before: Strip, after: Strip): StripCorner {
@@ -103,8 +119,10 @@ function cornerOf(at: Point, before: Strip, after: Strip): StripCorner {
   const isCorner = turn > 0 && ahead < SMOOTH;
   return {
     at,
-    reach: isCorner ? Math.abs((widest * ahead) / turn) : 0,
+    reach: BESIDE_CORNER + (isCorner ? Math.abs((widest * ahead) / turn) : 0),
     narrower: Math.min(before.width, after.width),
+    arriving,
+    leaving,
   };
 }
 
