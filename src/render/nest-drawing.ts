@@ -12,6 +12,8 @@ export interface NestDrawing {
   readonly display: LengthDisplay;
   /** Type size in mm of the labels at the lines of the sizes; that of a large sheet if absent. */
   readonly labelType?: number;
+  /** Sentences at the foot of the sheet; those of a net pattern if absent. */
+  readonly notes?: readonly string[];
   /** Smallest first; every size has the same pieces. */
   readonly sizes: readonly DrawnSize[];
 }

@@ -6,6 +6,7 @@ import type { Segment } from '../geometry/segment';
 import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
 import type { MarkedLine, Piece } from '../pattern/piece';
 import { outlineSegments, pointOf } from '../pattern/piece';
+import { givenMarks } from './given-marks';
 import type { PathShape, Stroke } from './scene';
 import { polyline } from './scene';
 import type { SizeStyle } from './size-style';
@@ -24,6 +25,8 @@ const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   'fold-line': { width: 0.4, dash: [12, 3] },
   tuck: { width: 0.4, dash: [4, 2] },
   'left-back-edge': { width: 0.4, dash: [7, 2] },
+  'internal-line': { width: 0.4, dash: [4, 2] },
+  grainline: { width: 0.4, dash: [20, 2, 2, 2] },
 };
 
 /** Paths in the piece's own coordinates, which the outline repeats as they are. */
@@ -39,6 +42,7 @@ export function pieceLines(piece: Piece, { outline, base }: SizeStyle): readonly
       }),
     ),
     { kind: 'path', part: 'outline', segments, closed: true, stroke: outline },
+    ...givenMarks(piece, { color, width }),
     // A gap between dashes must not hide the place where a line turns.
     ...(dash === undefined
       ? []

@@ -37,9 +37,12 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
   ];
   const centers = centerLines(nested, room, WORDS);
   const name = room.put(blocks(title), isBand ? at(0.5, 0.5) : at(0.5, 0.47));
-  const grain = isBand
-    ? room.put(grainlines(width, 'across', WORDS), at(0.77, 0.5))
-    : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
+  const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
+  const grain = hasGrain
+    ? undefined
+    : isBand
+      ? room.put(grainlines(width, 'across', WORDS), at(0.77, 0.5))
+      : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {

@@ -46,7 +46,7 @@ export function sheet(
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes([NET_LINES, TOILE], width);
+  const small = notes(drawing.notes ?? [NET_LINES, TOILE], width);
 
   const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = pieces.bottom + BETWEEN;
