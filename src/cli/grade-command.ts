@@ -7,10 +7,13 @@ import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
+import type { SpecOptions } from './spec-request';
+import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
-  Partial<PrintRequest> & { readonly cut?: boolean };
+  Partial<PrintRequest> &
+  SpecOptions & { readonly cut?: boolean };
 
 /** With `--paper` the printed pattern is among the results. */
 export async function gradeCommand(
@@ -18,7 +21,8 @@ export async function gradeCommand(
   options: GradeCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const result = gradeChart(gradeRequest(file, options, io));
+  const graded = gradeChart(gradeRequest(file, options, io));
+  const [result, spec] = withSpec(graded, graded.range, options, io);
   const { paper } = options;
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
@@ -27,6 +31,7 @@ export async function gradeCommand(
   }
   const written = writeFiles(outFolder(file, options), [
     ...resultFiles(result),
+    ...spec,
     ...(options.cut ? cutFiles(result) : []),
     ...printed,
   ]);

@@ -62,6 +62,9 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
 
   grading(program.command('grade'), paperOption(), '[chart.csv]')
     .option('--cut', 'also write cut-<label>.svg: every size with allowances and notches')
+    .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
+    .option('--measures <list.csv>', 'points of measure of your own for the spec')
+    .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
     .option('--rules <rules.csv>', 'its rule sheet')
     .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')

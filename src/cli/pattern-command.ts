@@ -7,9 +7,11 @@ import { patternFiles } from '../pattern-files';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { patternReport } from './pattern-report';
+import type { SpecOptions } from './spec-request';
+import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
-export interface PatternCommandOptions {
+export interface PatternCommandOptions extends SpecOptions {
   readonly pattern: string;
   readonly rules?: string;
   readonly chart?: string;
@@ -24,9 +26,10 @@ export interface PatternCommandOptions {
 }
 
 export function patternCommand(options: PatternCommandOptions, io: Io): ExitCode {
-  const result = gradePattern(patternRequest(options, io));
+  const graded = gradePattern(patternRequest(options, io));
+  const [result, spec] = withSpec(graded, undefined, options, io);
   const folder = options.out ?? `output/${basename(options.pattern).replace(/\.[^.]*$/, '')}`;
-  const written = writeFiles(folder, patternFiles(result));
+  const written = writeFiles(folder, [...patternFiles(result), ...spec]);
   io.out(patternReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

@@ -1,6 +1,7 @@
 /** Which edges are sewn together: by an equal seam name on two pieces, or as a file states it. */
 import { InputError } from '../errors';
 import { parseLength } from '../chart/number-cell';
+import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { GivenPattern, SeamPair, SeamSide } from './pattern';
 import type { RawPoint } from './raw-point';
@@ -60,13 +61,14 @@ export function readSeams(
     KNOWN,
   );
   const unit: LengthUnit = statedUnit(table) ?? table.units.get('ease') ?? pattern.unit;
+  const plans = pattern.pieces.map(({ base }) => base.plan);
   return table.rows.map((row) => {
     const ease = row('ease');
     const way = row('way');
     if (ease.text !== '' && parseLength(ease.text, unit) === undefined) lengthCell(ease, unit);
     return {
       name: `${row('edge').text} to ${row('sewn_to').text}`,
-      sides: [readSide(row('edge'), pattern), readSide(row('sewn_to'), pattern)],
+      sides: [readSide(row('edge'), plans), readSide(row('sewn_to'), plans)],
       ease: ease.text === '' ? 0 : lengthCell(ease, unit),
       way: wayOf(way),
     };
@@ -74,15 +76,12 @@ export function readSeams(
 }
 
 /** Edges such as `front.side` or `front.armhole + back.armhole`. Throws InputError `edge-unknown`. */
-export function readSide(
-  { text, place }: TableCell,
-  { pieces }: Pick<GivenPattern, 'pieces'>,
-): SeamSide {
+export function readSide({ text, place }: TableCell, plans: readonly PiecePlan[]): SeamSide {
   const edges = text.split('+').map((part) => {
     const [piece = '', edge = ''] = part.split('.').map((name) => name.trim());
     return { piece, edge };
   });
-  const known = pieces.flatMap(({ base: { plan } }) =>
+  const known = plans.flatMap((plan) =>
     [...new Set(plan.outline.map(({ seam }) => seam))].map((seam) => `${plan.name}.${seam}`),
   );
   for (const { piece, edge } of edges) {
