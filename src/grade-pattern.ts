@@ -8,6 +8,7 @@ import { bySeverity } from './check/finding';
 import { checkGivenPattern } from './check/given-pattern';
 import { checkOutlineSimple } from './check/outline-simple';
 import { checkSewnSeams } from './check/sewn-seams';
+import { readD6673 } from './dxf/read-d6673';
 import { InputError } from './errors';
 import { givenRuleTexts, gradeGiven } from './given/grade-given';
 import type { GivenPattern, SeamPair } from './given/pattern';
@@ -28,9 +29,9 @@ export interface NamedText {
 }
 
 export interface PatternRequest {
-  /** The pieces in the base size, CSV. */
+  /** The pieces in the base size: CSV, or DXF after ASTM D6673 if the file is called so. */
   readonly pattern: NamedText;
-  /** The rule sheet, CSV. */
+  /** The rule sheet: CSV, or with DXF the rule table. */
   readonly rules: NamedText;
   /** A chart for rules that are formulas of its increments. */
   readonly chart?: NamedText;
@@ -70,6 +71,10 @@ export interface PatternResult {
  * is wrong with the pattern or its rules comes back as findings.
  */
 export function gradePattern(request: PatternRequest): PatternResult {
+  if (/\.dxf$/iu.test(request.pattern.file)) {
+    const { pattern, rules } = readD6673(request.pattern, request.rules);
+    return gradeRead(request, pattern, rules, undefined);
+  }
   const pattern = readPattern(request.pattern.text, request.pattern.file);
   const chart = request.chart && readChart(request.chart.text, request.chart.file);
   const rules = readRules(request.rules.text, request.rules.file, {

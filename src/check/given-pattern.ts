@@ -4,7 +4,7 @@ import type { GivenPattern } from '../given/pattern';
 import type { GivenRules } from '../given/rules';
 import type { GradedPattern } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
-import { SAME_PLACE } from '../tolerance';
+import { SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
 
 const OWN_RULE = "the engine's own rule";
@@ -93,7 +93,7 @@ function turningSteps(
         // Seen from the smallest size to the largest, since steps are counted from the base.
         const growths = sizes.flatMap((_, size) => {
           const step = steps[size]?.[p]?.[i]?.[axis] ?? 0;
-          if (size === base || Math.abs(step) <= SAME_PLACE) return [];
+          if (size === base || Math.abs(step) <= SEAM_MATCH) return [];
           return [{ size, growth: size < base ? -step : step }];
         });
         const shrinking = growths.filter(({ growth }) => growth < 0);

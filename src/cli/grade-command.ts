@@ -1,4 +1,5 @@
 /** `skirtgrade grade`: the main job, from a chart file to a folder of results. */
+import { skirtDxf } from '../dxf-files';
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
@@ -13,7 +14,7 @@ import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> &
-  SpecOptions & { readonly cut?: boolean };
+  SpecOptions & { readonly cut?: boolean; readonly dxf?: boolean };
 
 /** With `--paper` the printed pattern is among the results. */
 export async function gradeCommand(
@@ -33,6 +34,7 @@ export async function gradeCommand(
     ...resultFiles(result),
     ...spec,
     ...(options.cut ? cutFiles(result) : []),
+    ...(options.dxf ? skirtDxf(result) : []),
     ...printed,
   ]);
   io.out(gradeReport(result, written, io.color));

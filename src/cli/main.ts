@@ -62,6 +62,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
 
   grading(program.command('grade'), paperOption(), '[chart.csv]')
     .option('--cut', 'also write cut-<label>.svg: every size with allowances and notches')
+    .option('--dxf', 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size')
     .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')

@@ -1,5 +1,6 @@
 /** `skirtgrade grade --pattern`: a given pattern and its rules to a folder of results. */
 import { basename } from 'node:path';
+import { patternDxf } from '../dxf-files';
 import { InputError } from '../errors';
 import type { NamedText, PatternRequest } from '../grade-pattern';
 import { gradePattern } from '../grade-pattern';
@@ -22,6 +23,7 @@ export interface PatternCommandOptions extends SpecOptions {
   readonly stack?: string;
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
+  readonly dxf?: boolean;
   readonly out?: string;
 }
 
@@ -29,7 +31,11 @@ export function patternCommand(options: PatternCommandOptions, io: Io): ExitCode
   const graded = gradePattern(patternRequest(options, io));
   const [result, spec] = withSpec(graded, undefined, options, io);
   const folder = options.out ?? `output/${basename(options.pattern).replace(/\.[^.]*$/, '')}`;
-  const written = writeFiles(folder, [...patternFiles(result), ...spec]);
+  const written = writeFiles(folder, [
+    ...patternFiles(result),
+    ...spec,
+    ...(options.dxf ? patternDxf(result) : []),
+  ]);
   io.out(patternReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
