@@ -19,6 +19,14 @@ export function checkGivenPattern(
     ...unruledPieces(pattern, rules),
     ...unruledPoints(pattern, rules),
     ...unpairedSeams(pattern),
+    ...pattern.leftOut.map((what) =>
+      finding(
+        'note',
+        'left-out',
+        { subject: pattern.file },
+        `not taken over from the drawing: ${what}`,
+      ),
+    ),
     ...turningSteps(pattern, rules, range),
   ];
 }

@@ -31,7 +31,7 @@ interface Source {
  * are numbered. Throws InputError `dxf-malformed` or `rule-table-malformed` with file and row.
  */
 export function readD6673(drawing: Source, table: Source): Exchanged {
-  const { blocks, entities } = readDxf(drawing.text, drawing.file);
+  const { blocks, entities, passedOver } = readDxf(drawing.text, drawing.file);
   const { rules, sizes, sample, unit } = readRuleTable(table.text, table.file);
   const stated = entities.map(({ words }) => /^UNITS:\s*(METRIC|ENGLISH)/iu.exec(words)?.[1]);
   const drawn = stated.find((found) => found !== undefined)?.toUpperCase();
@@ -61,6 +61,12 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     title,
     unit: own === 'mm' ? 'cm' : own,
     base: sample,
+    leftOut: [
+      ...[...passedOver].map(([kind, count]) => `${count} ${kind}`),
+      ...read.flatMap(({ piece: { name }, notches }) =>
+        notches === 0 ? [] : [`${notches} notches of ${name} that are not on its outline`],
+      ),
+    ],
   };
   const ruled = pattern.pieces.map(({ base: { plan } }, p) => {
     const found = new Map<number, GivenRule>();
@@ -91,6 +97,8 @@ interface ReadBlock {
   readonly piece: RawPiece;
   /** The rule number of each point that has one. */
   readonly numbers: ReadonlyMap<string, { readonly rule: number; readonly row: number }>;
+  /** How many notches stand beside the outline. */
+  readonly notches: number;
 }
 
 function readBlock(block: string, entities: readonly DxfEntity[], file: string): ReadBlock {
@@ -117,8 +125,9 @@ function readBlock(block: string, entities: readonly DxfEntity[], file: string):
     row: number,
     fold = false,
   ): void => {
+    const place = { file, row };
     const name = `${kind}_${points.filter((other) => other.kind === kind).length + 1}`;
-    points.push({ name, kind, at, edge, seam: '', fold, rule: '', place: { file, row } });
+    points.push({ name, kind, at, edge, seam: '', fold, rule: { text: '', place }, place });
     const number = layers
       .flatMap((layer) => on(layer, 'TEXT'))
       .map(({ words, points: [where] }) => ({ rule: /^#\s*(\d+)$/u.exec(words)?.[1], where }))
@@ -155,7 +164,10 @@ function readBlock(block: string, entities: readonly DxfEntity[], file: string):
   const words = on(D6673_LAYERS.annotation, 'TEXT').map((text) => text.words);
   const named = words.map((text) => /^PIECE NAME:\s*(.+)$/iu.exec(text)?.[1]?.trim());
   const name = (named.find((found) => found !== undefined) ?? block).replace(/[.+]/gu, '_');
-  return { piece: { name, points, cuttings: words.flatMap(cuttingOf) }, numbers };
+  const notches = on(D6673_LAYERS.notch, 'POINT').filter(
+    ({ points: [at] }) => at !== undefined && !vertices.some((vertex) => near(vertex, at)),
+  ).length;
+  return { piece: { name, points, cuttings: words.flatMap(cuttingOf) }, numbers, notches };
 }
 
 function near(a: Point, b: Point): boolean {

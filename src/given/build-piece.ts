@@ -76,8 +76,8 @@ export function buildPiece(
     ruleX: ruleX ?? point(1, 0),
     ruleNames: new Map(
       kept
-        .filter(({ rule }) => rule !== '')
-        .map(({ name: own, rule, place }) => [own, { rule, place }]),
+        .filter(({ rule }) => rule.text !== '')
+        .map(({ name: own, rule: { text, place } }) => [own, { rule: text, place }]),
     ),
   };
 }

@@ -68,4 +68,6 @@ export interface GivenPattern {
   readonly seams: readonly SeamPair[];
   /** Seam names that are on one edge or on three and more, and so pair nothing. */
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
+  /** What a drawing had that is not in the pattern, in words. */
+  readonly leftOut: readonly string[];
 }

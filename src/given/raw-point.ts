@@ -2,6 +2,7 @@
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
+import type { TableCell } from './table';
 
 /**
  * `corner`, `curve` and `notch` points are passed by the outline in the order of the file; a pair
@@ -33,8 +34,8 @@ export interface RawPoint {
   readonly seam: string;
   /** Whether that edge lies on the fold of the cloth. */
   readonly fold: boolean;
-  /** A named rule; empty for none. */
-  readonly rule: string;
+  /** A named rule; its text is empty for none. */
+  readonly rule: TableCell;
   readonly place: Place;
 }
 

@@ -49,7 +49,7 @@ export function readPattern(text: string, file: string): GivenPattern {
   }
   const title = statedBy(table, 'title')?.text;
   const base = statedBy(table, 'base')?.text;
-  return { ...assembled(raw), file, title, unit, base };
+  return { ...assembled(raw), file, title, unit, base, leftOut: [] };
 }
 
 /** The pieces, and the seams in which they are sewn together. */
@@ -92,7 +92,7 @@ function rawPieces(
       edge,
       seam,
       fold: row('fold').text !== '',
-      rule: row('rule').text,
+      rule: row('rule'),
       place: row('point').place,
     });
     if (row('cut').text !== '') piece.cuttings.push(cuttingOf(row('cut')));

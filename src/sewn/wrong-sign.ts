@@ -30,6 +30,11 @@ export interface WrongSign {
 
 /** mm for a degree by which corners that meet in a seam open or close in the grade. */
 const DEGREE = 1;
+/**
+ * mm for a millimeter by which a move differs from those of the points beside it: of two signs that
+ * mend a seam equally well the one that fits its neighbors is right.
+ */
+const ODD = 0.5;
 /** Candidates this much worse than the best are no longer mentioned. */
 const NEAR_BEST = 0.25;
 
@@ -85,18 +90,25 @@ function repairs(
   seam: WalkedSeam,
   seams: readonly WalkedSeam[],
   sizes: readonly (readonly Piece[])[],
-  { rules: { base, sizes: labels }, regrade, pattern }: Graded,
+  { rules, regrade, pattern }: Graded,
 ): readonly Repair[] {
+  const { base, sizes: labels } = rules;
   const name = pattern.pieces[ruled.piece]?.base.plan.name;
   const touched = seams.filter(({ pair }) =>
     pair.sides.some(({ edges }) => edges.some(({ piece }) => piece === name)),
   );
   const along = labels.map((_, size) => regrade.moveOf(ruled, size)[axis]);
+  const neighbors = besidesOf(ruled, pattern, rules);
+  const beside = (size: number): number => {
+    const own = neighbors.map((neighbor) => regrade.moveOf(neighbor, size)[axis]);
+    return own.reduce((sum, value) => sum + value, 0) / Math.max(1, own.length);
+  };
   const tried = (size: number, value: number): Trial => {
     const move: Point = { ...regrade.moveOf(ruled, size), [axis]: value };
     const moved = regrade.withMove(ruled, size, point(move.x, move.y));
     const changed = (sizes[size] ?? []).map((piece, p) => (p === ruled.piece ? moved : piece));
-    return trial(touched, seam, base, ({ pair, way }) => walkPair(changed, pair, way));
+    const odd = Math.abs(value - beside(size)) - Math.abs((along[size] ?? 0) - beside(size));
+    return trial(touched, seam, base, ODD * odd, ({ pair, way }) => walkPair(changed, pair, way));
   };
   const [worst = base] = bad;
   const flip = (size: number): Trial => tried(size, -(along[size] ?? 0));
@@ -104,7 +116,7 @@ function repairs(
   if (Math.abs(flip(worst).gap - growth(seam, worst, base)) < SEAM_WARNING / 100) return [];
 
   const now = labels.map((_, size) =>
-    trial(touched, seam, base, ({ walks }) => walks[size] as PairWalk),
+    trial(touched, seam, base, 0, ({ walks }) => walks[size] as PairWalk),
   );
   const flipped = labels.map((_, size) => (size === base ? now[size] : flip(size))) as Trial[];
   const result: Repair[] = [];
@@ -134,6 +146,20 @@ function repairs(
   return result;
 }
 
+/** The ruled points before and after a point on the outline of its piece. */
+function besidesOf(
+  { piece, point: own }: RuledPoint,
+  { pieces }: Graded['pattern'],
+  { ruled }: Graded['rules'],
+): readonly RuledPoint[] {
+  const stops = (pieces[piece]?.path ?? []).filter(({ point: p }) => ruled[piece]?.has(p));
+  const at = stops.findIndex(({ point: p }) => p === own);
+  if (at < 0) return [];
+  return [stops.at(at - 1), stops[(at + 1) % stops.length]].flatMap((stop) =>
+    stop === undefined ? [] : [{ piece, point: stop.point }],
+  );
+}
+
 interface Trial {
   /** mm by which the seam in question is farther apart than in the base. */
   readonly gap: number;
@@ -144,10 +170,11 @@ function trial(
   touched: readonly WalkedSeam[],
   seam: WalkedSeam,
   base: number,
+  odd: number,
   walked: (seam: WalkedSeam) => PairWalk,
 ): Trial {
   let gap = 0;
-  let misfit = 0;
+  let misfit = odd;
   for (const other of touched) {
     const walk = walked(other);
     const before = other.walks[base];
