@@ -79,7 +79,8 @@ export function checkSample(
 }
 
 function signed(mm: number, display: LengthDisplay): string {
-  return `${mm > 0 ? '+' : ''}${showLength(mm, display)}`;
+  const shown = showLength(mm, display);
+  return shown.startsWith('0 ') || mm <= 0 ? shown : `+${shown}`;
 }
 
 function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding {

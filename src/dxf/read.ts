@@ -59,7 +59,7 @@ export function readDxf(text: string, file: string): DxfContent {
       }
     }
   }
-  return { blocks: blocks.filter(({ name }) => !name.startsWith('*')), entities, passedOver };
+  return { blocks: blocks.filter(({ name }) => !/^[*$]/u.test(name)), entities, passedOver };
 }
 
 const STRUCTURE: ReadonlySet<string> = new Set(['ENDSEC', 'EOF', 'INSERT', 'SEQEND', 'ATTRIB']);
