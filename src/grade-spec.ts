@@ -1,6 +1,7 @@
 /** The spec of a graded pattern as a pure function, and a measured sample held against it. */
 import type { Finding } from './check/finding';
 import { checkSample, checkTolerances } from './check/spec';
+import type { NamedText } from './grade-pattern';
 import type { GradedPattern, GradedRange } from './grade/graded-range';
 import { sampleTable, gradeSheet, specTable } from './render/spec-tables';
 import type { ResultFile } from './result-files';
@@ -11,17 +12,11 @@ import { deviations, readSample, sampleFits } from './spec/sample';
 import type { Spec } from './spec/spec';
 import type { LengthDisplay } from './units';
 
-/** A text and the name of its file for messages. */
-export interface SpecText {
-  readonly text: string;
-  readonly file: string;
-}
-
 export interface SpecRequest {
   /** Points of measure, CSV; without them a skirt has its usual ones. */
-  readonly measures?: SpecText;
+  readonly measures?: NamedText;
   /** A measured sample, CSV. */
-  readonly measured?: SpecText;
+  readonly measured?: NamedText;
 }
 
 export interface SpecResult {

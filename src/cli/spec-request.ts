@@ -2,7 +2,8 @@
 import { bySeverity } from '../check/finding';
 import type { Finding } from '../check/finding';
 import type { GradedPattern, GradedRange } from '../grade/graded-range';
-import type { SpecRequest, SpecText } from '../grade-spec';
+import type { NamedText } from '../grade-pattern';
+import type { SpecRequest } from '../grade-spec';
 import { gradeSpec, specFiles } from '../grade-spec';
 import type { ResultFile } from '../result-files';
 import type { LengthDisplay } from '../units';
@@ -29,7 +30,7 @@ export function withSpec<Graded extends Result>(
 ): readonly [Graded, readonly ResultFile[]] {
   const { spec, measures, measured } = options;
   if (!spec && measures === undefined && measured === undefined) return [result, []];
-  const read = (file: string): SpecText => ({ text: io.readText(file), file });
+  const read = (file: string): NamedText => ({ text: io.readText(file), file });
   const request: SpecRequest = {
     ...(measures === undefined ? {} : { measures: read(measures) }),
     ...(measured === undefined ? {} : { measured: read(measured) }),
