@@ -83,14 +83,19 @@ function lengthFinding(
     message:
       severity === 'ok'
         ? `the sides meet at ${showLength(a, display)}${ease}`
-        : `${apart}: ${showLength(gap, display)} off` +
-          (Math.abs(atBase) > SEAM_MATCH && i !== range.rules.base
-            ? `, of which ${showLength(atBase, display)} are in the base`
-            : '') +
-          (Math.abs(gap) > SEAM_WARNING && i !== range.rules.base
-            ? changeWords(closing(), display)
-            : ''),
+        : `${apart}: ${showLength(gap, display)} off` + causeWords(),
   };
+
+  /** A gap that is in the base is mended there; only what the grade adds is a matter of rules. */
+  function causeWords(): string {
+    if (i === range.rules.base) return '';
+    const ofBase =
+      Math.abs(atBase) > SEAM_MATCH
+        ? `, of which ${showLength(atBase, display)} are in the base`
+        : '';
+    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + changeWords(closing(), display);
+    return ofBase;
+  }
 }
 
 function changeWords(change: RuleChange | undefined, display: LengthDisplay): string {
