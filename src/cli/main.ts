@@ -7,6 +7,7 @@ import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
 import type { ExitCode, Io } from './io';
+import { refuseMixedOptions } from './mixed-options';
 import type { PatternCommandOptions } from './pattern-command';
 import type { PrintCommandOptions } from './print-command';
 
@@ -72,6 +73,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
+      refuseMixedOptions(command, chart);
       if (options.pattern !== undefined) {
         const { patternCommand } = await import('./pattern-command');
         exitCode = patternCommand({ ...options, pattern: options.pattern }, io);

@@ -1,5 +1,6 @@
 /** What `grade --pattern` tells on the terminal: pieces, seams of each size, findings, files. */
 import type { PatternResult } from '../grade-pattern';
+import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import { writtenReport } from './grade-report';
@@ -33,12 +34,18 @@ function heading({ pattern, rules, range, display }: PatternResult): string {
   );
 }
 
-/** By how much the first side of each seam is longer than the second and its ease. */
-function seamsTable({ seams, range, display }: PatternResult): string {
-  const header = ['seam', ...range.sizes.map(({ label }) => label)];
-  const rows = seams.map(({ pair, walks }) => [
+/** By how much the first side of a seam is longer than the second and its ease, where it is. */
+function seamsTable({ seams, shown, range, display }: PatternResult): string {
+  const apart = seams.filter(({ walks }) => walks.some(({ gap }) => Math.abs(gap) > SEAM_MATCH));
+  const meeting = seams.length - apart.length;
+  const met = paragraph(`Seams that meet in every size: ${meeting} of ${seams.length}`);
+  if (apart.length === 0) return met;
+  const columns = range.sizes.flatMap((size, i) => (shown.includes(size) ? [i] : []));
+  const header = ['seam', ...columns.map((i) => range.sizes[i]?.label ?? '')];
+  const rows = apart.map(({ pair, walks }) => [
     pair.name,
-    ...walks.map(({ gap }) => showNumber(gap, display)),
+    ...columns.map((i) => showNumber(walks[i]?.gap ?? NaN, display)),
   ]);
-  return `Seams, how far apart in ${UNIT_WORDS[display.unit]}\n${textTable([header, ...rows])}`;
+  const title = `Seams that are apart, by how much in ${UNIT_WORDS[display.unit]}\n`;
+  return `${met}${title}${textTable([header, ...rows])}`;
 }

@@ -133,6 +133,17 @@ describe('refusals of grade --pattern', () => {
       ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--stack', 'hem'],
       '--stack',
     ],
+    [
+      'an option of drafting',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--paper', 'a4'],
+      '--paper',
+    ],
+    [
+      'a chart to draft from',
+      ['bodice.csv', '--pattern', 'bodice.csv', '--rules', 'rules.csv'],
+      '--pattern',
+    ],
+    ['rules without a pattern', ['bodice.csv', '--base', 'M', '--rules', 'rules.csv'], '--rules'],
     ['neither chart nor pattern', ['--base', 'M'], "missing required argument 'chart.csv'"],
   ])('%s: one message, exit code 2, nothing written', (_, args, told) => {
     const { status, stderr } = place.run('grade', ...args, '--out', 'refused');
