@@ -1,7 +1,7 @@
 /** The library: the whole engine as pure functions over text and values. It touches no file. */
 export { gradeChart } from './pipeline';
 export type { GradeRequest, GradeResult } from './pipeline';
-export { cutFiles, resultFiles } from './result-files';
+export { resultFiles } from './result-files';
 export { cutPieces } from './pattern/cut-pieces';
 export type { CutPiece, Notch } from './pattern/cut-piece';
 export type { BinaryFile, ResultFile } from './result-files';
@@ -35,3 +35,8 @@ export { InputError } from './errors';
 export type { InputErrorCode, Place } from './errors';
 export type { LengthUnit } from './units';
 export { fromMillimeters, toMillimeters } from './units';
+export { fabricFiles } from './lay/fabric-files';
+export { fabricNeeds, leastNeed } from './lay/fabric-needs';
+export type { BuyLength, CutSize, FabricNeed, FabricOptions, SizeNeed } from './lay/fabric-needs';
+export type { Cloth, ClothName, ClothWidth, Fold, Nap } from './lay/cloth';
+export type { Lay, NoLay, Placement } from './lay/lay';

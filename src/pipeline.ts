@@ -8,9 +8,9 @@ import { checkChart } from './check/chart';
 import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
-import { compileBlock } from './draft/compile-block';
 import type { AllowancePreset } from './draft/allowance-parameters';
 import { ALLOWANCE_PRESETS } from './draft/allowance-parameters';
+import { compileBlock } from './draft/compile-block';
 import { decideLayout } from './draft/decide-layout';
 import type { ResolvedParameter } from './draft/parameters';
 import { resolveParameters } from './draft/parameters';
@@ -23,6 +23,7 @@ import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
 import { CENTER_WAIST } from './grade/stack';
+import type { LinesShown } from './render/lines-shown';
 import type { LengthDisplay, LengthUnit } from './units';
 import { walkingBodies } from './walk/walking-bodies';
 
@@ -35,8 +36,6 @@ export interface GradeRequest {
   readonly base: string;
   /** Name of a style of the engine, or what `readStyle` gave; `pencil` if absent. */
   readonly style?: string | StyleChoice;
-  /** Widths of the seam allowances: for sewing at home if absent. */
-  readonly allowances?: AllowancePreset;
   /** Parameters set on top of the style: name to value or formula. */
   readonly set?: Readonly<Record<string, string>>;
   /** Labels of the sizes to show; all if absent. The rules always come from the whole chart. */
@@ -49,6 +48,10 @@ export interface GradeRequest {
   readonly unit?: LengthUnit;
   /** Shows inches as fractions. */
   readonly fractions?: boolean;
+  /** Ready-made widths of the seam allowances; a style and `set` go before them. `home` if absent. */
+  readonly allowances?: AllowancePreset;
+  /** The lines that the drawings show; what suits each drawing if absent. */
+  readonly lines?: LinesShown;
   /** Published tables to compare the chart with; a choice that fits the chart if absent. */
   readonly against?: readonly string[];
 }
@@ -61,6 +64,8 @@ export interface GradeResult {
   /** The sizes asked for. */
   readonly shown: readonly GradedSize[];
   readonly display: LengthDisplay;
+  /** The lines asked for. */
+  readonly lines: LinesShown | undefined;
   /** Gravest first. */
   readonly findings: readonly Finding[];
 }
@@ -127,6 +132,7 @@ export function gradeChart(request: GradeRequest): GradeResult {
     range,
     shown: range.sizes.filter(({ label }) => labels === undefined || labels.includes(label)),
     display,
+    lines: request.lines,
     findings: bySeverity([
       ...chartNotes(chart),
       ...checkRange(range, display),
@@ -137,8 +143,8 @@ export function gradeChart(request: GradeRequest): GradeResult {
 
 function chosenStyle({
   style = 'pencil',
-  allowances = 'home',
   set = {},
+  allowances = 'home',
 }: GradeRequest): StyleChoice {
   const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
   const settings = Object.entries(set).map(([parameter, value]) => ({

@@ -1,7 +1,6 @@
 /** A graded result as named texts: the drawings and tables, ready for whoever writes files. */
 import { cutPieces } from './pattern/cut-pieces';
 import type { GradeResult } from './pipeline';
-import { cutSheet } from './render/cut-sheet';
 import type { NestDrawing } from './render/nest-drawing';
 import { nestSheet } from './render/nest-sheet';
 import { sizeSheet } from './render/size-sheet';
@@ -42,28 +41,20 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
   ];
 }
 
-/** The drawings of every size ready to cut, with allowances and notches. */
-export function cutFiles(result: GradeResult): readonly ResultFile[] {
-  const { shown, display } = result;
-  const title = titleOf(result);
-  return fileLabels(shown.map(({ label }) => label)).flatMap((name, i) => {
-    const size = shown[i];
-    if (size === undefined) return [];
-    const pieces = cutPieces(size.pieces, size.parameters);
-    const scene = cutSheet({ title, size: size.label, pieces, display });
-    return [{ name: `cut-${name}.svg`, text: svg(scene) }];
-  });
-}
-
 /** What the drawings of a result are made from. */
 export function drawingOf(result: GradeResult): NestDrawing {
-  const { range, shown, display } = result;
+  const { range, shown, display, lines } = result;
   return {
     title: titleOf(result),
     baseSize: range.base,
     stackPoint: range.stackPoint,
     display,
-    sizes: shown,
+    ...(lines === undefined ? {} : { lines }),
+    sizes: shown.map(({ label, pieces, parameters }) => ({
+      label,
+      pieces,
+      cutPieces: cutPieces(pieces, parameters),
+    })),
   };
 }
 

@@ -63,8 +63,8 @@ export const SLOPES_AGREE = 1e-4;
 /** mm. A facing may be this much deeper or shallower than asked: half the width of a pencil line. */
 export const FACING_DEPTH = 0.3;
 
-/** mm. Cut lines are laid out as polygons this close to them: a quarter of a chalk line. */
-export const LAY_FLATNESS = 0.25;
+/** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
+export const LAY_FLATNESS = 0.5;
 
 /** mm. A fitted parallel lies this near the true one; a knife keeps to 0.05 mm at best. */
 export const PARALLEL = 0.01;

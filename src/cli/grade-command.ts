@@ -3,7 +3,8 @@ import { skirtDxf } from '../dxf-files';
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
-import { cutFiles, resultFiles } from '../result-files';
+import type { ResultFile } from '../result-files';
+import { resultFiles } from '../result-files';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
@@ -14,9 +15,13 @@ import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> &
-  SpecOptions & { readonly cut?: boolean; readonly dxf?: boolean };
+  SpecOptions & {
+    readonly dxf?: boolean;
+    /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
+    readonly fabric?: boolean;
+  };
 
-/** With `--paper` the printed pattern is among the results. */
+/** With `--paper` the printed pattern is among the results, with `--fabric` the cloth to buy. */
 export async function gradeCommand(
   file: string,
   options: GradeCommandOptions,
@@ -24,19 +29,25 @@ export async function gradeCommand(
 ): Promise<ExitCode> {
   const graded = gradeChart(gradeRequest(file, options, io));
   const [result, spec] = withSpec(graded, graded.range, options, io);
-  const { paper } = options;
+  const { paper, fabric = false } = options;
+  let cloth: readonly ResultFile[] = [];
+  if (fabric) {
+    const { fabricFiles } = await import('../lay/fabric-files');
+    cloth = fabricFiles(result);
+  }
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printFiles } = await import('../print/print-files');
-    printed = await printFiles(result, { ...options, paper });
+    const { printResult } = await import('../print/print-result');
+    printed = await printResult(result, { ...options, paper });
   }
-  const written = writeFiles(outFolder(file, options), [
+  const files = [
     ...resultFiles(result),
     ...spec,
-    ...(options.cut ? cutFiles(result) : []),
     ...(options.dxf ? skirtDxf(result) : []),
+    ...cloth,
     ...printed,
-  ]);
+  ];
+  const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

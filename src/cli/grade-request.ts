@@ -1,9 +1,10 @@
 /** The options that every command which grades a chart has in common. */
 import { basename } from 'node:path';
-import { readStyle } from '../draft/style-file';
 import type { AllowancePreset } from '../draft/allowance-parameters';
+import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../pipeline';
+import type { LinesShown } from '../render/lines-shown';
 import type { LengthUnit } from '../units';
 import type { Io } from './io';
 
@@ -17,13 +18,15 @@ export interface GradeRequestOptions {
   readonly stack?: string;
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
+  readonly lines?: LinesShown;
   readonly against: readonly string[];
   readonly out?: string;
 }
 
 /** Reads the files that the options name. */
 export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
-  const { base, style, allowances, set, sizes, round, stack, unit, fractions, against } = options;
+  const { base, style, set, sizes, round, stack, unit, fractions, against } = options;
+  const { allowances, lines } = options;
   return {
     chart: io.readText(file),
     file,
@@ -36,6 +39,7 @@ export function gradeRequest(file: string, options: GradeRequestOptions, io: Io)
     ...(stack === undefined ? {} : { stack }),
     ...(unit === undefined ? {} : { unit }),
     ...(fractions === undefined ? {} : { fractions }),
+    ...(lines === undefined ? {} : { lines }),
     ...(against.length > 0 ? { against } : {}),
   };
 }

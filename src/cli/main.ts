@@ -3,6 +3,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { JOINS } from '../print/join';
+import { LINES_SHOWN } from '../render/lines-shown';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
@@ -39,11 +40,6 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .option('--base <size>', 'the size that is drafted first and that all rules start from')
       .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
       .addOption(
-        new Option('--allowances <widths>', 'widths of the seam allowances (home)').choices(
-          ALLOWANCE_PRESET_NAMES,
-        ),
-      )
-      .addOption(
         repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
       )
       .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
@@ -52,6 +48,17 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .addOption(unitOption())
       .option('--fractions', 'write inches as fractions')
       .addOption(againstOption())
+      .addOption(
+        new Option(
+          '--allowances <preset>',
+          'ready-made seam allowances; style and --set go first (home)',
+        ).choices(ALLOWANCE_PRESET_NAMES),
+      )
+      .addOption(
+        new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(
+          LINES_SHOWN,
+        ),
+      )
       .addOption(paper)
       .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
       .addOption(
@@ -62,7 +69,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
   grading(program.command('grade'), paperOption(), '[chart.csv]')
-    .option('--cut', 'also write cut-<label>.svg: every size with allowances and notches')
+    .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
     .option('--dxf', 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size')
     .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')

@@ -2,7 +2,17 @@
 import type { Command } from 'commander';
 import { InputError } from '../errors';
 
-const DRAFTING = ['style', 'allowances', 'set', 'against', 'paper', 'margin', 'join', 'cut'];
+const DRAFTING = [
+  'style',
+  'allowances',
+  'set',
+  'against',
+  'paper',
+  'margin',
+  'join',
+  'lines',
+  'fabric',
+];
 const GIVEN = ['rules', 'chart', 'seams'];
 
 /**

@@ -1,7 +1,7 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
-import { printFiles } from '../print/print-files';
+import { printResult } from '../print/print-result';
 import type { PrintRequest } from '../print/print-options';
 import { CAUTIONS } from '../print/words';
 import { findingsReport } from './findings-report';
@@ -19,7 +19,7 @@ export async function printCommand(
   io: Io,
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
-  const files = await printFiles(result, options);
+  const files = await printResult(result, options);
   const { folder } = writeFiles(outFolder(file, options), files);
   const { chart, style, range, shown, findings } = result;
   // What is worth a note was told when the chart was graded; here only what may spoil the skirt.

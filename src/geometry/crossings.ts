@@ -15,9 +15,9 @@ export interface Crossing {
 }
 
 /** mm. A part whose handles lie this near its chord is taken for the chord to start from. */
-const FLAT = 0.01;
-/** Share by which a chord may be overshot before the crossing is found exactly. */
-const OVERSHOOT = 0.02;
+const FLAT = 1e-3;
+/** Chords beyond its end at which one may cross another: curves at a small angle do so elsewhere. */
+const OVERSHOOT = 1;
 const NEWTON_STEPS = 8;
 
 /**
@@ -29,10 +29,10 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
   const found: Crossing[] = [];
   const search = (one: Part, other: Part): void => {
     if (!boxesMeet(one.box, other.box)) return;
-    if (one.bend > FLAT && (other.bend <= FLAT || one.bend >= other.bend)) {
-      for (const half of halves(a, one)) search(half, other);
-    } else if (other.bend > FLAT) {
-      for (const half of halves(b, other)) search(one, half);
+    // The longer part is halved, so that boxes shrink alike and most pairs fall apart early.
+    if (Math.max(one.bend, other.bend) > FLAT) {
+      if (one.long >= other.long) for (const half of halves(a, one)) search(half, other);
+      else for (const half of halves(b, other)) search(one, half);
     } else {
       const start = chordsCross(one, other);
       const exact = start && refined(a, b, start);
@@ -52,14 +52,24 @@ interface Part {
   readonly to: Point;
   /** The box around the control points. */
   readonly box: ReturnType<typeof pointBounds>;
+  /** mm between the ends of the box, corner to corner. */
+  readonly long: number;
   /** mm from the chord to the farther handle; 0 for a line. */
   readonly bend: number;
 }
 
 function partOf(segment: Segment, start: number, end: number): Part {
   if (segment.kind === 'line') {
-    const { from, to } = segment;
-    return { start, end, from, to, box: pointBounds([from, to]), bend: 0 };
+    const [from, to] = [segmentAt(segment, start), segmentAt(segment, end)];
+    return {
+      start,
+      end,
+      from,
+      to,
+      box: pointBounds([from, to]),
+      long: distance(from, to),
+      bend: 0,
+    };
   }
   const { from, leave, arrive, to } = cubicPart(segment, start, end);
   const chord = subtract(to, from);
@@ -67,7 +77,9 @@ function partOf(segment: Segment, start: number, end: number): Part {
   const off = (p: Point): number =>
     long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
   const bend = end - start < 1e-6 ? 0 : Math.max(off(leave), off(arrive));
-  return { start, end, from, to, box: pointBounds([from, leave, arrive, to]), bend };
+  const box = pointBounds([from, leave, arrive, to]);
+  const diagonal = Math.hypot(box.right - box.left, box.bottom - box.top);
+  return { start, end, from, to, box, long: diagonal, bend };
 }
 
 function halves(segment: Segment, { start, end }: Part): readonly [Part, Part] {

@@ -20,6 +20,13 @@ export type Nap = 'with' | 'without';
 export const FOLDS: readonly Fold[] = ['folded', 'open'];
 export const NAPS: readonly Nap[] = ['with', 'without'];
 
+/** Common practice, no source: linings and interfacings are plain; of a shell, better be sure. */
+export const USUAL_NAP: Readonly<Record<ClothName, Nap>> = {
+  shell: 'with',
+  lining: 'without',
+  interfacing: 'without',
+};
+
 export interface Cloth {
   /** mm, selvages included. */
   readonly width: number;

@@ -5,6 +5,7 @@ import type { Cloth, ClothName, ClothWidth, Fold, Nap } from './cloth';
 import { CLOTH_NAMES, CLOTH_WIDTHS, FOLDS, NAPS, clothWidth } from './cloth';
 import type { Lay, NoLay } from './lay';
 import { isLay, opened } from './lay';
+import { layShapes } from './shapes';
 import { shortestLay } from './shortest-lay';
 
 export interface CutSize {
@@ -128,6 +129,7 @@ function laysOf(
   const ascending = [...new Set(widths.map(clothWidth))].sort((a, b) => a - b);
   for (const fold of FOLDS.filter((each) => folds.includes(each))) {
     for (const nap of NAPS.filter((each) => naps.includes(each))) {
+      const shapes = layShapes(pieces, name, { fold, nap });
       for (const [i, width] of ascending.entries()) {
         const cloth: Cloth = { width, selvage, fold, nap };
         const serving = [
@@ -135,7 +137,7 @@ function laysOf(
           ...(nap === 'without' ? known({ width, fold, nap: 'with' }) : []),
         ].map(({ placements }) => placements);
         const folded = fold === 'open' ? known({ width, fold: 'folded', nap }).map(opened) : [];
-        lays.set(keyOf(cloth), shortestLay(pieces, name, cloth, [...serving, ...folded]));
+        lays.set(keyOf(cloth), shortestLay(shapes, cloth, [...serving, ...folded]));
       }
     }
   }

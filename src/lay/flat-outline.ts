@@ -14,8 +14,13 @@ export function flatOutline(segments: readonly Segment[]): Polygon {
     const chords = chordCount(segment);
     return Array.from({ length: chords }, (_, k) => segmentAt(segment, k / chords));
   });
-  return corners.filter((corner, i) => distance(corner, corners.at(i - 1) ?? corner) > SAME_PLACE);
+  return thinned(
+    corners.filter((corner, i) => distance(corner, corners.at(i - 1) ?? corner) > SAME_PLACE),
+  );
 }
+
+/** mm. Chords may leave their curve by this, and as much goes when corners are left out. */
+const HALF_FLATNESS = LAY_FLATNESS / 2;
 
 /**
  * Chords of equal parameter: a curve leaves such a chord by at most an eighth of its greatest
@@ -26,7 +31,34 @@ function chordCount(segment: Segment): number {
   const { from, leave, arrive, to } = segment;
   const bend = (a: Point, b: Point, c: Point): number => length(add(subtract(a, scale(b, 2)), c));
   const second = 6 * Math.max(bend(from, leave, arrive), bend(leave, arrive, to));
-  return Math.max(1, Math.ceil(Math.sqrt(second / (8 * LAY_FLATNESS))));
+  return Math.max(1, Math.ceil(Math.sqrt(second / (8 * HALF_FLATNESS))));
+}
+
+/**
+ * The polygon without the corners that are not needed to stay near it (Douglas and Peucker 1973):
+ * a cut line is fitted by many short curves, and each corner costs time when pieces are laid.
+ */
+function thinned(corners: Polygon): Polygon {
+  const [first] = corners;
+  if (first === undefined) return corners;
+  const away = corners.map((corner) => distance(corner, first));
+  const farthest = away.indexOf(Math.max(...away));
+  const halves = [corners.slice(0, farthest + 1), [...corners.slice(farthest), first]];
+  return halves.flatMap((chain) => thinnedChain(chain).slice(0, -1));
+}
+
+function thinnedChain(chain: Polygon): Polygon {
+  const [from, to] = [chain[0], chain.at(-1)];
+  if (from === undefined || to === undefined || chain.length < 3) return chain;
+  const along = unit(subtract(to, from));
+  const off = chain.map((corner) => Math.abs(cross(along, subtract(corner, from))));
+  const most = Math.max(...off);
+  if (most <= HALF_FLATNESS) return [from, to];
+  const split = off.indexOf(most);
+  return [
+    ...thinnedChain(chain.slice(0, split + 1)).slice(0, -1),
+    ...thinnedChain(chain.slice(split)),
+  ];
 }
 
 /** Area in square mm, whichever way the corners run. */

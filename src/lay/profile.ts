@@ -90,20 +90,22 @@ export function blocked(a: Profile, b: Profile, shift: number): Span | undefined
     const p = a.slices[i];
     const q = b.slices[k];
     if (p === undefined || q === undefined) break;
-    const start = Math.max(p.start, q.start + shift);
-    const end = Math.min(p.end, q.end + shift);
+    const qStart = q.start + shift;
+    const qEnd = q.end + shift;
+    const start = p.start > qStart ? p.start : qStart;
+    const end = p.end < qEnd ? p.end : qEnd;
     if (end - start > SAME_PLACE) {
-      const before = p.near - q.far;
-      const after = p.far - q.near;
       // Both limits are straight from start to end, so one of these is outermost.
-      const low = before + p.nearSlope * (start - p.start) - q.farSlope * (start - shift - q.start);
-      const lowSlope = p.nearSlope - q.farSlope;
-      const high = after + p.farSlope * (start - p.start) - q.nearSlope * (start - shift - q.start);
-      const highSlope = p.farSlope - q.nearSlope;
-      from = Math.min(from, low, low + lowSlope * (end - start));
-      to = Math.max(to, high, high + highSlope * (end - start));
+      const low = p.near + p.nearSlope * (start - p.start) - q.far - q.farSlope * (start - qStart);
+      const high = p.far + p.farSlope * (start - p.start) - q.near - q.nearSlope * (start - qStart);
+      const lowEnd = low + (p.nearSlope - q.farSlope) * (end - start);
+      const highEnd = high + (p.farSlope - q.nearSlope) * (end - start);
+      if (low < from) from = low;
+      if (lowEnd < from) from = lowEnd;
+      if (high > to) to = high;
+      if (highEnd > to) to = highEnd;
     }
-    if (p.end < q.end + shift) i++;
+    if (p.end < qEnd) i++;
     else k++;
   }
   return from < to ? { from, to } : undefined;

@@ -33,17 +33,20 @@ export function setDown(
 ): Placed | undefined {
   const length = layLength(taken);
   let best: Placed | undefined;
+  let before = 0;
   for (const position of shape.positions) {
     const room = width - position.profile.width;
     if (room < -SAME_PLACE) continue;
-    const stops = shape.onFold ? [0] : stopsOf(taken, position, Math.max(0, room));
+    const alone = shape.onFold || taken.length === 0;
+    const stops = alone ? [0] : stopsOf(taken, position, Math.max(0, room));
     for (const [i, stop] of stops.entries()) {
       const place = { shape, position, x: stop, y: firstFree(taken, position, stop) };
       if (best !== undefined && !better(place, best, length, wish)) continue;
-      best = slidAside(taken, place, stops[i - 1] ?? stop);
+      best = place;
+      before = stops[i - 1] ?? stop;
     }
   }
-  return best;
+  return best && slidAside(taken, best, before);
 }
 
 /** mm from the end of the cloth to where the last shape ends. */
@@ -70,7 +73,8 @@ function stopsOf(taken: readonly Placed[], { profile }: Position, room: number):
     const right = x + position.profile.width;
     stops.push(x, right, x - profile.width, right - profile.width);
   }
-  return stops.filter((x) => x >= 0 && x <= room).sort((a, b) => a - b);
+  const within = stops.filter((x) => x >= 0 && x <= room).sort((a, b) => a - b);
+  return within.filter((x, i) => i === 0 || x - (within[i - 1] ?? x) > SAME_PLACE);
 }
 
 /** The first place along the cloth that none of the shapes blocks. */

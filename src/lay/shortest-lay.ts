@@ -6,9 +6,8 @@
  * boxes around them, so tapered pieces lie into each other. It is a heuristic, and always the same
  * for the same pieces; the bound of a lay says how much shorter it could be at most.
  */
-import type { CutPiece } from '../pattern/cut-piece';
 import { SAME_PLACE } from '../tolerance';
-import type { Cloth, ClothName } from './cloth';
+import type { Cloth } from './cloth';
 import { cuttableWidth } from './cloth';
 import type { Lay, NoLay, Placement } from './lay';
 import { layOf, placement } from './lay';
@@ -17,24 +16,21 @@ import { orders } from './orders';
 import type { Placed, Wish } from './set-down';
 import { layLength, setDown } from './set-down';
 import type { LayShape } from './shapes';
-import { layShapes } from './shapes';
 
 /** Orders tried for each wish. */
 const MOST_ORDERS = 24;
 const WISHES: readonly Wish[] = ['ends-near', 'begins-near'];
 
 /**
- * Lays out all that `pieces` need of the cloth `name`. `known` are placements of the same pieces
- * that fit on this cloth as well; they are kept if nothing shorter is found. A piece that does not
- * go on the cloth makes it a NoLay.
+ * Lays out shapes that were made for cloth with this fold and nap. `known` are placements of the
+ * same pieces that fit on this cloth as well; they are kept if nothing shorter is found. A shape
+ * that does not go on the cloth makes it a NoLay.
  */
 export function shortestLay(
-  pieces: readonly CutPiece[],
-  name: ClothName,
+  shapes: readonly LayShape[],
   cloth: Cloth,
   known: readonly (readonly Placement[])[] = [],
 ): Lay | NoLay {
-  const shapes = layShapes(pieces, name, cloth);
   const width = cuttableWidth(cloth);
   const misfit = shapes.find((shape) => leastWidth(shape) > width + SAME_PLACE);
   if (misfit !== undefined) return noLay(misfit, width);

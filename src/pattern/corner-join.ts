@@ -37,8 +37,8 @@ export interface Join {
   readonly second: readonly Segment[];
 }
 
-/** Sine of a turn that is none. */
-const STRAIGHT = 1e-6;
+/** mm. Cut lines that a turn parts by less run on as one, and a cut that small cannot be found. */
+const STRAIGHT = 0.01;
 /** Widths from the corner beyond which a miter is cut off. */
 const MITER_LIMIT = 4;
 
@@ -49,8 +49,8 @@ const MITER_LIMIT = 4;
  */
 export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
   const cos = dot(a.ahead, b.ahead);
-  const onOneLine = Math.abs(cross(a.ahead, b.ahead)) < STRAIGHT;
-  if (onOneLine && cos < 0) return { first: a.chain, path: [], second: b.chain };
+  const parted = Math.abs(cross(a.ahead, b.ahead)) * Math.max(a.width, b.width, 1);
+  if (parted < STRAIGHT && cos < 0) return { first: a.chain, path: [], second: b.chain };
   if (dot(a.outward, b.ahead) < 0) return inward(a, b);
   if (shape === 'fold') return mitered(a, b, FAR) ?? blunt(a, b);
   if (shape === 'mirrored') return mirrored(a, b) ?? blunt(a, b);

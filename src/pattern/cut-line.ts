@@ -9,9 +9,10 @@ import { isHem, isPressedOpen } from './allowance';
 import type { Arm, CornerShape } from './corner-join';
 import { joinAt } from './corner-join';
 import type { Strip } from './strip';
+import { outerEdge } from './strip';
 
 /** mm. A gap this small between two ends is closed by moving one of them. */
-const CLOSED = 1e-3;
+const CLOSED = 0.02;
 
 export interface CutLine {
   /** Closed, clockwise on paper. */
@@ -26,7 +27,7 @@ const STYLES = ['squared', 'mitered', 'stepped'] as const;
 /** The cut line round the strips of a piece. `cornerStyle` is 0, 1 or 2; see `corner_style`. */
 export function cutLine(strips: readonly Strip[], cornerStyle: number): CutLine {
   const style = STYLES[cornerStyle] ?? 'squared';
-  const chains = strips.map(({ parallel }) => parallel);
+  const chains = strips.map(outerEdge);
   const paths: (readonly Point[])[] = strips.map(() => []);
   const corners = new Map<string, Point>();
   strips.forEach((before, i) => {

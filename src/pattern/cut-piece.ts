@@ -11,6 +11,8 @@ export interface Notch {
   readonly net: Point;
   /** Where it begins on the cut line. */
   readonly cut: Point;
+  /** Unit vector from the cut line into the piece. */
+  readonly inward: Point;
   /** Single on the front, double on the back. */
   readonly marks: 1 | 2;
 }

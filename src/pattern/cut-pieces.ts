@@ -23,6 +23,23 @@ export function cutPieces(
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
 ): readonly CutPiece[] {
+  const known = KNOWN.get(pieces);
+  if (known?.parameters === parameters) return known.cut;
+  const cut = cutAnew(pieces, parameters);
+  KNOWN.set(pieces, { parameters, cut });
+  return cut;
+}
+
+/** Drawings, sheets and lays ask for the same pieces; they are values, so once is enough. */
+const KNOWN = new WeakMap<
+  readonly Piece[],
+  { readonly parameters: ReadonlyMap<string, number>; readonly cut: readonly CutPiece[] }
+>();
+
+function cutAnew(
+  pieces: readonly Piece[],
+  parameters: ReadonlyMap<string, number>,
+): readonly CutPiece[] {
   return pieces.map((piece, i) => {
     const { outline, darts, part } = piece.plan;
     const strips = stripsOf(piece, parameters);
@@ -63,5 +80,5 @@ function notch(
     (best, p) => (best === undefined || distance(p, at) < distance(best, at) ? p : best),
     undefined,
   );
-  return { name, net: at, cut: nearest ?? at, marks };
+  return { name, net: at, cut: nearest ?? at, inward: scale(outward, -1), marks };
 }

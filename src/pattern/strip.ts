@@ -1,4 +1,4 @@
-/** The strips of allowance along the edges of a piece, before they are joined at its corners. */
+/** The sewing line of a piece stretch by stretch, each with the allowance outside it. */
 import { parallelCurve } from '../geometry/parallel';
 import type { Point } from '../geometry/point';
 import { add, distance, quarterTurn, scale, unit } from '../geometry/point';
@@ -20,8 +20,6 @@ export interface Strip {
   readonly start: string;
   readonly end: string;
   readonly net: Segment;
-  /** The parallel of `net` to its left, which is outside, end to end. */
-  readonly parallel: readonly Segment[];
 }
 
 /**
@@ -43,7 +41,6 @@ export function stripsOf(piece: Piece, parameters: ReadonlyMap<string, number>):
         start,
         end,
         net,
-        parallel: outside(net, width),
       }));
   });
 }
@@ -77,7 +74,8 @@ function hasLength(segment: Segment): boolean {
   return segment.kind === 'cubic' && distance(segment.from, segment.leave) > SAME_PLACE;
 }
 
-function outside(net: Segment, width: number): readonly Segment[] {
+/** The parallel of a strip's sewing line to its left, which is outside, end to end. */
+export function outerEdge({ net, width }: Strip): readonly Segment[] {
   if (width === 0) return [net];
   if (net.kind === 'cubic') return parallelCurve(net, -width);
   const out = scale(quarterTurn(unit(segmentTangent(net, 0))), -width);

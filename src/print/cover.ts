@@ -1,10 +1,12 @@
 /** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
 import { point } from '../geometry/point';
+import type { LinesShown } from '../render/lines-shown';
+import { linesNote } from '../render/lines-shown';
 import type { Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { heightOf, placedAt } from '../render/sketch';
 import { text } from '../render/type';
-import { NET_LINES, sizesShown } from '../render/wording';
+import { sizesShown } from '../render/wording';
 import type { Paragraph } from './paragraphs';
 import { paragraphs } from './paragraphs';
 import type { PlanePart } from './plane';
@@ -26,6 +28,7 @@ const BETWEEN = 10;
 export function cover(
   title: string,
   sizes: readonly SheetSize[],
+  lines: LinesShown,
   tables: readonly SizeTable[],
 ): PlanePart {
   const [metric, inch] = TEST_SIDES;
@@ -49,7 +52,7 @@ export function cover(
   ];
   const cautions: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
-    ...[NET_LINES, ...CAUTIONS].map((words) => ({ words, size: BODY })),
+    ...[linesNote(lines), ...CAUTIONS].map((words) => ({ words, size: BODY })),
   ];
   const said = paragraphs(cautions, 0, HEAD + inch.side + BETWEEN, WIDTH);
   shapes.push(said.group);

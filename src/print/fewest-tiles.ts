@@ -7,7 +7,7 @@
 import { boxesOverlap, grownBox } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Laid, MappedPart, TileSize } from './laid-part';
-import { laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
+import { closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
 import type { Arrangement, PlanePart } from './plane';
 import { zeroAt } from './plane';
 import { GAP, TABLE, onStrip } from './side-by-side';
@@ -40,7 +40,7 @@ export function onFewestTiles(
     }),
   ];
   const best = starts
-    .map((start) => improved(start, places, tile))
+    .map((start) => closedUp(improved(start, places, tile), tile))
     .reduce((a, b) => (scoreOf(b) < scoreOf(a) ? b : a));
   const zeros = mapped.map((part) => {
     const { left, top } = best.find((laid) => laid.mapped === part)?.box ?? part.part.box;
@@ -49,9 +49,10 @@ export function onFewestTiles(
   return { parts, zeros, tiles: tileCount(best) };
 }
 
-/** Fewer tiles first; of as many the arrangement that is shorter on the floor. */
+/** Fewer tiles first; then fewer seams through pieces; then what is shorter on the floor. */
 function scoreOf(laid: readonly Laid[]): number {
-  return tileCount(laid) * 1e6 + Math.max(...laid.map(({ box }) => box.bottom));
+  const touched = laid.reduce((sum, { tiles }) => sum + tiles.length, 0);
+  return tileCount(laid) * 1e9 + touched * 1e5 + Math.max(...laid.map(({ box }) => box.bottom));
 }
 
 const ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
@@ -124,7 +125,7 @@ function improved(start: readonly Laid[], places: Places, tile: TileSize): reado
       const others = next.filter((laid) => laid.mapped !== mapped);
       next = [...others, lay(mapped, places.get(mapped) ?? [], others, tile)];
     }
-    if (tileCount(next) >= tileCount(best)) break;
+    if (scoreOf(next) >= scoreOf(best)) break;
     best = next;
   }
   return best;

@@ -1,11 +1,13 @@
 /** The first page: test squares, how to print and join, the map of the sheets, sizes, cautions. */
 import { point } from '../geometry/point';
+import type { LinesShown } from '../render/lines-shown';
+import { linesNote } from '../render/lines-shown';
 import type { Group, Scene, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { INK } from '../render/size-style';
 import { text } from '../render/type';
-import { NET_LINES, sizesShown } from '../render/wording';
+import { sizesShown } from '../render/wording';
 import { fitted } from './fitted';
 import type { SheetPaper } from './paper';
 import { paperTitle } from './paper';
@@ -33,13 +35,14 @@ export interface FrontPage {
   readonly paper: SheetPaper;
   readonly options: PrintOptions;
   readonly sizes: readonly SheetSize[];
+  readonly lines: LinesShown;
   /** Sheets that the plain grid would take. */
   readonly plain: number;
 }
 
 export function frontPage(
   plane: TiledPlane,
-  { paper, options: { margin, join }, sizes, plain }: FrontPage,
+  { paper, options: { margin, join }, sizes, lines, plain }: FrontPage,
 ): Scene {
   const labels = sizes.map(({ label }) => label);
   const width = paper.width - 2 * margin;
@@ -64,7 +67,7 @@ export function frontPage(
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
     place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
     place(
-      testSquare(inch, told('2. Join', JOIN_HOW[join], NET_LINES)),
+      testSquare(inch, told('2. Join', JOIN_HOW[join], linesNote(lines))),
       0,
       HEAD + metric.side + BETWEEN,
     ),

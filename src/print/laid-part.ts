@@ -79,6 +79,21 @@ export function shifted(laid: Laid, columns: number, rows: number, tile: TileSiz
   };
 }
 
+/** The parts closed up where a whole row or column of tiles is blank. */
+export function closedUp(laid: readonly Laid[], tile: TileSize): readonly Laid[] {
+  const columnOf = (number: number): number => number % COLUMNS;
+  const rowOf = (number: number): number => Math.floor(number / COLUMNS);
+  // A part prints on every row and column that it reaches, so it moves as one.
+  const blanksBefore = (part: Laid, lineOf: (number: number) => number): number => {
+    const first = Math.min(...part.tiles.map(lineOf));
+    const used = new Set(laid.flatMap(({ tiles }) => tiles.map(lineOf)));
+    return first - [...used].filter((line) => line < first).length;
+  };
+  return laid.map((part) =>
+    shifted(part, -blanksBefore(part, columnOf), -blanksBefore(part, rowOf), tile),
+  );
+}
+
 /** How many tiles several parts print on together. */
 export function tileCount(laid: readonly Laid[]): number {
   return new Set(laid.flatMap(({ tiles }) => tiles)).size;

@@ -1,5 +1,6 @@
 /** The printed pattern of a graded result: a PDF file for each paper. */
 import type { GradeResult } from '../pipeline';
+import { linesShown } from '../render/nest-drawing';
 import type { PdfLayer } from '../render/pdf-layers';
 import type { PdfPage } from '../render/pdf';
 import type { BinaryFile } from '../result-files';
@@ -73,6 +74,7 @@ export function printed(
   const drawing = drawingOf(result);
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
+  const lines = linesShown(drawing);
   const pieces = pieceParts(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,
@@ -80,23 +82,23 @@ export function printed(
   const tables = [...printTables(result), ...more];
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
-    const shapes = planeShapes(compact([...pieces, cover(title, sizes, [])]), sizes);
+    const shapes = planeShapes(compact([...pieces, cover(title, sizes, lines, [])]), sizes);
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
     const grid: PdfLayer = { name: GRID_LAYER, locked: false };
     return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
-    const parts = [...pieces, cover(title, sizes, tables)];
+    const parts = [...pieces, cover(title, sizes, lines, tables)];
     const page = rollPage(title, parts, sizes, paper, options.margin);
     return { title, pages: [page], layers, summary: measured(page) };
   }
   const isLarge = paper.width >= LARGE;
-  const parts = isLarge ? [...pieces, cover(title, sizes, tables)] : pieces;
+  const parts = isLarge ? [...pieces, cover(title, sizes, lines, tables)] : pieces;
   const { plane, plain } = tiled(title, parts, sizes, paper, options);
   const front = isLarge
     ? []
     : [
-        frontPage(plane, { paper, options, sizes, plain }),
+        frontPage(plane, { paper, options, sizes, lines, plain }),
         ...tablePages(plane, tables, paper, options.margin, 1),
       ];
   const marks: PdfLayer = { name: SHEET_MARKS, locked: true };

@@ -21,7 +21,7 @@ export function onTable(parts: readonly PlanePart[]): Arrangement {
 }
 
 /** mm. Widths that a picture may have. */
-const PICTURE_WIDTHS = [900, 1000, 1100, 1200, 1300, 1400, 1500, 1600];
+const PICTURE_WIDTHS = Array.from({ length: 16 }, (_, i) => 900 + 100 * i);
 
 /** Parts side by side in the picture that takes least room. */
 export function compact(parts: readonly PlanePart[]): Arrangement {

@@ -29,7 +29,7 @@ const UNITS = 8;
 const LEAST_COLUMN = 12;
 const MOST_COLUMN = 20;
 /** Lines of a block at most: with its heading it fits on the smallest paper. */
-const MOST_LINES = 44;
+const MOST_LINES = 50;
 const RULE: Stroke = { color: SOFT_INK, width: 0.25 };
 
 /** Blocks `width` mm wide at most; a wide or long table becomes several. */

@@ -9,12 +9,15 @@ import { polyline, rectangle } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
-import { CAP_MIDDLE, text, textWidth } from '../render/type';
+import { CAP_MIDDLE, text } from '../render/type';
+import { fitted } from './fitted';
 import { sizeLayer } from './plane';
 import type { TiledPlane } from './tile-page';
 
 const OUTLINE = { color: '#9aa6b4', width: 0.35 };
 const TILE = { color: SOFT_INK, width: 0.25 };
+/** What of a piece is drawn on the map. */
+const OUTLINES: ReadonlySet<string> = new Set(['outline', 'cut-line']);
 /** Type size of the names, mm, at most. */
 const NAME = 4;
 
@@ -28,7 +31,11 @@ export function tileMap(
   const all: Box = joinBoxes(tiles.map(({ box }) => box));
   const scale = Math.min(width / (all.right - all.left), height / (all.bottom - all.top));
   const small = ({ x, y }: Point): Point => point((x - all.left) * scale, (y - all.top) * scale);
-  const outlines = closedPaths(
+  const size = Math.min(
+    NAME,
+    ...tiles.map(({ name, box }) => fitted(name, NAME, 0.7 * (box.right - box.left) * scale)),
+  );
+  const outlines = outlinePaths(
     shapes.filter(({ layer }) => layer === sizeLayer(largest)),
     point(0, 0),
   );
@@ -42,7 +49,6 @@ export function tileMap(
     ),
     ...tiles.flatMap(({ name, box }): Shape[] => {
       const [a, b] = [small(point(box.left, box.top)), small(point(box.right, box.bottom))];
-      const size = Math.min(NAME, ((b.x - a.x) * 0.7) / textWidth(name, 1));
       const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2 + CAP_MIDDLE * size);
       return [
         rectangle('map-tile', { left: a.x, top: a.y, right: b.x, bottom: b.y }, TILE),
@@ -57,14 +63,12 @@ interface PlacedPath {
   readonly zero: Point;
 }
 
-function closedPaths(shapes: readonly Shape[], zero: Point): readonly PlacedPath[] {
+function outlinePaths(shapes: readonly Shape[], zero: Point): readonly PlacedPath[] {
   return shapes.flatMap((shape): readonly PlacedPath[] => {
     if (shape.kind === 'group') {
-      return closedPaths(shape.children, moved(zero, shape.offset ?? point(0, 0)));
+      return outlinePaths(shape.children, moved(zero, shape.offset ?? point(0, 0)));
     }
-    return shape.kind === 'path' && shape.closed && shape.stroke !== undefined
-      ? [{ shape, zero }]
-      : [];
+    return shape.kind === 'path' && OUTLINES.has(shape.part) ? [{ shape, zero }] : [];
   });
 }
 

@@ -27,18 +27,15 @@ export interface Panel {
 export function panel(
   nested: NestedPiece,
   caption: Line,
-  {
-    display,
-    stackPoint,
-    labelType = LADDER_TYPE,
-  }: Pick<NestDrawing, 'display' | 'stackPoint' | 'labelType'>,
+  drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint' | 'labelType'>,
 ): Panel {
-  const words = pieceWords(nested, caption, display);
+  const { stackPoint, labelType = LADDER_TYPE } = drawing;
+  const words = pieceWords(nested, caption, drawing);
   const ladders = laddersOf(nested, labelType);
   return {
     name: nested.reference.plan.name,
-    sizes: nested.sizes.map(({ piece, style }, i) => [
-      ...pieceLines(piece, style),
+    sizes: nested.sizes.map((size, i) => [
+      ...pieceLines(size, nested.lines),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
     ]),
     common: [...stackMark(nested, stackPoint), ...words.shapes],
@@ -57,10 +54,12 @@ function laddersOf(nested: NestedPiece, type: number): readonly Ladder[] {
   if (nested.sizes.length < 2) return [];
   const ladders: Ladder[] = [];
   for (const corner of ladderCorners(nested)) {
-    const rungs = nested.sizes.map(({ label, style, piece }) => ({
+    const rungs = nested.sizes.map(({ label, style, piece, cut }) => ({
       label,
       style,
-      at: pointOf(piece, corner.name),
+      at:
+        (nested.lines === 'net' ? undefined : cut?.corners.get(corner.name)) ??
+        pointOf(piece, corner.name),
     }));
     const next = ladder(rungs, corner, nested.box, type);
     if (!ladders.some(({ box }) => boxesOverlap(box, next.box))) ladders.push(next);

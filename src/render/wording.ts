@@ -3,7 +3,6 @@ import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { NestDrawing } from './nest-drawing';
 
-export const NET_LINES = 'Net lines: seam allowances are not included, except the zip allowance.';
 export const TOILE = 'Sew a toile before cutting cloth.';
 
 /** A name of the engine in the capitals of a pattern sheet: `center_front` is CENTER FRONT. */

@@ -22,13 +22,19 @@ const DPI = 100;
 const DOT = 25.4 / DPI;
 /** A dot this dark is part of a line; a line that passes near a dot leaves at least a shade. */
 const LINE = 110;
-const SHADE = 225;
+const SHADE = 245;
 
-/** Fonts are a reader's own, so only lines can be compared dot by dot. */
+/**
+ * Fonts are a reader's own, and so is how a curve's length is measured, by which dashes drift over
+ * a long outline. Only unbroken lines can be compared dot by dot.
+ */
 function linesOf(shapes: readonly Shape[]): readonly Shape[] {
   return shapes.flatMap((shape): readonly Shape[] => {
     if (shape.kind === 'text') return [];
-    return shape.kind === 'path' ? [shape] : [{ ...shape, children: linesOf(shape.children) }];
+    if (shape.kind === 'group') return [{ ...shape, children: linesOf(shape.children) }];
+    if (shape.stroke === undefined) return [shape];
+    const { color, width } = shape.stroke;
+    return [{ ...shape, stroke: { color, width } }];
   });
 }
 

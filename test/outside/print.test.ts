@@ -112,7 +112,7 @@ describeOutside('printed files read from outside', async () => {
     const roll = run('pdftotext', pathOf('print-roll.pdf'), '-');
     expect(roll.match(/^FRONT$/gm)).toHaveLength(1);
     expect(roll.match(/^BACK LINING$/gm)).toHaveLength(1);
-    expect(roll.match(/Quill skirt/g)).toHaveLength(1);
+    expect(roll.match(/^Cautions$/gm)).toHaveLength(1);
   });
 
   it('a reader shows the sizes that are switched on, and no other', async () => {

@@ -5,7 +5,7 @@ import { segmentAt } from '../../src/geometry/segment';
 import type { Segment } from '../../src/geometry/segment';
 import { allowanceAlong } from '../../src/pattern/allowance';
 import type { CutPiece, GradedSize } from '../../src/index';
-import { cutFiles, cutPieces, gradeChart, measureOf } from '../../src/index';
+import { cutPieces, gradeChart, measureOf } from '../../src/index';
 import { edgeSegments } from '../../src/pattern/piece';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
@@ -136,21 +136,5 @@ describe('allowances', () => {
       (hole?.y ?? NaN) - (tip?.y ?? NaN),
     );
     expect(apart).toBeCloseTo(15, 1);
-  });
-
-  test('are drawn in a file a size, the same bytes each time', () => {
-    const result = gradeChart({
-      chart: DEMO,
-      base: '12',
-      style: 'shared-pencil',
-      sizes: ['6', '12'],
-    });
-    const files = cutFiles(result);
-    expect(files.map(({ name }) => name)).toEqual(['cut-6.svg', 'cut-12.svg']);
-    expect(files).toEqual(cutFiles(result));
-    const text = files[1]?.text ?? '';
-    for (const word of ['FRONT', 'BACK', 'WAISTBAND', 'Size 12', 'side 0.625 in'])
-      expect(text).toContain(word);
-    expect(text.match(/data-part="cut-line"/g)).toHaveLength(5);
   });
 });
