@@ -35,7 +35,7 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
       text: svg(sizeSheet(drawing, labels[i] ?? '')),
     })),
     { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
-    { name: 'grade-rules.csv', text: gradeRulesTable(range, shown, display) },
+    { name: 'grade-rules.csv', text: gradeRulesTable(range, range.ruleFormulas, shown, display) },
     { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
     { name: 'findings.csv', text: findingsTable(findings, display) },
   ];
@@ -65,7 +65,7 @@ function titleOf({ chart, style }: GradeResult): string {
 }
 
 /** Labels without the characters that file systems refuse, numbered where two become alike. */
-function fileLabels(labels: readonly string[]): readonly string[] {
+export function fileLabels(labels: readonly string[]): readonly string[] {
   const taken = new Set<string>();
   return labels.map((label) => {
     const safe = label.replace(/[^\p{L}\p{N}._+-]+/gu, '_');

@@ -70,3 +70,9 @@ export const LAY_FLATNESS = 0.5;
 export const PARALLEL = 0.01;
 /** mm. A cut line may be this much nearer to its net line than the allowance. */
 export const ALLOWANCE_KEPT = 0.05;
+
+/** mm. Points on a curve are this dense that a spline through them is the curve; half of what an
+ * exchanged pattern may differ by. */
+export const CURVE_POINTS = 0.004;
+/** mm. An exchanged pattern comes back within this, a tenth of a pencil line's width. */
+export const EXCHANGED = 0.01;

@@ -1,4 +1,5 @@
 /** `skirtgrade grade`: the main job, from a chart file to a folder of results. */
+import { skirtDxf } from '../dxf-files';
 import { gradeChart } from '../pipeline';
 import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
@@ -8,10 +9,14 @@ import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
+import type { SpecOptions } from './spec-request';
+import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
-  Partial<PrintRequest> & {
+  Partial<PrintRequest> &
+  SpecOptions & {
+    readonly dxf?: boolean;
     /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
     readonly fabric?: boolean;
   };
@@ -22,7 +27,8 @@ export async function gradeCommand(
   options: GradeCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const result = gradeChart(gradeRequest(file, options, io));
+  const graded = gradeChart(gradeRequest(file, options, io));
+  const [result, spec] = withSpec(graded, graded.range, options, io);
   const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
@@ -34,7 +40,13 @@ export async function gradeCommand(
     const { printResult } = await import('../print/print-result');
     printed = await printResult(result, { ...options, paper });
   }
-  const files = [...resultFiles(result), ...cloth, ...printed];
+  const files = [
+    ...resultFiles(result),
+    ...spec,
+    ...(options.dxf ? skirtDxf(result) : []),
+    ...cloth,
+    ...printed,
+  ];
   const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;

@@ -8,6 +8,8 @@ import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
 import type { ExitCode, Io } from './io';
+import { refuseMixedOptions } from './mixed-options';
+import type { PatternCommandOptions } from './pattern-command';
 import type { PrintCommandOptions } from './print-command';
 
 const EXIT_CODES = `
@@ -32,13 +34,10 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       'a4, a3, a2, a1, a0, letter, tabloid, roll=<width> or projector',
     ).argParser(list);
   /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
-  const grading = (command: Command, paper: Option): Command =>
+  const grading = (command: Command, paper: Option, chart: string): Command =>
     command
-      .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
-      .requiredOption(
-        '--base <size>',
-        'the size that is drafted first and that all rules start from',
-      )
+      .argument(chart, 'body measurements, one measurement or one size a row')
+      .option('--base <size>', 'the size that is drafted first and that all rules start from')
       .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
       .addOption(
         repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
@@ -69,16 +68,31 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       )
       .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
-  grading(program.command('grade'), paperOption())
+  grading(program.command('grade'), paperOption(), '[chart.csv]')
     .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
+    .option('--dxf', 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size')
+    .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
+    .option('--measures <list.csv>', 'points of measure of your own for the spec')
+    .option('--measured <sample.csv>', 'hold a measured sample against the spec')
+    .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
+    .option('--rules <rules.csv>', 'its rule sheet')
+    .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
+    .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
     .description('draft, grade, measure and check every size of a chart, and write the results')
-    .action(async (chart: string, options: GradeCommandOptions) => {
+    .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
+      refuseMixedOptions(command, chart);
+      if (options.pattern !== undefined) {
+        const { patternCommand } = await import('./pattern-command');
+        exitCode = patternCommand({ ...options, pattern: options.pattern }, io);
+        return;
+      }
       const { gradeCommand } = await import('./grade-command');
-      exitCode = await gradeCommand(chart, options, io);
+      exitCode = await gradeCommand(...drafted(chart, options, command), io);
     });
-  grading(program.command('print'), paperOption().default(['a4'], 'a4'))
+  grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
-    .action(async (chart: string, options: PrintCommandOptions) => {
+    .action(async (file: string, given: PrintCommandOptions, command: Command) => {
+      const [chart, options] = drafted(file, given, command);
       const { printCommand } = await import('./print-command');
       exitCode = await printCommand(chart, options, io);
     });
@@ -127,6 +141,23 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     io.error(`skirtgrade: ${error.message}\n`);
     return 2;
   }
+}
+
+/** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
+type GradingOptions = Omit<GradeCommandOptions, 'base'> &
+  Partial<PatternCommandOptions> & { readonly base?: string };
+
+/** The chart and the base that drafting cannot do without; their lack is told as for any option. */
+function drafted<Options extends { readonly base?: string }>(
+  chart: string | undefined,
+  options: Options,
+  command: Command,
+): [string, Options & { readonly base: string }] {
+  const { base } = options;
+  if (chart === undefined) return command.error("error: missing required argument 'chart.csv'");
+  if (base === undefined)
+    return command.error("error: required option '--base <size>' not specified");
+  return [chart, { ...options, base }];
 }
 
 /** An option that collects its values; without any it is an empty list. */

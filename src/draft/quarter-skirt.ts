@@ -6,6 +6,7 @@
  * edge, the rest of the hip-waist difference taken out in one curve at the side.
  */
 import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
+import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { panelCutting } from './panel-cutting';
 import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
 
@@ -106,6 +107,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
   },
   ...ALLOWANCE_PARAMETERS,
+  ...TOLERANCE_PARAMETERS,
 ];
 
 /**

@@ -7,6 +7,7 @@ import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
 import type { MarkedLine, Piece } from '../pattern/piece';
 import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
 import { cutMarks } from './cut-marks';
+import { givenMarks } from './given-marks';
 import type { LinesShown } from './lines-shown';
 import type { SizedPiece } from './nested-piece';
 import type { PathShape, Stroke } from './scene';
@@ -27,6 +28,8 @@ const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   'fold-line': { width: 0.4, dash: [12, 3] },
   tuck: { width: 0.4, dash: [4, 2] },
   'left-back-edge': { width: 0.4, dash: [7, 2] },
+  'internal-line': { width: 0.4, dash: [4, 2] },
+  grainline: { width: 0.4, dash: [20, 2, 2, 2] },
 };
 
 /**
@@ -45,7 +48,10 @@ export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathS
       width: MARKS[mark.name].width + (style.base ? 0.1 : 0),
     }),
   );
-  if (cut === undefined || lines === 'net') return [...marks, ...strong('outline', net, style)];
+  if (cut === undefined || lines === 'net') {
+    const given = givenMarks(piece, { color, width: style.outline.width });
+    return [...marks, ...strong('outline', net, style), ...given];
+  }
   const { sewing } = style;
   return [
     ...marks,

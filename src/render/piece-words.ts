@@ -41,9 +41,12 @@ export function pieceWords(
   const name = room.put(names, isBand ? at(0.5, 1 - level) : at(0.5, 0.47));
   const details = detailBlocks(nested, drawing);
   const told = room.put(details, isBand ? at(0.3, level) : at(0.5, 0.64));
-  const grain = isBand
-    ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
-    : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
+  const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
+  const grain = hasGrain
+    ? undefined
+    : isBand
+      ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
+      : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {

@@ -48,7 +48,7 @@ export function sheet(
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes([linesNote(linesShown(drawing)), TOILE], width);
+  const small = notes(drawing.notes ?? [linesNote(linesShown(drawing)), TOILE], width);
 
   const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = pieces.bottom + BETWEEN;

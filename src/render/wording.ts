@@ -39,7 +39,10 @@ export function sheetFacts({
 }: NestDrawing): readonly (readonly [name: string, value: string])[] {
   return [
     ['Base size', baseSize],
-    ['Stack point', `${stackPoint.replace(/_/g, ' ')}, ringed`],
+    [
+      'Stack point',
+      stackPoint === '' ? 'zero of each piece' : `${stackPoint.replace(/_/g, ' ')}, ringed`,
+    ],
     ['Unit', UNITS[display.unit]],
     ['Scale', 'true size, 1:1'],
   ];

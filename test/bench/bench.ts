@@ -19,6 +19,7 @@ import { readPaper } from '../../src/print/paper';
 import { printFiles, printed } from '../../src/print/print-files';
 import { readPrintOptions } from '../../src/print/print-options';
 import { barePages, writeBare } from './bare-pages';
+import { sampleRoom } from './sample-room';
 import { straightSkirt } from './straight-skirt';
 
 /** The quarter method decides nothing by the range. */
@@ -134,3 +135,4 @@ async function printing(): Promise<void> {
 processes();
 drafting();
 await printing();
+await sampleRoom(compare);

@@ -4,6 +4,7 @@
  */
 import { pieceNamed, seamLength } from '../../pattern/piece';
 import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
+import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
 import type { Panel, PanelShape } from './panel';
 import { panelPiece } from './panel';
@@ -67,6 +68,7 @@ export const SHAPED_SKIRT: Block = {
     ...VENT_PARAMETERS,
     ...PIECE_PARAMETERS,
     ...ALLOWANCE_PARAMETERS,
+    ...TOLERANCE_PARAMETERS,
   ],
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
