@@ -1,4 +1,5 @@
 /** Cut lines beside those of a general library for offset polygons, in every size of every style. */
+import { cutPieces } from '../../src/pattern/cut-pieces';
 import { EndType, JoinType, inflatePathsD } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
@@ -33,8 +34,8 @@ describe.each(STYLES)('cut lines of %s', (style, more) => {
   it.each(CHARTS)('are parallel to the sewing lines in every size, base $base', (input) => {
     const set = { ...ALL_ONE, ...more, corner_style: '1' };
     const { range } = gradeChart({ ...input, style, set });
-    for (const { label, cutPieces } of range.sizes) {
-      for (const { piece, cut, fold } of cutPieces) {
+    for (const { label, pieces, parameters } of range.sizes) {
+      for (const { piece, cut, fold } of cutPieces(pieces, parameters)) {
         const where = `${label} ${piece.plan.name}`;
         const half = sewingPolygon(piece);
         const sewn = fold === undefined ? half : unfolded(half);
