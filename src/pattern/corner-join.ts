@@ -1,7 +1,7 @@
 /** How two strips of allowance meet at a corner. */
 import { crossings } from '../geometry/crossings';
 import type { Point } from '../geometry/point';
-import { add, cross, distance, dot, scale, subtract } from '../geometry/point';
+import { add, between, cross, distance, dot, scale, subtract } from '../geometry/point';
 import type { Line, Segment } from '../geometry/segment';
 import { segmentPart } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
@@ -39,6 +39,8 @@ export interface Join {
 
 /** mm. Cut lines that a turn parts by less run on as one, and a cut that small cannot be found. */
 const STRAIGHT = 0.01;
+/** mm. Ends of cut lines that overlap by less are joined in their middle. */
+const SLIGHT = 0.5;
 /** Widths from the corner beyond which a miter is cut off. */
 const MITER_LIMIT = 4;
 
@@ -68,6 +70,10 @@ const FAR = 1000;
 function inward(a: Arm, b: Arm): Join {
   const met = meet(a.chain, b.chain, a.corner);
   if (met !== undefined) return { first: met.first, path: [], second: met.second };
+  // A turn so slight that the crossing is lost between two ends that all but touch.
+  const [one, other] = [a.chain.at(-1)?.to, b.chain.at(-1)?.to];
+  if (one !== undefined && other !== undefined && distance(one, other) < SLIGHT)
+    return { first: a.chain, path: [between(one, other, 0.5)], second: b.chain };
   return { first: a.chain, path: [a.corner], second: b.chain };
 }
 
