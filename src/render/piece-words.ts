@@ -6,6 +6,8 @@ import { add, between, point } from '../geometry/point';
 import { grainlines } from './arrows';
 import { centerLines } from './center-line';
 import { roomIn } from './room';
+import { shapeBox } from './shape-box';
+import { stackMark } from './stack-mark';
 import type { NestedPiece } from './nested-piece';
 import type { NestDrawing } from './nest-drawing';
 import { detailBlocks, nameBlocks } from './piece-label';
@@ -22,10 +24,11 @@ const WORDS = 8;
 export function pieceWords(
   nested: NestedPiece,
   sizes: Line,
-  drawing: Pick<NestDrawing, 'title' | 'display'>,
+  drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
 ): Sketch {
   const { plan } = nested.reference;
   const room = roomIn(nested);
+  for (const ring of stackMark(nested, drawing.stackPoint)) room.reserve(shapeBox(ring));
   const home = commonBox(nested);
   const width = home.right - home.left;
   const height = home.bottom - home.top;
