@@ -1,89 +1,99 @@
 /** A graded pattern as DXF files: for exchange after ASTM D6673, and plainly nested. */
 import type { ExchangePiece } from './dxf/exchange-piece';
 import { exchangePiece } from './dxf/exchange-piece';
-import type { GradedPoint } from './dxf/graded-line';
-import { gradedLine } from './dxf/graded-line';
 import { writeRuleTable } from './dxf/rule-table';
 import { ruleNumbers, writeD6673 } from './dxf/write-d6673';
+import type { NestLines } from './dxf/write-nest';
 import { writeNest } from './dxf/write-nest';
+import { point } from './geometry/point';
+import type { SeamPair } from './given/pattern';
 import type { PatternResult } from './grade-pattern';
-import type { GradedPattern, GradedSize } from './grade/graded-range';
-import type { CutPiece } from './pattern/cut-piece';
+import type { GradedPattern, GradedSize, SizedPieces } from './grade/graded-range';
 import { cutPieces } from './pattern/cut-pieces';
+import type { Part, Piece, PiecePlan } from './pattern/piece';
 import type { GradeResult } from './pipeline';
 import type { ResultFile } from './result-files';
 import { drawingOf } from './result-files';
+import { wayOf } from './sewn/walk-pair';
 
-/** The DXF files of a given pattern. */
-export function patternDxf({ title, pattern, range, shown }: PatternResult): readonly ResultFile[] {
-  const pieces = pattern.pieces.map(({ splines, base: { plan } }, p) => {
+/** The DXF files of a given pattern; `lines` are those of the nest. */
+export function patternDxf(result: PatternResult): readonly ResultFile[] {
+  const { title, pattern, range, shown, seams, lines } = result;
+  const { base } = range.rules;
+  const pieces = pattern.pieces.map(({ splines, ruleX, base: { plan } }, p) => {
     const inner = splines.flatMap(({ points }) => points.slice(1, -1));
     const smooth = new Set([
       ...inner.map((i) => plan.pointNames[i] ?? ''),
       ...(plan.notches ?? []),
     ]);
-    return exchangePiece(pieceOf(range, p), range.rules.base, smooth);
+    const sizes = pieceOf(range, p);
+    const cut = range.sizes.flatMap(({ cutPieces: own }) => own?.[p] ?? []);
+    return exchangePiece({ sizes, cut, base, smooth, ruleX });
   });
-  return dxfFiles(title, range, pieces, shown);
+  const pairs = seams.map(({ pair, way }) => ({ ...pair, way }));
+  return dxfFiles(title, range, pieces, pairs, shown, lines);
 }
 
-/**
- * The DXF files of a drafted skirt: the cut line as the boundary and the net line as the sew line.
- * A piece whose cut line has more corners in one size than in another has its net line as boundary.
- */
+/** The DXF files of a drafted skirt; `lines` of the result are those of the nest. */
 export function skirtDxf(result: GradeResult): readonly ResultFile[] {
-  const { range, shown } = result;
+  const { range, lines } = result;
   const cut = range.sizes.map(({ pieces, parameters }: GradedSize) =>
     cutPieces(pieces, parameters),
   );
-  const { base } = range.rules;
-  const pieces = range.plans.map((_, p) => {
-    const net = exchangePiece(pieceOf(range, p), base, new Set());
-    const own = cut.flatMap((size) => size[p] ?? []);
-    return withCutLine(net, own, base);
+  const pieces = range.plans.map((_, p) =>
+    exchangePiece({
+      sizes: pieceOf(range, p),
+      cut: cut.flatMap((size) => size[p] ?? []),
+      base: range.rules.base,
+      smooth: new Set(),
+      ruleX: point(1, 0),
+    }),
+  );
+  const { title, sizes } = drawingOf(result);
+  const seams = skirtSeams(range.sizes[range.rules.base]?.pieces ?? []);
+  return dxfFiles(title, range, pieces, seams, sizes, lines);
+}
+
+/** The seams of a skirt that can be walked: its sides, and its waist along a facing. */
+function skirtSeams(pieces: readonly Piece[]): readonly SeamPair[] {
+  const plans = pieces.map(({ plan }) => plan);
+  const sided = (part: Part) =>
+    plans.filter((plan) => plan.part === part && plan.outline.some(({ seam }) => seam === 'side'));
+  const pair = (a: PiecePlan, b: PiecePlan, edge: string): SeamPair => {
+    const sides = [
+      { edges: [{ piece: a.name, edge }] },
+      { edges: [{ piece: b.name, edge }] },
+    ] as const;
+    const found: SeamPair = { name: edge, sides, ease: 0, way: undefined };
+    return { ...found, way: wayOf(pieces, found) };
+  };
+  const sides = (['panel', 'facing', 'lining'] as const).flatMap((part) => {
+    const [front, back, ...more] = sided(part);
+    return front && back && more.length === 0 ? [pair(front, back, 'side')] : [];
   });
-  return dxfFiles(drawingOf(result).title, range, pieces, shown);
+  const waists = sided('facing').flatMap((facing) => {
+    const panel = sided('panel').find(({ name }) => facing.name.startsWith(name));
+    return panel === undefined ? [] : [pair(panel, facing, 'waist')];
+  });
+  return [...sides, ...waists];
 }
 
 function pieceOf({ sizes }: GradedPattern, p: number) {
   return sizes.flatMap(({ pieces }) => pieces[p] ?? []);
 }
 
-function withCutLine(net: ExchangePiece, sizes: readonly CutPiece[], base: number): ExchangePiece {
-  const model = sizes[base];
-  const line = gradedLine(
-    sizes.map(({ cut }) => cut),
-    base,
-  );
-  if (model === undefined) return net;
-  const spots = (of: (piece: CutPiece) => readonly GradedPoint['at'][number][]) =>
-    of(model).flatMap((_, i): GradedPoint[] => {
-      const at = sizes.flatMap((piece) => of(piece)[i] ?? []);
-      return at.length === sizes.length ? [{ kind: 'turn', at }] : [];
-    });
-  return {
-    ...net,
-    boundary: line ?? net.boundary,
-    sewLine: line === undefined ? undefined : net.boundary,
-    notches: spots(({ notches }) =>
-      notches.map(({ cut, net: sewn }) => (line === undefined ? sewn : cut)),
-    ),
-    drillHoles: spots(({ drillHoles }) => drillHoles),
-    grain: spots(({ grain }) => [grain.from, grain.to]),
-    fold: spots(({ fold }) => (fold === undefined ? [] : [fold.from, fold.to])),
-  };
-}
-
 function dxfFiles(
   title: string,
   range: GradedPattern,
   pieces: readonly ExchangePiece[],
-  shown: GradedPattern['sizes'],
+  seams: readonly SeamPair[],
+  shown: readonly SizedPieces[],
+  lines: NestLines = 'both',
 ): readonly ResultFile[] {
   const numbers = ruleNumbers();
   const sizes = range.sizes.map(({ label }) => label);
   const { base } = range.rules;
-  const exchange = [...writeD6673({ title, sizes, base, pieces }, numbers)].join('');
+  const exchange = [...writeD6673({ title, sizes, base, pieces, seams }, numbers)].join('');
   const { rules } = numbers;
   return [
     { name: 'pattern.dxf', text: exchange },
@@ -91,6 +101,6 @@ function dxfFiles(
       name: 'pattern.rul',
       text: writeRuleTable({ name: title, sizes, sample: range.base, rules }),
     },
-    { name: 'nest.dxf', text: [...writeNest(shown)].join('') },
+    { name: 'nest.dxf', text: [...writeNest(shown, lines)].join('') },
   ];
 }

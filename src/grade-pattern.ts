@@ -17,6 +17,7 @@ import { readRules } from './given/read-rules';
 import type { GivenRules } from './given/rules';
 import { readSeams } from './given/seam-pairs';
 import type { GradedPattern, RuleTexts, SizedPieces } from './grade/graded-range';
+import type { LinesShown } from './render/lines-shown';
 import { regrader } from './sewn/regrade';
 import { walkPair, wayOf } from './sewn/walk-pair';
 import type { WalkedSeam } from './sewn/wrong-sign';
@@ -45,6 +46,8 @@ export interface PatternRequest {
   readonly round?: string;
   /** Point on which the sizes of a piece are stacked; if absent they lie as the rules say. */
   readonly stack?: string;
+  /** The lines that the drawings show, where the pattern says how it is cut. */
+  readonly lines?: LinesShown;
   /** Unit of everything written; the pattern's if absent. */
   readonly unit?: LengthUnit;
   /** Shows inches as fractions. */
@@ -61,6 +64,8 @@ export interface PatternResult {
   readonly stackPoint: string;
   /** The sizes asked for. */
   readonly shown: readonly SizedPieces[];
+  /** The lines asked for. */
+  readonly lines: LinesShown | undefined;
   readonly display: LengthDisplay;
   /** Gravest first. */
   readonly findings: readonly Finding[];
@@ -117,6 +122,7 @@ export function gradeRead(
     seams,
     stackPoint,
     shown,
+    lines: request.lines,
     display,
     findings: bySeverity([
       ...(chart === undefined ? [] : chartNotes(chart)),

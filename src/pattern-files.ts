@@ -1,6 +1,8 @@
 /** A graded given pattern as named texts: drawings and tables. */
 import type { PatternResult } from './grade-pattern';
+import { linesNote } from './render/lines-shown';
 import type { NestDrawing } from './render/nest-drawing';
+import { linesShown } from './render/nest-drawing';
 import { nestSheet } from './render/nest-sheet';
 import { seamsTable } from './render/seams-table';
 import { sizeSheet } from './render/size-sheet';
@@ -28,14 +30,18 @@ export function patternFiles(result: PatternResult): readonly ResultFile[] {
   ];
 }
 
-function patternDrawing(result: PatternResult): NestDrawing {
-  const { title, range, stackPoint, display, shown, pattern } = result;
-  return {
+/** What the drawings of a given pattern are made from. */
+export function patternDrawing(result: PatternResult): NestDrawing {
+  const { title, range, stackPoint, display, shown, pattern, lines } = result;
+  const drawing: NestDrawing = {
     title,
     baseSize: range.base,
     stackPoint,
     display,
-    notes: [`Lines as ${pattern.file.replace(/^.*[\\/]/u, '')} gives them.`, TOILE],
+    ...(lines === undefined ? {} : { lines }),
     sizes: shown,
   };
+  const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
+  const given = `Lines as ${pattern.file.replace(/^.*[\\/]/u, '')} gives them.`;
+  return { ...drawing, notes: [isCut ? linesNote(linesShown(drawing)) : given, TOILE] };
 }

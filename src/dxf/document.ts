@@ -22,8 +22,9 @@ export function* dxfDocument(
   entities: Iterable<string>,
 ): Generator<string> {
   yield '0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n9\n$DWGCODEPAGE\n3\nANSI_1252\n0\nENDSEC\n';
-  yield '0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLTYPE\n70\n1\n0\nLTYPE\n2\nCONTINUOUS\n70\n0\n';
-  yield '3\nSolid line\n72\n65\n73\n0\n40\n0\n0\nENDTAB\n';
+  yield '0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLTYPE\n70\n2\n0\nLTYPE\n2\nCONTINUOUS\n70\n0\n';
+  yield '3\nSolid line\n72\n65\n73\n0\n40\n0\n0\nLTYPE\n2\nDASHED\n70\n0\n3\nDashes of 6 mm\n';
+  yield '72\n65\n73\n2\n40\n9\n49\n6\n49\n-3\n0\nENDTAB\n';
   yield `0\nTABLE\n2\nLAYER\n70\n${layers.length + 1}\n`;
   for (const { name, color } of [{ name: '0', color: 7 }, ...layers]) {
     yield `0\nLAYER\n2\n${name}\n70\n0\n62\n${color}\n6\nCONTINUOUS\n`;

@@ -40,8 +40,18 @@ export function dxfLine(layer: string, from: Point, to: Point): string {
   );
 }
 
-export function dxfPolyline(layer: string, points: readonly Point[], closed: boolean): string {
-  let text = `0\nPOLYLINE\n8\n${layer}\n66\n1\n10\n0\n20\n0\n30\n0\n70\n${closed ? 1 : 0}\n`;
+/** How a line is drawn; one of the line types that `dxfDocument` defines. */
+export type LineType = 'CONTINUOUS' | 'DASHED';
+
+/** Without a line type it is drawn as its layer says, which is continuous. */
+export function dxfPolyline(
+  layer: string,
+  points: readonly Point[],
+  closed: boolean,
+  type?: LineType,
+): string {
+  const drawn = type === undefined ? '' : `6\n${type}\n`;
+  let text = `0\nPOLYLINE\n8\n${layer}\n${drawn}66\n1\n10\n0\n20\n0\n30\n0\n70\n${closed ? 1 : 0}\n`;
   for (const at of points) text += `0\nVERTEX\n8\n${layer}\n${place(at)}`;
   return `${text}0\nSEQEND\n8\n${layer}\n`;
 }

@@ -1,8 +1,11 @@
 /** A graded piece as an exchange file holds it: every line as points that know all their sizes. */
+import type { Point } from '../geometry/point';
+import type { CutPiece } from '../pattern/cut-piece';
 import type { Edge, Piece, PiecePlan } from '../pattern/piece';
 import { edgeSegments, pointOf } from '../pattern/piece';
-import type { GradedPoint } from './graded-line';
-import { gradedLine } from './graded-line';
+import { gradedLoop } from './graded-loop';
+import type { GradedPoint } from './graded-stretch';
+import { gradedStretch } from './graded-stretch';
 
 export interface ExchangePiece {
   readonly name: string;
@@ -10,46 +13,102 @@ export interface ExchangePiece {
   readonly boundary: readonly GradedPoint[];
   /** The seam line, where the outline has allowances; closed. */
   readonly sewLine: readonly GradedPoint[] | undefined;
-  readonly notches: readonly GradedPoint[];
+  readonly notches: readonly (GradedPoint & { readonly marks: 1 | 2 })[];
   readonly drillHoles: readonly GradedPoint[];
   /** From end to end, like the fold. */
   readonly grain: readonly GradedPoint[];
   readonly fold: readonly GradedPoint[];
   readonly internalLines: readonly (readonly GradedPoint[])[];
+  /** The unit vector in which rules count x, y down. */
+  readonly ruleX: Point;
+  /** Where each edge of the seam line begins, and the tips of its darts, in the base. */
+  readonly names: readonly { readonly kind: 'EDGE' | 'DART'; readonly name: string; at: Point }[];
   /** How often it is cut, and whatever else is written on it. */
   readonly words: readonly string[];
 }
 
+/** A piece in every size, and what exchange needs to know of it. */
+export interface SizedPiece {
+  readonly sizes: readonly Piece[];
+  /** The same pieces ready to cut; empty where they have no cut line. */
+  readonly cut: readonly CutPiece[];
+  /** Place of the base among the sizes. */
+  readonly base: number;
+  /** The points of the outlines at which these do not turn. */
+  readonly smooth: ReadonlySet<string>;
+  readonly ruleX: Point;
+}
+
 /**
- * A piece from its plan, one value a size. `smooth` are the points of the outline at which it does
- * not turn; `base` is the place of the base among the sizes.
+ * The piece, its cut line as the boundary and its net line as the sew line. A piece without a cut
+ * line, or whose cut line has other corners in one size than in another, has its net line as
+ * boundary, and says so.
  */
-export function exchangePiece(
-  sizes: readonly Piece[],
-  base: number,
-  smooth: ReadonlySet<string>,
-): ExchangePiece {
-  const { plan } = sizes[base] ?? { plan: undefined };
-  if (plan === undefined) throw new RangeError('a piece is exchanged with its base');
+export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): ExchangePiece {
+  const [piece, model] = [sizes[base], cut[base]];
+  if (piece === undefined) throw new RangeError('a piece is exchanged with its base');
+  const { plan } = piece;
   const named = (name: string): GradedPoint => ({
     kind: smooth.has(name) ? 'curve' : 'turn',
-    at: sizes.map((piece) => pointOf(piece, name)),
+    at: sizes.map((own) => pointOf(own, name)),
   });
-  const fold = plan.outline.find(({ kind }) => kind === 'fold');
+  const along = (edges: readonly Edge[]): readonly GradedPoint[] =>
+    edges.flatMap((edge) => edgePoints(edge, sizes, base, named));
+  const net = along(plan.outline);
+  const line = cutPoints(plan, cut, base, along);
+  const spots = (of: (piece: CutPiece) => readonly Point[]): readonly GradedPoint[] =>
+    (model === undefined ? [] : of(model)).flatMap((_, i): GradedPoint[] => {
+      const at = cut.flatMap((own) => of(own)[i] ?? []);
+      return at.length === cut.length ? [{ kind: 'turn', at }] : [];
+    });
   const grain = plan.marks.find(({ name }) => name === 'grainline');
+  const fold = plan.outline.find(({ kind }) => kind === 'fold');
+  const notches =
+    model === undefined
+      ? (plan.notches ?? []).map(named)
+      : spots((own) => own.notches.map((notch) => (line === undefined ? notch.net : notch.cut)));
   return {
     name: plan.name,
-    boundary: plan.outline.flatMap((edge) => edgePoints(edge, sizes, base, named)),
-    sewLine: undefined,
-    notches: (plan.notches ?? []).map(named),
-    drillHoles: (plan.drillHoles ?? []).map(named),
-    grain: (grain?.through ?? []).map(named),
-    fold: fold === undefined ? [] : [named(fold.from), named(fold.to)],
+    boundary: line ?? net,
+    sewLine: line === undefined ? undefined : net,
+    notches: notches.map((notch, i) => ({ ...notch, marks: model?.notches[i]?.marks ?? 1 })),
+    drillHoles:
+      model === undefined ? (plan.drillHoles ?? []).map(named) : spots((own) => own.drillHoles),
+    grain:
+      model === undefined
+        ? (grain?.through ?? []).map(named)
+        : spots((own) => [own.grain.from, own.grain.to]),
+    fold:
+      line !== undefined
+        ? spots((own) => (own.fold === undefined ? [] : [own.fold.from, own.fold.to]))
+        : fold === undefined
+          ? []
+          : [named(fold.from), named(fold.to)],
     internalLines: plan.marks
       .filter(({ name }) => name !== 'grainline')
       .map(({ through }) => through.map(named)),
-    words: cuttingWords(plan),
+    ruleX,
+    names: namesOf(piece),
+    words: [
+      ...cuttingWords(plan),
+      ...(model !== undefined && line === undefined ? ['NET LINE, WITHOUT ALLOWANCES'] : []),
+    ],
   };
+}
+
+/** The cut line; undefined where there is none, where it is the net line, or sizes are not alike. */
+function cutPoints(
+  { cutLine }: PiecePlan,
+  cut: readonly CutPiece[],
+  base: number,
+  along: (edges: readonly Edge[]) => readonly GradedPoint[],
+): readonly GradedPoint[] | undefined {
+  if (cutLine !== undefined) return along(cutLine);
+  if (cut.length === 0 || cut.every((own) => own.cut === own.net)) return undefined;
+  return gradedLoop(
+    cut.map((own) => ({ segments: own.cut, landmarks: own.corners })),
+    base,
+  );
 }
 
 /** The points of an edge without its last one. */
@@ -62,11 +121,27 @@ function edgePoints(
   if (edge.kind === 'dart') return [named(edge.from), named(edge.tip)];
   // A spline through points is its points; only a curve by handles needs more of them.
   if (edge.kind !== 'cubic' || edge.leave.includes('.')) return [named(edge.from)];
-  const between = gradedLine(
+  const stretch = gradedStretch(
     sizes.map((piece) => edgeSegments(piece, edge)),
     base,
   );
-  return [named(edge.from), ...(between ?? []).slice(1)];
+  return [named(edge.from), ...stretch.slice(1)];
+}
+
+/** An edge begins where its name is another than that of the edge before. */
+function namesOf(piece: Piece): ExchangePiece['names'] {
+  const { outline } = piece.plan;
+  return outline.flatMap((edge, i) => {
+    const begins = i === 0 || outline[i - 1]?.seam !== edge.seam;
+    return [
+      ...(begins
+        ? [{ kind: 'EDGE' as const, name: edge.seam, at: pointOf(piece, edge.from) }]
+        : []),
+      ...(edge.kind === 'dart'
+        ? [{ kind: 'DART' as const, name: edge.name, at: pointOf(piece, edge.tip) }]
+        : []),
+    ];
+  });
 }
 
 function cuttingWords({ cuttings }: PiecePlan): readonly string[] {

@@ -4,7 +4,8 @@
  */
 import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { between, point, subtract } from '../geometry/point';
+import { add, between, cross, dot, point, scale, subtract } from '../geometry/point';
+import type { SeamPair } from '../given/pattern';
 import { D6673_LAYERS } from './d6673-layers';
 import { distinct, dxfDocument } from './document';
 import {
@@ -17,9 +18,10 @@ import {
   dxfWords,
 } from './entities';
 import type { ExchangePiece } from './exchange-piece';
-import type { GradedPoint } from './graded-line';
+import type { GradedPoint } from './graded-stretch';
 import type { RuleTable } from './rule-table';
 import { sizeWord } from './rule-table';
+import { joinless, seamWords } from './seam-words';
 
 export interface ExchangePattern {
   readonly title: string;
@@ -27,16 +29,20 @@ export interface ExchangePattern {
   /** Place of the sample size. */
   readonly base: number;
   readonly pieces: readonly ExchangePiece[];
+  /** What is sewn to what. */
+  readonly seams: readonly SeamPair[];
 }
 
-/** Type size in mm of words and of the numbers of rules, and mm between pieces on the sheet. */
+/** Type size in mm of words, and of the numbers of rules and names of edges. */
 const WORDS = 6;
-const NUMBERS = 2;
+const SMALL = 2;
+/** mm between pieces on the sheet, and of a grade reference line. */
 const APART = 50;
+const REFERENCE = 50;
 
 /** The file in parts. The rules that it numbers are in `rules` when it is at its end. */
 export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Generator<string> {
-  const { title, pieces, sizes, base } = pattern;
+  const { title, pieces, sizes, base, seams } = pattern;
   const sample = sizes[base] ?? '';
   const names = distinct(pieces.map(({ name }) => dxfName(name)));
   const layers = Object.values(D6673_LAYERS).map((name, i) => ({ name, color: (i % 6) + 1 }));
@@ -48,6 +54,7 @@ export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Gener
       `SAMPLE SIZE: ${sizeWord(sample)}`,
       'UNITS: METRIC',
       'ASTM D6673, UNVERIFIED',
+      ...seams.map(seamWords),
     ]),
   );
 }
@@ -91,12 +98,12 @@ function pieceEntities(
   base: number,
   rules: RuleNumbers,
 ): string {
-  const { boundary, sewLine, notches, drillHoles, grain, fold, internalLines, words, name } = piece;
+  const { boundary, sewLine, notches, drillHoles, grain, fold, internalLines, name } = piece;
   const parts: string[] = [];
   const ruled = (layer: string, points: readonly GradedPoint[]): void => {
     for (const { at } of points) {
-      const words = `# ${rules.numberOf(at, base)}`;
-      parts.push(dxfWords(layer, at[base] ?? point(0, 0), NUMBERS, words));
+      const words = `# ${rules.numberOf(at, base, piece.ruleX)}`;
+      parts.push(dxfWords(layer, at[base] ?? point(0, 0), SMALL, words));
     }
   };
   const outline = (layer: string, points: readonly GradedPoint[]): void => {
@@ -129,18 +136,27 @@ function pieceEntities(
   }
   const box = pointBounds(placesOf(boundary, base));
   const middle = between(point(box.left, box.top), point(box.right, box.bottom), 0.5);
-  [`PIECE NAME: ${name}`, `SIZE: ${sizeWord(sample)}`, ...words].forEach((text, i) =>
-    parts.push(
-      dxfWords(D6673_LAYERS.annotation, point(middle.x, middle.y + 2 * WORDS * i), WORDS, text),
-    ),
+  const end = add(middle, scale(piece.ruleX, REFERENCE));
+  parts.push(dxfLine(D6673_LAYERS.gradeReference, middle, end));
+  const said = (at: Point, height: number, text: string): void =>
+    void parts.push(dxfWords(D6673_LAYERS.annotation, at, height, text));
+  for (const { kind, name: own, at } of piece.names) said(at, SMALL, `${kind}: ${joinless(own)}`);
+  for (const { at, marks } of notches) {
+    if (marks === 2) said(at[base] ?? middle, SMALL, 'DOUBLE NOTCH');
+  }
+  [`PIECE NAME: ${name}`, `SIZE: ${sizeWord(sample)}`, ...piece.words].forEach((text, i) =>
+    said(point(middle.x, middle.y + 2 * WORDS * (i + 1)), WORDS, text),
   );
   return parts.join('');
 }
 
 /** Numbers rules as they come: points that move alike share one. */
 export interface RuleNumbers {
-  /** The number for the places of a point in every size; one that never moves has a rule too. */
-  readonly numberOf: (at: readonly Point[], base: number) => number;
+  /**
+   * The number for the places of a point in every size, its moves counted along and square to
+   * `ruleX`; a point that never moves has a rule too.
+   */
+  readonly numberOf: (at: readonly Point[], base: number, ruleX: Point) => number;
   readonly rules: RuleTable['rules'];
 }
 
@@ -149,20 +165,19 @@ export function ruleNumbers(): RuleNumbers {
   const rules = new Map<number, readonly Point[]>();
   return {
     rules,
-    numberOf: (at, base) => {
+    numberOf: (at, base, ruleX) => {
       const zero = at[base] ?? point(0, 0);
+      const moves = at.map((place) => {
+        const move = subtract(place, zero);
+        return ruleX.x === 1 ? move : point(dot(ruleX, move), cross(ruleX, move));
+      });
       let key = '';
-      for (const place of at) {
-        key += `${dxfNumber(place.x - zero.x)} ${dxfNumber(place.y - zero.y)};`;
-      }
+      for (const { x, y } of moves) key += `${dxfNumber(x)} ${dxfNumber(y)};`;
       const known = numbers.get(key);
       if (known !== undefined) return known;
       const number = numbers.size + 1;
       numbers.set(key, number);
-      rules.set(
-        number,
-        at.map((place) => subtract(place, zero)),
-      );
+      rules.set(number, moves);
       return number;
     },
   };

@@ -1,51 +1,112 @@
 /** A plain DXF of every size nested, one layer a size, for plotters and cutters. */
 import { joinBoxes, segmentsBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { add, point } from '../geometry/point';
+import { add, point, quarterTurn, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength } from '../geometry/segment';
 import type { SizedPieces } from '../grade/graded-range';
-import { outlineSegments, pointOf } from '../pattern/piece';
+import type { CutPiece } from '../pattern/cut-piece';
+import type { Piece } from '../pattern/piece';
+import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
 import { distinct, dxfDocument } from './document';
-import { dxfName, dxfPoint, dxfPolyline, dxfWords } from './entities';
+import type { LineType } from './entities';
+import { dxfLine, dxfName, dxfPoint, dxfPolyline, dxfWords } from './entities';
+
+/** Lines to draw of pieces that are ready to cut; others have net lines only. */
+export type NestLines = 'net' | 'cut' | 'both';
 
 /** mm of the chords that stand for curves: within 0.02 mm of a side seam. */
 const CHORD = 4;
 /** mm between pieces, and the type size of their names. */
 const APART = 50;
 const WORDS = 8;
+/** mm that a notch reaches in from the cut line, and between the strokes of a double one. */
+const NOTCH = 6;
+const DOUBLE = 4;
 
-/** The file in parts. Sizes lie on each other as they were graded; pieces stand side by side. */
-export function* writeNest(sizes: readonly SizedPieces[]): Generator<string> {
+/**
+ * The file in parts. Sizes lie on each other as they were graded; pieces stand side by side. All of a
+ * size is on its layer; what is not cut is dashed.
+ */
+export function* writeNest(
+  sizes: readonly SizedPieces[],
+  lines: NestLines = 'both',
+): Generator<string> {
   const names = distinct(sizes.map(({ label }) => dxfName(`SIZE_${label}`)));
   const layers = names.map((name, i) => ({ name, color: (i % 6) + 1 }));
-  yield* dxfDocument(layers, [], nestEntities(sizes, names));
+  yield* dxfDocument(layers, [], nestEntities(sizes, names, lines));
 }
 
-function* nestEntities(sizes: readonly SizedPieces[], layers: readonly string[]) {
+function* nestEntities(
+  sizes: readonly SizedPieces[],
+  layers: readonly string[],
+  lines: NestLines,
+): Generator<string> {
   const zeros = zerosOf(sizes);
-  for (const [i, { label, pieces }] of sizes.entries()) {
+  for (const [i, { label, pieces, cutPieces }] of sizes.entries()) {
     const layer = layers[i] ?? '0';
     for (const [p, piece] of pieces.entries()) {
       const zero = zeros[p] ?? point(0, 0);
-      const placed = (points: readonly Point[]): readonly Point[] =>
-        points.map((at) => add(at, zero));
-      const { marks, notches = [], drillHoles = [], name } = piece.plan;
-      yield dxfPolyline(layer, placed(chords(outlineSegments(piece))), true);
-      for (const { through } of marks) {
-        yield dxfPolyline(layer, placed(through.map((at) => pointOf(piece, at))), false);
+      const pen = penOn(layer, zero);
+      const cut = lines === 'net' ? undefined : cutPieces?.[p];
+      yield* cut === undefined ? netPiece(piece, pen) : cutPiece(cut, lines === 'both', pen);
+      for (const { through, name } of piece.plan.marks) {
+        if (cut !== undefined && name === 'grainline') continue;
+        yield pen.line(
+          through.map((at) => pointOf(piece, at)),
+          false,
+          'DASHED',
+        );
       }
-      for (const at of placed([...notches, ...drillHoles].map((n) => pointOf(piece, n)))) {
-        yield dxfPoint(layer, at);
-      }
-      yield dxfWords(
-        layer,
-        add(zero, point(0, -APART / 2 - 1.5 * WORDS * i)),
-        WORDS,
-        `${name} ${label}`,
-      );
+      const at = add(zero, point(0, -APART / 2 - 1.5 * WORDS * i));
+      yield dxfWords(layer, at, WORDS, `${piece.plan.name} ${label}`);
     }
   }
+}
+
+interface Pen {
+  readonly line: (points: readonly Point[], closed: boolean, type?: LineType) => string;
+  readonly stroke: (from: Point, to: Point) => string;
+  readonly spot: (at: Point) => string;
+}
+
+function penOn(layer: string, zero: Point): Pen {
+  return {
+    line: (points, closed, type) =>
+      dxfPolyline(
+        layer,
+        points.map((at) => add(at, zero)),
+        closed,
+        type,
+      ),
+    stroke: (from, to) => dxfLine(layer, add(from, zero), add(to, zero)),
+    spot: (at) => dxfPoint(layer, add(at, zero)),
+  };
+}
+
+function* netPiece(piece: Piece, pen: Pen): Generator<string> {
+  const { notches = [], drillHoles = [] } = piece.plan;
+  yield pen.line(chords(outlineSegments(piece)), true);
+  for (const name of [...notches, ...drillHoles]) yield pen.spot(pointOf(piece, name));
+}
+
+function* cutPiece(cut: CutPiece, withNet: boolean, pen: Pen): Generator<string> {
+  const { piece, notches, drillHoles, grain } = cut;
+  yield pen.line(chords(cut.cut), true);
+  if (withNet) yield pen.line(chords(cut.net), true, 'DASHED');
+  else {
+    for (const dart of piece.plan.darts) {
+      const legs = edgeSegments(piece, dart).map(({ from }) => from);
+      yield pen.line([...legs, pointOf(piece, dart.to)], false, 'DASHED');
+    }
+  }
+  for (const { cut: at, inward, marks } of notches) {
+    const aside = scale(quarterTurn(inward), DOUBLE / 2);
+    const starts = marks === 1 ? [at] : [add(at, aside), add(at, scale(aside, -1))];
+    for (const from of starts) yield pen.stroke(from, add(from, scale(inward, NOTCH)));
+  }
+  for (const at of drillHoles) yield pen.spot(at);
+  yield pen.line([grain.from, grain.to], false, 'DASHED');
 }
 
 /** Where the zero of each piece lies, so that no size of one meets a size of the next. */
@@ -53,9 +114,11 @@ function zerosOf(sizes: readonly SizedPieces[]): readonly Point[] {
   let x = 0;
   return (sizes[0]?.pieces ?? []).map((_, p) => {
     const box = joinBoxes(
-      sizes.flatMap(({ pieces }) => {
-        const piece = pieces[p];
-        return piece === undefined ? [] : [segmentsBounds(outlineSegments(piece))];
+      sizes.flatMap(({ pieces, cutPieces }) => {
+        const [piece, cut] = [pieces[p], cutPieces?.[p]];
+        if (piece === undefined) return [];
+        const net = outlineSegments(piece);
+        return [segmentsBounds(cut === undefined ? net : [...net, ...cut.cut])];
       }),
     );
     const zero = point(x - box.left, -box.top);

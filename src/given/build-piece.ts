@@ -3,77 +3,69 @@ import type { Point } from '../geometry/point';
 import { distance, point, subtract, unit } from '../geometry/point';
 import { segmentLength } from '../geometry/segment';
 import { splineHandles } from '../geometry/spline';
-import type { Cutting, Edge, MarkedLine, Piece } from '../pattern/piece';
+import type { Edge, MarkedLine, Piece } from '../pattern/piece';
 import { edgeSegments, piecePlan } from '../pattern/piece';
-import type { Follower, GivenPiece, PathStop, SplineRun } from './pattern';
-import type { RawPoint } from './raw-point';
+import { besideFollowers, handleFollowers } from './followers';
+import type { GivenPiece, Path, PathStop, SplineRun } from './pattern';
+import type { RawPiece, RawPoint } from './raw-point';
 import { outlineError } from './raw-point';
 import type { Span } from './spans';
 import { spansOf } from './spans';
+
+const BESIDE: ReadonlySet<RawPoint['kind']> = new Set(['inside', 'grain', 'drill']);
 
 /**
  * Builds one piece. Throws InputError `outline-malformed` if its points make no outline, or a line
  * of two points has another number of them.
  */
-export function buildPiece(
-  name: string,
-  points: readonly RawPoint[],
-  cuttings: readonly Cutting[],
-): GivenPiece {
+export function buildPiece(raw: RawPiece): GivenPiece {
+  const { points, cutLine, cutNotches } = raw;
   const reference = pair(points, 'reference');
   const grain = pair(points, 'grain');
-  const kept = points.filter(({ kind }) => kind !== 'reference');
-  const index = new Map(kept.map((raw, i) => [raw.name, i]));
-  const at = (raw: RawPoint): number => index.get(raw.name) ?? -1;
+  const kept = [...points.filter(({ kind }) => kind !== 'reference'), ...cutLine, ...cutNotches];
+  const index = new Map(kept.map((own, i) => [own.name, i]));
+  const at = (own: RawPoint): number => index.get(own.name) ?? -1;
   const spans = spansOf(points);
-  const splines: SplineRun[] = [];
-  const names = kept.map((raw) => raw.name);
-  const places: Point[] = kept.map((raw) => raw.at);
-  for (const run of splineRuns(spans)) {
-    const through = [...run.map(({ from }) => from), ...run.slice(-1).map(({ to }) => to)];
-    const lengths = run.map(({ from, to }) => distance(from.at, to.at));
-    const handles = splineHandles(
-      through.map((raw) => raw.at),
-      lengths,
-    );
-    const first = names.length;
-    names.push(...run.flatMap(({ from, to }) => handleNames(from.name, to.name)));
-    places.push(...handles);
-    splines.push({
-      points: through.map(at),
-      handles: handles.map((_, i) => first + i),
-      spans: lengths,
-    });
-  }
+  const cutSpans = spansOf(cutLine);
+  const curves = splinesThrough([...splineRuns(spans), ...splineRuns(cutSpans)], kept.length, at);
+  const names = [...kept.map((own) => own.name), ...curves.names];
+  const places = [...kept.map((own) => own.at), ...curves.places];
   const named = (kind: RawPoint['kind']): readonly string[] =>
-    kept.filter((raw) => raw.kind === kind).map((raw) => raw.name);
-  const generated = names.slice(kept.length);
+    kept.filter((own) => own.kind === kind).map((own) => own.name);
   const plan = piecePlan({
-    name,
+    name: raw.name,
     part: 'piece',
-    cuttings,
+    cuttings: raw.cuttings,
     pointNames: names,
-    handles: new Set([...named('handle'), ...generated]),
+    handles: new Set([...named('handle'), ...curves.names]),
     outline: spans.map(edgeOf),
+    ...(cutLine.length === 0 ? {} : { cutLine: cutSpans.map(edgeOf) }),
     marks: [
       ...insideLines(kept),
       ...(grain === undefined
         ? []
-        : [{ name: 'grainline' as const, through: grain.map((raw) => raw.name) }]),
+        : [{ name: 'grainline' as const, through: grain.map((own) => own.name) }]),
     ],
     notches: named('notch'),
+    doubleNotches: raw.doubleNotches,
     drillHoles: named('drill'),
   });
   const base: Piece = { plan, points: places };
-  const { path, around } = pathOf(base);
-  const ruleX = reference && unit(subtract(reference[1].at, reference[0].at));
+  const path = pathAlong(base, plan.outline);
+  const cutPath = plan.cutLine && pathAlong(base, plan.cutLine);
+  const beside = points.filter(({ kind }) => BESIDE.has(kind));
   return {
     base,
-    splines,
+    splines: curves.splines,
     path,
-    around,
-    followers: [...handleFollowers(spans, at), ...insideFollowers(kept, places, path)],
-    ruleX: ruleX ?? point(1, 0),
+    cutPath,
+    followers: [
+      ...handleFollowers(spans, at),
+      ...besideFollowers(beside, at, places, path),
+      ...besideFollowers(cutNotches, at, places, cutPath ?? path),
+    ],
+    allowances: raw.allowances,
+    ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),
     ruleNames: new Map(
       kept
         .filter(({ rule }) => rule.text !== '')
@@ -102,6 +94,34 @@ function splineRuns(spans: readonly Span[]): readonly (readonly Span[])[] {
     else runs.push([span]);
   });
   return runs;
+}
+
+/** The curves, and the handles that they put after the first `count` points of the piece. */
+function splinesThrough(
+  runs: readonly (readonly Span[])[],
+  count: number,
+  at: (raw: RawPoint) => number,
+) {
+  const splines: SplineRun[] = [];
+  const names: string[] = [];
+  const places: Point[] = [];
+  for (const run of runs) {
+    const through = [...run.map(({ from }) => from), ...run.slice(-1).map(({ to }) => to)];
+    const lengths = run.map(({ from, to }) => distance(from.at, to.at));
+    const handles = splineHandles(
+      through.map((raw) => raw.at),
+      lengths,
+    );
+    const first = count + names.length;
+    names.push(...run.flatMap(({ from, to }) => handleNames(from.name, to.name)));
+    places.push(...handles);
+    splines.push({
+      points: through.map(at),
+      handles: handles.map((_, i) => first + i),
+      spans: lengths,
+    });
+  }
+  return { splines, names, places };
 }
 
 /** Names that no file can have given, since a point's name has no dot. */
@@ -137,53 +157,14 @@ function insideLines(points: readonly RawPoint[]): readonly MarkedLine[] {
   return [...lines.values()].map((through) => ({ name: 'internal-line', through }));
 }
 
-function pathOf(piece: Piece): { readonly path: readonly PathStop[]; readonly around: number } {
-  const { index, outline } = piece.plan;
-  const path: PathStop[] = [];
+function pathAlong(piece: Piece, line: readonly Edge[]): Path {
+  const { index } = piece.plan;
+  const stops: PathStop[] = [];
   let at = 0;
-  for (const edge of outline) {
-    path.push({ point: index.get(edge.from) ?? -1, at });
-    if (edge.kind === 'dart') path.push({ point: index.get(edge.tip) ?? -1, at });
+  for (const edge of line) {
+    stops.push({ point: index.get(edge.from) ?? -1, at });
+    if (edge.kind === 'dart') stops.push({ point: index.get(edge.tip) ?? -1, at });
     else at += edgeSegments(piece, edge).reduce((sum, part) => sum + segmentLength(part), 0);
   }
-  return { path, around: at };
-}
-
-/** Handles stand between the ends of their edge by their share of the way over both handles. */
-function handleFollowers(
-  spans: readonly Span[],
-  at: (raw: RawPoint) => number,
-): readonly Follower[] {
-  return spans.flatMap(({ from, to, by }) => {
-    if (by.kind !== 'handles') return [];
-    const first = distance(from.at, by.leave.at);
-    const second = first + distance(by.leave.at, by.arrive.at);
-    const whole = second + distance(by.arrive.at, to.at);
-    const ends = { from: at(from), to: at(to) };
-    return [
-      { ...ends, point: at(by.leave), share: whole === 0 ? 0 : first / whole },
-      { ...ends, point: at(by.arrive), share: whole === 0 ? 0 : second / whole },
-    ];
-  });
-}
-
-/**
- * What lies inside moves with the point of the outline that is nearest to it; a grainline as a
- * whole, so that it never turns.
- */
-function insideFollowers(
-  points: readonly RawPoint[],
-  places: readonly Point[],
-  path: readonly PathStop[],
-): readonly Follower[] {
-  const grain = points.find(({ kind }) => kind === 'grain');
-  return points.flatMap((raw, i) => {
-    if (raw.kind !== 'inside' && raw.kind !== 'grain' && raw.kind !== 'drill') return [];
-    const from = raw.kind === 'grain' ? (grain ?? raw) : raw;
-    const away = (stop: PathStop): number => distance(from.at, places[stop.point] ?? from.at);
-    const [first] = path;
-    if (first === undefined) return [];
-    const { point: nearest } = path.reduce((best, s) => (away(s) < away(best) ? s : best), first);
-    return [{ point: i, from: nearest, to: nearest, share: 0 }];
-  });
+  return { stops, around: at };
 }

@@ -1,11 +1,12 @@
 /** A given pattern and its rules in, every size out. */
-import type { GradedPattern, RuleTexts } from '../grade/graded-range';
+import type { GradedPattern, RuleTexts, SizedPieces } from '../grade/graded-range';
 import { roundCumulative } from '../grade/rounding';
 import { applyRules, deriveRules } from '../grade/rules';
 import { stackOn } from '../grade/stack';
 import type { Point } from '../geometry/point';
 import { add, quarterTurn, scale } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
+import { cutGiven } from './cut-given';
 import { moverOf, movedPiece } from './move-piece';
 import type { GivenPattern, GivenPiece } from './pattern';
 import type { GivenRule, GivenRules } from './rules';
@@ -34,8 +35,17 @@ export function gradeGiven(
     roundingStep,
     plans: pattern.pieces.map(({ base }) => base.plan),
     rules: applied,
-    sizes: rules.sizes.map((label, i) => ({ label, pieces: sizes[i] ?? [] })),
+    sizes: rules.sizes.map((label, i) => sizedPieces(label, pattern, sizes[i] ?? [])),
   };
+}
+
+function sizedPieces(
+  label: string,
+  { pieces: given }: GivenPattern,
+  pieces: readonly Piece[],
+): SizedPieces {
+  const cutPieces = cutGiven(given, pieces);
+  return cutPieces === undefined ? { label, pieces } : { label, pieces, cutPieces };
 }
 
 /** The pieces of each size, exact and where the pattern has its own zero. */

@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { splineHandles } from '../geometry/spline';
 import type { Piece } from '../pattern/piece';
-import type { Follower, GivenPiece } from './pattern';
+import type { Follower, GivenPiece, Path } from './pattern';
 
 /** What moves a piece: its ruled points, and in order of dependence all others. */
 export interface Mover {
@@ -16,13 +16,16 @@ export interface Mover {
  * dart moves as a whole, tip included. A piece without any rule does not move.
  */
 export function moverOf(piece: GivenPiece, ruled: ReadonlySet<number>): Mover {
-  const along = pathFollowers(piece, ruled);
+  const along = [
+    ...pathFollowers(piece.path, ruled),
+    ...(piece.cutPath === undefined ? [] : pathFollowers(piece.cutPath, ruled)),
+  ];
   const beside = piece.followers.filter(({ point }) => !ruled.has(point));
   return { piece, followers: [...along, ...beside] };
 }
 
 function pathFollowers(
-  { path, around }: GivenPiece,
+  { stops: path, around }: Path,
   ruled: ReadonlySet<number>,
 ): readonly Follower[] {
   const stops = path.filter(({ point }) => ruled.has(point));

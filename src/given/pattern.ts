@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 
-/** A curve through points of the outline; all are places in the plan's `pointNames`. */
+/** A curve through points of the outline or the cut line; all are places in the plan's `pointNames`. */
 export interface SplineRun {
   readonly points: readonly number[];
   /** Two for each span: the points that hold the handles of the spline. */
@@ -13,10 +13,17 @@ export interface SplineRun {
   readonly spans: readonly number[];
 }
 
-/** A point of the outline, and how far in mm along the outline it lies, darts closed. */
+/** A point of a closed line, and how far in mm along the line it lies, darts closed. */
 export interface PathStop {
   readonly point: number;
   readonly at: number;
+}
+
+/** The points of a closed line in its order. */
+export interface Path {
+  readonly stops: readonly PathStop[];
+  /** mm along the whole line, darts closed. */
+  readonly around: number;
 }
 
 /** A point that moves with two others where it has no rule: by `share` of the way to the second. */
@@ -31,12 +38,14 @@ export interface GivenPiece {
   /** In the base size, the handles of splines among its points. */
   readonly base: Piece;
   readonly splines: readonly SplineRun[];
-  /** The corners, curve points, notches and dart tips in the order of the outline. */
-  readonly path: readonly PathStop[];
-  /** mm along the whole outline, darts closed. */
-  readonly around: number;
-  /** Handles, grain, inside lines and drill holes, which lie on no edge. */
+  /** The corners, curve points, notches and dart tips of the outline. */
+  readonly path: Path;
+  /** The same of the cut line, where there is one. */
+  readonly cutPath: Path | undefined;
+  /** Handles, grain, inside lines, drill holes and whatever else lies on no edge. */
   readonly followers: readonly Follower[];
+  /** The allowance in mm outside each edge, by its name; empty for a piece without any. */
+  readonly allowances: ReadonlyMap<string, number>;
   /** The unit vector in which rules count x; (1, 0) if the pattern gives no reference line. */
   readonly ruleX: Point;
   /** Named rules that the pattern itself gives its points. */

@@ -2,6 +2,7 @@
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
+import type { Cutting } from '../pattern/piece';
 import type { TableCell } from './table';
 
 /**
@@ -37,6 +38,21 @@ export interface RawPoint {
   /** A named rule; its text is empty for none. */
   readonly rule: TableCell;
   readonly place: Place;
+}
+
+/** A piece as a file lists it. */
+export interface RawPiece {
+  readonly name: string;
+  readonly points: readonly RawPoint[];
+  readonly cuttings: readonly Cutting[];
+  /** The allowance in mm outside each edge, by its name; empty for a piece without any. */
+  readonly allowances: ReadonlyMap<string, number>;
+  /** Corners and curve points of the line that is cut, where the file gives it; else empty. */
+  readonly cutLine: readonly RawPoint[];
+  /** Notches beside the outline, on the cut line. */
+  readonly cutNotches: readonly RawPoint[];
+  /** Names of double notches. */
+  readonly doubleNotches: ReadonlySet<string>;
 }
 
 /** The refusal of an outline, for the caller to throw. */

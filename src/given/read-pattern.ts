@@ -6,26 +6,19 @@ import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import { buildPiece } from './build-piece';
 import type { GivenPattern } from './pattern';
-import type { RawPoint } from './raw-point';
+import type { RawPiece, RawPoint } from './raw-point';
 import { POINT_KINDS } from './raw-point';
 import { pairsBySeam } from './seam-pairs';
 import type { TableCell, TableRow } from './table';
 import { lengthCell, readTable, statedBy, statedDown, statedUnit } from './table';
 
 const NEEDED = ['piece', 'point', 'x', 'y'] as const;
-const KNOWN = ['kind', 'edge', 'seam', 'fold', 'rule', 'cut', 'note'] as const;
+const KNOWN = ['kind', 'edge', 'seam', 'allowance', 'fold', 'rule', 'cut', 'note'] as const;
 type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
-
-/** A piece as the file lists it. */
-export interface RawPiece {
-  readonly name: string;
-  readonly points: readonly RawPoint[];
-  readonly cuttings: readonly Cutting[];
-}
 
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
- * and `# y: up` where y does not run down. A row without a piece belongs to the one before it; a row
+ * `# y: up` where y does not run down, and `# allowance: 1.5` for all edges without their own. A row without a piece belongs to the one before it; a row
  * without edge and seam continues those before it. Throws InputError with file, row and column for
  * everything that would leave a point or an edge doubtful.
  */
@@ -39,7 +32,9 @@ export function readPattern(text: string, file: string): GivenPattern {
       place: { file },
     });
   }
-  const raw = rawPieces(table.rows, unit, statedDown(table));
+  const stated = statedBy(table, 'allowance');
+  const usual = stated && allowanceCell(stated, unit);
+  const raw = rawPieces(table.rows, unit, statedDown(table), usual);
   if (raw.length === 0) {
     throw new InputError('outline-malformed', {
       what: 'the pattern has no pieces',
@@ -56,16 +51,19 @@ export function readPattern(text: string, file: string): GivenPattern {
 export function assembled(
   raw: readonly RawPiece[],
 ): Pick<GivenPattern, 'pieces' | 'seams' | 'unpaired'> {
-  const pieces = raw.map(({ name, points, cuttings }) => buildPiece(name, points, cuttings));
-  return { pieces, ...pairsBySeam(raw) };
+  return { pieces: raw.map(buildPiece), ...pairsBySeam(raw) };
 }
 
 function rawPieces(
   rows: readonly TableRow<Column>[],
   unit: LengthUnit,
   down: 1 | -1,
+  usual: number | undefined,
 ): readonly RawPiece[] {
-  const pieces = new Map<string, { points: RawPoint[]; cuttings: Cutting[] }>();
+  const pieces = new Map<
+    string,
+    { points: RawPoint[]; cuttings: Cutting[]; allowances: Map<string, number> }
+  >();
   let current = '';
   let edge = 'edge';
   let seam = '';
@@ -75,7 +73,7 @@ function rawPieces(
       if (pieces.has(cell.text)) refuseSplit(cell);
       current = named(cell);
       [edge, seam] = ['edge', ''];
-      pieces.set(current, { points: [], cuttings: [] });
+      pieces.set(current, { points: [], cuttings: [], allowances: new Map<string, number>() });
     }
     const piece = pieces.get(current);
     if (piece === undefined) throw missingName(cell, 'the first row names its piece');
@@ -96,8 +94,27 @@ function rawPieces(
       place: row('point').place,
     });
     if (row('cut').text !== '') piece.cuttings.push(cuttingOf(row('cut')));
+    if (row('allowance').text !== '') {
+      const width = allowanceCell(row('allowance'), unit);
+      if ((piece.allowances.get(edge) ?? width) !== width) refuseTwoWidths(edge, row('allowance'));
+      piece.allowances.set(edge, width);
+    }
   }
-  return [...pieces].map(([name, piece]) => ({ name, ...piece }));
+  const anyGiven =
+    usual !== undefined || [...pieces.values()].some(({ allowances }) => allowances.size > 0);
+  return [...pieces].map(([name, { points, cuttings, allowances }]) => ({
+    name,
+    points,
+    cuttings,
+    allowances: new Map(
+      anyGiven
+        ? points.map(({ edge: own }) => [own, allowances.get(own) ?? usual ?? 0] as const)
+        : [],
+    ),
+    cutLine: [],
+    cutNotches: [],
+    doubleNotches: new Set(),
+  }));
 }
 
 function named(cell: TableCell): string {
@@ -129,6 +146,29 @@ function refuseTwice(name: string, place: Place): never {
     what: 'the piece has two points of this name',
     allowed: 'each name once in a piece',
     got: name,
+    place,
+  });
+}
+
+/** mm. A wider allowance is another piece of cloth. */
+const WIDEST = 200;
+
+function allowanceCell(cell: TableCell, unit: LengthUnit): number {
+  const width = lengthCell(cell, unit);
+  if (width >= 0 && width <= WIDEST) return width;
+  throw new InputError('parameter-out-of-range', {
+    what: 'an allowance is not usable',
+    allowed: '0 to 20 cm',
+    got: cell.text,
+    place: cell.place,
+  });
+}
+
+function refuseTwoWidths(edge: string, { text, place }: TableCell): never {
+  throw new InputError('outline-malformed', {
+    what: `the edge ${edge} has two allowances`,
+    allowed: 'one allowance an edge; give the rest of it an edge name of its own',
+    got: text,
     place,
   });
 }

@@ -1,6 +1,7 @@
 /** A range graded from its base: what every check and every drawing reads. */
 import type { TruedLength } from '../draft/compile-block';
 import type { Measure } from '../measure/finished';
+import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import type { RuleFormulas } from './rule-formula';
 import type { GradeRules } from './rules';
@@ -10,6 +11,8 @@ export interface SizedPieces {
   readonly label: string;
   /** The size graded: base plus rules. */
   readonly pieces: readonly Piece[];
+  /** The same pieces ready to cut, if the pattern itself says how. */
+  readonly cutPieces?: readonly CutPiece[];
 }
 
 /** A pattern graded from its base, however its rules came about. */

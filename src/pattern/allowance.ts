@@ -34,8 +34,12 @@ export function isPressedOpen(seam: string): boolean {
   return seam === 'side' || seam === 'center_back';
 }
 
-/** The parameter that holds the allowance of a seam. Throws a RangeError for an unknown seam. */
+/**
+ * The parameter that holds the allowance of a seam; a piece of which the engine knows nothing has one
+ * for each of its edges. Throws a RangeError for an unknown seam.
+ */
 export function allowanceParameter(part: Part, seam: string): string {
+  if (part === 'piece') return `allowance of ${seam}`;
   const name = part === 'lining' && isHem(seam) ? 'lining_hem_allowance' : BY_SEAM[seam];
   if (name === undefined) throw new RangeError(`seam ${seam} has no allowance`);
   return name;

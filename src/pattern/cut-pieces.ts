@@ -54,7 +54,7 @@ function cutAnew(
       net,
       cut,
       corners,
-      notches: notchPlaces(piece, pieces, parameters).map((place) => notch(place, cut, widest)),
+      notches: notchPlaces(piece, pieces, parameters).map((place) => notchAt(place, cut, widest)),
       drillHoles: darts.map(({ from, tip, to }) => drillHole(piece, tip, [from, to])),
       grain: grainline(net, part === 'waistband' ? 'across' : 'down'),
       fold: fold && { from: at(fold.from), to: at(fold.to) },
@@ -68,8 +68,11 @@ function cutAnew(
 /** How far beyond the widest allowance a notch looks for the cut line, as a factor. */
 const REACH = 2;
 
-/** The notch from its place on the sewing line straight out to the cut line. */
-function notch(
+/**
+ * The notch from its place on the sewing line straight out to the cut line, of which no allowance is
+ * wider than `widest` mm.
+ */
+export function notchAt(
   { name, at, outward, marks }: NotchPlace,
   cut: readonly Segment[],
   widest: number,

@@ -69,8 +69,12 @@ export interface PiecePlan {
   /** Edges in order, each starting where the one before ends, and the last closing the outline. */
   readonly outline: readonly Edge[];
   readonly marks: readonly MarkedLine[];
-  /** Points of the outline that are notched, and drill holes, where the pattern gives them. */
+  /** The line that is cut, closed, where the pattern gives it besides its sewing line. */
+  readonly cutLine?: readonly Edge[];
+  /** Notches, on the outline or on the cut line, and drill holes, where the pattern gives them. */
   readonly notches?: readonly string[];
+  /** Those of the notches that are double. */
+  readonly doubleNotches?: ReadonlySet<string>;
   readonly drillHoles?: readonly string[];
   /** Place of each name in `pointNames`. */
   readonly index: ReadonlyMap<string, number>;
@@ -145,6 +149,11 @@ export function edgeSegments(piece: Piece, edge: Edge): readonly Segment[] {
 /** The whole outline as segments, in order and closed. */
 export function outlineSegments(piece: Piece): readonly Segment[] {
   return piece.plan.outline.flatMap((edge) => edgeSegments(piece, edge));
+}
+
+/** The cut line of a piece whose pattern gives it; undefined for one without. */
+export function cutLineSegments(piece: Piece): readonly Segment[] | undefined {
+  return piece.plan.cutLine?.flatMap((edge) => edgeSegments(piece, edge));
 }
 
 /** Length in millimeters of a seam as it is sewn: its edges without its darts. */

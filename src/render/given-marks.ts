@@ -1,8 +1,10 @@
 /** Notches and drill holes where a pattern gives them as points. */
+import { distanceToSegment, nearestOn } from '../geometry/nearest';
 import { add, cross, quarterTurn, scale, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { Piece } from '../pattern/piece';
-import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
+import { outlineSegments, pointOf } from '../pattern/piece';
+import { EXCHANGED } from '../tolerance';
 import type { PathShape, Stroke } from './scene';
 import { circle, polyline } from './scene';
 
@@ -10,19 +12,22 @@ import { circle, polyline } from './scene';
 const NOTCH = 6;
 const HOLE = 2;
 
-/** Short strokes into the piece at its notches, and rings at its drill holes. */
+/** Short strokes into the piece at the notches of its outline, and rings at its drill holes. */
 export function givenMarks(piece: Piece, stroke: Stroke): readonly PathShape[] {
-  const { notches = [], drillHoles = [], outline } = piece.plan;
+  const { notches = [], drillHoles = [] } = piece.plan;
   if (notches.length === 0 && drillHoles.length === 0) return [];
-  const area = outlineSegments(piece).reduce((sum, { from, to }) => sum + cross(from, to), 0);
+  const net = outlineSegments(piece);
+  const area = net.reduce((sum, { from, to }) => sum + cross(from, to), 0);
   const inward = area > 0 ? NOTCH : -NOTCH;
   return [
     ...notches.flatMap((name) => {
-      const leaving = outline.find((edge) => edge.from === name);
-      const segment = leaving && edgeSegments(piece, leaving)[0];
+      const at = pointOf(piece, name);
+      const segment = net.find((part) => distanceToSegment(part, at) <= EXCHANGED);
+      // A notch of the cut line belongs to that line.
       if (segment === undefined) return [];
-      const into = scale(quarterTurn(unit(segmentTangent(segment, 0))), inward);
-      return [polyline('notch', [segment.from, add(segment.from, into)], stroke)];
+      const along = unit(segmentTangent(segment, nearestOn(segment, at)));
+      const into = scale(quarterTurn(along), inward);
+      return [polyline('notch', [at, add(at, into)], stroke)];
     }),
     ...drillHoles.map((name) => circle('drill-hole', pointOf(piece, name), HOLE, stroke)),
   ];

@@ -152,7 +152,7 @@ function besidesOf(
   { pieces }: Graded['pattern'],
   { ruled }: Graded['rules'],
 ): readonly RuledPoint[] {
-  const stops = (pieces[piece]?.path ?? []).filter(({ point: p }) => ruled[piece]?.has(p));
+  const stops = (pieces[piece]?.path.stops ?? []).filter(({ point: p }) => ruled[piece]?.has(p));
   const at = stops.findIndex(({ point: p }) => p === own);
   if (at < 0) return [];
   return [stops.at(at - 1), stops[(at + 1) % stops.length]].flatMap((stop) =>

@@ -28,12 +28,20 @@ function rawPiece(p: number) {
       place: {},
     };
   });
-  return { name: `piece_${p}`, points, cuttings: [] };
+  return {
+    name: `piece_${p}`,
+    points,
+    cuttings: [],
+    allowances: new Map<string, number>(),
+    cutLine: [],
+    cutNotches: [],
+    doubleNotches: new Set<string>(),
+  };
 }
 
 export function manyPieces(): { readonly pattern: GivenPattern; readonly rules: GivenRules } {
   const raw = Array.from({ length: PIECES }, (_, p) => rawPiece(p));
-  const pieces = raw.map(({ name, points, cuttings }) => buildPiece(name, points, cuttings));
+  const pieces = raw.map(buildPiece);
   const rule = (i: number): GivenRule => ({
     moves: Array.from({ length: SIZES }, (_, size) => ({
       x: (size - BASE) * Math.cos(i) * 5,

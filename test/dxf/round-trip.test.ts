@@ -2,14 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { patternDxf, skirtDxf } from '../../src/dxf-files';
 import { readDxf } from '../../src/dxf/read';
 import { readRuleTable } from '../../src/dxf/rule-table';
-import { distanceToCubic } from '../../src/geometry/nearest';
+import { pointBounds } from '../../src/geometry/bounds';
+import { distanceToSegment } from '../../src/geometry/nearest';
 import type { Point } from '../../src/geometry/point';
 import { distance } from '../../src/geometry/point';
 import type { Segment } from '../../src/geometry/segment';
 import { segmentAt } from '../../src/geometry/segment';
+import type { PatternResult } from '../../src/grade-pattern';
 import { gradePattern } from '../../src/grade-pattern';
 import type { SizedPieces } from '../../src/grade/graded-range';
-import { outlineSegments } from '../../src/pattern/piece';
+import type { CutPiece } from '../../src/pattern/cut-piece';
+import { cutPieces } from '../../src/pattern/cut-pieces';
+import type { Piece } from '../../src/pattern/piece';
+import { outlineSegments, pointOf } from '../../src/pattern/piece';
 import type { ResultFile } from '../../src/result-files';
 import { gradeChart } from '../../src/pipeline';
 import { EXCHANGED } from '../../src/tolerance';
@@ -31,25 +36,35 @@ function textOf(files: readonly ResultFile[], name: string): string {
   return files.find((file) => file.name === name)?.text ?? '';
 }
 
-function readBack(files: readonly ResultFile[]): readonly SizedPieces[] {
+function readResult(files: readonly ResultFile[]): PatternResult {
   return gradePattern({
     pattern: { text: textOf(files, 'pattern.dxf'), file: 'pattern.dxf' },
     rules: { text: textOf(files, 'pattern.rul'), file: 'pattern.rul' },
-  }).range.sizes;
+  });
 }
 
-/** mm from a point to the nearest of some segments. */
+function readBack(files: readonly ResultFile[]): readonly SizedPieces[] {
+  return readResult(files).range.sizes;
+}
+
+/** mm from a point to the nearest of some segments; those in boxes farther away are passed over. */
 function away(p: Point, segments: readonly Segment[]): number {
-  return Math.min(
-    ...segments.map((segment) => {
-      if (segment.kind === 'cubic') return distanceToCubic(segment, p);
-      const { from, to } = segment;
-      const along = { x: to.x - from.x, y: to.y - from.y };
-      const square = along.x ** 2 + along.y ** 2;
-      const t = square === 0 ? 0 : ((p.x - from.x) * along.x + (p.y - from.y) * along.y) / square;
-      return distance(p, segmentAt(segment, Math.min(1, Math.max(0, t))));
-    }),
-  );
+  return segments.reduce((least, segment) => {
+    const { left, right, top, bottom } = pointBounds(controls(segment));
+    const aside = Math.max(left - p.x, p.x - right, top - p.y, p.y - bottom);
+    return aside >= least ? least : Math.min(least, distanceToSegment(segment, p));
+  }, Infinity);
+}
+
+function controls(segment: Segment): readonly Point[] {
+  const { from, to } = segment;
+  return segment.kind === 'cubic' ? [from, segment.leave, segment.arrive, to] : [from, to];
+}
+
+/** The farthest that any place of one closed line lies from another. */
+function linesApart(one: readonly Segment[], other: readonly Segment[]): number {
+  const places = one.flatMap((segment) => [0, 0.25, 0.5, 0.75].map((t) => segmentAt(segment, t)));
+  return Math.max(...places.map((p) => away(p, other)));
 }
 
 /** The farthest that any place on the outlines of one nest lies from those of the other. */
@@ -80,6 +95,130 @@ describe('a pattern for exchange', () => {
       expect(apart(back, result.range.sizes)).toBeLessThanOrEqual(EXCHANGED);
     },
   );
+
+  it.each([
+    ['fixed-dart', {}],
+    ['shared-drop', {}],
+    ['shared-pencil', {}],
+    ['shared-pencil', { waist_finish: '2', corner_style: '1' }],
+    ['shared-pencil', { waist_finish: '0', vent_width: '0', corner_style: '2' }],
+    ['shared-a-line', {}],
+    ['pencil', {}],
+    ['straight', {}],
+  ] as readonly (readonly [string, Readonly<Record<string, string>>])[])(
+    'brings every feature of %s with %o back in every size',
+    (style, set) => {
+      const result = gradeChart({ chart: CHART, base: '10', style, set });
+      const back = readBack(skirtDxf(result));
+      result.range.sizes.forEach(({ pieces, parameters }, size) => {
+        cutPieces(pieces, parameters).forEach((own, p) => {
+          const piece = back[size]?.pieces[p];
+          const read = back[size]?.cutPieces?.[p];
+          if (piece === undefined || read === undefined) throw new Error('a piece is missing');
+          const closely = (found: readonly Point[], wanted: readonly Point[]): void => {
+            expect(found).toHaveLength(wanted.length);
+            wanted.forEach((at, i) =>
+              expect(distance(at, found[i] ?? { x: NaN, y: NaN })).toBeLessThanOrEqual(EXCHANGED),
+            );
+          };
+          expect(linesApart(own.cut, read.cut)).toBeLessThanOrEqual(EXCHANGED);
+          expect(linesApart(read.cut, own.cut)).toBeLessThanOrEqual(EXCHANGED);
+          closely(
+            read.notches.map(({ cut }) => cut),
+            own.notches.map(({ cut }) => cut),
+          );
+          expect(read.notches.map(({ marks }) => marks)).toEqual(
+            own.notches.map(({ marks }) => marks),
+          );
+          closely(read.drillHoles, own.drillHoles);
+          closely([read.grain.from, read.grain.to], [own.grain.from, own.grain.to]);
+          const ends = ({ fold }: CutPiece): readonly Point[] =>
+            fold === undefined ? [] : [fold.from, fold.to].toSorted((a, b) => a.y - b.y);
+          closely(ends(read), ends(own));
+          const inside = (of: Piece) =>
+            of.plan.marks
+              .filter(({ name }) => name !== 'grainline')
+              .map(({ through }) => through.map((name) => pointOf(of, name)));
+          const wanted = inside(own.piece);
+          expect(inside(piece)).toHaveLength(wanted.length);
+          inside(piece).forEach((line, i) => closely(line, wanted[i] ?? []));
+          expect(piece.plan.darts).toHaveLength(own.piece.plan.darts.length);
+          expect(piece.plan.cuttings).toEqual(own.piece.plan.cuttings);
+          expect(new Set(piece.plan.outline.map(({ seam }) => seam))).toEqual(
+            new Set(own.piece.plan.outline.map(({ seam }) => seam)),
+          );
+        });
+      });
+    },
+  );
+
+  it('walks the seams of a skirt that came back as they were', () => {
+    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
+    const { seams, range } = readResult(skirtDxf(result));
+    expect(seams.map(({ pair }) => pair.name)).toEqual([
+      'front.side to back.side',
+      'front_lining.side to back_lining.side',
+    ]);
+    range.sizes.forEach(({ label }, i) => {
+      const walk = seams[0]?.walks[i];
+      expect(Math.abs(walk?.gap ?? NaN)).toBeLessThanOrEqual(EXCHANGED);
+      const own = result.range.sizes.find((size) => size.label === label);
+      const side = own?.measures.find(({ name }) => name === 'side_seam_front')?.value ?? NaN;
+      expect(walk?.walks[0].length).toBeCloseTo(side, 1);
+      for (const sum of walk?.angleSums ?? []) expect(sum).toBeCloseTo(180, 0);
+    });
+  });
+
+  it('keeps pairs with ease over several edges, whichever way they run', () => {
+    const seams = 'edge,sewn_to,ease\nfront.side,back.side + back.waist,-20 cm\n';
+    const result = graded(BODICE, STEPS, { seams: { text: seams, file: 'seams.csv' } });
+    const back = readResult(patternDxf(result));
+    expect(back.seams).toHaveLength(3);
+    back.seams.forEach(({ pair, way, walks }, i) => {
+      const own = result.seams[i];
+      expect(pair.sides).toEqual(own?.pair.sides);
+      expect(pair.ease).toBeCloseTo(own?.pair.ease ?? NaN, 4);
+      expect(way).toBe(own?.way);
+      walks.forEach(({ gap }, size) => expect(gap).toBeCloseTo(own?.walks[size]?.gap ?? NaN, 2));
+    });
+  });
+
+  it('counts moves along the grade reference line, which comes back with them', () => {
+    // The same moves in the axes of a line at 30 degrees.
+    const withLine = BODICE.replace(
+      'back,neck_center',
+      'front,r1,0,20,reference,,,,\nfront,r2,17.320508,30,reference,,,,\nback,neck_center',
+    );
+    const result = graded(withLine, STEPS);
+    const files = patternDxf(result);
+    const entities = readDxf(textOf(files, 'pattern.dxf'), 'a.dxf').blocks[0]?.entities ?? [];
+    const [line] = entities.filter(({ layer, type }) => layer === '5' && type === 'LINE');
+    const [from, to] = line?.points ?? [];
+    expect(((to?.y ?? 0) - (from?.y ?? 0)) / ((to?.x ?? 0) - (from?.x ?? 0))).toBeCloseTo(
+      Math.tan(Math.PI / 6),
+      4,
+    );
+    // The side moves a step of (1, 0.4) cm along and square to the line, as the sheet says.
+    const { rules } = readRuleTable(textOf(files, 'pattern.rul'), 'a.rul');
+    const large = [...rules.values()].map((moves) => moves[3]);
+    expect(large.some((move) => move && distance(move, { x: 10, y: 4 }) < 1e-3)).toBe(true);
+    expect(apart(result.range.sizes, readBack(files))).toBeLessThanOrEqual(EXCHANGED);
+  });
+
+  it('brings allowances of a given pattern back as its cut line', () => {
+    const pattern = BODICE.replace('# unit: cm', '# unit: cm\n# allowance: 1.5');
+    const result = graded(pattern, STEPS);
+    const back = readBack(patternDxf(result));
+    result.range.sizes.forEach(({ cutPieces: own = [] }, size) => {
+      expect(own).toHaveLength(2);
+      own.forEach(({ cut, notches }, p) => {
+        const read = back[size]?.cutPieces?.[p];
+        expect(linesApart(cut, read?.cut ?? [])).toBeLessThanOrEqual(EXCHANGED);
+        expect(linesApart(read?.cut ?? [], cut)).toBeLessThanOrEqual(EXCHANGED);
+        expect(read?.notches).toHaveLength(notches.length);
+      });
+    });
+  });
 
   it('brings a bodice back with its curves through points, notches and folds', () => {
     const result = graded(BODICE, STEPS);

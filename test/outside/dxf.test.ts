@@ -5,6 +5,9 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { patternDxf, skirtDxf } from '../../src/dxf-files';
 import { gradePattern } from '../../src/grade-pattern';
+import { segmentsBounds } from '../../src/geometry/bounds';
+import type { Point } from '../../src/geometry/point';
+import { cutPieces } from '../../src/pattern/cut-pieces';
 import { pieceNamed } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/pipeline';
 import type { ResultFile } from '../../src/result-files';
@@ -39,18 +42,20 @@ import sys, json, ezdxf
 d = ezdxf.readfile(sys.argv[1])
 errors = [e.message for e in d.audit().errors]
 def lines(space):
-    return [{'layer': e.dxf.layer, 'closed': e.is_closed, 'points': [list(v.dxf.location)[:2] for v in e.vertices]} for e in space.query('POLYLINE')]
+    return [{'layer': e.dxf.layer, 'type': e.dxf.linetype, 'closed': e.is_closed, 'points': [list(v.dxf.location)[:2] for v in e.vertices]} for e in space.query('POLYLINE')]
 print(json.dumps({
     'errors': errors,
     'layers': [l.dxf.name for l in d.layers],
-    'blocks': {b.name: {'lines': lines(b), 'words': [t.dxf.text for t in b.query('TEXT')]} for b in d.blocks if not b.name.startswith('*')},
+    'blocks': {b.name: {'lines': lines(b), 'spots': [[e.dxf.layer, *list(e.dxf.location)[:2]] for e in b.query('POINT')], 'straight': [e.dxf.layer for e in b.query('LINE')], 'words': [t.dxf.text for t in b.query('TEXT')]} for b in d.blocks if not b.name.startswith('*')},
     'lines': lines(d.modelspace()),
+    'strokes': [[e.dxf.layer, list(e.dxf.start)[:2], list(e.dxf.end)[:2]] for e in d.modelspace().query('LINE')],
     'inserts': [e.dxf.name for e in d.modelspace().query('INSERT')],
 }))
 `;
 
 interface Line {
   readonly layer: string;
+  readonly type: string;
   readonly closed: boolean;
   readonly points: readonly (readonly [number, number])[];
 }
@@ -58,9 +63,18 @@ interface Drawing {
   readonly errors: readonly string[];
   readonly layers: readonly string[];
   readonly blocks: Readonly<
-    Record<string, { readonly lines: readonly Line[]; readonly words: readonly string[] }>
+    Record<
+      string,
+      {
+        readonly lines: readonly Line[];
+        readonly spots: readonly (readonly [string, number, number])[];
+        readonly straight: readonly string[];
+        readonly words: readonly string[];
+      }
+    >
   >;
   readonly lines: readonly Line[];
+  readonly strokes: readonly (readonly [string, unknown, unknown])[];
   readonly inserts: readonly string[];
 }
 
@@ -89,10 +103,57 @@ describeDxf('DXF files as ezdxf reads them', () => {
     expect(nest.errors).toEqual([]);
     expect(nest.layers).toEqual(expect.arrayContaining(['SIZE_S', 'SIZE_M', 'SIZE_L']));
     for (const size of ['S', 'M', 'L']) {
-      expect(
-        nest.lines.filter(({ layer, closed }) => closed && layer === `SIZE_${size}`),
-      ).toHaveLength(names.length);
+      const closed = nest.lines.filter((line) => line.closed && line.layer === `SIZE_${size}`);
+      // What is cut is drawn through, what is sewn is dashed.
+      const cut = closed.filter(({ type }) => type !== 'DASHED');
+      expect([cut.length, closed.length - cut.length]).toEqual([names.length, names.length]);
     }
+  });
+
+  it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have every feature of %s', (style) => {
+    const result = gradeChart({ chart, base: 'M', style });
+    const size = result.range.sizes[1];
+    const { blocks } = opened(skirtDxf(result), 'pattern.dxf');
+    for (const own of cutPieces(size?.pieces ?? [], size?.parameters ?? new Map())) {
+      const block = blocks[own.piece.plan.name];
+      const on = (layer: string): readonly (readonly [number, number])[] =>
+        (block?.spots ?? []).filter(([name]) => name === layer).map(([, x, y]) => [x, y]);
+      const places = (points: readonly Point[]) =>
+        points.map(({ x, y }) => [expect.closeTo(x, 3), expect.closeTo(-y, 3)] as unknown);
+      expect(on('4')).toEqual(places(own.notches.map(({ cut }) => cut)));
+      expect(on('13')).toEqual(places(own.drillHoles));
+      // Boundary and seam line, internal lines, grain and grade reference, mirror line.
+      expect(block?.lines.filter(({ layer }) => layer === '1')).toHaveLength(1);
+      expect(block?.lines.filter(({ layer }) => layer === '14')).toHaveLength(1);
+      const inside = own.piece.plan.marks.filter(({ name }) => name !== 'grainline');
+      expect(block?.lines.filter(({ layer }) => layer === '8')).toHaveLength(inside.length);
+      expect(block?.straight.toSorted()).toEqual(own.fold ? ['5', '6', '7'] : ['5', '7']);
+      const doubles = own.notches.filter(({ marks }) => marks === 2).length;
+      expect(block?.words.filter((words) => words === 'DOUBLE NOTCH')).toHaveLength(doubles);
+    }
+  });
+
+  it.each([
+    ['net', 1, 0, 0],
+    ['cut', 1, 0, 1],
+    ['both', 1, 1, 1],
+  ] as const)('show %s lines in the nest', (lines, strong, dashed, notched) => {
+    const result = gradeChart({ chart, base: 'M', style: 'shared-pencil', lines });
+    const nest = opened(skirtDxf(result), 'nest.dxf');
+    const closed = nest.lines.filter((line) => line.closed && line.layer === 'SIZE_L');
+    const pieces = result.range.plans.length;
+    expect(closed.filter(({ type }) => type !== 'DASHED')).toHaveLength(strong * pieces);
+    expect(closed.filter(({ type }) => type === 'DASHED')).toHaveLength(dashed * pieces);
+    const size = result.range.sizes[2];
+    const cut = cutPieces(size?.pieces ?? [], size?.parameters ?? new Map());
+    const strokes = cut.flatMap(({ notches }) => notches.map(({ marks }) => marks as number));
+    const sum = strokes.reduce((all, marks) => all + marks, 0);
+    expect(nest.strokes.filter(([layer]) => layer === 'SIZE_L')).toHaveLength(notched * sum);
+    // The widest line of the front is as wide as its cut line, or as its net line.
+    const front = cut[0];
+    const wanted = segmentsBounds((lines === 'net' ? front?.net : front?.cut) ?? []);
+    const xs = closed[0]?.points.map(([x]) => x) ?? [];
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(wanted.right - wanted.left, 1);
   });
 
   it('have the places of the base, y up', () => {

@@ -1,0 +1,44 @@
+/**
+ * What is sewn to what, as words in an exchange file. ASTM D6673 carries no relations between pieces;
+ * these annotations are a convention of our own, which others may pass over.
+ */
+import type { Place } from '../errors';
+import type { SeamPair, SeamSide } from '../given/pattern';
+import { readSide } from '../given/seam-pairs';
+import type { PiecePlan } from '../pattern/piece';
+import { dxfNumber } from './entities';
+
+/** `SEWN: sleeve.cap TO front.armhole + back.armhole, EASE 20, WAY opposite`; ease in mm. */
+export function seamWords({ sides: [first, second], ease, way }: SeamPair): string {
+  const eased = ease === 0 ? '' : `, EASE ${dxfNumber(ease)}`;
+  const run = way === undefined ? '' : `, WAY ${way}`;
+  return `SEWN: ${sideWords(first)} TO ${sideWords(second)}${eased}${run}`;
+}
+
+function sideWords({ edges }: SeamSide): string {
+  return edges.map(({ piece, edge }) => `${joinless(piece)}.${joinless(edge)}`).join(' + ');
+}
+
+/** A name without the characters by which names are joined. */
+export function joinless(name: string): string {
+  return name.replace(/[.+]/gu, '_');
+}
+
+const SEWN = /^SEWN: (.+?) TO (.+?)(?:, EASE (-?[\d.]+))?(?:, WAY (same|opposite))?$/u;
+
+/** Reads such words; undefined for others. Throws InputError `edge-unknown`. */
+export function readSeamWords(
+  words: string,
+  plans: readonly PiecePlan[],
+  place: Place,
+): SeamPair | undefined {
+  const [, first, second, ease = '0', way] = SEWN.exec(words) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const side = (text: string): SeamSide => readSide({ text, place }, plans);
+  return {
+    name: `${first} to ${second}`,
+    sides: [side(first), side(second)],
+    ease: Number(ease),
+    way: way === 'same' || way === 'opposite' ? way : undefined,
+  };
+}
