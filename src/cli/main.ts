@@ -83,7 +83,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       refuseMixedOptions(command, chart);
       if (options.pattern !== undefined) {
         const { patternCommand } = await import('./pattern-command');
-        exitCode = patternCommand({ ...options, pattern: options.pattern }, io);
+        exitCode = await patternCommand({ ...options, pattern: options.pattern }, io);
         return;
       }
       const { gradeCommand } = await import('./grade-command');

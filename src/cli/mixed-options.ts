@@ -2,17 +2,7 @@
 import type { Command } from 'commander';
 import { InputError } from '../errors';
 
-const DRAFTING = [
-  'style',
-  'allowances',
-  'set',
-  'against',
-  'paper',
-  'margin',
-  'join',
-  'lines',
-  'fabric',
-];
+const DRAFTING = ['style', 'allowances', 'set', 'against'];
 const GIVEN = ['rules', 'chart', 'seams'];
 
 /**

@@ -5,6 +5,10 @@ import { InputError } from '../errors';
 import type { NamedText, PatternRequest } from '../grade-pattern';
 import { gradePattern } from '../grade-pattern';
 import { patternFiles } from '../pattern-files';
+import type { PrintFile } from '../print/print-files';
+import type { PrintRequest } from '../print/print-options';
+import type { LinesShown } from '../render/lines-shown';
+import type { ResultFile } from '../result-files';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { patternReport } from './pattern-report';
@@ -12,7 +16,7 @@ import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
-export interface PatternCommandOptions extends SpecOptions {
+export interface PatternCommandOptions extends SpecOptions, Partial<PrintRequest> {
   readonly pattern: string;
   readonly rules?: string;
   readonly chart?: string;
@@ -23,25 +27,41 @@ export interface PatternCommandOptions extends SpecOptions {
   readonly stack?: string;
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
+  readonly lines?: LinesShown;
   readonly dxf?: boolean;
+  readonly fabric?: boolean;
   readonly out?: string;
 }
 
-export function patternCommand(options: PatternCommandOptions, io: Io): ExitCode {
+export async function patternCommand(options: PatternCommandOptions, io: Io): Promise<ExitCode> {
   const graded = gradePattern(patternRequest(options, io));
   const [result, spec] = withSpec(graded, undefined, options, io);
   const folder = options.out ?? `output/${basename(options.pattern).replace(/\.[^.]*$/, '')}`;
+  const { paper, fabric = false, dxf = false } = options;
+  let cloth: readonly ResultFile[] = [];
+  if (fabric) {
+    const { patternFabric } = await import('../lay/pattern-fabric');
+    cloth = patternFabric(result);
+  }
+  let printed: readonly PrintFile[] = [];
+  if (paper !== undefined) {
+    const { printPattern } = await import('../print/print-pattern');
+    printed = await printPattern(result, { ...options, paper });
+  }
   const written = writeFiles(folder, [
     ...patternFiles(result),
     ...spec,
-    ...(options.dxf ? patternDxf(result) : []),
+    ...(dxf ? patternDxf(result) : []),
+    ...cloth,
+    ...printed,
   ]);
   io.out(patternReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
 
 function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest {
-  const { pattern, rules, chart, seams, base, sizes, round, stack, unit, fractions } = options;
+  const { pattern, rules, chart, seams, base, sizes, round, stack } = options;
+  const { unit, fractions, lines } = options;
   if (rules === undefined) {
     throw new InputError('bad-option', {
       what: 'a pattern is graded by a rule sheet',
@@ -59,6 +79,7 @@ function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest 
     ...(sizes === undefined ? {} : { sizes }),
     ...(round === undefined ? {} : { round }),
     ...(stack === undefined ? {} : { stack }),
+    ...(lines === undefined ? {} : { lines }),
     ...(unit === undefined ? {} : { unit }),
     ...(fractions === undefined ? {} : { fractions }),
   };

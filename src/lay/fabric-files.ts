@@ -6,6 +6,7 @@ import { fabricNeedsTable } from '../render/lay-table';
 import { svg } from '../render/svg';
 import type { ResultFile } from '../result-files';
 import { drawingOf } from '../result-files';
+import type { LengthDisplay } from '../units';
 import type { ClothWidth } from './cloth';
 import { CLOTH_NAMES, USUAL_NAP } from './cloth';
 import type { CutSize } from './fabric-needs';
@@ -18,20 +19,38 @@ const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
   inch: { value: 54, unit: 'in' },
 };
 
-/**
- * `fabric.csv` for the sizes shown, and `lay-<cloth>.svg` for each cloth: the base size, the shell
- * with a nap and the others without, folded unless that takes more. A cloth that the base does not
- * go on has no drawing.
- */
+/** What is laid on cloth. */
+export interface FabricJob {
+  readonly title: string;
+  readonly display: LengthDisplay;
+  /** The base size alone, which is drawn. */
+  readonly base: readonly CutSize[];
+  /** The sizes of the table. */
+  readonly shown: readonly CutSize[];
+}
+
+/** The same files of a drafted skirt. */
 export function fabricFiles(result: GradeResult): readonly ResultFile[] {
   const { range, shown, display } = result;
   const sized = ({ label, pieces, parameters }: (typeof shown)[number]): CutSize => ({
     label,
     pieces: cutPieces(pieces, parameters),
   });
-  const { title } = drawingOf(result);
+  return layFiles({
+    title: drawingOf(result).title,
+    display,
+    base: range.sizes.filter(({ label }) => label === range.base).map(sized),
+    shown: shown.map(sized),
+  });
+}
+
+/**
+ * `fabric.csv` for the sizes shown, and `lay-<cloth>.svg` for each cloth: the base size, the shell
+ * with a nap and the others without, folded unless that takes more. A cloth that the base does not
+ * go on has no drawing.
+ */
+export function layFiles({ title, display, base, shown }: FabricJob): readonly ResultFile[] {
   const width = DRAWN[display.unit === 'in' ? 'inch' : 'metric'];
-  const base = range.sizes.filter(({ label }) => label === range.base).map(sized);
   const drawn = fabricNeeds(base, { widths: [width] });
   const lays = CLOTH_NAMES.flatMap((cloth): readonly ResultFile[] => {
     const choices = drawn
@@ -47,5 +66,5 @@ export function fabricFiles(result: GradeResult): readonly ResultFile[] {
       },
     ];
   });
-  return [{ name: 'fabric.csv', text: fabricNeedsTable(fabricNeeds(shown.map(sized))) }, ...lays];
+  return [{ name: 'fabric.csv', text: fabricNeedsTable(fabricNeeds(shown)) }, ...lays];
 }

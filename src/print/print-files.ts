@@ -1,5 +1,6 @@
 /** The printed pattern of a graded result: a PDF file for each paper. */
 import type { GradeResult } from '../pipeline';
+import type { NestDrawing } from '../render/nest-drawing';
 import { linesShown } from '../render/nest-drawing';
 import type { PdfLayer } from '../render/pdf-layers';
 import type { PdfPage } from '../render/pdf';
@@ -31,17 +32,26 @@ export interface PrintFile extends BinaryFile {
  * bodies and garments are followed by `more`, if there are more to print. Throws InputError
  * `paper-unknown`, `paper-too-small`, `paper-too-large`, `bad-option`, `character-unprintable`.
  */
-export async function printFiles(
+export function printFiles(
   result: GradeResult,
   request: PrintRequest,
   more: readonly SizeTable[] = [],
+): Promise<readonly PrintFile[]> {
+  return printDrawing(drawingOf(result), [...printTables(result), ...more], request);
+}
+
+/** The same of any drawing, with its tables. Throws the same errors. */
+export async function printDrawing(
+  drawing: NestDrawing,
+  tables: readonly SizeTable[],
+  request: PrintRequest,
 ): Promise<readonly PrintFile[]> {
   const options = readPrintOptions(request);
   // The library for PDF is large, and only wanted here.
   const { pdf } = await import('../render/pdf');
   const files: PrintFile[] = [];
   for (const paper of options.papers) {
-    const { title, pages, layers, summary } = printed(result, paper, options, more);
+    const { title, pages, layers, summary } = printedDrawing(drawing, tables, paper, options);
     files.push({ name: fileName(paper), bytes: await pdf(title, layers, pages), summary });
   }
   return files;
@@ -65,13 +75,16 @@ const LARGE = 400;
 const LABELS = 7;
 const PAPER_LABELS = 4;
 
-export function printed(
-  result: GradeResult,
+export function printed(result: GradeResult, paper: Paper, options: PrintOptions): Printed {
+  return printedDrawing(drawingOf(result), printTables(result), paper, options);
+}
+
+function printedDrawing(
+  drawing: NestDrawing,
+  tables: readonly SizeTable[],
   paper: Paper,
   options: PrintOptions,
-  more: readonly SizeTable[] = [],
 ): Printed {
-  const drawing = drawingOf(result);
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
   const lines = linesShown(drawing);
@@ -79,7 +92,6 @@ export function printed(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,
   );
-  const tables = [...printTables(result), ...more];
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
     const shapes = planeShapes(compact([...pieces, cover(title, sizes, lines, [])]), sizes);

@@ -99,6 +99,22 @@ describe('grade --pattern', () => {
     expect(results).toEqual(['S M pass', 'W M pass', 'W L out']);
   });
 
+  it('prints and lays a pattern that says how it is cut', () => {
+    place.write('cut.csv', BODICE.replace('# unit: cm', '# unit: cm\n# allowance: 1.5'));
+    const run = (...more: readonly string[]) =>
+      place.run('grade', '--pattern', 'cut.csv', '--rules', 'rules.csv', '--out', 'cut', ...more);
+    const { status, stderr } = run('--paper', 'a4,projector', '--fabric', '--dxf');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(readdirSync(join(place.path, 'cut'))).toEqual(
+      expect.arrayContaining(['fabric.csv', 'lay-shell.svg', 'print-a4.pdf', 'projector.pdf']),
+    );
+    const nest = place.read('cut/nest.svg');
+    expect(nest).toContain('seam allowances are included');
+    expect(nest).toContain('1.5 cm: ');
+    run('--lines', 'net');
+    expect(place.read('cut/nest.svg')).not.toContain('seam allowances are included, as');
+  });
+
   it('grades a drawing that it wrote', () => {
     place.run('grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--dxf', '--out', 'dxf');
     const { status } = place.run(
@@ -134,9 +150,14 @@ describe('refusals of grade --pattern', () => {
       '--stack',
     ],
     [
+      'cloth for pieces without cut lines',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--fabric'],
+      '# allowance: 1.5',
+    ],
+    [
       'an option of drafting',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--paper', 'a4'],
-      '--paper',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--set', 'hip_ease=2in'],
+      '--set',
     ],
     [
       'a chart to draft from',
