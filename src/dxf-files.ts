@@ -13,7 +13,7 @@ import { cutPieces } from './pattern/cut-pieces';
 import type { Part, Piece, PiecePlan } from './pattern/piece';
 import type { GradeResult } from './pipeline';
 import type { ResultFile } from './result-files';
-import { drawingOf } from './result-files';
+import { drawingOf, longFile } from './result-files';
 import { wayOf } from './sewn/walk-pair';
 
 /** The DXF files of a given pattern; `lines` are those of the nest. */
@@ -101,6 +101,6 @@ function dxfFiles(
       name: 'pattern.rul',
       text: writeRuleTable({ name: title, sizes, sample: range.base, rules }),
     },
-    { name: 'nest.dxf', text: [...writeNest(shown, lines)].join('') },
+    longFile('nest.dxf', () => writeNest(shown, lines)),
   ];
 }

@@ -1,5 +1,4 @@
 /** The job of a sample room as a pure function: a pattern and its rules in, sizes and findings out. */
-import { parseLength } from './chart/number-cell';
 import { readChart } from './chart/read-chart';
 import type { SizeChart } from './chart/size-chart';
 import { chartNotes } from './check/chart-notes';
@@ -9,7 +8,6 @@ import { checkGivenPattern } from './check/given-pattern';
 import { checkOutlineSimple } from './check/outline-simple';
 import { checkSewnSeams } from './check/sewn-seams';
 import { readD6673 } from './dxf/read-d6673';
-import { InputError } from './errors';
 import { givenRuleTexts, gradeGiven } from './given/grade-given';
 import type { GivenPattern, SeamPair } from './given/pattern';
 import { readPattern } from './given/read-pattern';
@@ -18,6 +16,7 @@ import type { GivenRules } from './given/rules';
 import { readSeams } from './given/seam-pairs';
 import type { GradedPattern, RuleTexts, SizedPieces } from './grade/graded-range';
 import type { LinesShown } from './render/lines-shown';
+import { checkStack, refuseForDrawing, roundingOf, shownSizes } from './pattern-options';
 import { regrader } from './sewn/regrade';
 import { walkPair, wayOf } from './sewn/walk-pair';
 import type { WalkedSeam } from './sewn/wrong-sign';
@@ -78,6 +77,7 @@ export interface PatternResult {
 export function gradePattern(request: PatternRequest): PatternResult {
   if (/\.dxf$/iu.test(request.pattern.file)) {
     const { pattern, rules } = readD6673(request.pattern, request.rules);
+    refuseForDrawing(request, pattern.base ?? '');
     return gradeRead(request, pattern, rules, undefined);
   }
   const pattern = readPattern(request.pattern.text, request.pattern.file);
@@ -143,47 +143,5 @@ function walkedSeams(range: GradedPattern, pairs: readonly SeamPair[]): readonly
   return pairs.map((pair) => {
     const way = wayOf(base, pair);
     return { pair, way, walks: range.sizes.map(({ pieces }) => walkPair(pieces, pair, way)) };
-  });
-}
-
-function shownSizes(
-  { sizes }: GradedPattern,
-  labels: readonly string[] | undefined,
-): readonly SizedPieces[] {
-  const known = sizes.map(({ label }) => label);
-  const unknown = labels?.find((label) => !known.includes(label));
-  if (unknown === undefined) {
-    return sizes.filter(({ label }) => labels === undefined || labels.includes(label));
-  }
-  throw new InputError('size-unknown', {
-    what: 'the range has no such size',
-    allowed: known.join(', '),
-    got: unknown,
-    place: { option: '--sizes' },
-  });
-}
-
-function checkStack({ pieces }: GivenPattern, stackPoint: string): void {
-  if (stackPoint === '' || pieces.some(({ base }) => base.plan.index.has(stackPoint))) return;
-  const names = pieces.flatMap(({ base: { plan } }) =>
-    plan.pointNames.filter((name) => !plan.handles.has(name)),
-  );
-  throw new InputError('point-unknown', {
-    what: 'no piece has this stack point',
-    allowed: [...new Set(names)].join(', '),
-    got: stackPoint,
-    place: { option: '--stack' },
-  });
-}
-
-function roundingOf(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
-  // Coarser than half an inch is no rounding but another pattern.
-  if (step !== undefined && step > 0 && step <= 12.7) return step;
-  throw new InputError('bad-option', {
-    what: 'the rounding step is not usable',
-    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
-    got: text,
-    place: { option: '--round' },
   });
 }

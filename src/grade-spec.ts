@@ -1,6 +1,7 @@
 /** The spec of a graded pattern as a pure function, and a measured sample held against it. */
 import type { Finding } from './check/finding';
 import { checkSample, checkTolerances } from './check/spec';
+import { InputError } from './errors';
 import type { NamedText } from './grade-pattern';
 import type { GradedPattern, GradedRange } from './grade/graded-range';
 import { sampleTable, gradeSheet, specTable } from './render/spec-tables';
@@ -35,6 +36,13 @@ export function gradeSpec(
   { measures, measured }: SpecRequest,
   display: LengthDisplay,
 ): SpecResult {
+  if (measures === undefined && skirt === undefined) {
+    throw new InputError('measure-unknown', {
+      what: 'a pattern of your own has no usual points of measure',
+      allowed: '--measures <list.csv> with what is to be measured',
+      place: { option: '--spec' },
+    });
+  }
   const own = measures && readMeasures(measures.text, measures.file, range.plans, display.unit);
   const spec =
     own === undefined && skirt !== undefined ? skirtSpec(skirt) : patternSpec(range, own ?? []);

@@ -7,10 +7,10 @@ import { nestSheet } from './render/nest-sheet';
 import { seamsTable } from './render/seams-table';
 import { sizeSheet } from './render/size-sheet';
 import { svg } from './render/svg';
-import { findingsTable, gradeRulesTable, gradedPointsTable } from './render/tables';
+import { findingsTable, gradeRulesRows, gradedPointsRows } from './render/tables';
 import { TOILE } from './render/wording';
 import type { ResultFile } from './result-files';
-import { fileLabels } from './result-files';
+import { fileLabels, longFile } from './result-files';
 
 /** Every file of a result, in a fixed order; the same result gives the same bytes. */
 export function patternFiles(result: PatternResult): readonly ResultFile[] {
@@ -23,8 +23,8 @@ export function patternFiles(result: PatternResult): readonly ResultFile[] {
       name: `size-${label}.svg`,
       text: svg(sizeSheet(drawing, labels[i] ?? '')),
     })),
-    { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
-    { name: 'grade-rules.csv', text: gradeRulesTable(range, ruleTexts, shown, display) },
+    longFile('graded-points.csv', () => gradedPointsRows(shown, display)),
+    longFile('grade-rules.csv', () => gradeRulesRows(range, ruleTexts, shown, display)),
     { name: 'seams.csv', text: seamsTable(range, seams, display) },
     { name: 'findings.csv', text: findingsTable(findings, display) },
   ];

@@ -1,7 +1,9 @@
 /** Writes a set of files so that each appears whole or not at all. */
 import {
+  closeSync,
   existsSync,
   mkdirSync,
+  openSync,
   readdirSync,
   renameSync,
   rmSync,
@@ -33,7 +35,8 @@ export function writeFiles(
     mkdirSync(folder, { recursive: true });
     for (const { name } of files) refuseFolder(join(folder, name));
     for (const file of files) {
-      writeFileSync(draft(file.name), 'text' in file ? file.text : file.bytes);
+      if ('parts' in file && file.parts !== undefined) writeParts(draft(file.name), file.parts());
+      else writeFileSync(draft(file.name), 'bytes' in file ? file.bytes : file.text);
     }
     for (const { name } of files) renameSync(draft(name), join(folder, name));
   } catch (error) {
@@ -50,6 +53,25 @@ export function writeFiles(
     (name) => /^size-.*\.svg$/.test(name) && !names.includes(name),
   );
   return { folder, names, leftovers };
+}
+
+/** Characters that are gathered before they are written. */
+const GATHERED = 1 << 16;
+
+function writeParts(path: string, parts: Iterable<string>): void {
+  const file = openSync(path, 'w');
+  try {
+    let text = '';
+    for (const part of parts) {
+      text += part;
+      if (text.length < GATHERED) continue;
+      writeFileSync(file, text);
+      text = '';
+    }
+    writeFileSync(file, text);
+  } finally {
+    closeSync(file);
+  }
 }
 
 /** The topmost folder of the path that is not there yet, or undefined if all are. */

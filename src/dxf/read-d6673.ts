@@ -6,6 +6,7 @@ import { assembled } from '../given/read-pattern';
 import type { GivenRule, GivenRules } from '../given/rules';
 import { toMillimeters } from '../units';
 import type { DxfEntity } from './read';
+import { distinct } from './document';
 import { readDxf } from './read';
 import { readBlock } from './read-block';
 import { readRuleTable } from './rule-table';
@@ -51,7 +52,10 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
   const title = entities
     .map(({ words }) => /^STYLE NAME:\s*(.+)$/iu.exec(words)?.[1])
     .find((found) => found !== undefined);
-  const { pieces, unpaired } = assembled(read.map(({ piece }) => piece));
+  const names = distinct(read.map(({ piece }) => piece.name));
+  const { pieces, unpaired } = assembled(
+    read.map(({ piece }, p) => ({ ...piece, name: names[p] ?? piece.name })),
+  );
   const plans = pieces.map(({ base: { plan } }) => plan);
   const pattern: GivenPattern = {
     pieces,

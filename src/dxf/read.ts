@@ -52,7 +52,9 @@ export function readDxf(text: string, file: string): DxfContent {
       blocks.push(block);
     } else if (raw.type === 'ENDBLK') block = undefined;
     else if (section === 'BLOCKS' || section === 'ENTITIES') {
-      const entity = entityOf(raw);
+      const entity = entityOf(raw, file);
+      const arcs = [raw, ...raw.vertices].filter(isBulged).length;
+      if (arcs > 0) passedOver.set(ARC, (passedOver.get(ARC) ?? 0) + arcs);
       if (entity !== undefined) (block?.entities ?? entities).push(entity);
       else if (!STRUCTURE.has(raw.type)) {
         passedOver.set(raw.type, (passedOver.get(raw.type) ?? 0) + 1);
@@ -60,6 +62,14 @@ export function readDxf(text: string, file: string): DxfContent {
     }
   }
   return { blocks: blocks.filter(({ name }) => !/^[*$]/u.test(name)), entities, passedOver };
+}
+
+/** Arcs between the vertices of a polyline; it is read as if it were straight there. */
+const ARC = 'ARC IN POLYLINE';
+
+function isBulged({ type, tags }: Raw): boolean {
+  if (type !== 'VERTEX' && type !== 'LWPOLYLINE') return false;
+  return tags.some(({ code, value }) => code === 42 && Number(value) !== 0);
 }
 
 const STRUCTURE: ReadonlySet<string> = new Set(['ENDSEC', 'EOF', 'INSERT', 'SEQEND', 'ATTRIB']);
@@ -74,7 +84,7 @@ function tagsOf(text: string, file: string): readonly Tag[] {
     tags.push({ code, value: (lines[i + 1] ?? '').trim(), row: i + 1 });
   }
   const last = tags.at(-1);
-  if (last?.value !== 'EOF') refuse(file, lines.length, last?.value ?? '');
+  if (last?.value !== 'EOF') refuse(file, Math.max(1, lines.length), last?.value ?? '');
   return tags;
 }
 
@@ -109,7 +119,7 @@ function first({ tags }: Raw, code: number): string {
   return tags.find((tag) => tag.code === code)?.value ?? '';
 }
 
-function entityOf(raw: Raw): DxfEntity | undefined {
+function entityOf(raw: Raw, file: string): DxfEntity | undefined {
   const common = {
     layer: first(raw, 8),
     closed: (Number(first(raw, 70) || 0) & 1) === 1,
@@ -118,19 +128,23 @@ function entityOf(raw: Raw): DxfEntity | undefined {
   };
   switch (raw.type) {
     case 'LINE':
-      return { ...common, type: 'LINE', points: [...placesOf(raw, 10), ...placesOf(raw, 11)] };
+      return {
+        ...common,
+        type: 'LINE',
+        points: [...placesOf(raw, 10, file), ...placesOf(raw, 11, file)],
+      };
     case 'POINT':
-      return { ...common, type: 'POINT', points: placesOf(raw, 10) };
+      return { ...common, type: 'POINT', points: placesOf(raw, 10, file) };
     case 'TEXT':
     case 'MTEXT':
-      return { ...common, type: 'TEXT', points: placesOf(raw, 10).slice(0, 1) };
+      return { ...common, type: 'TEXT', points: placesOf(raw, 10, file).slice(0, 1) };
     case 'LWPOLYLINE':
-      return { ...common, type: 'POLYLINE', points: placesOf(raw, 10) };
+      return { ...common, type: 'POLYLINE', points: placesOf(raw, 10, file) };
     case 'POLYLINE':
       return {
         ...common,
         type: 'POLYLINE',
-        points: raw.vertices.flatMap((vertex) => placesOf(vertex, 10)),
+        points: raw.vertices.flatMap((vertex) => placesOf(vertex, 10, file)),
       };
     default:
       return undefined;
@@ -138,11 +152,22 @@ function entityOf(raw: Raw): DxfEntity | undefined {
 }
 
 /** Every x under `code` with the y that follows it. */
-function placesOf({ tags }: Raw, code: number): readonly Point[] {
+function placesOf({ tags }: Raw, code: number, file: string): readonly Point[] {
   return tags.flatMap((tag, i) => {
     if (tag.code !== code) return [];
     const y = tags.slice(i + 1).find((other) => other.code === code + 10);
-    return [point(Number(tag.value), -Number(y?.value ?? NaN) + 0)];
+    return [point(coordinate(tag, file), -coordinate(y ?? { ...tag, value: '' }, file) + 0)];
+  });
+}
+
+function coordinate({ value, row }: Tag, file: string): number {
+  const number = value === '' ? NaN : Number(value);
+  if (Number.isFinite(number)) return number;
+  throw new InputError('dxf-malformed', {
+    what: 'a coordinate is no number',
+    allowed: 'a number such as -12.5 for x and for y',
+    got: value,
+    place: { file, row: row + 1 },
   });
 }
 

@@ -42,29 +42,47 @@ export function sizeWord(label: string): string {
 /** Reads such a table. Throws InputError `rule-table-malformed` with file and row. */
 export function readRuleTable(text: string, file: string): RuleTable & { unit: LengthUnit } {
   const lines = text.split(/\r\n|\r|\n/u);
-  const stated = (name: string): string | undefined => {
-    const line = lines.find((candidate) => candidate.toUpperCase().startsWith(`${name}:`));
-    return line?.slice(name.length + 1).trim();
-  };
   const refuse = (what: string, allowed: string, got: string, row: number): never => {
     throw new InputError('rule-table-malformed', { what, allowed, got, place: { file, row } });
   };
-  const sizes = stated('SIZE LIST')?.split(/[\s,]+/u) ?? [];
-  const sample = stated('SAMPLE SIZE') ?? '';
-  if (!sizes.includes(sample)) {
-    refuse('the sample size is not in the size list', sizes.join(' '), sample, 1);
-  }
-  const units = stated('UNITS')?.toUpperCase() ?? '';
-  const unit = ({ METRIC: 'mm', ENGLISH: 'in' } as Record<string, LengthUnit | undefined>)[units];
-  if (unit === undefined) return refuse('the unit is not known', 'METRIC or ENGLISH', units, 1);
+  const stated = (name: string): { readonly text: string; readonly row: number } | undefined => {
+    const at = lines.findIndex((line) => line.toUpperCase().startsWith(`${name}:`));
+    const line = lines[at];
+    return line === undefined
+      ? undefined
+      : { text: line.slice(name.length + 1).trim(), row: at + 1 };
+  };
+  const need = (name: string, allowed: string) =>
+    stated(name) ?? refuse(`the table has no line ${name}`, allowed, lines[0] ?? '', 1);
 
-  const rules = new Map<number, readonly Point[]>();
+  const list = need('SIZE LIST', 'a line such as `SIZE LIST: 8 10 12`');
+  const sizes = list.text.split(/[\s,]+/u).filter((size) => size !== '');
+  const twice = sizes.find((size, i) => sizes.indexOf(size) !== i);
+  if (twice !== undefined) refuse('a size is listed twice', 'each size once', twice, list.row);
+  const count = stated('NUMBER OF SIZES');
+  if (count !== undefined && Number(count.text) !== sizes.length) {
+    refuse('the number of sizes is not that of the list', `${sizes.length}`, count.text, count.row);
+  }
+  const sample = need('SAMPLE SIZE', 'a line such as `SAMPLE SIZE: 10`');
+  const base = sizes.indexOf(sample.text);
+  if (base < 0) {
+    refuse('the sample size is not in the size list', sizes.join(' '), sample.text, sample.row);
+  }
+  const units = need('UNITS', 'a line `UNITS: METRIC` or `UNITS: ENGLISH`');
+  const unit = UNITS[units.text.toUpperCase()];
+  if (unit === undefined) {
+    return refuse('the unit is not known', 'METRIC or ENGLISH', units.text, units.row);
+  }
+
+  const rules = new Map<number, { readonly row: number; readonly moves: Point[] }>();
   let moves: Point[] | undefined;
   lines.forEach((line, i) => {
     const rule = /^\s*RULE\s*:\s*DELTA\s+(\d+)\s*$/iu.exec(line);
     if (rule !== null) {
+      const number = Number(rule[1]);
+      if (rules.has(number)) refuse('a rule is there twice', 'each number once', line, i + 1);
       moves = [];
-      rules.set(Number(rule[1]), moves);
+      rules.set(number, { row: i + 1, moves });
       return;
     }
     if (moves === undefined || line.trim() === '' || /^\s*END\s*$/iu.test(line)) return;
@@ -78,15 +96,20 @@ export function readRuleTable(text: string, file: string): RuleTable & { unit: L
     }
     moves.push(point(toMillimeters(x, unit), -toMillimeters(y, unit)));
   });
-  for (const [number, list] of rules) {
-    if (list.length === sizes.length) continue;
-    const row = lines.findIndex((line) => new RegExp(`DELTA\\s+${number}\\s*$`, 'iu').test(line));
-    refuse(
-      `rule ${number} has not one move a size`,
-      `${sizes.length} lines`,
-      `${list.length}`,
-      row + 1,
-    );
+  for (const [number, { row, moves: own }] of rules) {
+    if (own.length !== sizes.length) {
+      const what = `rule ${number} has not one move a size`;
+      refuse(what, `${sizes.length} lines`, `${own.length}`, row);
+    }
+    const { x = NaN, y = NaN } = own[base] ?? {};
+    if (x !== 0 || y !== 0) {
+      const got = `${dxfNumber(x)}, ${dxfNumber(-y)} mm`;
+      refuse(`rule ${number} moves its point in the sample size`, '0, 0', got, row);
+    }
   }
-  return { name: stated('GRADE RULE TABLE') ?? '', sizes, sample, rules, unit };
+  const name = stated('GRADE RULE TABLE')?.text ?? '';
+  const moved = new Map([...rules].map(([number, { moves: own }]) => [number, own]));
+  return { name, sizes, sample: sample.text, rules: moved, unit };
 }
+
+const UNITS: Readonly<Record<string, LengthUnit | undefined>> = { METRIC: 'mm', ENGLISH: 'in' };

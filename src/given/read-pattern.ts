@@ -4,10 +4,10 @@ import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
+import { allowanceCell, cuttingCell, kindCell } from './pattern-cells';
 import { buildPiece } from './build-piece';
 import type { GivenPattern } from './pattern';
 import type { RawPiece, RawPoint } from './raw-point';
-import { POINT_KINDS } from './raw-point';
 import { pairsBySeam } from './seam-pairs';
 import type { TableCell, TableRow } from './table';
 import { lengthCell, readTable, statedBy, statedDown, statedUnit } from './table';
@@ -18,9 +18,10 @@ type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
 
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
- * `# y: up` where y does not run down, and `# allowance: 1.5` for all edges without their own. A row without a piece belongs to the one before it; a row
- * without edge and seam continues those before it. Throws InputError with file, row and column for
- * everything that would leave a point or an edge doubtful.
+ * `# y: up` where y does not run down, and `# allowance: 1.5` for all edges without their own. A row
+ * without a piece belongs to the one before it; a row without edge and seam continues those before
+ * it. Throws InputError with file, row and column for everything that would leave a point or an edge
+ * doubtful.
  */
 export function readPattern(text: string, file: string): GivenPattern {
   const table = readTable<Column>(text, file, NEEDED, KNOWN);
@@ -85,7 +86,7 @@ function rawPieces(
     if (piece.points.some((other) => other.name === name)) refuseTwice(name, row('point').place);
     piece.points.push({
       name,
-      kind: kindOf(row('kind')),
+      kind: kindCell(row('kind')),
       at: point(lengthCell(row('x'), unit), down * lengthCell(row('y'), unit)),
       edge,
       seam,
@@ -93,7 +94,7 @@ function rawPieces(
       rule: row('rule'),
       place: row('point').place,
     });
-    if (row('cut').text !== '') piece.cuttings.push(cuttingOf(row('cut')));
+    if (row('cut').text !== '') piece.cuttings.push(cuttingCell(row('cut')));
     if (row('allowance').text !== '') {
       const width = allowanceCell(row('allowance'), unit);
       if ((piece.allowances.get(edge) ?? width) !== width) refuseTwoWidths(edge, row('allowance'));
@@ -150,20 +151,6 @@ function refuseTwice(name: string, place: Place): never {
   });
 }
 
-/** mm. A wider allowance is another piece of cloth. */
-const WIDEST = 200;
-
-function allowanceCell(cell: TableCell, unit: LengthUnit): number {
-  const width = lengthCell(cell, unit);
-  if (width >= 0 && width <= WIDEST) return width;
-  throw new InputError('parameter-out-of-range', {
-    what: 'an allowance is not usable',
-    allowed: '0 to 20 cm',
-    got: cell.text,
-    place: cell.place,
-  });
-}
-
 function refuseTwoWidths(edge: string, { text, place }: TableCell): never {
   throw new InputError('outline-malformed', {
     what: `the edge ${edge} has two allowances`,
@@ -171,30 +158,4 @@ function refuseTwoWidths(edge: string, { text, place }: TableCell): never {
     got: text,
     place,
   });
-}
-
-function kindOf({ text, place }: TableCell): RawPoint['kind'] {
-  const typed = text.toLowerCase();
-  const kind = POINT_KINDS.find((known) => known === (typed || 'corner'));
-  if (kind !== undefined) return kind;
-  throw new InputError('outline-malformed', {
-    what: 'the kind of a point is not known',
-    allowed: `${POINT_KINDS.join(', ')}; a corner if blank`,
-    got: text,
-    place,
-  });
-}
-
-function cuttingOf({ text, place }: TableCell): Cutting {
-  const parts = /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?$/iu.exec(text);
-  if (parts === null) {
-    throw new InputError('outline-malformed', {
-      what: 'it is not clear how often the piece is cut',
-      allowed: 'such as 2, 1 on fold, 2 of lining',
-      got: text,
-      place,
-    });
-  }
-  const cloth = (parts[3]?.toLowerCase() ?? 'shell') as Cutting['cloth'];
-  return { cloth, count: Number(parts[1]), onFold: parts[2] !== undefined };
 }

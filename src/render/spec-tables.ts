@@ -66,8 +66,9 @@ export function specTable({ rows, sizes, base }: Spec): string {
 }
 
 /**
- * `grade-sheet.csv`: two rows for each point of measure, inches to the nearest sixteenth and
- * centimeters, with a column a size; the base is marked in its heading.
+ * `grade-sheet.csv`: three rows for each point of measure, decimal inches, inches to the nearest
+ * sixteenth and centimeters, with a column a size; the base is marked in its heading. Fractions are
+ * words to a spreadsheet, the other rows are numbers.
  */
 export function gradeSheet({ rows, sizes, base }: Spec): string {
   const shown = (row: SpecRow, unit: string, show: (mm: number) => string): readonly string[] => {
@@ -91,7 +92,11 @@ export function gradeSheet({ rows, sizes, base }: Spec): string {
       ...['tolerance_minus', 'tolerance_plus', 'step_least', 'step_most'],
       ...sizes.map((size, i) => (i === base ? `${size} (base)` : size)),
     ],
-    ...rows.flatMap((row) => [shown(row, 'in', fraction), shown(row, 'cm', centimeters)]),
+    ...rows.flatMap((row) => [
+      shown(row, 'in', inches),
+      shown(row, 'in_fraction', fraction),
+      shown(row, 'cm', centimeters),
+    ]),
   ]);
 }
 

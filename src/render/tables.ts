@@ -8,19 +8,29 @@ import { tableLength, trimmed } from '../units';
 
 /** `size,piece,point,x_in,y_in`: every point of every graded piece. */
 export function gradedPointsTable(sizes: readonly SizedPieces[], display: LengthDisplay): string {
-  const rows = sizes.flatMap(({ label, pieces }) =>
-    pieces.flatMap(({ plan, points }) =>
-      points.map(({ x, y }, i) => [
-        label,
-        plan.name,
-        plan.pointNames[i],
-        tableLength(x, display),
-        tableLength(y, display),
-      ]),
-    ),
-  );
+  return [...gradedPointsRows(sizes, display)].join('');
+}
+
+/** The same table piece by piece. */
+export function* gradedPointsRows(
+  sizes: readonly SizedPieces[],
+  display: LengthDisplay,
+): Generator<string> {
   const { unit } = display;
-  return csv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`], ...rows]);
+  yield csv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`]]);
+  for (const { label, pieces } of sizes) {
+    for (const { plan, points } of pieces) {
+      yield csv(
+        points.map(({ x, y }, i) => [
+          label,
+          plan.name,
+          plan.pointNames[i],
+          tableLength(x, display),
+          tableLength(y, display),
+        ]),
+      );
+    }
+  }
 }
 
 /**
@@ -33,10 +43,22 @@ export function gradeRulesTable(
   sizes: readonly SizedPieces[],
   display: LengthDisplay,
 ): string {
+  return [...gradeRulesRows(range, formulas, sizes, display)].join('');
+}
+
+/** The same table piece by piece. */
+export function* gradeRulesRows(
+  range: GradedPattern,
+  formulas: RuleTexts,
+  sizes: readonly SizedPieces[],
+  display: LengthDisplay,
+): Generator<string> {
+  const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
+  yield csv([['piece', 'point', 'size', ...columns, 'rule_x', 'rule_y']]);
   const steps = stepsOf(range.rules);
   const shown = range.sizes.flatMap((size, i) => (sizes.includes(size) ? [{ size, i }] : []));
-  const rows = range.plans.flatMap((plan, p) =>
-    plan.pointNames.flatMap((point, k) => {
+  for (const [p, plan] of range.plans.entries()) {
+    const rows = plan.pointNames.flatMap((point, k) => {
       const rule = formulas[p]?.[k];
       const texts = [rule?.x.text, rule?.y.text];
       return shown.map(({ size, i }) => {
@@ -51,10 +73,9 @@ export function gradeRulesTable(
           ...texts,
         ];
       });
-    }),
-  );
-  const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
-  return csv([['piece', 'point', 'size', ...columns, 'rule_x', 'rule_y'], ...rows]);
+    });
+    yield csv(rows);
+  }
 }
 
 /** `measure,unit,<one column a size>`: the finished measurements. */

@@ -72,6 +72,28 @@ export function manyPieces(): { readonly pattern: GivenPattern; readonly rules: 
   };
 }
 
+/** The same order as a sample room would hand it in: a pattern and a rule sheet, CSV. */
+export function manyFiles(): { readonly pattern: string; readonly rules: string } {
+  const raw = Array.from({ length: PIECES }, (_, p) => rawPiece(p));
+  const pattern = raw.flatMap(({ name, points }) =>
+    points.map(
+      ({ name: point, at, kind, edge, seam }) =>
+        `${name},${point},${at.x.toFixed(6)},${at.y.toFixed(6)},${kind},${edge},${seam}`,
+    ),
+  );
+  const rules = raw.flatMap(({ name, points }) =>
+    points.map(
+      ({ name: point }, i) =>
+        `${name},${point},${(5 * Math.cos(i)).toFixed(6)},${(5 * Math.sin(i)).toFixed(6)}`,
+    ),
+  );
+  const sizes = Array.from({ length: SIZES }, (_, size) => `${size}`).join(', ');
+  return {
+    pattern: `# unit: mm\n# base: ${BASE}\npiece,point,x,y,kind,edge,seam\n${pattern.join('\n')}\n`,
+    rules: `# unit: mm\n# sizes: ${sizes}\npiece,point,step_dx,step_dy\n${rules.join('\n')}\n`,
+  };
+}
+
 /** The grading alone, written out by hand: a loop of additions over the same numbers. */
 export function byHand({ pieces }: GivenPattern, { ruled }: GivenRules) {
   const sizes = [];

@@ -1,15 +1,25 @@
 /** The sample room at production size, beside ezdxf writing the same drawing and a loop by hand. */
 import { spawnSync } from 'node:child_process';
-import { createWriteStream, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  createWriteStream,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs';
 import { once } from 'node:events';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeNest } from '../../src/dxf/write-nest';
 import type { SizedPieces } from '../../src/grade/graded-range';
 import { gradedPieces, gradeGiven } from '../../src/given/grade-given';
-import { gradedPointsTable } from '../../src/render/tables';
+import { gradedPointsRows } from '../../src/render/tables';
 import { walkPair, wayOf } from '../../src/sewn/walk-pair';
-import { PIECES, POINTS, SIZES, byHand, manyPieces } from './many-pieces';
+import { PIECES, POINTS, SIZES, byHand, manyFiles, manyPieces } from './many-pieces';
 
 const PYTHON = ['/usr/bin/python3', 'python3'].find(
   (program) => spawnSync(program, ['-c', 'import ezdxf']).status === 0,
@@ -58,17 +68,9 @@ export async function sampleRoom(compare: Compare): Promise<void> {
   });
   const walked = performance.now();
   const folder = mkdtempSync(join(tmpdir(), 'skirtgrade-bench-'));
-  writeFileSync(
-    join(folder, 'points.csv'),
-    gradedPointsTable(range.sizes, { unit: 'cm', fractions: false }),
-  );
+  await streamed(join(folder, 'points.csv'), gradedPointsRows(range.sizes, DISPLAY));
   const listed = performance.now();
-  const stream = createWriteStream(join(folder, 'nest.dxf'));
-  for (const part of writeNest(range.sizes)) {
-    if (!stream.write(part)) await once(stream, 'drain');
-  }
-  stream.end();
-  await once(stream, 'finish');
+  await streamed(join(folder, 'nest.dxf'), writeNest(range.sizes));
   const written = performance.now();
   const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(0);
   console.log(`  graded with curves           ${(graded - start).toFixed(0)} ms`);
@@ -81,31 +83,70 @@ export async function sampleRoom(compare: Compare): Promise<void> {
   console.log(
     `  memory at its most           ${(process.resourceUsage().maxRSS / 1e3).toFixed(0)} MB`,
   );
+  wholeCommand(folder);
   compareEzdxf(folder, range.sizes);
   rmSync(folder, { recursive: true });
 }
 
-/** A tenth of the pieces, since ezdxf takes its time. */
-function compareEzdxf(folder: string, all: readonly SizedPieces[]): void {
+const DISPLAY = { unit: 'cm', fractions: false } as const;
+
+async function streamed(path: string, parts: Iterable<string>): Promise<void> {
+  const stream = createWriteStream(path);
+  for (const part of parts) {
+    if (!stream.write(part)) await once(stream, 'drain');
+  }
+  stream.end();
+  await once(stream, 'finish');
+}
+
+/** Tells the most memory that a process took when it ends. */
+const TELL_MEMORY =
+  'data:text/javascript,process.on("exit",()=>process.stderr.write(String(process.resourceUsage().maxRSS)))';
+
+/** The same order as files through the command, with all its drawings, checks and tables. */
+function wholeCommand(folder: string): void {
+  const { pattern, rules } = manyFiles();
+  const [base, sheet, out] = ['many.csv', 'rules.csv', 'out'].map((name) => join(folder, name));
+  if (base === undefined || sheet === undefined || out === undefined) return;
+  writeFileSync(base, pattern);
+  writeFileSync(sheet, rules);
+  const start = performance.now();
+  const { stderr } = spawnSync(
+    process.execPath,
+    ['--import', TELL_MEMORY, 'dist/cli.js', 'grade', '--pattern', base, '--rules', sheet].concat([
+      '--dxf',
+      '--out',
+      out,
+    ]),
+    { encoding: 'utf8' },
+  );
+  console.log('  the whole command: drawings, checks, tables and DXF, from files to files');
+  console.log(`    time                       ${(performance.now() - start).toFixed(0)} ms`);
+  console.log(`    memory at its most         ${(Number(stderr) / 1e3).toFixed(0)} MB`);
+}
+
+/** The whole nest, which ezdxf takes a minute or two for. */
+function compareEzdxf(folder: string, sizes: readonly SizedPieces[]): void {
   if (PYTHON === undefined) {
     console.log('  ezdxf is not there to compare with (package python3-ezdxf)');
     return;
   }
-  const sizes = all.map(({ label, pieces }) => ({ label, pieces: pieces.slice(0, PIECES / 10) }));
   const start = performance.now();
-  writeFileSync(join(folder, 'own.dxf'), [...writeNest(sizes)].join(''));
-  const own = performance.now() - start;
-  const lines = linesOf([...writeNest(sizes)].join(''));
-  writeFileSync(join(folder, 'lines.json'), JSON.stringify(lines));
+  const own = join(folder, 'own.dxf');
+  const file = openSync(own, 'w');
+  for (const part of writeNest(sizes)) writeSync(file, part);
+  closeSync(file);
+  const ours = performance.now() - start;
+  writeFileSync(join(folder, 'lines.json'), JSON.stringify(linesOf(readFileSync(own, 'utf8'))));
   const { stdout } = spawnSync(
     PYTHON,
     ['-c', EZDXF, join(folder, 'lines.json'), join(folder, 'ez.dxf')],
     { encoding: 'utf8' },
   );
   const theirs = Number(stdout);
-  console.log(`  a tenth of it as DXF         ${own.toFixed(0)} ms`);
-  console.log(`  ezdxf writing the same       ${theirs.toFixed(0)} ms`);
-  console.log(`  ratio ${(own / theirs).toFixed(2)} (goal below 1)`);
+  console.log(`  the nest as DXF              ${ours.toFixed(0)} ms`);
+  console.log(`  ezdxf writing the same lines ${theirs.toFixed(0)} ms`);
+  console.log(`  ratio ${(ours / theirs).toFixed(2)} (goal below 1)`);
 }
 
 /** Layer and vertices of every polyline of a drawing. */

@@ -155,6 +155,11 @@ describe('refusals of grade --pattern', () => {
       '# allowance: 1.5',
     ],
     [
+      'a spec without points of measure',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--spec'],
+      '--measures',
+    ],
+    [
       'an option of drafting',
       ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--set', 'hip_ease=2in'],
       '--set',

@@ -234,7 +234,8 @@ describe('a pattern for exchange', () => {
 
   it('is the same every time', () => {
     const result = graded(BODICE, STEPS);
-    expect(patternDxf(result)).toEqual(patternDxf(graded(BODICE, STEPS)));
+    const texts = (files: readonly ResultFile[]) => files.map(({ name, text }) => [name, text]);
+    expect(texts(patternDxf(result))).toEqual(texts(patternDxf(graded(BODICE, STEPS))));
   });
 
   it('has one layer a size in the nested drawing', () => {
@@ -276,12 +277,41 @@ describe('a drawing that cannot be read', () => {
   });
 
   it.each([
-    ['a sample size that is no size', table.replace('SAMPLE SIZE: M', 'SAMPLE SIZE: Q'), 1],
-    ['an unknown unit', table.replace('METRIC', 'ELLS'), 1],
+    ['a sample size that is no size', table.replace('SAMPLE SIZE: M', 'SAMPLE SIZE: Q'), 5],
+    ['an unknown unit', table.replace('METRIC', 'ELLS'), 2],
+    ['no list of sizes', table.replace('SIZE LIST', 'SIZES'), 1],
+    ['a size twice', table.replace('LIST: XS S', 'LIST: S S'), 4],
+    ['another number of sizes', table.replace('SIZES: 5', 'SIZES: 6'), 3],
+    ['a rule twice', table.replace('DELTA 2\n', 'DELTA 1\n'), 12],
+    ['a rule that moves the base', table.replace(/(DELTA 1\n(.*\n){2}).*\n/u, '$11, 0\n'), 6],
     ['a line that is no move', table.replace(/DELTA 1\n.*\n/u, 'DELTA 1\na, b\n'), 7],
     ['a move too few', table.replace('0, 0\n', ''), 6],
   ])('comes with %s', (_, rul, row) => {
     expectRefusal(read(drawing, rul), 'rule-table-malformed', { file: 'a.rul', row });
+  });
+
+  it('has a coordinate that is no number', () => {
+    const broken = drawing.replace(/(VERTEX\n8\n1\n10\n).*\n/u, '$1x\n');
+    const row = broken.split('\n').indexOf('x') + 1;
+    expectRefusal(read(broken), 'dxf-malformed', { file: 'a.dxf', row });
+  });
+
+  it('tells of an edge that is not there', () => {
+    expectRefusal(read(drawing.replace('SEWN: front.', 'SEWN: frnot.')), 'edge-unknown', {
+      file: 'a.dxf',
+    });
+  });
+
+  it('is asked for with a base or a chart of its own', () => {
+    const pattern = { text: drawing, file: 'a.dxf' };
+    const rules = { text: table, file: 'a.rul' };
+    expectRefusal(() => gradePattern({ pattern, rules, base: 'L' }), 'bad-option', {
+      option: '--base',
+    });
+    const chart = { text: CHART, file: 'chart.csv' };
+    expectRefusal(() => gradePattern({ pattern, rules, chart }), 'bad-option', {
+      option: '--chart',
+    });
   });
 
   it('counts inches where the table says so', () => {

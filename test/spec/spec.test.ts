@@ -116,7 +116,13 @@ describe('the tables of a spec', () => {
       expect(row.base).toBe(row.size === '12' ? 'base' : '');
       expect(Math.abs(Number(row.cm) - Number(row.in) * 2.54)).toBeLessThan(0.006);
     }
-    expect(Object.keys(read('grade-sheet.csv')[0] ?? {})).toContain('12 (base)');
+    const sheet = read('grade-sheet.csv');
+    expect(Object.keys(sheet[0] ?? {})).toContain('12 (base)');
+    expect(sheet.map(({ unit }) => unit).slice(0, 3)).toEqual(['in', 'in_fraction', 'cm']);
+    for (const { unit, tolerance_minus, step_least, '12 (base)': value } of sheet) {
+      if (unit === 'in_fraction') continue;
+      for (const cell of [tolerance_minus, step_least, value]) expect(Number(cell)).not.toBeNaN();
+    }
   });
 
   it('write no fraction that a spreadsheet takes for a date', () => {

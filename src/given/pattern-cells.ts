@@ -1,0 +1,51 @@
+/** Cells of a pattern file that are no plain words: kinds of points, cuttings, allowances. */
+import { InputError } from '../errors';
+import type { Cutting } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+import type { RawPoint } from './raw-point';
+import { POINT_KINDS } from './raw-point';
+import type { TableCell } from './table';
+import { lengthCell } from './table';
+
+/** mm. A wider allowance is another piece of cloth. */
+const WIDEST = 200;
+
+/** An allowance in mm. Throws InputError `parameter-out-of-range` and what `lengthCell` throws. */
+export function allowanceCell(cell: TableCell, unit: LengthUnit): number {
+  const width = lengthCell(cell, unit);
+  if (width >= 0 && width <= WIDEST) return width;
+  throw new InputError('parameter-out-of-range', {
+    what: 'an allowance is not usable',
+    allowed: '0 to 20 cm',
+    got: cell.text,
+    place: cell.place,
+  });
+}
+
+/** The kind of a point. Throws InputError `outline-malformed`. */
+export function kindCell({ text, place }: TableCell): RawPoint['kind'] {
+  const typed = text.toLowerCase();
+  const kind = POINT_KINDS.find((known) => known === (typed || 'corner'));
+  if (kind !== undefined) return kind;
+  throw new InputError('outline-malformed', {
+    what: 'the kind of a point is not known',
+    allowed: `${POINT_KINDS.join(', ')}; a corner if blank`,
+    got: text,
+    place,
+  });
+}
+
+/** How often a piece is cut, such as `1 on fold`. Throws InputError `outline-malformed`. */
+export function cuttingCell({ text, place }: TableCell): Cutting {
+  const parts = /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?$/iu.exec(text);
+  if (parts === null) {
+    throw new InputError('outline-malformed', {
+      what: 'it is not clear how often the piece is cut',
+      allowed: 'such as 2, 1 on fold, 2 of lining',
+      got: text,
+      place,
+    });
+  }
+  const cloth = (parts[3]?.toLowerCase() ?? 'shell') as Cutting['cloth'];
+  return { cloth, count: Number(parts[1]), onFold: parts[2] !== undefined };
+}
