@@ -5,6 +5,7 @@ import { chartNotes } from './check/chart-notes';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
 import { checkGivenPattern } from './check/given-pattern';
+import { checkOddSigns } from './check/odd-signs';
 import { checkOutlineSimple } from './check/outline-simple';
 import { checkSewnSeams } from './check/sewn-seams';
 import { readD6673 } from './dxf/read-d6673';
@@ -112,6 +113,14 @@ export function gradeRead(
       ? []
       : readSeams(request.seams.text, request.seams.file, pattern)),
   ]);
+  const sewn = checkSewnSeams(
+    range,
+    seams,
+    { pattern, rules, regrade: regrader(pattern, rules) },
+    display,
+  );
+  const signs = sewn.filter(({ check }) => check === 'wrong-sign');
+  const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
   const shown = shownSizes(range, request.sizes);
   return {
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
@@ -127,12 +136,8 @@ export function gradeRead(
     findings: bySeverity([
       ...(chart === undefined ? [] : chartNotes(chart)),
       ...checkGivenPattern(pattern, rules, range),
-      ...checkSewnSeams(
-        range,
-        seams,
-        { pattern, rules, regrade: regrader(pattern, rules) },
-        display,
-      ),
+      ...sewn,
+      ...checkOddSigns(pattern, rules, told),
       ...checkOutlineSimple(range),
     ]),
   };

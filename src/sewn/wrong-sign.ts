@@ -1,5 +1,6 @@
 /** One wrong sign in a rule sheet, found by what turning it round would mend. */
 import type { SeamPair } from '../given/pattern';
+import { besidePoints } from '../given/beside';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
@@ -35,6 +36,8 @@ const DEGREE = 1;
  * mend a seam equally well the one that fits its neighbors is right.
  */
 const ODD = 0.5;
+/** mm for a millimeter by which a step, turned round, differs more from the steps before and after it. */
+const ODD_STEP = 2;
 /** Candidates this much worse than the best are no longer mentioned. */
 const NEAR_BEST = 0.25;
 
@@ -98,11 +101,10 @@ function repairs(
     pair.sides.some(({ edges }) => edges.some(({ piece }) => piece === name)),
   );
   const along = labels.map((_, size) => regrade.moveOf(ruled, size)[axis]);
-  const neighbors = besidesOf(ruled, pattern, rules);
-  const beside = (size: number): number => {
-    const own = neighbors.map((neighbor) => regrade.moveOf(neighbor, size)[axis]);
-    return own.reduce((sum, value) => sum + value, 0) / Math.max(1, own.length);
-  };
+  const given = pattern.pieces[ruled.piece];
+  const neighbors = given ? besidePoints(given, rules.ruled[ruled.piece], ruled.point) : [];
+  const beside = (size: number): number =>
+    mean(neighbors.map((point) => regrade.moveOf({ ...ruled, point }, size)[axis]));
   const tried = (size: number, value: number): Trial => {
     const move: Point = { ...regrade.moveOf(ruled, size), [axis]: value };
     const moved = regrade.withMove(ruled, size, point(move.x, move.y));
@@ -120,9 +122,10 @@ function repairs(
   );
   const flipped = labels.map((_, size) => (size === base ? now[size] : flip(size))) as Trial[];
   const result: Repair[] = [];
-  const offer = (extent: Repair['extent'], trials: readonly Trial[]): void => {
+  const offer = (extent: Repair['extent'], trials: readonly Trial[], oddStep = 0): void => {
     if (trials.some(({ gap }) => gap > SEAM_WARNING)) return;
-    result.push({ extent, misfit: trials.reduce((sum, { misfit }) => sum + misfit, 0) });
+    const misfit = trials.reduce((sum, { misfit: own }) => sum + own, oddStep);
+    result.push({ extent, misfit });
   };
   offer('all', flipped);
   if (bad.length === 1) {
@@ -135,29 +138,24 @@ function repairs(
     const first = bad.filter((size) => (size - base) * direction > 0);
     const start = direction === 1 ? first[0] : first.at(-1);
     if (start === undefined || first.length < bad.length) continue;
-    const step = (along[start] ?? 0) - (along[start - direction] ?? 0);
+    const stepTo = (size: number): number =>
+      (along[size] ?? NaN) - (along[size - direction] ?? NaN);
+    const step = stepTo(start);
+    // The steps to the sizes beside it; that to the base is taken the other way.
+    const others = [start - direction, start + direction].flatMap((size) =>
+      size === base ? -((along[base - direction] ?? NaN) - (along[base] ?? NaN)) : stepTo(size),
+    );
+    const usual = mean(others.filter((other) => !Number.isNaN(other)));
+    const odd = Math.abs(step + usual) - Math.abs(step - usual);
     offer(
       'step',
       now.map((trialNow, size) =>
         (size - start) * direction >= 0 ? tried(size, (along[size] ?? 0) - 2 * step) : trialNow,
       ),
+      ODD_STEP * odd,
     );
   }
   return result;
-}
-
-/** The ruled points before and after a point on the outline of its piece. */
-function besidesOf(
-  { piece, point: own }: RuledPoint,
-  { pieces }: Graded['pattern'],
-  { ruled }: Graded['rules'],
-): readonly RuledPoint[] {
-  const stops = (pieces[piece]?.path.stops ?? []).filter(({ point: p }) => ruled[piece]?.has(p));
-  const at = stops.findIndex(({ point: p }) => p === own);
-  if (at < 0) return [];
-  return [stops.at(at - 1), stops[(at + 1) % stops.length]].flatMap((stop) =>
-    stop === undefined ? [] : [{ piece, point: stop.point }],
-  );
 }
 
 interface Trial {
@@ -188,6 +186,10 @@ function trial(
     }
   }
   return { gap, misfit };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 }
 
 function stretchGrowth({ stretches }: PairWalk, before: PairWalk): number {
