@@ -109,7 +109,9 @@ function rawPieces(
     cuttings,
     allowances: new Map(
       anyGiven
-        ? points.map(({ edge: own }) => [own, allowances.get(own) ?? usual ?? 0] as const)
+        ? points
+            .filter(({ kind }) => kind === 'corner' || kind === 'curve' || kind === 'notch')
+            .map(({ edge: own }) => [own, allowances.get(own) ?? usual ?? 0] as const)
         : [],
     ),
     cutLine: [],

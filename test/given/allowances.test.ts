@@ -42,6 +42,13 @@ describe('allowances of a given pattern', () => {
     expect(notch?.inward.x).toBeCloseTo(-1, 6);
   });
 
+  it('are not for lines inside', () => {
+    const pattern = `${box('# allowance: 1.5\n')}box,i,5,5,inside,pocket,,\nbox,k,9,5,inside,pocket,,\n`;
+    expect([...cutOf(graded(pattern, RULES), 0).allowances.keys()]).toEqual([
+      ...['top', 'right', 'bottom', 'left'],
+    ]);
+  });
+
   it('are the same whichever way the outline runs', () => {
     // An edge leaves the point that its row names, so the names move on when the order is turned.
     const turned =
