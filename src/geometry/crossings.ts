@@ -120,7 +120,6 @@ function refined(a: Segment, b: Segment, start: readonly [number, number]): Cros
 /** A parameter moved onto an end that it misses by less than SAME_PLACE; undefined beyond. */
 function atEnds(segment: Segment, t: number): number | undefined {
   const end = t < 0.5 ? 0 : 1;
-  const speed = length(segmentTangent(segment, end));
-  if (Math.abs(t - end) * speed <= SAME_PLACE) return end;
+  if (distance(segmentAt(segment, t), segmentAt(segment, end)) <= SAME_PLACE) return end;
   return t > 0 && t < 1 ? t : undefined;
 }
