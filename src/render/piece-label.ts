@@ -51,6 +51,7 @@ export function detailBlocks(
     [...titled, ...allowances],
     [...titled, allowances.join('; ')],
     [`${number}. ${heading}:`, allowances.join('; ')],
+    [`${number}. ${heading}:`, ...allowances],
     [number, heading, ...allowances],
   ];
   return SMALLER.flatMap((share) =>

@@ -41,9 +41,13 @@ export function pieceWords(
 
   const names = nameBlocks(nested, sizes);
   const centers = centerLines(nested, room, WORDS);
-  const name = room.put(names, isBand ? at(0.5, 1 - level) : at(0.5, 0.47));
   const details = detailBlocks(nested, drawing);
-  const told = room.put(details, isBand ? at(0.3, level) : at(0.5, 0.64));
+  const forName = { choices: names, near: isBand ? at(0.5, 1 - level) : at(0.5, 0.47) };
+  const forDetails = { choices: details, near: isBand ? at(0.3, level) : at(0.5, 0.64) };
+  const [name, told] = room.putTogether([forName, ...(details.length > 0 ? [forDetails] : [])]) ?? [
+    room.put(forName.choices, forName.near),
+    room.put(forDetails.choices, forDetails.near),
+  ];
   const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
   const grain = hasGrain
     ? undefined

@@ -79,6 +79,21 @@ describe('crossings', () => {
   });
 });
 
+describe('crossings near a cusp', () => {
+  it('are found although the curve comes to rest at its end', () => {
+    const resting = cubic(0, 0, 60, -4, 90, -11, 90, -11);
+    const [found] = crossings(resting, line([60, 0], [95, -15]));
+    expect(found?.t).toBeGreaterThan(0.5);
+    expect(found?.t).toBeLessThan(1);
+    expect(distanceToLine(found?.at)).toBeLessThan(1e-6);
+  });
+});
+
+/** mm from the line of the test above. */
+function distanceToLine(p: Point = { x: NaN, y: NaN }): number {
+  return Math.abs(-15 * (p.x - 60) - 35 * p.y) / Math.hypot(35, 15);
+}
+
 describe('winding number', () => {
   it('counts turns, clockwise on paper', () => {
     const square = loop([0, 0], [10, 0], [10, 10], [0, 10]);

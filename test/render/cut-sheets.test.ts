@@ -64,9 +64,8 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
     });
   });
 
-  it('say on every piece, and inside it, what it is and what is added to it', () => {
-    const [, , scene] = sheetsOf(result(style, set));
-    if (scene === undefined) throw new Error('no sheet');
+  it.each(['2', '24'])('say on every piece, inside it, what it is; size %s', (label) => {
+    const scene = sizeSheet(drawingOf(result(style, set)), label);
     const words = flatTexts(scene);
     const outlines = flatPaths(scene).filter(({ part }) => part === 'cut-line');
     const pieces = new Set(outlines.map(({ within }) => within.at(-1)));
@@ -79,7 +78,7 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
       expect(told).toMatch(/Piece \d/);
       expect(told).toMatch(/SEAM ALLOWANCES INCLUDED/);
       expect(told).toMatch(/Cut \d/);
-      expect(told).toContain('Size 24');
+      expect(told).toContain(`Size ${label}`);
       for (const { box, text } of own) {
         const corners = [
           { x: box.left, y: box.top },
