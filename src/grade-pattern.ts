@@ -4,6 +4,7 @@ import type { SizeChart } from './chart/size-chart';
 import { chartNotes } from './check/chart-notes';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
+import { checkGivenCutLines } from './check/given-cut-lines';
 import { checkGivenPattern } from './check/given-pattern';
 import { checkOddSigns } from './check/odd-signs';
 import { checkOutlineSimple } from './check/outline-simple';
@@ -20,7 +21,7 @@ import type { LinesShown } from './render/lines-shown';
 import { checkStack, refuseForDrawing, roundingOf, shownSizes } from './pattern-options';
 import { regrader } from './sewn/regrade';
 import { walkPair, wayOf } from './sewn/walk-pair';
-import type { WalkedSeam } from './sewn/wrong-sign';
+import type { WalkedSeam } from './sewn/seam-trial';
 import type { LengthDisplay, LengthUnit } from './units';
 
 /** A text and the name of its file for messages. */
@@ -139,6 +140,7 @@ export function gradeRead(
       ...sewn,
       ...checkOddSigns(pattern, rules, told),
       ...checkOutlineSimple(range),
+      ...checkGivenCutLines(pattern, range, display),
     ]),
   };
 }

@@ -2,13 +2,15 @@
 import type { GradedPattern } from '../grade/graded-range';
 import type { Graded, RuleChange } from '../sewn/closing-change';
 import { closingChange } from '../sewn/closing-change';
-import type { WalkedSeam, WrongSign } from '../sewn/wrong-sign';
+import type { WalkedSeam } from '../sewn/seam-trial';
+import type { WrongSign } from '../sewn/wrong-sign';
 import { wrongSigns } from '../sewn/wrong-sign';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
 import { seamSeverity } from './seams-match';
+import { signFindings } from './wrong-sign';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
 const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
@@ -23,7 +25,7 @@ export function checkSewnSeams(
   const sizes = range.sizes.map(({ pieces }) => pieces);
   const signs = seams.map((seam) => wrongSigns(seam, seams, sizes, graded));
   return [
-    ...signFindings(range, seams, signs),
+    ...signFindings(range, seams, signs, WALKED),
     ...seams.flatMap((seam, s) => [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
@@ -192,43 +194,3 @@ function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
     ];
   });
 }
-
-function signFindings(
-  range: GradedPattern,
-  seams: readonly WalkedSeam[],
-  signs: readonly (readonly WrongSign[])[],
-): Finding[] {
-  const told = new Set<string>();
-  return seams.flatMap((seam, s) => {
-    const [likeliest, ...others] = signs[s] ?? [];
-    if (likeliest === undefined) return [];
-    const { piece, point, axis, shows } = likeliest;
-    const key = `${piece}.${point}.${axis}`;
-    if (told.has(key)) return [];
-    told.add(key);
-    const from = shows.map((i) => range.sizes[i]?.label ?? '');
-    const also = others.map((sign) => `${sign.piece} ${sign.point} d${sign.axis}`);
-    return [
-      {
-        severity: 'fail' as const,
-        check: 'wrong-sign',
-        size: from[0] ?? '',
-        piece,
-        subject: point,
-        quantity: 'number' as const,
-        source: WALKED,
-        message:
-          `the sign of d${axis} at ${piece} ${point} is probably wrong${EXTENT[likeliest.extent]}: ` +
-          `turned round, the seam ${seam.pair.name} meets; it shows from size ` +
-          from.join(' and from size ') +
-          (also.length === 0 ? '' : `; nearly as likely: ${[...new Set(also)].join(', ')}`),
-      },
-    ];
-  });
-}
-
-const EXTENT: Readonly<Record<WrongSign['extent'], string>> = {
-  all: '',
-  step: ' in one step',
-  size: ' in one size',
-};

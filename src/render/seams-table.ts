@@ -1,6 +1,6 @@
 /** The walk of every seam in every size as CSV text. */
 import type { GradedPattern } from '../grade/graded-range';
-import type { WalkedSeam } from '../sewn/wrong-sign';
+import type { WalkedSeam } from '../sewn/seam-trial';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 import { csv } from './tables';

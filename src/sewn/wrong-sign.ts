@@ -1,5 +1,4 @@
 /** One wrong sign in a rule sheet, found by what turning it round would mend. */
-import type { SeamPair } from '../given/pattern';
 import { besidePoints } from '../given/beside';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
@@ -8,15 +7,10 @@ import { SEAM_WARNING } from '../tolerance';
 import type { Graded } from './closing-change';
 import { ruledPoints } from './closing-change';
 import type { RuledPoint } from './regrade';
-import type { PairWalk, Way } from './walk-pair';
+import type { Trial, WalkedSeam } from './seam-trial';
+import { trial } from './seam-trial';
+import type { PairWalk } from './walk-pair';
 import { walkPair } from './walk-pair';
-
-/** A seam, the way its sides run, and its walk in every size. */
-export interface WalkedSeam {
-  readonly pair: SeamPair;
-  readonly way: Way;
-  readonly walks: readonly PairWalk[];
-}
 
 /** A sign that is probably wrong. */
 export interface WrongSign {
@@ -29,8 +23,6 @@ export interface WrongSign {
   readonly shows: readonly number[];
 }
 
-/** mm for a degree by which corners that meet in a seam open or close in the grade. */
-const DEGREE = 1;
 /**
  * mm for a millimeter by which a move differs from those of the points beside it: of two signs that
  * mend a seam equally well the one that fits its neighbors is right.
@@ -158,45 +150,8 @@ function repairs(
   return result;
 }
 
-interface Trial {
-  /** mm by which the seam in question is farther apart than in the base. */
-  readonly gap: number;
-  readonly misfit: number;
-}
-
-function trial(
-  touched: readonly WalkedSeam[],
-  seam: WalkedSeam,
-  base: number,
-  odd: number,
-  walked: (seam: WalkedSeam) => PairWalk,
-): Trial {
-  let gap = 0;
-  let misfit = odd;
-  for (const other of touched) {
-    const walk = walked(other);
-    const before = other.walks[base];
-    if (before === undefined) continue;
-    const apart = Math.abs(walk.gap - before.gap);
-    if (other === seam) gap = apart;
-    misfit += apart + stretchGrowth(walk, before);
-    for (const end of [0, 1] as const) {
-      const turn = Math.abs(walk.angleSums[end] - before.angleSums[end]);
-      if (!Number.isNaN(turn)) misfit += DEGREE * turn;
-    }
-  }
-  return { gap, misfit };
-}
-
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
-}
-
-function stretchGrowth({ stretches }: PairWalk, before: PairWalk): number {
-  return stretches.reduce((sum, { lengths: [a, b] }, i) => {
-    const [c = 0, d = 0] = before.stretches[i]?.lengths ?? [];
-    return sum + Math.abs(a - b - (c - d));
-  }, 0);
 }
 
 function named(

@@ -62,6 +62,12 @@ describe('allowances of a given pattern', () => {
     }
   });
 
+  it('are kept all round in every size, and a finding says so', () => {
+    const kept = (result: PatternResult) =>
+      result.findings.filter(({ check }) => check === 'cut-line').map(({ severity }) => severity);
+    expect(kept(graded(box('# allowance: 1.5\n'), RULES))).toEqual(['ok', 'ok']);
+  });
+
   it('are none where the pattern has none', () => {
     const without = box('').replace(',,4', ',,');
     expect(graded(without, RULES).range.sizes[0]?.cutPieces).toBeUndefined();
