@@ -1,4 +1,5 @@
 /** Cut lines as polygons: what is laid on the cloth. */
+import { distanceToSegment } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
 import { add, cross, distance, dot, length, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
@@ -50,8 +51,9 @@ function thinned(corners: Polygon): Polygon {
 function thinnedChain(chain: Polygon): Polygon {
   const [from, to] = [chain[0], chain.at(-1)];
   if (from === undefined || to === undefined || chain.length < 3) return chain;
-  const along = unit(subtract(to, from));
-  const off = chain.map((corner) => Math.abs(cross(along, subtract(corner, from))));
+  // From the chord and not its line, beyond whose end a curve may swing.
+  const chord: Segment = { kind: 'line', from, to };
+  const off = chain.map((corner) => distanceToSegment(chord, corner));
   const most = Math.max(...off);
   if (most <= HALF_FLATNESS) return [from, to];
   const split = off.indexOf(most);
