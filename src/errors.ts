@@ -45,7 +45,9 @@ export type InputErrorCode =
   | 'formula-cycle'
   | 'formula-dimension'
   | 'formula-not-finite'
-  | 'point-unknown';
+  | 'point-unknown'
+  | 'sheet-malformed'
+  | 'cell-twice';
 
 /** What is wrong, what is allowed, what was got, and where. */
 export interface InputProblem {
