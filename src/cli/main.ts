@@ -5,6 +5,7 @@ import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
 import type { Io } from './io';
+import type { MarkCommandOptions } from './mark-command';
 
 /** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
 export type ExitCode = 0 | 1 | 2;
@@ -68,6 +69,26 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .action(async (name: string | undefined) => {
       const { stylesCommand } = await import('./styles-command');
       exitCode = stylesCommand(name, io);
+    });
+
+  program
+    .command('mark')
+    .description('mark a rule sheet: which cells are right, what went wrong, what it would make')
+    .argument('<chart.csv>', 'body measurements')
+    .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
+    .requiredOption('--base <size>', 'the size from which the sheet counts')
+    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
+    .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
+    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
+    .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
+    .addOption(
+      new Option('--unit <unit>', "unit of the report (the sheet's)").choices(LENGTH_UNITS),
+    )
+    .option('--fractions', 'show inches as fractions')
+    .action(async (chart: string, sheet: string, options: MarkCommandOptions) => {
+      const { markCommand } = await import('./mark-command');
+      exitCode = markCommand(chart, sheet, options, io);
     });
 
   for (const command of [program, ...program.commands]) {

@@ -76,7 +76,7 @@ export function markSheet(request: MarkRequest): Marking {
   const exact = answerKey(result);
   const series = seriesOf(sheet, exact);
   const stated = {
-    zero: zero === undefined ? sheet.statements.get('zero') : zero,
+    zero: zero ?? sheet.statements.get('zero'),
     up: upOf(sheet.statements.get('y')),
   };
   checkZero(exact, stated.zero, zero === undefined ? { file: sheetFile } : { option: '--zero' });
