@@ -75,7 +75,7 @@ const SHOWN = 4;
 
 function slipText(
   marking: Marking,
-  { slip, runs }: FoundSlip,
+  { slip, runs, alike }: FoundSlip,
   number: number,
   display: LengthDisplay,
 ): string {
@@ -84,6 +84,7 @@ function slipText(
   return (
     paragraph(`${number}. ${words}`, 3) +
     paragraph(`   ${advice}`, 3) +
+    alike.map((other) => paragraph(`   or, with the same numbers: ${other.words}`, 3)).join('') +
     runs
       .slice(0, SHOWN)
       .map((run) => runText(marking, run, display))

@@ -1,11 +1,14 @@
 /** The fewest slips that explain all runs that can be explained. */
 import type { Explanation, Run } from './explanations';
+import { EXACT } from './explanations';
 import type { Slip } from './slip';
 
 /** One slip with the runs it had a part in. */
 export interface FoundSlip {
   readonly slip: Slip;
   readonly runs: readonly Run[];
+  /** Slips that would have given the same numbers in all these runs: the sheet cannot tell. */
+  readonly alike: readonly Slip[];
 }
 
 export interface Diagnosis {
@@ -16,8 +19,6 @@ export interface Diagnosis {
 
 /** Sets of slips looked at before the best of them is taken; far above what real sheets need. */
 const MOST_STEPS = 200_000;
-/** mm. Of two slips that fit, one that gives the cells to a hundredth is believed before the other. */
-const EXACT = 0.01;
 
 /**
  * Every run takes one of its explanations so that as few different slips as possible are taken in
@@ -37,9 +38,27 @@ export function fewestSlips(runs: readonly Run[], catalog: readonly Slip[]): Dia
       const own = chosen.filter(({ slips }) => slips.some((one) => one.id === id));
       return slip === undefined || own.length === 0
         ? []
-        : [{ slip, runs: own.map(({ run }) => run) }];
+        : [
+            {
+              slip,
+              runs: own.map(({ run }) => run),
+              alike: catalog.filter((other) => other !== slip && own.every(isAlike(slip, other))),
+            },
+          ];
     });
   return { found, unexplained: runs.filter(({ explanations }) => explanations.length === 0) };
+}
+
+/** Whether a run chosen with `slip` would be as closely explained with `other` in its place. */
+function isAlike(slip: Slip, other: Slip) {
+  return ({ run, slips }: { readonly run: Run; readonly slips: readonly Slip[] }): boolean => {
+    const wanted = slips.map(({ id }) => (id === slip.id ? other.id : id)).sort();
+    const missBy = (ids: readonly string[]): number =>
+      run.explanations.find((one) => [...idsOf(one)].sort().join() === ids.join())?.miss ??
+      Infinity;
+    const own = missBy(slips.map(({ id }) => id).sort());
+    return missBy(wanted) <= Math.max(own, EXACT);
+  };
 }
 
 type Ids = ReadonlySet<string>;
