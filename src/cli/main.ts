@@ -3,6 +3,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { InputError } from '../errors';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
+import type { ExplainCommandOptions } from './explain-command';
 import type { GradeCommandOptions } from './grade-command';
 import type { Io } from './io';
 import type { MarkCommandOptions } from './mark-command';
@@ -89,6 +90,24 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .action(async (chart: string, sheet: string, options: MarkCommandOptions) => {
       const { markCommand } = await import('./mark-command');
       exitCode = markCommand(chart, sheet, options, io);
+    });
+  program
+    .command('explain')
+    .description('derive the rule of one point step by step, in exact fractions')
+    .argument('<chart.csv>', 'body measurements')
+    .argument('<piece.point>', 'such as front.side_waist')
+    .requiredOption('--base <size>', 'the size from which the rule counts')
+    .option('--size <size>', 'derive it for this size only (all)')
+    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
+    .option('--round <step>', 'the ruler of the last step (1/16in, or 1mm in a metric chart)')
+    .option('--stack <point>', 'the zero of the rule (center_waist)')
+    .addOption(unitOption())
+    .option('--markdown', 'write Markdown')
+    .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
+    .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
+      const { explainCommand } = await import('./explain-command');
+      exitCode = explainCommand(chart, point, options, io);
     });
 
   for (const command of [program, ...program.commands]) {
