@@ -27,7 +27,7 @@ export function exactText(value: Fraction, unit: LengthUnit): string {
   const { top, bottom } = value;
   if (!Number.isInteger(top)) return trimmed(valueOf(value), 4);
   if (bottom === 1) return String(top);
-  if (unit !== 'in' && 10_000 % bottom === 0) return trimmed(valueOf(value), 4);
+  if (unit !== 'in' && 1_000_000 % bottom === 0) return trimmed(valueOf(value), 6);
   const sign = top < 0 ? '-' : '';
   const whole = Math.floor(Math.abs(top) / bottom);
   const rest = Math.abs(top) % bottom;

@@ -32,7 +32,7 @@ export function formulaChain({ definitions, measurements }: Drafter, key: string
       if (measurements.includes(name)) reached.add(name);
       return;
     }
-    links.push({ name: name.replace(/^[^/]*\//u, ''), formula: formulaText(definition) });
+    links.push({ name: plainName(name), formula: formulaText(definition) });
     for (const used of namesIn(definition)) visit(keyOf(used, definition.piece));
   };
   visit(key);
@@ -55,8 +55,13 @@ function formulaText({ given }: Definition): string {
     case 'formula':
       return given.formula.text;
     case 'base':
-      return `as ${given.key.replace(/^[^/]*\//u, '')} in the base size`;
+      return `${plainName(given.key)} of the base size, kept in every size`;
     case 'truing':
       return 'found by truing: no formula gives it';
   }
+}
+
+/** A key without the piece that its name is looked up in. */
+function plainName(key: string): string {
+  return key.replace(/^(base\.)?[^/]*\//u, '$1');
 }
