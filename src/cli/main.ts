@@ -3,8 +3,11 @@ import { Command, CommanderError, Option } from 'commander';
 import { InputError } from '../errors';
 import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
+import { DIFFICULTIES } from '../exercise/exercise-chart';
+import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { GradeCommandOptions } from './grade-command';
+import type { InferCommandOptions } from './infer-command';
 import type { Io } from './io';
 import type { MarkCommandOptions } from './mark-command';
 
@@ -108,6 +111,39 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
       const { explainCommand } = await import('./explain-command');
       exitCode = explainCommand(chart, point, options, io);
+    });
+  program
+    .command('infer')
+    .description('tell which body increments a rule sheet implies, and the nearest tables')
+    .argument('<sheet.csv>', 'a rule sheet, with the columns of grade-rules.csv')
+    .option('--base <size>', 'the size from which the sheet counts (the one without moves)')
+    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
+    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
+    .addOption(
+      new Option('--unit <unit>', "unit of the report (the sheet's)").choices(LENGTH_UNITS),
+    )
+    .option('--fractions', 'show inches as fractions')
+    .action(async (sheet: string, options: InferCommandOptions) => {
+      const { inferCommand } = await import('./infer-command');
+      exitCode = inferCommand(sheet, options, io);
+    });
+  program
+    .command('exercise')
+    .description('make a chart, a rule sheet to fill in, and its key')
+    .requiredOption('--seed <number>', 'the same number gives the same exercise')
+    .addOption(
+      new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
+        .choices(DIFFICULTIES)
+        .default('even'),
+    )
+    .addOption(
+      new Option('--unit <unit>', 'unit of the exercise').choices(['in', 'cm']).default('in'),
+    )
+    .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
+    .action(async (options: ExerciseCommandOptions) => {
+      const { exerciseCommand } = await import('./exercise-command');
+      exitCode = exerciseCommand(options, io);
     });
 
   for (const command of [program, ...program.commands]) {
