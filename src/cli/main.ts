@@ -149,6 +149,8 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()
+      // Wraps the words beside the longest call too, where 35 columns are left.
+      .configureHelp({ minWidthToWrap: 24 })
       .showHelpAfterError('(skirtgrade --help tells more)')
       .configureOutput({ writeOut: io.out, writeErr: io.error, getOutHelpWidth: () => 80 });
   }
