@@ -47,7 +47,25 @@ export type InputErrorCode =
   | 'formula-not-finite'
   | 'point-unknown'
   | 'sheet-malformed'
-  | 'cell-twice';
+  | 'cell-twice'
+  | 'column-missing'
+  | 'column-unknown'
+  | 'piece-unknown'
+  | 'point-twice'
+  | 'outline-malformed'
+  | 'base-missing'
+  | 'rule-missing'
+  | 'rule-twice'
+  | 'rule-unknown'
+  | 'rule-moves-base'
+  | 'edge-unknown'
+  | 'measure-unknown'
+  | 'dxf-malformed'
+  | 'rule-table-malformed'
+  | 'paper-unknown'
+  | 'paper-too-small'
+  | 'paper-too-large'
+  | 'character-unprintable';
 
 /** What is wrong, what is allowed, what was got, and where. */
 export interface InputProblem {
@@ -83,7 +101,7 @@ function sentence({ what, allowed, got, place }: InputProblem): string {
 /** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */
 export function placeText(place: Place): string {
   const position = [
-    place.option === undefined ? undefined : place.option,
+    place.option,
     place.file,
     place.row === undefined ? undefined : `row ${place.row}`,
     place.column === undefined ? undefined : `column ${place.column}`,

@@ -1,5 +1,5 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
-import { chartNotes } from './chart/chart-notes';
+import { chartNotes } from './check/chart-notes';
 import { parseLength } from './chart/number-cell';
 import { needValues } from './chart/need-values';
 import { readChart } from './chart/read-chart';
@@ -9,6 +9,8 @@ import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
 import type { Drafter } from './draft/compile-block';
+import type { AllowancePreset } from './draft/allowance-parameters';
+import { ALLOWANCE_PRESETS } from './draft/allowance-parameters';
 import { compileBlock } from './draft/compile-block';
 import { decideLayout } from './draft/decide-layout';
 import type { ResolvedParameter } from './draft/parameters';
@@ -17,10 +19,12 @@ import type { StyleChoice } from './draft/style-file';
 import type { Style } from './draft/styles';
 import { findStyle } from './draft/styles';
 import { InputError } from './errors';
+import { allowedStep } from './walk/walking-room';
 import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
 import { CENTER_WAIST } from './grade/stack';
+import type { LinesShown } from './render/lines-shown';
 import type { LengthDisplay, LengthUnit } from './units';
 import { walkingBodies } from './walk/walking-bodies';
 
@@ -45,6 +49,10 @@ export interface GradeRequest {
   readonly unit?: LengthUnit;
   /** Shows inches as fractions. */
   readonly fractions?: boolean;
+  /** Ready-made widths of the seam allowances; a style and `set` go before them. `home` if absent. */
+  readonly allowances?: AllowancePreset;
+  /** The lines that the drawings show; what suits each drawing if absent. */
+  readonly lines?: LinesShown;
   /** Published tables to compare the chart with; a choice that fits the chart if absent. */
   readonly against?: readonly string[];
 }
@@ -59,6 +67,8 @@ export interface GradeResult {
   /** The sizes asked for. */
   readonly shown: readonly GradedSize[];
   readonly display: LengthDisplay;
+  /** The lines asked for. */
+  readonly lines: LinesShown | undefined;
   /** Gravest first. */
   readonly findings: readonly Finding[];
 }
@@ -109,8 +119,13 @@ export function gradeChart(request: GradeRequest): GradeResult {
     };
   });
   const stackPoint = request.stack ?? CENTER_WAIST;
+  const graded = gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep });
   const range: GradedRange = {
-    ...gradeRange(drafter.plans, drafted, { base, stackPoint, roundingStep }),
+    ...graded,
+    sizes: graded.sizes.map((size) => ({
+      ...size,
+      measures: [...size.measures, { name: 'stride', value: allowedStep(size) }],
+    })),
     ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
   };
   return {
@@ -121,6 +136,7 @@ export function gradeChart(request: GradeRequest): GradeResult {
     range,
     shown: range.sizes.filter(({ label }) => labels === undefined || labels.includes(label)),
     display,
+    lines: request.lines,
     findings: bySeverity([
       ...chartNotes(chart),
       ...checkRange(range, display),
@@ -129,7 +145,11 @@ export function gradeChart(request: GradeRequest): GradeResult {
   };
 }
 
-function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice {
+function chosenStyle({
+  style = 'pencil',
+  set = {},
+  allowances = 'home',
+}: GradeRequest): StyleChoice {
   const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
   const settings = Object.entries(set).map(([parameter, value]) => ({
     parameter,
@@ -137,7 +157,10 @@ function chosenStyle({ style = 'pencil', set = {} }: GradeRequest): StyleChoice 
     note: 'set by the caller',
     place: { option: '--set' },
   }));
-  return { style: choice.style, settings: [...choice.settings, ...settings] };
+  return {
+    style: choice.style,
+    settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
+  };
 }
 
 function knownSize(chart: SizeChart, label: string, option: string): string {

@@ -1,4 +1,5 @@
 /** A graded result as named texts: the drawings and tables, ready for whoever writes files. */
+import { cutPieces } from './pattern/cut-pieces';
 import type { GradeResult } from './pipeline';
 import type { NestDrawing } from './render/nest-drawing';
 import { nestSheet } from './render/nest-sheet';
@@ -16,16 +17,16 @@ export interface ResultFile {
   readonly text: string;
 }
 
+/** A file that is not text. */
+export interface BinaryFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 /** Every file of a result, in a fixed order; the same result gives the same bytes. */
 export function resultFiles(result: GradeResult): readonly ResultFile[] {
   const { range, shown, display, findings } = result;
-  const drawing: NestDrawing = {
-    title: titleOf(result),
-    baseSize: range.base,
-    stackPoint: range.stackPoint,
-    display,
-    sizes: shown,
-  };
+  const drawing = drawingOf(result);
   const labels = shown.map(({ label }) => label);
   return [
     { name: 'nest.svg', text: svg(nestSheet(drawing)) },
@@ -34,10 +35,27 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
       text: svg(sizeSheet(drawing, labels[i] ?? '')),
     })),
     { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
-    { name: 'grade-rules.csv', text: gradeRulesTable(range, shown, display) },
+    { name: 'grade-rules.csv', text: gradeRulesTable(range, range.ruleFormulas, shown, display) },
     { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
     { name: 'findings.csv', text: findingsTable(findings, display) },
   ];
+}
+
+/** What the drawings of a result are made from. */
+export function drawingOf(result: GradeResult): NestDrawing {
+  const { range, shown, display, lines } = result;
+  return {
+    title: titleOf(result),
+    baseSize: range.base,
+    stackPoint: range.stackPoint,
+    display,
+    ...(lines === undefined ? {} : { lines }),
+    sizes: shown.map(({ label, pieces, parameters }) => ({
+      label,
+      pieces,
+      cutPieces: cutPieces(pieces, parameters),
+    })),
+  };
 }
 
 /** The chart's own title (`# title: ...`), or the style's name. */
@@ -47,7 +65,7 @@ function titleOf({ chart, style }: GradeResult): string {
 }
 
 /** Labels without the characters that file systems refuse, numbered where two become alike. */
-function fileLabels(labels: readonly string[]): readonly string[] {
+export function fileLabels(labels: readonly string[]): readonly string[] {
   const taken = new Set<string>();
   return labels.map((label) => {
     const safe = label.replace(/[^\p{L}\p{N}._+-]+/gu, '_');

@@ -66,3 +66,16 @@ export const FACING_DEPTH = 0.3;
 /** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
  * written in, and half of the 1/16 in that patterns are kept to (popparazi.blogspot.com, 2016-07). */
 export const RULE_RIGHT = 25.4 / 32;
+/** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
+export const LAY_FLATNESS = 0.5;
+
+/** mm. A fitted parallel lies this near the true one; a knife keeps to 0.05 mm at best. */
+export const PARALLEL = 0.01;
+/** mm. A cut line may be this much nearer to its net line than the allowance. */
+export const ALLOWANCE_KEPT = 0.05;
+
+/** mm. Points on a curve are this dense that a spline through them is the curve; half of what an
+ * exchanged pattern may differ by. */
+export const CURVE_POINTS = 0.004;
+/** mm. An exchanged pattern comes back within this, a tenth of a pencil line's width. */
+export const EXCHANGED = 0.01;

@@ -38,8 +38,8 @@ export function fromMillimeters(mm: number, unit: LengthUnit): number {
   }
 }
 
-/** Decimals a table needs so that 0.001 mm is never lost. */
-const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 5, cm: 4, mm: 3 };
+/** Decimals a table needs so that neither 0.001 mm nor a sixty-fourth of an inch is ever lost. */
+const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 6, cm: 4, mm: 3 };
 /** Decimals for reading: about a tenth of a millimeter. */
 const DISPLAY_DECIMALS: Record<LengthUnit, number> = { in: 3, cm: 2, mm: 1 };
 

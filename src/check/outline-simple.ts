@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { firstCrossing } from '../geometry/simple-polygon';
 import { segmentAt } from '../geometry/segment';
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedPattern } from '../grade/graded-range';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import type { Finding } from './finding';
@@ -10,7 +10,7 @@ import type { Finding } from './finding';
 /** Chords that stand for a curve here; skirt curves are flat enough for this. */
 const CHORDS = 12;
 
-export function checkOutlineSimple(range: GradedRange): Finding[] {
+export function checkOutlineSimple(range: Pick<GradedPattern, 'sizes'>): Finding[] {
   return range.sizes.flatMap((size) =>
     size.pieces.map((piece): Finding => {
       const { corners, seams } = flattened(piece);

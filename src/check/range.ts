@@ -1,6 +1,7 @@
 /** Every check of a graded range. */
 import type { GradedRange } from '../grade/graded-range';
 import type { LengthDisplay } from '../units';
+import { checkCutLines } from './cut-line';
 import { checkDartNumber } from './dart-number';
 import { checkDartTruing } from './dart-truing';
 import { checkDarts } from './darts';
@@ -10,12 +11,14 @@ import { checkFinishedGirths } from './finished-girths';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLining } from './lining';
 import { checkOutlineSimple } from './outline-simple';
+import { checkNotches } from './notches';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
 import { checkSeamsMatch } from './seams-match';
 import { checkSquareCorners } from './square-corners';
 import { checkStride } from './stride';
 import { noteTruing } from './truing';
+import { checkTurnUps } from './turn-up';
 import { checkVent } from './vent';
 import { checkWaistband } from './waistband';
 import { checkZip } from './zip';
@@ -41,6 +44,9 @@ export function checkRange(range: GradedRange, display: LengthDisplay): Finding[
     ...checkLining(range, display),
     ...checkZip(range, display),
     ...checkOutlineSimple(range),
+    ...checkCutLines(range, display),
+    ...checkTurnUps(range, display),
+    ...checkNotches(range, display),
     ...noteRoundingDrift(range, display),
   ];
 }

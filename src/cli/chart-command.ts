@@ -2,8 +2,7 @@
 import { readChart } from '../chart/read-chart';
 import { writeChart } from '../chart/write-chart';
 import type { LengthUnit } from '../units';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 
 export function chartCommand(file: string, { unit }: { unit?: LengthUnit }, io: Io): ExitCode {
   io.out(writeChart(readChart(io.readText(file), file), unit));

@@ -1,5 +1,5 @@
 /** `skirtgrade check`: a chart's increments beside those of published tables. */
-import { chartNotes } from '../chart/chart-notes';
+import { chartNotes } from '../check/chart-notes';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import { checkChart } from '../check/chart';
@@ -12,8 +12,7 @@ import { publishedTable } from '../standards/published-tables';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, showNumber } from '../units';
 import { findingsReport } from './findings-report';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 import { paragraph, textTable } from './text-table';
 
 export interface CheckCommandOptions {

@@ -1,8 +1,7 @@
 /** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
 import { exercise } from '../exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../exercise/exercise-chart';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 import { writeFiles } from './write-files';
 

@@ -1,7 +1,6 @@
 /** `skirtgrade explain`: the rule of one point derived as on a board. */
 import { basename, dirname } from 'node:path';
 import { parseLength } from '../chart/number-cell';
-import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
 import type { BoardLine } from '../explain/board';
 import { board, markdown } from '../explain/board';
@@ -11,16 +10,14 @@ import { gradeChart } from '../pipeline';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
-import type { Io } from './io';
-import type { ExitCode } from './main';
-import { settingsOf } from './settings';
+import type { ExitCode, Io } from './io';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
 import { paragraph, textTable } from './text-table';
 import { writeFiles } from './write-files';
 
-export interface ExplainCommandOptions {
+export interface ExplainCommandOptions extends StyleOptions {
   readonly base: string;
-  readonly style: string;
-  readonly set: readonly string[];
   readonly size?: string;
   readonly round?: string;
   readonly stack?: string;
@@ -47,8 +44,7 @@ export function explainCommand(
     ...rest,
     chart: io.readText(file),
     file,
-    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
-    set: settingsOf(set),
+    ...styleRequest({ style, set }, io),
   });
   const display = { unit: result.display.unit, fractions: true };
   const ruler = round === undefined ? RULER[display.unit] : rulerOf(round, display.unit);

@@ -1,40 +1,53 @@
 /** `skirtgrade grade`: the main job, from a chart file to a folder of results. */
-import { basename } from 'node:path';
-import { readStyle } from '../draft/style-file';
+import { skirtDxf } from '../dxf-files';
 import { gradeChart } from '../pipeline';
+import type { PrintFile } from '../print/print-files';
+import type { PrintRequest } from '../print/print-options';
+import type { ResultFile } from '../result-files';
 import { resultFiles } from '../result-files';
-import type { LengthUnit } from '../units';
 import { gradeReport } from './grade-report';
-import type { Io } from './io';
-import type { ExitCode } from './main';
-import { settingsOf } from './settings';
+import type { GradeRequestOptions } from './grade-request';
+import { gradeRequest, outFolder } from './grade-request';
+import type { ExitCode, Io } from './io';
+import type { SpecOptions } from './spec-request';
+import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
-export interface GradeCommandOptions {
-  readonly base: string;
-  readonly style: string;
-  readonly set: readonly string[];
-  readonly sizes?: readonly string[];
-  readonly round?: string;
-  readonly stack?: string;
-  readonly unit?: LengthUnit;
-  readonly fractions?: boolean;
-  readonly against: readonly string[];
-  readonly out?: string;
-}
+export type GradeCommandOptions = GradeRequestOptions &
+  Partial<PrintRequest> &
+  SpecOptions & {
+    readonly dxf?: boolean;
+    /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
+    readonly fabric?: boolean;
+  };
 
-export function gradeCommand(file: string, options: GradeCommandOptions, io: Io): ExitCode {
-  const { set, style, against, out, ...rest } = options;
-  const result = gradeChart({
-    ...rest,
-    chart: io.readText(file),
-    file,
-    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
-    set: settingsOf(set),
-    ...(against.length > 0 ? { against } : {}),
-  });
-  const folder = out ?? `output/${basename(file).replace(/\.[^.]*$/, '')}`;
-  const written = writeFiles(folder, resultFiles(result));
+/** With `--paper` the printed pattern is among the results, with `--fabric` the cloth to buy. */
+export async function gradeCommand(
+  file: string,
+  options: GradeCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const graded = gradeChart(gradeRequest(file, options, io));
+  const [result, spec] = withSpec(graded, graded.range, options, io);
+  const { paper, fabric = false } = options;
+  let cloth: readonly ResultFile[] = [];
+  if (fabric) {
+    const { fabricFiles } = await import('../lay/fabric-files');
+    cloth = fabricFiles(result);
+  }
+  let printed: readonly PrintFile[] = [];
+  if (paper !== undefined) {
+    const { printResult } = await import('../print/print-result');
+    printed = await printResult(result, { ...options, paper });
+  }
+  const files = [
+    ...resultFiles(result),
+    ...spec,
+    ...(options.dxf ? skirtDxf(result) : []),
+    ...cloth,
+    ...printed,
+  ];
+  const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

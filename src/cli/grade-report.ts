@@ -13,7 +13,7 @@ export function gradeReport(result: GradeResult, written: WrittenFiles, color: b
     sizesTable(result),
     stepTable(result),
     findingsReport(result.findings, color, 'in findings.csv'),
-    files(written),
+    writtenReport(written),
     paragraph(
       'Sew a toile first. A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
     ),
@@ -67,7 +67,8 @@ function stepTable({ range, display }: GradeResult): string {
   return title + textTable([['piece', 'point', 'dx', 'dy'], ...rows], 2);
 }
 
-function files({ folder, names, leftovers }: WrittenFiles): string {
+/** Where the results are, and what an earlier run left there. */
+export function writtenReport({ folder, names, leftovers }: WrittenFiles): string {
   const drawings = names.filter((name) => name.startsWith('size-')).length;
   const others = names.filter((name) => !name.startsWith('size-'));
   const list = `Written to ${folder}: ${others.join(', ')} and ${drawings} size-<label>.svg`;

@@ -1,16 +1,13 @@
 /** `skirtgrade infer`: the body increments behind a rule sheet. */
-import { readStyle } from '../draft/style-file';
 import { inferIncrements } from '../infer/infer-increments';
 import type { LengthUnit } from '../units';
 import { inferReport } from './infer-report';
-import type { Io } from './io';
-import type { ExitCode } from './main';
-import { settingsOf } from './settings';
+import type { ExitCode, Io } from './io';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
 
-export interface InferCommandOptions {
+export interface InferCommandOptions extends StyleOptions {
   readonly base?: string;
-  readonly style: string;
-  readonly set: readonly string[];
   readonly zero?: string;
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
@@ -25,8 +22,7 @@ export function inferCommand(
     ...options,
     sheet: io.readText(file),
     file,
-    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
-    set: settingsOf(set),
+    ...styleRequest({ style, set }, io),
   });
   io.out(
     inferReport(inference, { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false }),

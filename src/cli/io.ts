@@ -2,6 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { InputError } from '../errors';
 
+/** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
+export type ExitCode = 0 | 1 | 2;
+
 export interface Io {
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;

@@ -1,18 +1,17 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError, Option } from 'commander';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
-import { LENGTH_UNITS } from '../units';
+import { JOINS } from '../print/join';
+import { LINES_SHOWN } from '../render/lines-shown';
 import { VERSION } from '../version';
-import { DIFFICULTIES } from '../exercise/exercise-chart';
-import type { ExerciseCommandOptions } from './exercise-command';
-import type { ExplainCommandOptions } from './explain-command';
 import type { GradeCommandOptions } from './grade-command';
-import type { InferCommandOptions } from './infer-command';
-import type { Io } from './io';
-import type { MarkCommandOptions } from './mark-command';
-
-/** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
-export type ExitCode = 0 | 1 | 2;
+import type { ExitCode, Io } from './io';
+import { refuseMixedOptions } from './mixed-options';
+import { againstOption, list, unitOption, withStyle } from './options';
+import type { PatternCommandOptions } from './pattern-command';
+import type { PrintCommandOptions } from './print-command';
+import { addStudentCommands } from './student-commands';
 
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
@@ -25,32 +24,77 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
     .version(VERSION)
     .addHelpText('after', EXIT_CODES);
-  const unitOption = (): Option =>
-    new Option('--unit <unit>', "unit of everything written (the chart's)").choices(LENGTH_UNITS);
+  const paperOption = (): Option =>
+    new Option(
+      '--paper <a,b,c>',
+      'a4, a3, a2, a1, a0, letter, tabloid, roll=<width> or projector',
+    ).argParser(list);
+  /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
+  const grading = (command: Command, paper: Option, chart: string): Command =>
+    withStyle(
+      command
+        .argument(chart, 'body measurements, one measurement or one size a row')
+        .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+    )
+      .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
+      .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
+      .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
+      .addOption(unitOption())
+      .option('--fractions', 'write inches as fractions')
+      .addOption(againstOption())
+      .addOption(
+        new Option(
+          '--allowances <preset>',
+          'ready-made seam allowances; style and --set go first (home)',
+        ).choices(ALLOWANCE_PRESET_NAMES),
+      )
+      .addOption(
+        new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(
+          LINES_SHOWN,
+        ),
+      )
+      .addOption(paper)
+      .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
+      .addOption(
+        new Option('--join <way>', 'glue sheets on a strip, or edge to edge (overlap)').choices(
+          JOINS,
+        ),
+      )
+      .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
-  program
-    .command('grade')
+  grading(program.command('grade'), paperOption(), '[chart.csv]')
+    .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
+    .option('--dxf', 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size')
+    .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
+    .option('--measures <list.csv>', 'points of measure of your own for the spec')
+    .option('--measured <sample.csv>', 'hold a measured sample against the spec')
+    .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
+    .option('--rules <rules.csv>', 'its rule sheet')
+    .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
+    .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
     .description('draft, grade, measure and check every size of a chart, and write the results')
-    .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
-    .requiredOption('--base <size>', 'the size that is drafted first and that all rules start from')
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
-    .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
-    .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
-    .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
-    .addOption(unitOption())
-    .option('--fractions', 'write inches as fractions')
-    .option('--against <table>', 'published table to compare with; may be repeated', collect, [])
-    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
-    .action(async (chart: string, options: GradeCommandOptions) => {
+    .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
+      refuseMixedOptions(command, chart);
+      if (options.pattern !== undefined) {
+        const { patternCommand } = await import('./pattern-command');
+        exitCode = patternCommand({ ...options, pattern: options.pattern }, io);
+        return;
+      }
       const { gradeCommand } = await import('./grade-command');
-      exitCode = gradeCommand(chart, options, io);
+      exitCode = await gradeCommand(...drafted(chart, options, command), io);
+    });
+  grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
+    .description('print the pattern at true scale, one PDF file a paper, a layer a size')
+    .action(async (file: string, given: PrintCommandOptions, command: Command) => {
+      const [chart, options] = drafted(file, given, command);
+      const { printCommand } = await import('./print-command');
+      exitCode = await printCommand(chart, options, io);
     });
   program
     .command('check')
     .description("compare a chart's increments with published body-measurement tables")
     .argument('<chart.csv>', 'body measurements')
-    .option('--against <table>', 'published table to compare with; may be repeated', collect, [])
+    .addOption(againstOption())
     .addOption(unitOption())
     .option('--fractions', 'show inches as fractions')
     .action(async (chart: string, options: { against: string[] }) => {
@@ -75,76 +119,9 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       exitCode = stylesCommand(name, io);
     });
 
-  program
-    .command('mark')
-    .description('mark a rule sheet: which cells are right, what went wrong, what it would make')
-    .argument('<chart.csv>', 'body measurements')
-    .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
-    .requiredOption('--base <size>', 'the size from which the sheet counts')
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
-    .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
-    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
-    .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
-    .addOption(
-      new Option('--unit <unit>', "unit of the report (the sheet's)").choices(LENGTH_UNITS),
-    )
-    .option('--fractions', 'show inches as fractions')
-    .action(async (chart: string, sheet: string, options: MarkCommandOptions) => {
-      const { markCommand } = await import('./mark-command');
-      exitCode = markCommand(chart, sheet, options, io);
-    });
-  program
-    .command('explain')
-    .description('derive the rule of one point step by step, in exact fractions')
-    .argument('<chart.csv>', 'body measurements')
-    .argument('<piece.point>', 'such as front.side_waist')
-    .requiredOption('--base <size>', 'the size from which the rule counts')
-    .option('--size <size>', 'derive it for this size only (all)')
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
-    .option('--round <step>', 'the ruler of the last step (1/16in, or 1mm in a metric chart)')
-    .option('--stack <point>', 'the zero of the rule (center_waist)')
-    .addOption(unitOption())
-    .option('--markdown', 'write Markdown')
-    .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
-    .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
-      const { explainCommand } = await import('./explain-command');
-      exitCode = explainCommand(chart, point, options, io);
-    });
-  program
-    .command('infer')
-    .description('tell which body increments a rule sheet implies, and the nearest tables')
-    .argument('<sheet.csv>', 'a rule sheet, with the columns of grade-rules.csv')
-    .option('--base <size>', 'the size from which the sheet counts (the one without moves)')
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-    .option('--set <parameter=formula>', 'one parameter of the style; may be repeated', collect, [])
-    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
-    .addOption(
-      new Option('--unit <unit>', "unit of the report (the sheet's)").choices(LENGTH_UNITS),
-    )
-    .option('--fractions', 'show inches as fractions')
-    .action(async (sheet: string, options: InferCommandOptions) => {
-      const { inferCommand } = await import('./infer-command');
-      exitCode = inferCommand(sheet, options, io);
-    });
-  program
-    .command('exercise')
-    .description('make a chart, a rule sheet to fill in, and its key')
-    .requiredOption('--seed <number>', 'the same number gives the same exercise')
-    .addOption(
-      new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
-        .choices(DIFFICULTIES)
-        .default('even'),
-    )
-    .addOption(
-      new Option('--unit <unit>', 'unit of the exercise').choices(['in', 'cm']).default('in'),
-    )
-    .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
-    .action(async (options: ExerciseCommandOptions) => {
-      const { exerciseCommand } = await import('./exercise-command');
-      exitCode = exerciseCommand(options, io);
-    });
+  addStudentCommands(program, io, (code) => {
+    exitCode = code;
+  });
 
   for (const command of [program, ...program.commands]) {
     command
@@ -166,10 +143,19 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
-function collect(value: string, previous: readonly string[]): readonly string[] {
-  return [...previous, value];
-}
+/** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
+type GradingOptions = Omit<GradeCommandOptions, 'base'> &
+  Partial<PatternCommandOptions> & { readonly base?: string };
 
-function list(value: string): readonly string[] {
-  return value.split(',').map((part) => part.trim());
+/** The chart and the base that drafting cannot do without; their lack is told as for any option. */
+function drafted<Options extends { readonly base?: string }>(
+  chart: string | undefined,
+  options: Options,
+  command: Command,
+): [string, Options & { readonly base: string }] {
+  const { base } = options;
+  if (chart === undefined) return command.error("error: missing required argument 'chart.csv'");
+  if (base === undefined)
+    return command.error("error: required option '--base <size>' not specified");
+  return [chart, { ...options, base }];
 }

@@ -1,16 +1,13 @@
 /** `skirtgrade mark`: a student's rule sheet, cell by cell. */
-import { readStyle } from '../draft/style-file';
 import { markSheet } from '../mark/mark-sheet';
 import type { LengthUnit } from '../units';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 import { markReport } from './mark-report';
-import { settingsOf } from './settings';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
 
-export interface MarkCommandOptions {
+export interface MarkCommandOptions extends StyleOptions {
   readonly base: string;
-  readonly style: string;
-  readonly set: readonly string[];
   readonly tolerance?: string;
   readonly zero?: string;
   readonly pieces?: readonly string[];
@@ -30,8 +27,7 @@ export function markCommand(
     file,
     sheet: io.readText(sheetFile),
     sheetFile,
-    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
-    set: settingsOf(set),
+    ...styleRequest({ style, set }, io),
   });
   const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
   io.out(markReport(marking, display));

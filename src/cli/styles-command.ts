@@ -1,8 +1,7 @@
 /** `skirtgrade styles`: the styles, and every parameter of one. */
 import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
-import type { Io } from './io';
-import type { ExitCode } from './main';
+import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 
 /** Without a name all styles are listed, each with its parameters. */

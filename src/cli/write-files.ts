@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { InputError } from '../errors';
-import type { ResultFile } from '../result-files';
+import type { BinaryFile, ResultFile } from '../result-files';
 
 export interface WrittenFiles {
   readonly folder: string;
@@ -23,13 +23,18 @@ export interface WrittenFiles {
  * Writes every file under another name first and renames them only when all are on disk. Throws
  * InputError `file-unwritable`, leaving the folder as it was.
  */
-export function writeFiles(folder: string, files: readonly ResultFile[]): WrittenFiles {
+export function writeFiles(
+  folder: string,
+  files: readonly (ResultFile | BinaryFile)[],
+): WrittenFiles {
   const created = firstMissing(folder);
   const draft = (name: string): string => join(folder, `.${name}.${process.pid}.part`);
   try {
     mkdirSync(folder, { recursive: true });
     for (const { name } of files) refuseFolder(join(folder, name));
-    for (const { name, text } of files) writeFileSync(draft(name), text);
+    for (const file of files) {
+      writeFileSync(draft(file.name), 'text' in file ? file.text : file.bytes);
+    }
     for (const { name } of files) renameSync(draft(name), join(folder, name));
   } catch (error) {
     discard(created === undefined ? files.map(({ name }) => draft(name)) : [created]);

@@ -110,6 +110,17 @@ export function compileBlock(
     return truing.map(({ residual }) => residual(drafted, value));
   };
 
+  const trued = (
+    body: readonly number[],
+    base: Draft | undefined,
+    plain: Float64Array,
+  ): { at: readonly number[]; values: Float64Array; left: readonly number[] } => {
+    if (truing.length === 0) return { at: [], values: plain, left: [] };
+    const { at } = findRoot((found) => misses(fill(body, base, found)), truing.length, TRUING);
+    const values = fill(body, base, at);
+    return { at, values, left: misses(values) };
+  };
+
   return {
     plans: [...pieces, ...layout.derived].map(({ plan }) => plan),
     measurements,
@@ -118,9 +129,7 @@ export function compileBlock(
       const plain = fill(body, base, []);
       for (const { slot, check } of checks) check(plain[slot] as number, size);
       for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
-      const root = findRoot((found) => misses(fill(body, base, found)), truing.length, TRUING);
-      const values = truing.length === 0 ? plain : fill(body, base, root.at);
-      const left = misses(values);
+      const { at, values, left } = trued(body, base, plain);
       const panels = shape(values);
       const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
       const drafted = [
@@ -136,7 +145,7 @@ export function compileBlock(
         trued: truing.map(({ piece, meaning }, i) => ({
           piece,
           meaning,
-          moved: root.at[i] as number,
+          moved: at[i] as number,
           left: left[i] as number,
         })),
         values,

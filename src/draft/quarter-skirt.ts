@@ -5,6 +5,8 @@
  * Common practice, no source: quarter measures plus dart and ease, the dart centered on the waist
  * edge, the rest of the hip-waist difference taken out in one curve at the side.
  */
+import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
+import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { panelCutting } from './panel-cutting';
 import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
 
@@ -100,9 +102,12 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     value: '1 in',
     least: '0 in',
     most: '3 in',
-    meaning: 'allowance for the zip outside the center-back line; it is not graded',
+    meaning:
+      'allowance for the zip outside the center-back line, all along its seam; it is not graded',
     source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
   },
+  ...ALLOWANCE_PARAMETERS,
+  ...TOLERANCE_PARAMETERS,
 ];
 
 /**

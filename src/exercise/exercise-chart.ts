@@ -1,5 +1,4 @@
 /** Invented charts for exercises, by difficulty. */
-import type { LengthUnit } from '../units';
 import type { Draw } from './seeded';
 
 /**
@@ -17,7 +16,8 @@ export interface ExerciseChart {
 }
 
 /** Units in which exercises come. */
-export type ExerciseUnit = Exclude<LengthUnit, 'mm'>;
+export const EXERCISE_UNITS = ['in', 'cm'] as const;
+export type ExerciseUnit = (typeof EXERCISE_UNITS)[number];
 
 interface Scale {
   readonly labels: readonly string[];

@@ -75,12 +75,11 @@ function checked(node: MathNode, context: Context): MathNode {
     case 'ConstantNode': {
       const value: unknown = (node as ConstantNode).value;
       if (typeof value !== 'number') {
-        const nothing = value === undefined || value === null;
-        refuse(
-          context,
-          nothing ? 'nothing' : `the text or truth value ${String(value)}`,
-          'numbers',
-        );
+        const got =
+          value === undefined || value === null
+            ? 'nothing'
+            : `the text or truth value ${node.toString()}`;
+        refuse(context, got, 'numbers');
       }
       if (!Number.isFinite(value)) refuse(context, `the number ${String(value)}`, 'finite numbers');
       return node;
@@ -135,7 +134,7 @@ function checkedOperator(node: OperatorNode, context: Context): MathNode {
       `the product without a sign in "${node.toString()}"`,
       '* between factors, and a unit only behind a number',
     );
-  if (!OPERATORS.has(node.op)) refuse(context, `the operator ${node.op}`, '+ - * / ^');
+  if (!OPERATORS.has(node.op)) refuse(context, `the operator ${String(node.op)}`, '+ - * / ^');
   const parts = node.args.map((part) => checked(part, context));
   if (node.op === '^' && !isWholeNumber(parts[1]))
     refuse(context, `the power in "${node.toString()}"`, 'a whole number as exponent');

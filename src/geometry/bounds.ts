@@ -35,8 +35,8 @@ export function segmentBounds(segment: Segment): Box {
   if (segment.kind === 'line') return pointBounds([segment.from, segment.to]);
   const { from, leave, arrive, to } = segment;
   const turns = [
-    ...extrema(from.x, leave.x, arrive.x, to.x),
-    ...extrema(from.y, leave.y, arrive.y, to.y),
+    ...turnsAlong(from.x, leave.x, arrive.x, to.x),
+    ...turnsAlong(from.y, leave.y, arrive.y, to.y),
   ];
   return pointBounds([from, to, ...turns.map((t) => cubicAt(segment, t))]);
 }
@@ -67,6 +67,11 @@ export function boxesOverlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
+/** Whether two boxes have a point in common; it is enough that they touch. */
+export function boxesMeet(a: Box, b: Box): boolean {
+  return a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+}
+
 /** Whether `inner` lies within `outer`; their sides may touch. */
 export function boxHolds(outer: Box, inner: Box): boolean {
   return (
@@ -78,7 +83,7 @@ export function boxHolds(outer: Box, inner: Box): boolean {
 }
 
 /** Parameters strictly between 0 and 1 at which one coordinate of a cubic turns round. */
-function extrema(from: number, leave: number, arrive: number, to: number): number[] {
+export function turnsAlong(from: number, leave: number, arrive: number, to: number): number[] {
   // The derivative, divided by 3, as a t^2 + b t + c.
   const a = to - 3 * arrive + 3 * leave - from;
   const b = 2 * (arrive - 2 * leave + from);

@@ -31,15 +31,16 @@ function lineCrossings(
 const PARTS = 32;
 
 function cubicCrossings(cubic: Cubic, y: number): readonly number[] {
-  const found: number[] = [];
-  const offset = (t: number): number => cubicAt(cubic, t).y - y;
-  for (const end of [cubic.from, cubic.to])
-    if (Math.abs(end.y - y) <= SAME_PLACE) found.push(end.x);
-  // A cubic stays within the span of its control points, so most levels miss it altogether.
   const { from, leave, arrive, to } = cubic;
-  const highest = Math.min(from.y, leave.y, arrive.y, to.y);
-  const lowest = Math.max(from.y, leave.y, arrive.y, to.y);
-  if (y <= highest + SAME_PLACE || y >= lowest - SAME_PLACE) return found;
+  // A cubic stays within the span of its control points, so most levels miss it altogether.
+  const highest = Math.min(from.y, leave.y, arrive.y, to.y) - SAME_PLACE;
+  const lowest = Math.max(from.y, leave.y, arrive.y, to.y) + SAME_PLACE;
+  if (y < highest || y > lowest) return [];
+  const found: number[] = [];
+  if (Math.abs(from.y - y) <= SAME_PLACE) found.push(from.x);
+  if (Math.abs(to.y - y) <= SAME_PLACE) found.push(to.x);
+  if (y <= highest + 2 * SAME_PLACE || y >= lowest - 2 * SAME_PLACE) return found;
+  const offset = (t: number): number => cubicAt(cubic, t).y - y;
   for (let i = 0; i < PARTS; i++) {
     let low = i / PARTS;
     let high = (i + 1) / PARTS;

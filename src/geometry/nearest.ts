@@ -1,8 +1,10 @@
-/** The distance of a point from a curve. */
+/** The distance of a point from a line or curve. */
 import type { CubicPoints } from './cubic';
 import { cubicAt, cubicTangent } from './cubic';
 import type { Point } from './point';
 import { distance, dot, subtract } from './point';
+import type { Segment } from './segment';
+import { segmentAt } from './segment';
 
 /** Places tried before the nearest of them is refined; gentle curves come near a point once. */
 const PLACES = 24;
@@ -10,6 +12,24 @@ const HALVINGS = 40;
 
 /** mm from `p` to the nearest point of a cubic, its ends included. */
 export function distanceToCubic(cubic: CubicPoints, p: Point): number {
+  return distance(cubicAt(cubic, nearestOnCubic(cubic, p)), p);
+}
+
+/** The parameter of the point of a segment that is nearest to `p`, 0 or 1 at an end. */
+export function nearestOn(segment: Segment, p: Point): number {
+  if (segment.kind === 'cubic') return nearestOnCubic(segment, p);
+  const along = subtract(segment.to, segment.from);
+  const square = dot(along, along);
+  const t = square === 0 ? 0 : dot(subtract(p, segment.from), along) / square;
+  return Math.min(1, Math.max(0, t));
+}
+
+/** mm from `p` to the nearest point of a segment, its ends included. */
+export function distanceToSegment(segment: Segment, p: Point): number {
+  return distance(segmentAt(segment, nearestOn(segment, p)), p);
+}
+
+function nearestOnCubic(cubic: CubicPoints, p: Point): number {
   const away = (t: number): number => distance(cubicAt(cubic, t), p);
   let nearest = 0;
   for (let i = 1; i <= PLACES; i++) if (away(i / PLACES) < away(nearest)) nearest = i / PLACES;
@@ -23,5 +43,5 @@ export function distanceToCubic(cubic: CubicPoints, p: Point): number {
     if (ahead(middle)) low = middle;
     else high = middle;
   }
-  return Math.min(away(nearest), away(low));
+  return away(nearest) < away(low) ? nearest : low;
 }

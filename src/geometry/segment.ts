@@ -1,7 +1,7 @@
 /** One stretch of an outline: a straight line or a cubic Bézier curve. */
 import type { Point } from './point';
 import { distance, subtract } from './point';
-import { cubicAt, cubicLength, cubicTangent } from './cubic';
+import { cubicAt, cubicLength, cubicPart, cubicTangent } from './cubic';
 
 export interface Line {
   readonly kind: 'line';
@@ -36,6 +36,14 @@ export function segmentAt(segment: Segment, t: number): Point {
 /** Direction of travel at parameter `t`, not normalized. */
 export function segmentTangent(segment: Segment, t: number): Point {
   return segment.kind === 'cubic' ? cubicTangent(segment, t) : subtract(segment.to, segment.from);
+}
+
+/** The part of a segment between two of its parameters. */
+export function segmentPart(segment: Segment, start: number, end: number): Segment {
+  if (start === 0 && end === 1) return segment;
+  return segment.kind === 'cubic'
+    ? { kind: 'cubic', ...cubicPart(segment, start, end) }
+    : { kind: 'line', from: segmentAt(segment, start), to: segmentAt(segment, end) };
 }
 
 /** The same stretch traveled the other way. */

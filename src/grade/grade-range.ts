@@ -4,7 +4,6 @@ import { finishedMeasures } from '../measure/finished';
 import { madePieceMeasures } from '../measure/made-pieces';
 import { zipMeasures } from '../measure/zip';
 import type { PiecePlan } from '../pattern/piece';
-import { allowedStep } from '../walk/walking-room';
 import type { GradedRange } from './graded-range';
 import { roundCumulative } from './rounding';
 import { applyRules, deriveRules } from './rules';
@@ -49,7 +48,6 @@ export function gradeRange(
     rules,
     sizes: sizes.map(({ label, body, draft }, i) => {
       const pieces = graded[i] ?? [];
-      const stride = allowedStep({ body, parameters: draft.parameters, pieces });
       return {
         label,
         body,
@@ -61,7 +59,6 @@ export function gradeRange(
           ...finishedMeasures(pieces),
           ...madePieceMeasures(pieces),
           ...zipMeasures(pieces, draft.parameters),
-          { name: 'stride', value: stride },
         ],
       };
     }),

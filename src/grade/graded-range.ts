@@ -5,32 +5,48 @@ import type { Piece, PiecePlan } from '../pattern/piece';
 import type { RuleFormulas } from './rule-formula';
 import type { GradeRules } from './rules';
 
-export interface GradedSize {
+/** One size of any pattern. */
+export interface SizedPieces {
   readonly label: string;
+  /** The size graded: base plus rules. */
+  readonly pieces: readonly Piece[];
+}
+
+/** A pattern graded from its base, however its rules came about. */
+export interface GradedPattern {
+  readonly base: string;
+  /** mm, or undefined where the rules are not rounded. */
+  readonly roundingStep: number | undefined;
+  readonly plans: readonly PiecePlan[];
+  /** The rules as applied. */
+  readonly rules: GradeRules;
+  /** From the smallest to the largest. */
+  readonly sizes: readonly SizedPieces[];
+}
+
+/** The rules in words, `texts[piece][point]`. */
+export type RuleTexts = readonly (readonly {
+  readonly x: { readonly text: string };
+  readonly y: { readonly text: string };
+}[])[];
+
+export interface GradedSize extends SizedPieces {
   /** The body measurements that the draft used and those that tell its walker, in mm. */
   readonly body: ReadonlyMap<string, number>;
   /** The style's parameters in this size, in mm or plain numbers. */
   readonly parameters: ReadonlyMap<string, number>;
   /** The size drafted anew from its own column, laid on the stack point. */
   readonly draft: readonly Piece[];
-  /** The size graded: base plus rules. */
-  readonly pieces: readonly Piece[];
   /** What truing moved when this size was drafted. */
   readonly trued: readonly TruedLength[];
   /** Measured from the graded outlines; `stride` is the step that they allow. */
   readonly measures: readonly Measure[];
 }
 
-export interface GradedRange {
-  readonly base: string;
+export interface GradedRange extends GradedPattern {
   readonly stackPoint: string;
-  /** mm, or undefined where the rules are not rounded. */
-  readonly roundingStep: number | undefined;
-  readonly plans: readonly PiecePlan[];
   /** The rules as derived, before any rounding. */
   readonly exactRules: GradeRules;
-  /** The rules as applied. */
-  readonly rules: GradeRules;
   /** The exact rules as formulas of the body measurements. */
   readonly ruleFormulas: RuleFormulas;
   /** From the smallest to the largest. */

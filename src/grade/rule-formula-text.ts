@@ -1,10 +1,10 @@
 /** A rule in words and figures, in plain ASCII. */
 import type { Fraction } from '../formula/fraction';
 import { valueOf } from '../formula/fraction';
-import type { RuleKind } from './rule-formula';
+import type { Gradient } from './rule-formula-gradients';
 
 /** Said behind every rule that is not the same in all sizes. */
-const REMARK: Readonly<Record<RuleKind, string>> = {
+const REMARK: Readonly<Record<Gradient['kind'], string>> = {
   linear: '',
   smooth: ' (smooth at base)',
   implicit: ' (numeric at base)',
@@ -16,7 +16,7 @@ const LARGEST_DENOMINATOR = 960;
 const SIGNIFICANT_DIGITS = 4;
 
 /** Such as `1/3 hip_girth - 1/12 waist_girth`; terms with a plus sign come first. */
-export function ruleText(kind: RuleKind, terms: ReadonlyMap<string, Fraction>): string {
+export function ruleText(kind: Gradient['kind'], terms: ReadonlyMap<string, Fraction>): string {
   const signed = [...terms].map(([name, coefficient]) => ({
     minus: valueOf(coefficient) < 0,
     text: `${factorText(coefficient)}${name}`,

@@ -1,8 +1,9 @@
 /** Finished measurements of a skirt, taken from its outlines as a sewer would take them. */
 import { distance } from '../geometry/point';
 import { crossingsAtLevel } from '../geometry/level';
-import type { Piece } from '../pattern/piece';
-import { outlineSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
+import type { Edge, Piece } from '../pattern/piece';
+import { edgeSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { SAME_PLACE } from '../tolerance';
 
 /** One finished measurement in millimeters. */
 export interface Measure {
@@ -39,11 +40,30 @@ function centerLength(piece: Piece): number {
   return distance(pointOf(piece, 'center_waist'), pointOf(piece, 'center_hem'));
 }
 
+/** Whether the straight edge, or dart, lies wholly above or wholly below the level. */
+function clearOf(piece: Piece, edge: Edge, level: number): boolean {
+  const from = pointOf(piece, edge.from).y - level;
+  const to = pointOf(piece, edge.to).y - level;
+  const middle = edge.kind === 'dart' ? pointOf(piece, edge.tip).y - level : from;
+  return (
+    (from < -SAME_PLACE && to < -SAME_PLACE && middle < -SAME_PLACE) ||
+    (from > SAME_PLACE && to > SAME_PLACE && middle > SAME_PLACE)
+  );
+}
+
 /** Width of a piece at its hip line, from its outline. */
 export function hipWidth(piece: Piece): number {
   const level = pointOf(piece, 'center_hip').y;
-  const crossings = crossingsAtLevel(outlineSegments(piece), level);
-  return Math.max(...crossings) - Math.min(...crossings);
+  let least = Infinity;
+  let most = -Infinity;
+  for (const edge of piece.plan.outline) {
+    if (edge.kind !== 'cubic' && clearOf(piece, edge, level)) continue;
+    for (const x of crossingsAtLevel(edgeSegments(piece, edge), level)) {
+      if (x < least) least = x;
+      if (x > most) most = x;
+    }
+  }
+  return most - least;
 }
 
 function dartMeasures(piece: Piece): readonly Measure[] {

@@ -31,12 +31,22 @@ export type Edge =
 /** A line drawn inside or beside the outline: it marks a level or an allowance and is not sewn. */
 export interface MarkedLine {
   readonly name:
-    'hip-line' | 'zip-allowance' | 'dart-fold' | 'fold-line' | 'tuck' | 'left-back-edge';
+    | 'hip-line'
+    | 'zip-allowance'
+    | 'dart-fold'
+    | 'fold-line'
+    | 'tuck'
+    | 'left-back-edge'
+    | 'internal-line'
+    | 'grainline';
   readonly through: readonly string[];
 }
 
-/** What a piece is in the garment; the panels together make its girths. */
-export type Part = 'panel' | 'waistband' | 'facing' | 'lining';
+/**
+ * What a piece is in a skirt; the panels together make its girths. A `piece` is any other flat
+ * piece, of which the engine knows nothing but its lines.
+ */
+export type Part = 'panel' | 'waistband' | 'facing' | 'lining' | 'piece';
 
 /** How a piece is cut from one cloth: so many times, or so many times on the fold. */
 export interface Cutting {
@@ -59,6 +69,9 @@ export interface PiecePlan {
   /** Edges in order, each starting where the one before ends, and the last closing the outline. */
   readonly outline: readonly Edge[];
   readonly marks: readonly MarkedLine[];
+  /** Points of the outline that are notched, and drill holes, where the pattern gives them. */
+  readonly notches?: readonly string[];
+  readonly drillHoles?: readonly string[];
   /** Place of each name in `pointNames`. */
   readonly index: ReadonlyMap<string, number>;
   /** The darts of the outline, in order. */

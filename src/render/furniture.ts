@@ -40,7 +40,8 @@ function rule(y: number, width: number): Shape {
   return polyline('rule', [point(0, y), point(width, y)], { color: INK, width: 0.8 });
 }
 
-function paragraph(
+/** Words wrapped to `width` mm from the level `top` down, and the level below the last line. */
+export function paragraph(
   words: string,
   size: number,
   width: number,

@@ -27,29 +27,33 @@ export interface Ladder {
   readonly box: Box;
 }
 
-const LABEL = 8;
-/** mm from one label to the next across the lines. */
-const PITCH = 10.5;
-/** mm between the corner and its leader, so that nobody takes the leader for a seam. */
-const OFF = 2.5;
-/** mm from the nest to the first label. */
-const CLEAR = 12;
-/** mm of level line before a label. */
-const ELBOW = 4;
-/** mm between a leader and the label next to it. */
-const GAP = 2;
-/** mm over which slanted leaders spread out. */
-const FAN = 30;
+/** Type size of the labels in mm where nothing else is asked for. */
+export const LADDER_TYPE = 8;
 
-/** The ladder at a corner of a nest whose lines all lie within `nest`. */
-export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box): Ladder {
-  const routes = way.leave === 'sideways' ? fan(rungs, way, nest) : stairs(rungs, way, nest);
+// Lengths in type sizes.
+/** From one label to the next across the lines. */
+const PITCH = 1.3125;
+/** Between the corner and its leader, so that nobody takes the leader for a seam. */
+const OFF = 0.3125;
+/** From the nest to the first label. */
+const CLEAR = 1.5;
+/** Level line before a label. */
+const ELBOW = 0.5;
+/** Between a leader and the label next to it. */
+const GAP = 0.25;
+/** Over which slanted leaders spread out. */
+const FAN = 3.75;
+
+/** The ladder at a corner of a nest whose lines all lie within `nest`; `type` is in mm. */
+export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box, type: number): Ladder {
+  const routes =
+    way.leave === 'sideways' ? fan(rungs, way, nest, type) : stairs(rungs, way, nest, type);
   const out = way.side === 'right' ? 1 : -1;
   const drawn = rungs.map(({ label, style: { outline, base } }, i) => {
     const route = routes[i] ?? [];
     const end = route.at(-1) ?? point(0, 0);
     const leader: Stroke = { color: outline.color, width: base ? 0.5 : 0.3 };
-    const words = text(label, point(end.x + out * GAP, end.y + CAP_MIDDLE * LABEL), LABEL, {
+    const words = text(label, point(end.x + out * GAP * type, end.y + CAP_MIDDLE * type), type, {
       weight: base ? 'bold' : 'normal',
       anchor: way.side === 'right' ? 'start' : 'end',
       color: outline.color,
@@ -67,23 +71,32 @@ export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box): Ladde
  * leaders on its side, so it stands beyond the ends of all that it reaches; where the lines are
  * far enough apart all labels share one row.
  */
-function stairs(rungs: readonly Rung[], { leave, side }: LadderWay, nest: Box): Point[][] {
+function stairs(
+  rungs: readonly Rung[],
+  { leave, side }: LadderWay,
+  nest: Box,
+  type: number,
+): Point[][] {
   const out = side === 'right' ? 1 : -1;
   const down = leave === 'down' ? 1 : -1;
-  const first = leave === 'down' ? nest.bottom + CLEAR : nest.top - CLEAR;
+  const first = leave === 'down' ? nest.bottom + CLEAR * type : nest.top - CLEAR * type;
   const rows = rungs.map(() => 0);
   const outward = rungs.map((_, i) => i);
   // From the outermost line inwards; of lines in one place the larger size counts as outermost.
   outward.sort((a, b) => out * (xOf(rungs, b) - xOf(rungs, a)) || b - a);
   outward.forEach((i, rank) => {
-    const reach = ELBOW + GAP + textWidth(rungs[i]?.label ?? '', LABEL) + GAP;
+    const reach = (ELBOW + 2 * GAP) * type + textWidth(rungs[i]?.label ?? '', type);
     const below = outward.slice(0, rank);
     const reached = below.filter((k) => out * (xOf(rungs, k) - xOf(rungs, i)) < reach);
     rows[i] = Math.max(0, ...reached.map((k) => (rows[k] ?? 0) + 1));
   });
   return rungs.map(({ at }, i) => {
-    const y = first + down * PITCH * (rows[i] ?? 0);
-    return [point(at.x, at.y + down * OFF), point(at.x, y), point(at.x + out * ELBOW, y)];
+    const y = first + down * PITCH * type * (rows[i] ?? 0);
+    return [
+      point(at.x, at.y + down * OFF * type),
+      point(at.x, y),
+      point(at.x + out * ELBOW * type, y),
+    ];
   });
 }
 
@@ -92,7 +105,7 @@ function xOf(rungs: readonly Rung[], i: number): number {
 }
 
 /** Level leaders out of the nest that spread to a column of labels, for lines one above another. */
-function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box): Point[][] {
+function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box, type: number): Point[][] {
   const out = side === 'right' ? 1 : -1;
   const edge = side === 'right' ? nest.right : nest.left;
   const downward = rungs.map((_, i) => i);
@@ -101,17 +114,17 @@ function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box): Point[][] 
   const levels = rungs.map(() => 0);
   downward.forEach((i, rank) => {
     const above = downward[rank - 1];
-    const free = above === undefined ? -Infinity : (levels[above] ?? 0) + PITCH;
+    const free = above === undefined ? -Infinity : (levels[above] ?? 0) + PITCH * type;
     levels[i] = Math.max(rungs[i]?.at.y ?? 0, free);
   });
   const sunk = rungs.reduce((sum, { at }, i) => sum + (levels[i] ?? 0) - at.y, 0) / rungs.length;
   return rungs.map(({ at }, i) => {
     const y = (levels[i] ?? 0) - sunk;
     return [
-      point(at.x + out * OFF, at.y),
-      point(edge + out * CLEAR, at.y),
-      point(edge + out * (CLEAR + FAN), y),
-      point(edge + out * (CLEAR + FAN + ELBOW), y),
+      point(at.x + out * OFF * type, at.y),
+      point(edge + out * CLEAR * type, at.y),
+      point(edge + out * (CLEAR + FAN) * type, y),
+      point(edge + out * (CLEAR + FAN + ELBOW) * type, y),
     ];
   });
 }

@@ -1,6 +1,8 @@
 /** What the drawings are made from. */
+import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece } from '../pattern/piece';
 import type { LengthDisplay } from '../units';
+import type { LinesShown } from './lines-shown';
 
 /** A graded range ready to be drawn. */
 export interface NestDrawing {
@@ -10,6 +12,12 @@ export interface NestDrawing {
   /** Name of the point on which the sizes are stacked. */
   readonly stackPoint: string;
   readonly display: LengthDisplay;
+  /** Type size in mm of the labels at the lines of the sizes; that of a large sheet if absent. */
+  readonly labelType?: number;
+  /** Sentences at the foot of the sheet; those of a net pattern if absent. */
+  readonly notes?: readonly string[];
+  /** Net lines, cut lines or both; both if absent. Sizes without cut pieces show net lines. */
+  readonly lines?: LinesShown;
   /** Smallest first; every size has the same pieces. */
   readonly sizes: readonly DrawnSize[];
 }
@@ -17,4 +25,11 @@ export interface NestDrawing {
 export interface DrawnSize {
   readonly label: string;
   readonly pieces: readonly Piece[];
+  /** The same pieces with their allowances, if they have any. */
+  readonly cutPieces?: readonly CutPiece[];
+}
+
+/** The lines that a drawing shows. */
+export function linesShown({ lines = 'both', sizes }: NestDrawing): LinesShown {
+  return sizes.every(({ cutPieces }) => cutPieces !== undefined) ? lines : 'net';
 }

@@ -1,11 +1,13 @@
 /** One piece in all the sizes that a sheet shows. */
 import type { Box } from '../geometry/bounds';
-import { joinBoxes, pointBounds } from '../geometry/bounds';
+import { joinBoxes, segmentsBounds } from '../geometry/bounds';
+import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece } from '../pattern/piece';
 import { outlineSegments } from '../pattern/piece';
 import type { Chain, Chord } from './chords';
 import { chordsOf, flattened } from './chords';
-import { markPoints } from './piece-lines';
+import type { LinesShown } from './lines-shown';
+import { pieceLines } from './piece-lines';
 import type { SizeStyle } from './size-style';
 
 /** The piece of one size, and how that size is drawn. */
@@ -13,6 +15,8 @@ export interface SizedPiece {
   readonly label: string;
   readonly style: SizeStyle;
   readonly piece: Piece;
+  /** Absent where there is only the net line to draw. */
+  readonly cut: CutPiece | undefined;
 }
 
 export interface NestedPiece {
@@ -20,7 +24,8 @@ export interface NestedPiece {
   readonly sizes: readonly SizedPiece[];
   /** The piece of the size on which the words are placed. */
   readonly reference: Piece;
-  /** The outlines of all sizes, curves as chords. */
+  readonly lines: LinesShown;
+  /** The net outlines of all sizes, curves as chords. */
   readonly outlines: readonly Chain[];
   /** All lines of all sizes, the marked ones too. */
   readonly chords: readonly Chord[];
@@ -28,20 +33,22 @@ export interface NestedPiece {
   readonly box: Box;
 }
 
-/** Nests the sizes of a piece. The words go by the base, or without one by the middle size. */
-export function nestedPiece(sizes: readonly SizedPiece[]): NestedPiece {
+/**
+ * Nests the sizes of a piece. The words go by the base, or without one by the middle size; they
+ * belong within the net lines, even where these are not shown.
+ */
+export function nestedPiece(sizes: readonly SizedPiece[], lines: LinesShown): NestedPiece {
   const words = sizes.find(({ style }) => style.base) ?? sizes[Math.floor(sizes.length / 2)];
   if (words === undefined) throw new RangeError('a piece is drawn in one size at least');
   const outlines = sizes.map(({ piece }) => flattened(outlineSegments(piece)));
-  const marks = sizes.flatMap(({ piece }) =>
-    piece.plan.marks.map((mark) => markPoints(piece, mark)),
-  );
-  const lines = [...outlines, ...marks];
+  const drawn = sizes.flatMap((size) => pieceLines(size, lines));
+  const chains = drawn.flatMap(({ segments }) => segments.map((segment) => flattened([segment])));
   return {
     sizes,
     reference: words.piece,
+    lines,
     outlines,
-    chords: chordsOf(lines),
-    box: joinBoxes(lines.map(pointBounds)),
+    chords: chordsOf(chains),
+    box: joinBoxes(drawn.map(({ segments }) => segmentsBounds(segments))),
   };
 }

@@ -4,7 +4,7 @@ import { boxesOverlap, joinBoxes } from '../geometry/bounds';
 import { pointOf } from '../pattern/piece';
 import { ladderCorners } from './corner-ladders';
 import type { Ladder } from './ladder';
-import { ladder } from './ladder';
+import { LADDER_TYPE, ladder } from './ladder';
 import type { NestDrawing } from './nest-drawing';
 import type { NestedPiece } from './nested-piece';
 import { pieceLines } from './piece-lines';
@@ -27,14 +27,15 @@ export interface Panel {
 export function panel(
   nested: NestedPiece,
   caption: Line,
-  { display, stackPoint }: Pick<NestDrawing, 'display' | 'stackPoint'>,
+  drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint' | 'labelType'>,
 ): Panel {
-  const words = pieceWords(nested, caption, display);
-  const ladders = laddersOf(nested);
+  const { stackPoint, labelType = LADDER_TYPE } = drawing;
+  const words = pieceWords(nested, caption, drawing);
+  const ladders = laddersOf(nested, labelType);
   return {
     name: nested.reference.plan.name,
-    sizes: nested.sizes.map(({ piece, style }, i) => [
-      ...pieceLines(piece, style),
+    sizes: nested.sizes.map((size, i) => [
+      ...pieceLines(size, nested.lines),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
     ]),
     common: [...stackMark(nested, stackPoint), ...words.shapes],
@@ -49,16 +50,18 @@ function stackMark({ reference }: NestedPiece, name: string): readonly Shape[] {
 }
 
 /** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */
-function laddersOf(nested: NestedPiece): readonly Ladder[] {
+function laddersOf(nested: NestedPiece, type: number): readonly Ladder[] {
   if (nested.sizes.length < 2) return [];
   const ladders: Ladder[] = [];
   for (const corner of ladderCorners(nested)) {
-    const rungs = nested.sizes.map(({ label, style, piece }) => ({
+    const rungs = nested.sizes.map(({ label, style, piece, cut }) => ({
       label,
       style,
-      at: pointOf(piece, corner.name),
+      at:
+        (nested.lines === 'net' ? undefined : cut?.corners.get(corner.name)) ??
+        pointOf(piece, corner.name),
     }));
-    const next = ladder(rungs, corner, nested.box);
+    const next = ladder(rungs, corner, nested.box, type);
     if (!ladders.some(({ box }) => boxesOverlap(box, next.box))) ladders.push(next);
   }
   return ladders;

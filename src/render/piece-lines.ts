@@ -1,11 +1,15 @@
-/** The lines of a piece that belong to one size: outline with darts, corners, marked lines. */
+/** The lines of a piece that belong to one size: cut line, net line with darts, marked lines. */
 import { cubicPart } from '../geometry/cubic';
 import type { Point } from '../geometry/point';
 import { angleBetween, length } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
 import type { MarkedLine, Piece } from '../pattern/piece';
-import { outlineSegments, pointOf } from '../pattern/piece';
+import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
+import { cutMarks } from './cut-marks';
+import { givenMarks } from './given-marks';
+import type { LinesShown } from './lines-shown';
+import type { SizedPiece } from './nested-piece';
 import type { PathShape, Stroke } from './scene';
 import { polyline } from './scene';
 import type { SizeStyle } from './size-style';
@@ -24,34 +28,66 @@ const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   'fold-line': { width: 0.4, dash: [12, 3] },
   tuck: { width: 0.4, dash: [4, 2] },
   'left-back-edge': { width: 0.4, dash: [7, 2] },
+  'internal-line': { width: 0.4, dash: [4, 2] },
+  grainline: { width: 0.4, dash: [20, 2, 2, 2] },
 };
 
-/** Paths in the piece's own coordinates, which the outline repeats as they are. */
-export function pieceLines(piece: Piece, { outline, base }: SizeStyle): readonly PathShape[] {
-  const segments = outlineSegments(piece);
-  const { color, width, dash } = outline;
+/**
+ * Paths in the piece's own coordinates, which the outline repeats as they are. The cut line is as
+ * strong as the net line is where that is drawn alone; beside it the net line is thin. Darts are
+ * sewn, so they are drawn in any case.
+ */
+export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathShape[] {
+  const { piece, cut, style } = sized;
+  const { color } = style.outline;
+  const net = outlineSegments(piece);
+  const marks = shownMarks(sized, lines).map((mark) =>
+    polyline(mark.name, markPoints(piece, mark), {
+      ...MARKS[mark.name],
+      color,
+      width: MARKS[mark.name].width + (style.base ? 0.1 : 0),
+    }),
+  );
+  if (cut === undefined || lines === 'net') {
+    const given = givenMarks(piece, { color, width: style.outline.width });
+    return [...marks, ...strong('outline', net, style), ...given];
+  }
+  const { sewing } = style;
   return [
-    ...piece.plan.marks.map((mark) =>
-      polyline(mark.name, markPoints(piece, mark), {
-        ...MARKS[mark.name],
-        color,
-        width: MARKS[mark.name].width + (base ? 0.1 : 0),
-      }),
-    ),
-    { kind: 'path', part: 'outline', segments, closed: true, stroke: outline },
-    // A gap between dashes must not hide the place where a line turns.
-    ...(dash === undefined
-      ? []
-      : [
-          {
-            kind: 'path' as const,
-            part: 'corners',
-            segments: cornerArms(segments),
-            closed: false,
-            stroke: { color, width },
-          },
-        ]),
+    ...marks,
+    ...(lines === 'both'
+      ? [{ kind: 'path' as const, part: 'outline', segments: net, closed: true, stroke: sewing }]
+      : piece.plan.darts.map((dart) => ({
+          kind: 'path' as const,
+          part: 'dart',
+          segments: edgeSegments(piece, dart),
+          closed: false,
+          stroke: sewing,
+        }))),
+    ...strong('cut-line', cut.cut, style),
+    ...cutMarks(cut, color),
   ];
+}
+
+/** The zip allowance ends at the cut line, and the cut line shows where a dart's fold ends. */
+export function shownMarks(
+  { piece, cut }: Pick<SizedPiece, 'piece' | 'cut'>,
+  lines: LinesShown,
+): readonly MarkedLine[] {
+  if (cut === undefined || lines === 'net') return piece.plan.marks;
+  return piece.plan.marks.filter(
+    ({ name }) => name !== 'zip-allowance' && (lines === 'both' || name !== 'dart-fold'),
+  );
+}
+
+/** A closed line in a size's own style; a gap between dashes must not hide where it turns. */
+function strong(part: string, segments: readonly Segment[], style: SizeStyle): PathShape[] {
+  const { color, width, dash } = style.outline;
+  const line: PathShape = { kind: 'path', part, segments, closed: true, stroke: style.outline };
+  if (dash === undefined) return [line];
+  const stroke = { color, width };
+  const corners = cornerArms(segments);
+  return [line, { kind: 'path', part: 'corners', segments: corners, closed: false, stroke }];
 }
 
 export function markPoints(piece: Piece, mark: MarkedLine): readonly Point[] {

@@ -3,23 +3,27 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, point } from '../geometry/point';
-import type { LengthDisplay } from '../units';
 import { grainlines } from './arrows';
 import { centerLines } from './center-line';
 import { roomIn } from './room';
 import type { NestedPiece } from './nested-piece';
+import type { NestDrawing } from './nest-drawing';
+import { detailBlocks, nameBlocks } from './piece-label';
 import { markPoints } from './piece-lines';
 import type { Line, Sketch } from './sketch';
-import { block, blocks, leftOf } from './sketch';
-import { cuttings, spelled } from './wording';
+import { blocks, leftOf } from './sketch';
+import { spelled } from './wording';
 import { zipWords } from './zip-words';
 
 /** Type sizes, mm. */
 const WORDS = 8;
-const NAME = 16;
 
 /** The common shapes of a piece; `sizes` is the line that says which sizes it shows. */
-export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisplay): Sketch {
+export function pieceWords(
+  nested: NestedPiece,
+  sizes: Line,
+  drawing: Pick<NestDrawing, 'title' | 'display'>,
+): Sketch {
   const { plan } = nested.reference;
   const room = roomIn(nested);
   const home = commonBox(nested);
@@ -29,17 +33,20 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
     point(home.left + across * width, home.top + down * height);
   // A waistband must not give, so its length lies along the grain.
   const isBand = plan.part === 'waistband' && width > height;
+  // One that is folded along its middle has room above and below.
+  const level = plan.marks.some((mark) => mark.name === 'fold-line') ? 0.25 : 0.5;
 
-  const title: readonly Line[] = [
-    { words: spelled(plan.name), size: NAME, weight: 'bold' },
-    sizes,
-    ...cuttings(plan).map((words) => ({ words, size: WORDS + 1 })),
-  ];
+  const names = nameBlocks(nested, sizes);
   const centers = centerLines(nested, room, WORDS);
-  const name = room.put(blocks(title), isBand ? at(0.5, 0.5) : at(0.5, 0.47));
-  const grain = isBand
-    ? room.put(grainlines(width, 'across', WORDS), at(0.77, 0.5))
-    : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
+  const name = room.put(names, isBand ? at(0.5, 1 - level) : at(0.5, 0.47));
+  const details = detailBlocks(nested, drawing);
+  const told = room.put(details, isBand ? at(0.3, level) : at(0.5, 0.64));
+  const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
+  const grain = hasGrain
+    ? undefined
+    : isBand
+      ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
+      : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {
@@ -49,17 +56,21 @@ export function pieceWords(nested: NestedPiece, sizes: Line, display: LengthDisp
       return room.put(blocks([{ words: spelled(mark.name), size: WORDS - 1 }]), above);
     });
 
-  const zip = zipWords(nested, display);
+  const zip = zipWords(nested, drawing.display);
   const beside = zip === undefined ? [] : [zip];
-  // A piece too small for its name still gets one.
-  if (name === undefined) {
+  // A piece too small for its words still gets them.
+  const missing = [
+    ...(name === undefined ? names.slice(0, 1) : []),
+    ...(told === undefined ? details.slice(0, 1) : []),
+  ];
+  for (const sketch of missing) {
     const nest = joinBoxes([nested.box, ...beside.map(({ box }) => box)]);
-    beside.push(leftOf(nest, block(title), at(0.5, 0.5).y));
+    beside.push(leftOf(nest, sketch, at(0.5, 0.5).y));
   }
   return {
     shapes: [
       ...centers,
-      ...[name, grain, ...levels].filter((placed) => placed !== undefined),
+      ...[name, told, grain, ...levels].filter((placed) => placed !== undefined),
       ...beside.flatMap(({ shapes }) => shapes),
     ],
     box: joinBoxes(beside.map(({ box }) => box)),

@@ -1,7 +1,9 @@
 /** The layout common to all sheets: title on top, the pieces in rows, the furniture below. */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { linesNote } from './lines-shown';
 import type { DrawnSize, NestDrawing } from './nest-drawing';
+import { linesShown } from './nest-drawing';
 import { facts, legend, notes, testSquares, titleBlock } from './furniture';
 import { nestedPiece } from './nested-piece';
 import type { Panel } from './panel';
@@ -10,7 +12,7 @@ import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
 import type { Line, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { NET_LINES, sheetFacts, TOILE } from './wording';
+import { sheetFacts, TOILE } from './wording';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -46,7 +48,7 @@ export function sheet(
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes([NET_LINES, TOILE], width);
+  const small = notes(drawing.notes ?? [linesNote(linesShown(drawing)), TOILE], width);
 
   const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = pieces.bottom + BETWEEN;
@@ -86,17 +88,23 @@ export function sheet(
   };
 }
 
-function panelsOf(
+/** The panels of every piece in the sizes given; each panel's `sizes` are in their order. */
+export function panelsOf(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
   caption: Line,
 ): readonly Panel[] {
   const names = sizes[0]?.pieces.map(({ plan }) => plan.name) ?? [];
   return names.map((name) => {
-    const sized = sizes.flatMap(({ label, style, pieces }) =>
-      pieces.filter(({ plan }) => plan.name === name).map((piece) => ({ label, style, piece })),
+    const sized = sizes.flatMap(({ label, style, pieces, cutPieces = [] }) =>
+      pieces
+        .filter(({ plan }) => plan.name === name)
+        .map((piece) => {
+          const cut = cutPieces.find((one) => one.piece.plan.name === name);
+          return { label, style, piece, cut };
+        }),
     );
-    return panel(nestedPiece(sized), caption, drawing);
+    return panel(nestedPiece(sized, linesShown(drawing)), caption, drawing);
   });
 }
 

@@ -21,12 +21,19 @@ const DASHES: readonly (readonly number[])[] = [
   [12, 2, 1.5, 2, 1.5, 2],
 ];
 
+/** In a nest the sewing lines step back behind the cut lines: hairlines of fine dots. */
+const NESTED_SEWING = { width: 0.2, dash: [0.8, 1.2] };
+const ALONE_SEWING = { width: 0.35, dash: [3, 2] };
+
 const SIZE_WIDTH = 0.5;
 const BASE_WIDTH = 0.8;
 
 /** Everything that depends on a size's rank in the range and on whether it is the base. */
 export interface SizeStyle {
+  /** The cut line, or the net line where that is drawn alone. */
   readonly outline: Stroke;
+  /** The sewing line beside the cut line. */
+  readonly sewing: Stroke;
   readonly base: boolean;
 }
 
@@ -35,13 +42,18 @@ export interface SizeStyle {
  * differ in both, and no pair of them comes back before rank 20. The base is solid ink.
  */
 export function sizeStyle(rank: number, base: boolean): SizeStyle {
-  if (base) return { base, outline: { color: INK, width: BASE_WIDTH } };
-  const color = COLORS[rank % COLORS.length] ?? INK;
+  const color = base ? INK : (COLORS[rank % COLORS.length] ?? INK);
+  const sewing = { ...NESTED_SEWING, color };
+  if (base) return { base, outline: { color, width: BASE_WIDTH }, sewing };
   const dash = DASHES[rank % DASHES.length] ?? [];
-  return { base, outline: { color, width: SIZE_WIDTH, dash } };
+  return { base, outline: { color, width: SIZE_WIDTH, dash }, sewing };
 }
 
 /** The same size on a sheet of its own: nothing to tell it from, so the line is unbroken. */
 export function aloneStyle({ outline: { color }, base }: SizeStyle): SizeStyle {
-  return { base, outline: { color, width: BASE_WIDTH } };
+  return {
+    base,
+    outline: { color, width: BASE_WIDTH },
+    sewing: { ...ALONE_SEWING, color },
+  };
 }

@@ -1,13 +1,13 @@
 /** The tables of a graded range as CSV text. */
 import { stringify } from 'csv-stringify/sync';
 import type { Finding } from '../check/finding';
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedPattern, GradedSize, RuleTexts, SizedPieces } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 
 /** `size,piece,point,x_in,y_in`: every point of every graded piece. */
-export function gradedPointsTable(sizes: readonly GradedSize[], display: LengthDisplay): string {
+export function gradedPointsTable(sizes: readonly SizedPieces[], display: LengthDisplay): string {
   const rows = sizes.flatMap(({ label, pieces }) =>
     pieces.flatMap(({ plan, points }) =>
       points.map(({ x, y }, i) => [
@@ -28,15 +28,16 @@ export function gradedPointsTable(sizes: readonly GradedSize[], display: LengthD
  * steps from the neighbor on the base's side, and the rule as a formula, before any rounding.
  */
 export function gradeRulesTable(
-  range: GradedRange,
-  sizes: readonly GradedSize[],
+  range: GradedPattern,
+  formulas: RuleTexts,
+  sizes: readonly SizedPieces[],
   display: LengthDisplay,
 ): string {
   const steps = stepsOf(range.rules);
   const shown = range.sizes.flatMap((size, i) => (sizes.includes(size) ? [{ size, i }] : []));
   const rows = range.plans.flatMap((plan, p) =>
     plan.pointNames.flatMap((point, k) => {
-      const rule = range.ruleFormulas[p]?.[k];
+      const rule = formulas[p]?.[k];
       const texts = [rule?.x.text, rule?.y.text];
       return shown.map(({ size, i }) => {
         const move = range.rules.moves[i]?.[p]?.[k];
@@ -111,6 +112,7 @@ function unitOf(finding: Finding, display: LengthDisplay): string {
   return { length: display.unit, angle: 'deg', number: '' }[finding.quantity];
 }
 
-function csv(rows: readonly (readonly (string | undefined)[])[]): string {
+/** Rows of cells as CSV text. */
+export function csv(rows: readonly (readonly (string | undefined)[])[]): string {
   return stringify(rows as string[][]);
 }

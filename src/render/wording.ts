@@ -3,7 +3,6 @@ import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { NestDrawing } from './nest-drawing';
 
-export const NET_LINES = 'Net lines: seam allowances are not included, except the zip allowance.';
 export const TOILE = 'Sew a toile before cutting cloth.';
 
 /** A name of the engine in the capitals of a pattern sheet: `center_front` is CENTER FRONT. */
@@ -40,7 +39,10 @@ export function sheetFacts({
 }: NestDrawing): readonly (readonly [name: string, value: string])[] {
   return [
     ['Base size', baseSize],
-    ['Stack point', `${stackPoint.replace(/_/g, ' ')}, ringed`],
+    [
+      'Stack point',
+      stackPoint === '' ? 'zero of each piece' : `${stackPoint.replace(/_/g, ' ')}, ringed`,
+    ],
     ['Unit', UNITS[display.unit]],
     ['Scale', 'true size, 1:1'],
   ];

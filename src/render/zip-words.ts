@@ -21,7 +21,9 @@ const OF_STRIP = 0.32;
 
 /** The words, or undefined where there is no allowance to speak of. */
 export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | undefined {
-  const { reference, chords, box: nest } = nested;
+  const { reference, chords, box: nest, lines } = nested;
+  // Without the seam there is no strip to see.
+  if (lines === 'cut') return undefined;
   const mark = reference.plan.marks.find(({ name }) => name === 'zip-allowance');
   const border = mark === undefined ? undefined : longestChord(markPoints(reference, mark));
   if (border === undefined) return undefined;

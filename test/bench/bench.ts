@@ -1,7 +1,7 @@
 /**
  * Speed beside plain baselines, in one run on one machine: the whole `grade` as a process against
- * `node -e 0`, and drafting, grading and measuring against the same skirt written out by hand.
- * Ratios are printed; nothing is asserted.
+ * `node -e 0`, drafting, grading and measuring against the same skirt written out by hand, and
+ * printing against a bare loop that writes the same pages. Ratios are printed; nothing is asserted.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -14,6 +14,12 @@ import { resolveParameters } from '../../src/draft/parameters';
 import { findStyle } from '../../src/draft/styles';
 import { gradeRange } from '../../src/grade/grade-range';
 import { CENTER_WAIST } from '../../src/grade/stack';
+import { gradeChart } from '../../src/pipeline';
+import { readPaper } from '../../src/print/paper';
+import { printFiles, printed } from '../../src/print/print-files';
+import { readPrintOptions } from '../../src/print/print-options';
+import { barePages, writeBare } from './bare-pages';
+import { sampleRoom } from './sample-room';
 import { straightSkirt } from './straight-skirt';
 
 /** The quarter method decides nothing by the range. */
@@ -99,5 +105,34 @@ function drafting(): void {
   console.log(`  ratio ${result.ratio.toFixed(2)} (goal at most 3)`);
 }
 
+async function printing(): Promise<void> {
+  const result = gradeChart({
+    chart: readFileSync(CHART, 'utf8'),
+    base: '12',
+    style: 'shared-pencil',
+  });
+  const request = { paper: ['a4'] };
+  const { pages } = printed(result, readPaper('a4'), readPrintOptions(request));
+  const planned = barePages(pages);
+  const timed = async (work: () => Promise<unknown>): Promise<number> => {
+    const start = performance.now();
+    await work();
+    return performance.now() - start;
+  };
+  const ours = (): Promise<unknown> => printFiles(result, request);
+  const plain = (): Promise<unknown> => writeBare(planned);
+  await ours();
+  await plain();
+  const times: [number, number][] = [];
+  for (let k = 0; k < 11; k++) times.push([await timed(ours), await timed(plain)]);
+  const [a, b] = [median(times.map(([first]) => first)), median(times.map(([, second]) => second))];
+  console.log(`print 12 sizes to A4, ${pages.length} pages, median of 11 pairs`);
+  console.log(`  laid out, tiled and written  ${a.toFixed(0)} ms`);
+  console.log(`  bare loop, pages planned     ${b.toFixed(0)} ms`);
+  console.log(`  ratio ${(a / b).toFixed(2)} (goal at most 3)`);
+}
+
 processes();
 drafting();
+await printing();
+await sampleRoom(compare);

@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
@@ -211,6 +211,17 @@ describe('calls', () => {
       ['good.csv', '--base', '10', '--out', out],
       [`skirtgrade: --out, ${out}: the results cannot be written. Allowed: `, 'Got: '],
     );
+  });
+
+  it('whose results cannot all be written leave none of them', () => {
+    // No file system takes a name of 300 letters, and the drawings come before the tables.
+    place.write('long.csv', chart({}, ['8', '10', 'x'.repeat(300)]));
+    for (const out of ['out', 'new/folder'])
+      expectRefused(
+        ['long.csv', '--base', '10', '--out', out],
+        [`skirtgrade: --out, ${out}: the results cannot be written.`, 'Got: ENAMETOOLONG'],
+      );
+    expect(existsSync(join(place.path, 'new'))).toBe(false);
   });
 
   it('of a command that there is not', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkLining } from '../../src/check/lining';
-import { dartCap } from '../../src/draft/shaped-skirt/dart-cap';
+import { dartCap } from '../../src/pattern/dart-cap';
 import type { GradedRange, GradeResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
 import { chartText, pieceOf } from '../skirts';

@@ -9,7 +9,7 @@ import { casteljau, chordLength } from '../geometry/curves';
 const text = (file: string): string =>
   readFileSync(new URL(`../../size-charts/${file}`, import.meta.url), 'utf8');
 
-const CHARTS = [
+export const CHARTS = [
   { chart: text('demo.csv'), base: '12' },
   { chart: text('standards/astm-d6960-16-plus.csv'), base: '22W' },
 ] as const;

@@ -173,6 +173,8 @@ describe('stride_opening', () => {
   it('makes every size of any chart walk, and base plus rules is the redraft', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
+        // With less than 4 in from waist to hip there is no skirt to speak of.
+        fc.pre(chart.hip.every((hip, i) => hip - (chart.waist[i] ?? NaN) >= 64));
         const result = pencil({}, { chart: sixteenthsText(chart), base: '1' });
         expect(severities(result, 'stride')).toEqual(new Set(['ok']));
         expect(severities(result, 'graded-equals-draft')).toEqual(new Set(['ok']));

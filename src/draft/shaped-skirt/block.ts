@@ -3,6 +3,8 @@
  * seam trued in every size.
  */
 import { pieceNamed, seamLength } from '../../pattern/piece';
+import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
+import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
 import type { Panel, PanelShape } from './panel';
 import { panelPiece } from './panel';
@@ -61,7 +63,13 @@ const SIDE_TRUING: Truing = {
 
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
-  parameters: [...SHAPED_SKIRT_PARAMETERS, ...VENT_PARAMETERS, ...PIECE_PARAMETERS],
+  parameters: [
+    ...SHAPED_SKIRT_PARAMETERS,
+    ...VENT_PARAMETERS,
+    ...PIECE_PARAMETERS,
+    ...ALLOWANCE_PARAMETERS,
+    ...TOLERANCE_PARAMETERS,
+  ],
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
   layout: (facts) => {

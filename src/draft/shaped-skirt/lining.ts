@@ -5,10 +5,10 @@
 import { cubicLength } from '../../geometry/cubic';
 import type { Point } from '../../geometry/point';
 import { add, distance, point, quarterTurn, scale, subtract, unit } from '../../geometry/point';
+import { dartCap } from '../../pattern/dart-cap';
 import type { DartEdge, Edge, MarkedLine, Piece } from '../../pattern/piece';
 import { pieceNamed, piecePlan, pointOf, seamLength } from '../../pattern/piece';
 import type { BlockPiece, DerivedPiece } from '../block';
-import { dartCap } from './dart-cap';
 
 /**
  * The lining of a panel, with the panel's names for its points. A back with a vent is the wearer's

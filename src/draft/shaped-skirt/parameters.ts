@@ -242,7 +242,7 @@ const SILHOUETTE: readonly ParameterDefinition[] = [
   length(
     'zip_allowance',
     ['2 cm', '0 cm', '8 cm'],
-    'allowance for the zip outside the center-back line; it is not graded',
+    'allowance for the zip outside the center-back line, all along its seam; it is not graded',
     `${COMMON_PRACTICE}: 2 cm`,
   ),
 ];

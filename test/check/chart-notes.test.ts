@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { chartNotes } from '../../src/chart/chart-notes';
+import { chartNotes } from '../../src/check/chart-notes';
 import { readChart } from '../../src/chart/read-chart';
-import { CANONICAL, chartOf } from './charts';
+import { CANONICAL, chartOf } from '../chart/charts';
 
 describe('chartNotes', () => {
   it('has nothing to say about the canonical form', () => {

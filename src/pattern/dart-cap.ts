@@ -1,9 +1,9 @@
 /** The cap of a dart: how far the cloth must reach between its legs to be caught in the seam. */
-import type { Point } from '../../geometry/point';
-import { add, between, cross, dot, scale, subtract, unit } from '../../geometry/point';
-import { segmentTangent } from '../../geometry/segment';
-import type { DartEdge, Piece } from '../../pattern/piece';
-import { edgeSegments, pointOf } from '../../pattern/piece';
+import type { Point } from '../geometry/point';
+import { add, between, cross, dot, scale, subtract, unit } from '../geometry/point';
+import { segmentTangent } from '../geometry/segment';
+import type { DartEdge, Piece } from './piece';
+import { edgeSegments, pointOf } from './piece';
 
 /**
  * Where the fold of a dart pressed toward the center or the side meets the cut edge: the waist edge

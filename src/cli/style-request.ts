@@ -1,8 +1,27 @@
-/** The `--set` options of a call: parameters of the style with their values. */
+/** The style of a call: its name or file, and the parameters that `--set` changes. */
+import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
+import type { GradeRequest } from '../pipeline';
+import type { Io } from './io';
 
-/** `hem_taper=1 in` as name and value. Throws `bad-option` or `parameter-twice`. */
-export function settingsOf(texts: readonly string[]): Record<string, string> {
+export interface StyleOptions {
+  readonly style: string;
+  readonly set: readonly string[];
+}
+
+/** Reads the style file that is named. Throws InputError `bad-option` or `parameter-twice`. */
+export function styleRequest(
+  { style, set }: StyleOptions,
+  io: Io,
+): Required<Pick<GradeRequest, 'style' | 'set'>> {
+  return {
+    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
+    set: settingsOf(set),
+  };
+}
+
+/** Each `hem_taper=1 in` as name and value. */
+function settingsOf(texts: readonly string[]): Record<string, string> {
   const settings = new Map<string, string>();
   for (const text of texts) {
     const match = /^\s*([A-Za-z_]\w*)\s*=(.*)$/s.exec(text);

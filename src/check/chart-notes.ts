@@ -1,6 +1,6 @@
 /** What a reader of a chart should know about how it was understood. */
-import type { Finding } from '../check/finding';
-import type { MeasurementRow, SizeChart } from './size-chart';
+import type { Finding } from './finding';
+import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 
 /**
  * Notes on a chart, none of them an error: `layout` and `size-order` where the file is not in the

@@ -1,0 +1,125 @@
+/** What a sample room should know of the pattern and the rule sheet that it gave. */
+import { moverOf } from '../given/move-piece';
+import type { GivenPattern } from '../given/pattern';
+import type { GivenRules } from '../given/rules';
+import type { GradedPattern } from '../grade/graded-range';
+import { stepsOf } from '../grade/rules';
+import { SEAM_MATCH } from '../tolerance';
+import type { Finding } from './finding';
+
+const OWN_RULE = "the engine's own rule";
+
+/** Notes on points without rules and seam names that pair nothing; steps that turn back. */
+export function checkGivenPattern(
+  pattern: GivenPattern,
+  rules: GivenRules,
+  range: GradedPattern,
+): Finding[] {
+  return [
+    ...unruledPieces(pattern, rules),
+    ...unruledPoints(pattern, rules),
+    ...unpairedSeams(pattern),
+    ...pattern.leftOut.map((what) =>
+      finding(
+        'note',
+        'left-out',
+        { subject: pattern.file },
+        `not taken over from the drawing: ${what}`,
+      ),
+    ),
+    ...turningSteps(pattern, rules, range),
+  ];
+}
+
+function finding(
+  severity: Finding['severity'],
+  check: string,
+  place: Partial<Pick<Finding, 'size' | 'piece' | 'subject'>>,
+  message: string,
+): Finding {
+  const { size = '', piece = '', subject = '' } = place;
+  return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
+}
+
+function unruledPieces({ pieces }: GivenPattern, { ruled }: GivenRules): Finding[] {
+  return pieces.flatMap(({ base }, p) =>
+    (ruled[p]?.size ?? 0) > 0
+      ? []
+      : [
+          finding(
+            'warning',
+            'piece-unruled',
+            { piece: base.plan.name },
+            'no point of the piece has a rule, so it is the same in every size',
+          ),
+        ],
+  );
+}
+
+function unruledPoints({ pieces }: GivenPattern, { ruled }: GivenRules): Finding[] {
+  return pieces.flatMap((piece, p) => {
+    const own = new Set(ruled[p]?.keys());
+    if (own.size === 0) return [];
+    const { pointNames, name } = piece.base.plan;
+    const nameOf = (i: number): string => pointNames[i] ?? '';
+    return moverOf(piece, own).followers.map(({ point, from, to }) =>
+      finding(
+        'note',
+        'point-unruled',
+        { piece: name, subject: nameOf(point) },
+        `the point has no rule and moves ${from === to ? 'with' : 'between'} ` +
+          (from === to
+            ? nameOf(from)
+            : `${nameOf(from)} and ${nameOf(to)}, by its share of the way`),
+      ),
+    );
+  });
+}
+
+function unpairedSeams({ unpaired }: GivenPattern): Finding[] {
+  return unpaired.map(({ name, edges }) =>
+    finding(
+      'note',
+      'seam-unpaired',
+      { subject: name },
+      `${edges} ${edges === 1 ? 'edge has' : 'edges have'} this seam name, so it pairs nothing; ` +
+        'two edges make a pair, or a list of seams says what is sewn to what',
+    ),
+  );
+}
+
+/** A point that turns back from one size to the next: rarely meant, often a slip of the pen. */
+function turningSteps(
+  { pieces }: GivenPattern,
+  { ruled, sizes, base }: GivenRules,
+  range: GradedPattern,
+): Finding[] {
+  const steps = stepsOf(range.rules);
+  return pieces.flatMap(({ base: { plan } }, p) =>
+    [...(ruled[p]?.keys() ?? [])].flatMap((i) =>
+      (['x', 'y'] as const).flatMap((axis) => {
+        // Seen from the smallest size to the largest, since steps are counted from the base.
+        const growths = sizes.flatMap((_, size) => {
+          const step = steps[size]?.[p]?.[i]?.[axis] ?? 0;
+          if (size === base || Math.abs(step) <= SEAM_MATCH) return [];
+          return [{ size, growth: size < base ? -step : step }];
+        });
+        const shrinking = growths.filter(({ growth }) => growth < 0);
+        const growing = growths.filter(({ growth }) => growth > 0);
+        const odd = shrinking.length <= growing.length ? shrinking : growing;
+        const [first] = odd;
+        if (first === undefined || shrinking.length === 0 || growing.length === 0) return [];
+        return [
+          finding(
+            'warning',
+            'step-turns',
+            { size: sizes[first.size] ?? '', piece: plan.name, subject: plan.pointNames[i] ?? '' },
+            `d${axis} goes the other way in the step to ${odd
+              .map(({ size }) => sizes[size] ?? '')
+              .join(', ')} than in the others; a sign may be wrong`,
+          ),
+        ];
+      }),
+    ),
+  );
+}

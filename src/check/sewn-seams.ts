@@ -1,0 +1,234 @@
+/** Every seam of a given pattern walked in every size: lengths, notches, corners, wrong signs. */
+import type { GradedPattern } from '../grade/graded-range';
+import type { Graded, RuleChange } from '../sewn/closing-change';
+import { closingChange } from '../sewn/closing-change';
+import type { WalkedSeam, WrongSign } from '../sewn/wrong-sign';
+import { wrongSigns } from '../sewn/wrong-sign';
+import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength, trimmed } from '../units';
+import type { Finding } from './finding';
+import { seamSeverity } from './seams-match';
+
+const WALKED = 'common practice, no source: every seam pair walked in every size';
+const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
+
+/** The findings of all seams: wrong signs first, then seam by seam and size by size. */
+export function checkSewnSeams(
+  range: GradedPattern,
+  seams: readonly WalkedSeam[],
+  graded: Graded,
+  display: LengthDisplay,
+): Finding[] {
+  const sizes = range.sizes.map(({ pieces }) => pieces);
+  const signs = seams.map((seam) => wrongSigns(seam, seams, sizes, graded));
+  return [
+    ...signFindings(range, seams, signs),
+    ...seams.flatMap((seam, s) => [
+      ...notchCounts(seam),
+      ...range.sizes.flatMap((size, i) => [
+        lengthFinding(range, seam, i, display, () =>
+          closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
+        ),
+        ...notchFindings(seam, size.label, i, display),
+        ...cornerFindings(seam, size.label, i),
+      ]),
+    ]),
+  ];
+}
+
+function closingChangeOf(
+  { walks, way }: WalkedSeam,
+  size: number,
+  pieces: GradedPattern['sizes'][number]['pieces'],
+  graded: Graded,
+  signs: readonly WrongSign[],
+): RuleChange | undefined {
+  const walk = walks[size];
+  return walk && closingChange(walk, way, pieces, size, graded, signs);
+}
+
+function piecesOf({ pair }: WalkedSeam): string {
+  return pair.sides
+    .map(({ edges }) => [...new Set(edges.map(({ piece }) => piece))].join(' + '))
+    .join(', ');
+}
+
+function lengthFinding(
+  range: GradedPattern,
+  seam: WalkedSeam,
+  i: number,
+  display: LengthDisplay,
+  closing: () => RuleChange | undefined,
+): Finding {
+  const { pair, walks } = seam;
+  const [first, second] = walks[i]?.walks ?? [];
+  const gap = walks[i]?.gap ?? NaN;
+  const atBase = walks[range.rules.base]?.gap ?? NaN;
+  const [a = NaN, b = NaN] = [first?.length, second?.length];
+  const ease = pair.ease === 0 ? '' : `, ${showLength(pair.ease, display)} of it ease`;
+  const apart = `the first side is ${showLength(a, display)}, the second ${showLength(b, display)}${ease}`;
+  const severity = seamSeverity(Math.abs(gap));
+  return {
+    severity,
+    check: 'seam-lengths',
+    size: range.sizes[i]?.label ?? '',
+    piece: piecesOf(seam),
+    subject: pair.name,
+    quantity: 'length',
+    measured: a,
+    expected: b + pair.ease,
+    tolerance: SEAM_MATCH,
+    source: WALKED,
+    message:
+      severity === 'ok'
+        ? `the sides meet at ${showLength(a, display)}${ease}`
+        : `${apart}: ${showLength(gap, display)} off` + causeWords(),
+  };
+
+  /** A gap that is in the base is mended there; only what the grade adds is a matter of rules. */
+  function causeWords(): string {
+    if (i === range.rules.base) return '';
+    const ofBase =
+      Math.abs(atBase) > SEAM_MATCH
+        ? `, of which ${showLength(atBase, display)} are in the base`
+        : '';
+    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + changeWords(closing(), display);
+    return ofBase;
+  }
+}
+
+function changeWords(change: RuleChange | undefined, display: LengthDisplay): string {
+  if (change === undefined) return '; no rule of these pieces would close it';
+  const axes = (['x', 'y'] as const)
+    .filter((axis) => Math.abs(change.change[axis]) > SEAM_MATCH)
+    .map((axis) => `d${axis} ${showLength(change.change[axis], display)}`);
+  return `; the smallest change that closes it: ${change.piece} ${change.point} ${axes.join(', ')} more`;
+}
+
+function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
+  const [first, second] = walks[0]?.walks ?? [];
+  const counts = [first?.notches.length ?? 0, second?.notches.length ?? 0] as const;
+  if (counts[0] === counts[1]) return [];
+  return [
+    {
+      severity: 'warning',
+      check: 'notches-match',
+      size: '',
+      piece: piecesOf({ pair, walks, ...seam }),
+      subject: pair.name,
+      quantity: 'number',
+      measured: counts[0],
+      expected: counts[1],
+      source: WALKED,
+      message: `the sides have ${counts[0]} and ${counts[1]} notches, so they cannot be matched`,
+    },
+  ];
+}
+
+/** Between notches the ease may lie anywhere, so only what exceeds it counts. */
+function notchFindings(
+  seam: WalkedSeam,
+  size: string,
+  i: number,
+  display: LengthDisplay,
+): Finding[] {
+  const { pair, walks } = seam;
+  const stretches = walks[i]?.stretches ?? [];
+  if (stretches.length < 2) return [];
+  const off = stretches.map(({ lengths: [a, b] }) => {
+    const more = a - b;
+    const [least, most] = [Math.min(0, pair.ease), Math.max(0, pair.ease)];
+    return more < least ? more - least : more > most ? more - most : 0;
+  });
+  const worst = off.reduce((k, value, j) => (Math.abs(value) > Math.abs(off[k] ?? 0) ? j : k), 0);
+  const stretch = stretches[worst];
+  const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
+  return [
+    {
+      severity,
+      check: 'notch-to-notch',
+      size,
+      piece: piecesOf(seam),
+      subject: pair.name,
+      quantity: 'length',
+      measured: stretch?.lengths[0],
+      expected: stretch?.lengths[1],
+      tolerance: SEAM_MATCH,
+      source: WALKED,
+      message:
+        severity === 'ok'
+          ? 'the notches meet'
+          : `from ${stretch?.from ?? ''} to ${stretch?.to ?? ''} the sides are ` +
+            `${showLength(off[worst] ?? NaN, display)} off`,
+    },
+  ];
+}
+
+function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
+  const walk = seam.walks[i];
+  return ([0, 1] as const).flatMap((end): Finding[] => {
+    const sum = walk?.angleSums[end] ?? NaN;
+    if (Number.isNaN(sum)) return [];
+    const held = Math.abs(sum - 180) <= 2 * SQUARE;
+    const at = `${walk?.walks[0].ends[end] ?? ''} and ${walk?.walks[1].ends[end] ?? ''}`;
+    return [
+      {
+        severity: held ? 'ok' : 'warning',
+        check: 'corners-across-seam',
+        size,
+        piece: piecesOf(seam),
+        subject: `${seam.pair.name} at ${walk?.walks[0].ends[end] ?? ''}`,
+        quantity: 'angle',
+        measured: sum,
+        expected: 180,
+        tolerance: 2 * SQUARE,
+        source: RUNS_ON,
+        message: held
+          ? `the corners add up to ${trimmed(sum, 1)} degrees`
+          : `the corners at ${at} add up to ${trimmed(sum, 1)} degrees instead of 180, ` +
+            'which makes a point or a dip',
+      },
+    ];
+  });
+}
+
+function signFindings(
+  range: GradedPattern,
+  seams: readonly WalkedSeam[],
+  signs: readonly (readonly WrongSign[])[],
+): Finding[] {
+  const told = new Set<string>();
+  return seams.flatMap((seam, s) => {
+    const [likeliest, ...others] = signs[s] ?? [];
+    if (likeliest === undefined) return [];
+    const { piece, point, axis, shows } = likeliest;
+    const key = `${piece}.${point}.${axis}`;
+    if (told.has(key)) return [];
+    told.add(key);
+    const from = shows.map((i) => range.sizes[i]?.label ?? '');
+    const also = others.map((sign) => `${sign.piece} ${sign.point} d${sign.axis}`);
+    return [
+      {
+        severity: 'fail' as const,
+        check: 'wrong-sign',
+        size: from[0] ?? '',
+        piece,
+        subject: point,
+        quantity: 'number' as const,
+        source: WALKED,
+        message:
+          `the sign of d${axis} at ${piece} ${point} is probably wrong${EXTENT[likeliest.extent]}: ` +
+          `turned round, the seam ${seam.pair.name} meets; it shows from size ` +
+          from.join(' and from size ') +
+          (also.length === 0 ? '' : `; nearly as likely: ${[...new Set(also)].join(', ')}`),
+      },
+    ];
+  });
+}
+
+const EXTENT: Readonly<Record<WrongSign['extent'], string>> = {
+  all: '',
+  step: ' in one step',
+  size: ' in one size',
+};

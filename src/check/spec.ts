@@ -1,0 +1,124 @@
+/** Tolerances against grade steps, and a measured sample against its spec. */
+import type { Deviation, SampleFit } from '../spec/sample';
+import type { Spec, SpecRow } from '../spec/spec';
+import { growthsOf } from '../spec/spec';
+import { SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength, trimmed } from '../units';
+import type { Finding } from './finding';
+
+const OVERLAP =
+  'common practice, no source: both tolerances together are smaller than the grade step, or a ' +
+  'garment may be smaller than one of the size below';
+
+/** A warning for each point of measure at which neighboring sizes may overlap. */
+export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): Finding[] {
+  return rows.flatMap((row): Finding[] => {
+    const total = row.tolerance.minus + row.tolerance.plus;
+    const growths = growthsOf(row).map(Math.abs);
+    const graded = growths.filter((step) => step > SAME_PLACE);
+    if (graded.length === 0) return [];
+    const least = Math.min(...graded);
+    const held = total < least - SAME_PLACE;
+    const at = growths.indexOf(least);
+    return [
+      {
+        severity: held ? 'ok' : 'warning',
+        check: 'tolerance-overlap',
+        size: held ? '' : `${sizes[at] ?? ''}-${sizes[at + 1] ?? ''}`,
+        piece: '',
+        subject: subjectOf(row),
+        quantity: 'length',
+        measured: total,
+        expected: least,
+        source: OVERLAP,
+        message: held
+          ? `the total tolerance of ${showLength(total, display)} is smaller than every step`
+          : `the total tolerance of ${showLength(total, display)} is not smaller than the step of ` +
+            `${showLength(least, display)}: neighboring sizes overlap`,
+      },
+    ];
+  });
+}
+
+function subjectOf({ code, measure }: SpecRow): string {
+  return `${code} ${measure}`;
+}
+
+const SPEC = 'the spec of this pattern and its tolerances';
+
+/** Each measurement of a sample, then what its deviations say about the base and the grade. */
+export function checkSample(
+  found: readonly Deviation[],
+  fits: readonly SampleFit[],
+  spec: Spec,
+  display: LengthDisplay,
+): Finding[] {
+  return [
+    ...found.map(({ row, size, value, off, beyond }): Finding => {
+      const { minus, plus } = row.tolerance;
+      return {
+        severity: beyond > 0 ? 'fail' : 'ok',
+        check: 'sample',
+        size: spec.sizes[size] ?? '',
+        piece: '',
+        subject: subjectOf(row),
+        quantity: 'length',
+        measured: value,
+        expected: row.values[size],
+        tolerance: off < 0 ? minus : plus,
+        source: SPEC,
+        message:
+          beyond > 0
+            ? `out of tolerance: ${signed(off, display)} off, ${showLength(beyond, display)} too much`
+            : `passed, ${signed(off, display)} off`,
+      };
+    }),
+    ...fits.map((fit) => fitFinding(fit, spec, display)),
+  ];
+}
+
+function signed(mm: number, display: LengthDisplay): string {
+  const shown = showLength(mm, display);
+  return shown.startsWith('0 ') || mm <= 0 ? shown : `+${shown}`;
+}
+
+function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding {
+  const { row, constant, slope, rest, sizes } = fit;
+  const [first = 0, last = 0] = [row.values[0], row.values.at(-1)];
+  const { minus, plus } = row.tolerance;
+  const allowed = (off: number): number => (off < 0 ? minus : plus);
+  const baseOff = Math.abs(constant) > allowed(constant);
+  const grown = (slope ?? 0) * (last - first);
+  const gradeOff = Math.abs(grown) > allowed(grown);
+  const certainty =
+    sizes === 1 ? 'one size says nothing about the grade' : sizes === 2 ? 'two sizes only' : '';
+  const grade =
+    slope === undefined
+      ? ''
+      : `; the grade adds ${signed(grown, display)} from ${spec.sizes[0] ?? ''} to ` +
+        `${spec.sizes.at(-1) ?? ''} (${trimmed(100 * slope, 1)} % of the growth)`;
+  const blame =
+    baseOff && gradeOff
+      ? 'base and grade are off'
+      : baseOff
+        ? 'the base is off'
+        : gradeOff
+          ? 'the grade is off'
+          : 'neither base nor grade is off by more than the tolerance';
+  return {
+    severity: baseOff || gradeOff ? 'warning' : 'note',
+    check: 'sample-fit',
+    size: '',
+    piece: '',
+    subject: subjectOf(row),
+    quantity: 'length',
+    measured: constant,
+    expected: 0,
+    tolerance: allowed(constant),
+    source: 'least squares over the measured sizes',
+    message:
+      `${blame}: all sizes ${signed(constant, display)}${grade}` +
+      `; what is left is ${showLength(rest, display)}${certainty === '' ? '' : `; ${certainty}`}`,
+  };
+}

@@ -1,0 +1,47 @@
+/** The options that every command which grades a chart has in common. */
+import { basename } from 'node:path';
+import type { AllowancePreset } from '../draft/allowance-parameters';
+import type { GradeRequest } from '../pipeline';
+import type { LinesShown } from '../render/lines-shown';
+import type { LengthUnit } from '../units';
+import type { Io } from './io';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+
+export interface GradeRequestOptions extends StyleOptions {
+  readonly base: string;
+  readonly allowances?: AllowancePreset;
+  readonly sizes?: readonly string[];
+  readonly round?: string;
+  readonly stack?: string;
+  readonly unit?: LengthUnit;
+  readonly fractions?: boolean;
+  readonly lines?: LinesShown;
+  readonly against: readonly string[];
+  readonly out?: string;
+}
+
+/** Reads the files that the options name. */
+export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
+  const { base, style, set, sizes, round, stack, unit, fractions, against } = options;
+  const { allowances, lines } = options;
+  return {
+    chart: io.readText(file),
+    file,
+    base,
+    ...styleRequest({ style, set }, io),
+    ...(allowances === undefined ? {} : { allowances }),
+    ...(sizes === undefined ? {} : { sizes }),
+    ...(round === undefined ? {} : { round }),
+    ...(stack === undefined ? {} : { stack }),
+    ...(unit === undefined ? {} : { unit }),
+    ...(fractions === undefined ? {} : { fractions }),
+    ...(lines === undefined ? {} : { lines }),
+    ...(against.length > 0 ? { against } : {}),
+  };
+}
+
+/** The folder of the results: the one asked for, or one named after the chart. */
+export function outFolder(file: string, { out }: Pick<GradeRequestOptions, 'out'>): string {
+  return out ?? `output/${basename(file).replace(/\.[^.]*$/, '')}`;
+}

@@ -1,0 +1,45 @@
+/** Options of `grade` that belong to drafting, and options that belong to a given pattern. */
+import type { Command } from 'commander';
+import { InputError } from '../errors';
+
+const DRAFTING = [
+  'style',
+  'allowances',
+  'set',
+  'against',
+  'paper',
+  'margin',
+  'join',
+  'lines',
+  'fabric',
+];
+const GIVEN = ['rules', 'chart', 'seams'];
+
+/**
+ * Refuses what would be passed over in silence. Throws InputError `bad-option` if a pattern is given
+ * together with a chart to draft from or an option of drafting, or an option of a given pattern
+ * without one.
+ */
+export function refuseMixedOptions(command: Command, chart: string | undefined): void {
+  const isGiven = command.getOptionValueSource('pattern') === 'cli';
+  const own = isGiven ? DRAFTING : GIVEN;
+  const mixed = own.find((name) => command.getOptionValueSource(name) === 'cli');
+  if (mixed !== undefined) {
+    throw new InputError('bad-option', {
+      what: isGiven
+        ? 'the option belongs to drafting, and a pattern that is given is not drafted'
+        : 'the option belongs to a pattern that is given with --pattern',
+      allowed: isGiven ? 'without --pattern' : 'together with --pattern',
+      got: `--${mixed}`,
+      place: { option: `--${mixed}` },
+    });
+  }
+  if (isGiven && chart !== undefined) {
+    throw new InputError('bad-option', {
+      what: 'a pattern that is given is not drafted from a chart',
+      allowed: `--chart ${chart}, for rules that are formulas of it`,
+      got: chart,
+      place: { option: '--pattern' },
+    });
+  }
+}

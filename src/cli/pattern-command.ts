@@ -1,0 +1,65 @@
+/** `skirtgrade grade --pattern`: a given pattern and its rules to a folder of results. */
+import { basename } from 'node:path';
+import { patternDxf } from '../dxf-files';
+import { InputError } from '../errors';
+import type { NamedText, PatternRequest } from '../grade-pattern';
+import { gradePattern } from '../grade-pattern';
+import { patternFiles } from '../pattern-files';
+import type { LengthUnit } from '../units';
+import type { ExitCode, Io } from './io';
+import { patternReport } from './pattern-report';
+import type { SpecOptions } from './spec-request';
+import { withSpec } from './spec-request';
+import { writeFiles } from './write-files';
+
+export interface PatternCommandOptions extends SpecOptions {
+  readonly pattern: string;
+  readonly rules?: string;
+  readonly chart?: string;
+  readonly seams?: string;
+  readonly base?: string;
+  readonly sizes?: readonly string[];
+  readonly round?: string;
+  readonly stack?: string;
+  readonly unit?: LengthUnit;
+  readonly fractions?: boolean;
+  readonly dxf?: boolean;
+  readonly out?: string;
+}
+
+export function patternCommand(options: PatternCommandOptions, io: Io): ExitCode {
+  const graded = gradePattern(patternRequest(options, io));
+  const [result, spec] = withSpec(graded, undefined, options, io);
+  const folder = options.out ?? `output/${basename(options.pattern).replace(/\.[^.]*$/, '')}`;
+  const written = writeFiles(folder, [
+    ...patternFiles(result),
+    ...spec,
+    ...(options.dxf ? patternDxf(result) : []),
+  ]);
+  io.out(patternReport(result, written, io.color));
+  return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+}
+
+function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest {
+  const { pattern, rules, chart, seams, base, sizes, round, stack, unit, fractions } = options;
+  if (rules === undefined) {
+    throw new InputError('bad-option', {
+      what: 'a pattern is graded by a rule sheet',
+      allowed: '--rules <rules.csv> together with --pattern',
+      place: { option: '--rules' },
+    });
+  }
+  const read = (file: string): NamedText => ({ text: io.readText(file), file });
+  return {
+    pattern: read(pattern),
+    rules: read(rules),
+    ...(chart === undefined ? {} : { chart: read(chart) }),
+    ...(seams === undefined ? {} : { seams: read(seams) }),
+    ...(base === undefined ? {} : { base }),
+    ...(sizes === undefined ? {} : { sizes }),
+    ...(round === undefined ? {} : { round }),
+    ...(stack === undefined ? {} : { stack }),
+    ...(unit === undefined ? {} : { unit }),
+    ...(fractions === undefined ? {} : { fractions }),
+  };
+}

@@ -1,0 +1,43 @@
+/** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
+import { gradeChart } from '../pipeline';
+import type { PrintFile } from '../print/print-files';
+import { printResult } from '../print/print-result';
+import type { PrintRequest } from '../print/print-options';
+import { CAUTIONS } from '../print/words';
+import { findingsReport } from './findings-report';
+import type { GradeRequestOptions } from './grade-request';
+import { gradeRequest, outFolder } from './grade-request';
+import type { ExitCode, Io } from './io';
+import { paragraph } from './text-table';
+import { writeFiles } from './write-files';
+
+export type PrintCommandOptions = GradeRequestOptions & PrintRequest;
+
+export async function printCommand(
+  file: string,
+  options: PrintCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const result = gradeChart(gradeRequest(file, options, io));
+  const files = await printResult(result, options);
+  const { folder } = writeFiles(outFolder(file, options), files);
+  const { chart, style, range, shown, findings } = result;
+  // What is worth a note was told when the chart was graded; here only what may spoil the skirt.
+  const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');
+  io.out(
+    [
+      paragraph(
+        `${chart.file}: ${shown.length === 1 ? '1 size' : `${shown.length} sizes`}, ` +
+          `style ${style.name}, base ${range.base}`,
+      ),
+      ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),
+      `Written to ${folder}:\n${files.map(told).join('')}`,
+      paragraph(CAUTIONS.join(' ')),
+    ].join('\n'),
+  );
+  return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+}
+
+function told({ name, summary }: PrintFile): string {
+  return paragraph(`  ${name}: ${summary}`, 4);
+}

@@ -1,0 +1,169 @@
+/**
+ * A graded pattern for exchange after ASTM D6673, unverified: a DXF file with a block for each piece
+ * in the sample size, and the table of its grade rules.
+ */
+import { pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { between, point, subtract } from '../geometry/point';
+import { D6673_LAYERS } from './d6673-layers';
+import { distinct, dxfDocument } from './document';
+import {
+  dxfInsert,
+  dxfLine,
+  dxfName,
+  dxfNumber,
+  dxfPoint,
+  dxfPolyline,
+  dxfWords,
+} from './entities';
+import type { ExchangePiece } from './exchange-piece';
+import type { GradedPoint } from './graded-line';
+import type { RuleTable } from './rule-table';
+import { sizeWord } from './rule-table';
+
+export interface ExchangePattern {
+  readonly title: string;
+  readonly sizes: readonly string[];
+  /** Place of the sample size. */
+  readonly base: number;
+  readonly pieces: readonly ExchangePiece[];
+}
+
+/** Type size in mm of words and of the numbers of rules, and mm between pieces on the sheet. */
+const WORDS = 6;
+const NUMBERS = 2;
+const APART = 50;
+
+/** The file in parts. The rules that it numbers are in `rules` when it is at its end. */
+export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Generator<string> {
+  const { title, pieces, sizes, base } = pattern;
+  const sample = sizes[base] ?? '';
+  const names = distinct(pieces.map(({ name }) => dxfName(name)));
+  const layers = Object.values(D6673_LAYERS).map((name, i) => ({ name, color: (i % 6) + 1 }));
+  yield* dxfDocument(
+    layers,
+    blocksOf(pieces, names, sample, base, rules),
+    sheetOf(pieces, names, base, [
+      `STYLE NAME: ${title}`,
+      `SAMPLE SIZE: ${sizeWord(sample)}`,
+      'UNITS: METRIC',
+      'ASTM D6673, UNVERIFIED',
+    ]),
+  );
+}
+
+function* blocksOf(
+  pieces: readonly ExchangePiece[],
+  names: readonly string[],
+  sample: string,
+  base: number,
+  rules: RuleNumbers,
+) {
+  for (const [i, piece] of pieces.entries()) {
+    yield { name: names[i] ?? '', entities: pieceEntities(piece, sample, base, rules) };
+  }
+}
+
+function* sheetOf(
+  pieces: readonly ExchangePiece[],
+  names: readonly string[],
+  base: number,
+  words: readonly string[],
+) {
+  let x = 0;
+  for (const [i, piece] of pieces.entries()) {
+    const box = pointBounds(placesOf(piece.boundary, base));
+    yield dxfInsert('0', names[i] ?? '', point(x - box.left, 0));
+    x += box.right - box.left + APART;
+  }
+  for (const [i, line] of words.entries()) {
+    yield dxfWords(D6673_LAYERS.annotation, point(0, -APART - 2 * WORDS * i), WORDS, line);
+  }
+}
+
+function placesOf(points: readonly GradedPoint[], base: number): readonly Point[] {
+  return points.map(({ at }) => at[base] ?? point(0, 0));
+}
+
+function pieceEntities(
+  piece: ExchangePiece,
+  sample: string,
+  base: number,
+  rules: RuleNumbers,
+): string {
+  const { boundary, sewLine, notches, drillHoles, grain, fold, internalLines, words, name } = piece;
+  const parts: string[] = [];
+  const ruled = (layer: string, points: readonly GradedPoint[]): void => {
+    for (const { at } of points) {
+      const words = `# ${rules.numberOf(at, base)}`;
+      parts.push(dxfWords(layer, at[base] ?? point(0, 0), NUMBERS, words));
+    }
+  };
+  const outline = (layer: string, points: readonly GradedPoint[]): void => {
+    parts.push(dxfPolyline(layer, placesOf(points, base), true));
+    for (const found of points) {
+      const kind = found.kind === 'turn' ? D6673_LAYERS.turnPoint : D6673_LAYERS.curvePoint;
+      parts.push(dxfPoint(kind, found.at[base] ?? point(0, 0)));
+      ruled(kind, [found]);
+    }
+  };
+  const line = (layer: string, points: readonly GradedPoint[]): void => {
+    const [from, to] = placesOf(points, base);
+    if (from === undefined || to === undefined) return;
+    parts.push(dxfLine(layer, from, to));
+    ruled(layer, points);
+  };
+  const spots = (layer: string, points: readonly GradedPoint[]): void => {
+    for (const found of points) parts.push(dxfPoint(layer, found.at[base] ?? point(0, 0)));
+    ruled(layer, points);
+  };
+  outline(D6673_LAYERS.boundary, boundary);
+  if (sewLine !== undefined) outline(D6673_LAYERS.sewLine, sewLine);
+  spots(D6673_LAYERS.notch, notches);
+  spots(D6673_LAYERS.drillHole, drillHoles);
+  line(D6673_LAYERS.grainLine, grain);
+  line(D6673_LAYERS.mirrorLine, fold);
+  for (const internal of internalLines) {
+    parts.push(dxfPolyline(D6673_LAYERS.internalLine, placesOf(internal, base), false));
+    ruled(D6673_LAYERS.internalLine, internal);
+  }
+  const box = pointBounds(placesOf(boundary, base));
+  const middle = between(point(box.left, box.top), point(box.right, box.bottom), 0.5);
+  [`PIECE NAME: ${name}`, `SIZE: ${sizeWord(sample)}`, ...words].forEach((text, i) =>
+    parts.push(
+      dxfWords(D6673_LAYERS.annotation, point(middle.x, middle.y + 2 * WORDS * i), WORDS, text),
+    ),
+  );
+  return parts.join('');
+}
+
+/** Numbers rules as they come: points that move alike share one. */
+export interface RuleNumbers {
+  /** The number for the places of a point in every size; one that never moves has a rule too. */
+  readonly numberOf: (at: readonly Point[], base: number) => number;
+  readonly rules: RuleTable['rules'];
+}
+
+export function ruleNumbers(): RuleNumbers {
+  const numbers = new Map<string, number>();
+  const rules = new Map<number, readonly Point[]>();
+  return {
+    rules,
+    numberOf: (at, base) => {
+      const zero = at[base] ?? point(0, 0);
+      let key = '';
+      for (const place of at) {
+        key += `${dxfNumber(place.x - zero.x)} ${dxfNumber(place.y - zero.y)};`;
+      }
+      const known = numbers.get(key);
+      if (known !== undefined) return known;
+      const number = numbers.size + 1;
+      numbers.set(key, number);
+      rules.set(
+        number,
+        at.map((place) => subtract(place, zero)),
+      );
+      return number;
+    },
+  };
+}

@@ -1,0 +1,126 @@
+/** Where two segments cross each other. */
+import { SAME_PLACE } from '../tolerance';
+import { boxesMeet, pointBounds } from './bounds';
+import { cubicPart } from './cubic';
+import type { Point } from './point';
+import { cross, distance, length, subtract } from './point';
+import type { Segment } from './segment';
+import { segmentAt, segmentTangent } from './segment';
+
+/** One crossing: its parameter on each of the two segments, and its place. */
+export interface Crossing {
+  readonly t: number;
+  readonly u: number;
+  readonly at: Point;
+}
+
+/** mm. A part whose handles lie this near its chord is taken for the chord to start from. */
+const FLAT = 1e-3;
+/** Chords beyond its end at which one may cross another: curves at a small angle do so elsewhere. */
+const OVERSHOOT = 1;
+const NEWTON_STEPS = 8;
+
+/**
+ * Every place where the segments meet, ends included, in the order of the first one. Segments that
+ * run along each other have none. Cubics are halved down to chords, whose crossing is then made
+ * exact by Newton's method.
+ */
+export function crossings(a: Segment, b: Segment): readonly Crossing[] {
+  const found: Crossing[] = [];
+  const search = (one: Part, other: Part): void => {
+    if (!boxesMeet(one.box, other.box)) return;
+    // The longer part is halved, so that boxes shrink alike and most pairs fall apart early.
+    if (Math.max(one.bend, other.bend) > FLAT) {
+      if (one.long >= other.long) for (const half of halves(a, one)) search(half, other);
+      else for (const half of halves(b, other)) search(one, half);
+    } else {
+      const start = chordsCross(one, other);
+      const exact = start && refined(a, b, start);
+      if (exact !== undefined && !found.some(({ at }) => distance(at, exact.at) <= SAME_PLACE))
+        found.push(exact);
+    }
+  };
+  search(partOf(a, 0, 1), partOf(b, 0, 1));
+  return found.sort((x, y) => x.t - y.t);
+}
+
+/** A stretch of a segment between two of its parameters. */
+interface Part {
+  readonly start: number;
+  readonly end: number;
+  readonly from: Point;
+  readonly to: Point;
+  /** The box around the control points. */
+  readonly box: ReturnType<typeof pointBounds>;
+  /** mm between the ends of the box, corner to corner. */
+  readonly long: number;
+  /** mm from the chord to the farther handle; 0 for a line. */
+  readonly bend: number;
+}
+
+function partOf(segment: Segment, start: number, end: number): Part {
+  if (segment.kind === 'line') {
+    const [from, to] = [segmentAt(segment, start), segmentAt(segment, end)];
+    return {
+      start,
+      end,
+      from,
+      to,
+      box: pointBounds([from, to]),
+      long: distance(from, to),
+      bend: 0,
+    };
+  }
+  const { from, leave, arrive, to } = cubicPart(segment, start, end);
+  const chord = subtract(to, from);
+  const long = length(chord);
+  const off = (p: Point): number =>
+    long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
+  const bend = end - start < 1e-6 ? 0 : Math.max(off(leave), off(arrive));
+  const box = pointBounds([from, leave, arrive, to]);
+  const diagonal = Math.hypot(box.right - box.left, box.bottom - box.top);
+  return { start, end, from, to, box, long: diagonal, bend };
+}
+
+function halves(segment: Segment, { start, end }: Part): readonly [Part, Part] {
+  const middle = (start + end) / 2;
+  return [partOf(segment, start, middle), partOf(segment, middle, end)];
+}
+
+/** Parameters on the whole segments at which the chords of two parts cross, or nearly do. */
+function chordsCross(one: Part, other: Part): readonly [number, number] | undefined {
+  const along = subtract(one.to, one.from);
+  const across = subtract(other.to, other.from);
+  const turn = cross(along, across);
+  if (Math.abs(turn) <= 1e-12 * length(along) * length(across)) return undefined;
+  const gap = subtract(other.from, one.from);
+  const t = cross(gap, across) / turn;
+  const u = cross(gap, along) / turn;
+  const within = (share: number): boolean => share >= -OVERSHOOT && share <= 1 + OVERSHOOT;
+  if (!within(t) || !within(u)) return undefined;
+  return [one.start + t * (one.end - one.start), other.start + u * (other.end - other.start)];
+}
+
+function refined(a: Segment, b: Segment, start: readonly [number, number]): Crossing | undefined {
+  let [t, u] = start;
+  for (let i = 0; i < NEWTON_STEPS; i++) {
+    const gap = subtract(segmentAt(b, u), segmentAt(a, t));
+    const [along, across] = [segmentTangent(a, t), segmentTangent(b, u)];
+    const turn = cross(along, across);
+    if (turn === 0) return undefined;
+    t += cross(gap, across) / turn;
+    u += cross(gap, along) / turn;
+  }
+  const [onA, onB] = [atEnds(a, t), atEnds(b, u)];
+  if (onA === undefined || onB === undefined) return undefined;
+  const at = segmentAt(a, onA);
+  return distance(at, segmentAt(b, onB)) <= SAME_PLACE ? { t: onA, u: onB, at } : undefined;
+}
+
+/** A parameter moved onto an end that it misses by less than SAME_PLACE; undefined beyond. */
+function atEnds(segment: Segment, t: number): number | undefined {
+  const end = t < 0.5 ? 0 : 1;
+  const speed = length(segmentTangent(segment, end));
+  if (Math.abs(t - end) * speed <= SAME_PLACE) return end;
+  return t > 0 && t < 1 ? t : undefined;
+}

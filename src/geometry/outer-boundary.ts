@@ -1,0 +1,101 @@
+/** The outer boundary of a loop that crosses itself, as raw parallels at a tight corner do. */
+import { SAME_PLACE } from '../tolerance';
+import { boxesMeet, segmentBounds } from './bounds';
+import { crossings } from './crossings';
+import type { Point } from './point';
+import { add, cross, distance, quarterTurn, scale, unit } from './point';
+import type { Segment } from './segment';
+import { segmentAt, segmentPart, segmentTangent } from './segment';
+import { windingNumber } from './winding';
+
+/** mm to either side of a line at which it is asked how often the loop runs round. */
+const BESIDE = 1e-4;
+/** mm. Ends this near are joined. */
+const JOINED = 1e-3;
+
+/**
+ * The boundary of all that a clockwise loop runs round at least once, as a clockwise loop. Stretches
+ * that run backward and loops that turn the other way vanish. A loop that does not cross itself
+ * comes back as it is, and so does one whose parts make no closed boundary.
+ */
+export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
+  const cuts = selfCrossings(loop);
+  if (cuts.every((parameters) => parameters.length === 0)) return loop;
+  const parts = loop.flatMap((segment, i) => split(segment, cuts[i] ?? []));
+  const kept = parts.filter((part) => {
+    const middle = segmentAt(part, 0.5);
+    const inward = scale(quarterTurn(unit(segmentTangent(part, 0.5))), BESIDE);
+    return (
+      windingNumber(loop, add(middle, inward)) > 0 &&
+      windingNumber(loop, add(middle, scale(inward, -1))) <= 0
+    );
+  });
+  const closed = loopsOf(kept);
+  return closed.reduce((most, next) => (area(next) > area(most) ? next : most), closed[0] ?? loop);
+}
+
+/** For each segment its parameters at which another one crosses it, joints left out. */
+export function selfCrossings(loop: readonly Segment[]): readonly (readonly number[])[] {
+  const cuts: number[][] = loop.map(() => []);
+  const boxes = loop.map(segmentBounds);
+  loop.forEach((a, i) => {
+    loop.forEach((b, k) => {
+      const [boxA, boxB] = [boxes[i], boxes[k]];
+      if (k <= i || boxA === undefined || boxB === undefined || !boxesMeet(boxA, boxB)) return;
+      for (const { t, u, at } of crossings(a, b)) {
+        const joint =
+          (k === i + 1 && near(at, a.to)) || (i === 0 && k === loop.length - 1 && near(at, a.from));
+        if (joint) continue;
+        cuts[i]?.push(t);
+        cuts[k]?.push(u);
+      }
+    });
+  });
+  return cuts;
+}
+
+function near(a: Point, b: Point): boolean {
+  return distance(a, b) <= SAME_PLACE;
+}
+
+function split(segment: Segment, cuts: readonly number[]): readonly Segment[] {
+  const ends = [0, ...cuts.toSorted((a, b) => a - b), 1];
+  return ends
+    .slice(1)
+    .map((end, i) => segmentPart(segment, ends[i] ?? 0, end))
+    .filter(({ from, to }) => !near(from, to));
+}
+
+/** Puts parts end to end; what does not close is left out. */
+function loopsOf(parts: readonly Segment[]): readonly (readonly Segment[])[] {
+  const left = new Set(parts);
+  const loops: (readonly Segment[])[] = [];
+  for (const first of parts) {
+    if (!left.delete(first)) continue;
+    const chain = [first];
+    let end = first.to;
+    while (distance(end, first.from) > JOINED) {
+      const next = nearest(left, end);
+      if (next === undefined) break;
+      left.delete(next);
+      chain.push(next);
+      end = next.to;
+    }
+    if (distance(end, first.from) <= JOINED) loops.push(chain);
+  }
+  return loops;
+}
+
+function nearest(parts: ReadonlySet<Segment>, end: Point): Segment | undefined {
+  let best: Segment | undefined;
+  for (const part of parts) {
+    const gap = distance(part.from, end);
+    if (gap <= JOINED && (best === undefined || gap < distance(best.from, end))) best = part;
+  }
+  return best;
+}
+
+/** Twice the area between the corners of a loop, positive for clockwise on paper. */
+function area(loop: readonly Segment[]): number {
+  return loop.reduce((sum, { from, to }) => sum + cross(from, to), 0);
+}

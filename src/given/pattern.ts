@@ -1,0 +1,73 @@
+/** A pattern that somebody already has: base pieces, and what grading needs to know of them. */
+import type { Place } from '../errors';
+import type { Point } from '../geometry/point';
+import type { Piece } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+
+/** A curve through points of the outline; all are places in the plan's `pointNames`. */
+export interface SplineRun {
+  readonly points: readonly number[];
+  /** Two for each span: the points that hold the handles of the spline. */
+  readonly handles: readonly number[];
+  /** mm by which the spans count, from the base size. */
+  readonly spans: readonly number[];
+}
+
+/** A point of the outline, and how far in mm along the outline it lies, darts closed. */
+export interface PathStop {
+  readonly point: number;
+  readonly at: number;
+}
+
+/** A point that moves with two others where it has no rule: by `share` of the way to the second. */
+export interface Follower {
+  readonly point: number;
+  readonly from: number;
+  readonly to: number;
+  readonly share: number;
+}
+
+export interface GivenPiece {
+  /** In the base size, the handles of splines among its points. */
+  readonly base: Piece;
+  readonly splines: readonly SplineRun[];
+  /** The corners, curve points, notches and dart tips in the order of the outline. */
+  readonly path: readonly PathStop[];
+  /** mm along the whole outline, darts closed. */
+  readonly around: number;
+  /** Handles, grain, inside lines and drill holes, which lie on no edge. */
+  readonly followers: readonly Follower[];
+  /** The unit vector in which rules count x; (1, 0) if the pattern gives no reference line. */
+  readonly ruleX: Point;
+  /** Named rules that the pattern itself gives its points. */
+  readonly ruleNames: ReadonlyMap<string, { readonly rule: string; readonly place: Place }>;
+}
+
+/** Edges of pieces that are sewn one after another, each as `piece` and the name of its edge. */
+export interface SeamSide {
+  readonly edges: readonly { readonly piece: string; readonly edge: string }[];
+}
+
+/** Two sides of a seam that are sewn together. */
+export interface SeamPair {
+  readonly name: string;
+  readonly sides: readonly [SeamSide, SeamSide];
+  /** mm by which the first side is meant to be longer, to be eased in. */
+  readonly ease: number;
+  /** Whether both sides run the same way round in their outlines; undefined is found by fit. */
+  readonly way: 'same' | 'opposite' | undefined;
+}
+
+export interface GivenPattern {
+  readonly file: string;
+  readonly title: string | undefined;
+  readonly unit: LengthUnit;
+  /** The label of the size that it shows, where it says so. */
+  readonly base: string | undefined;
+  readonly pieces: readonly GivenPiece[];
+  readonly seams: readonly SeamPair[];
+  /** Seam names that are on one edge or on three and more, and so pair nothing. */
+  readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
+  /** What a drawing had that is not in the pattern, in words. */
+  readonly leftOut: readonly string[];
+}

@@ -1,0 +1,54 @@
+/** The points of a piece as a file lists them, before they are joined into an outline. */
+import type { Place } from '../errors';
+import { InputError } from '../errors';
+import type { Point } from '../geometry/point';
+import type { TableCell } from './table';
+
+/**
+ * `corner`, `curve` and `notch` points are passed by the outline in the order of the file; a pair
+ * of `handle` points between two of them bends the edge, and a `dart` point is the tip of a dart.
+ * The others lie beside the outline: `grain` and `reference` lines of two points, `inside` lines,
+ * `drill` holes.
+ */
+export const POINT_KINDS = [
+  'corner',
+  'curve',
+  'notch',
+  'handle',
+  'dart',
+  'grain',
+  'reference',
+  'inside',
+  'drill',
+] as const;
+export type PointKind = (typeof POINT_KINDS)[number];
+
+export interface RawPoint {
+  readonly name: string;
+  readonly kind: PointKind;
+  /** mm, y down. */
+  readonly at: Point;
+  /** The edge that leaves the point, or the inside line that it is on. */
+  readonly edge: string;
+  /** The seam in which that edge is sewn; empty if it is not. */
+  readonly seam: string;
+  /** Whether that edge lies on the fold of the cloth. */
+  readonly fold: boolean;
+  /** A named rule; its text is empty for none. */
+  readonly rule: TableCell;
+  readonly place: Place;
+}
+
+/** The refusal of an outline, for the caller to throw. */
+export function outlineError(
+  { name, kind, place }: Pick<RawPoint, 'name' | 'kind' | 'place'>,
+  what: string,
+  allowed: string,
+): InputError {
+  return new InputError('outline-malformed', {
+    what,
+    allowed,
+    got: `${kind} ${name}`,
+    place: { ...place, point: name },
+  });
+}

@@ -1,0 +1,160 @@
+/** A base pattern as CSV: every point of every piece, in the order of its outline. */
+import type { Place } from '../errors';
+import { InputError } from '../errors';
+import { point } from '../geometry/point';
+import type { Cutting } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+import { buildPiece } from './build-piece';
+import type { GivenPattern } from './pattern';
+import type { RawPoint } from './raw-point';
+import { POINT_KINDS } from './raw-point';
+import { pairsBySeam } from './seam-pairs';
+import type { TableCell, TableRow } from './table';
+import { lengthCell, readTable, statedBy, statedDown, statedUnit } from './table';
+
+const NEEDED = ['piece', 'point', 'x', 'y'] as const;
+const KNOWN = ['kind', 'edge', 'seam', 'fold', 'rule', 'cut', 'note'] as const;
+type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
+
+/** A piece as the file lists it. */
+export interface RawPiece {
+  readonly name: string;
+  readonly points: readonly RawPoint[];
+  readonly cuttings: readonly Cutting[];
+}
+
+/**
+ * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
+ * and `# y: up` where y does not run down. A row without a piece belongs to the one before it; a row
+ * without edge and seam continues those before it. Throws InputError with file, row and column for
+ * everything that would leave a point or an edge doubtful.
+ */
+export function readPattern(text: string, file: string): GivenPattern {
+  const table = readTable<Column>(text, file, NEEDED, KNOWN);
+  const unit = statedUnit(table) ?? table.units.get('x');
+  if (unit === undefined) {
+    throw new InputError('unit-missing', {
+      what: 'the pattern does not say in which unit it is',
+      allowed: 'a line such as `# unit: cm`, with in, cm or mm',
+      place: { file },
+    });
+  }
+  const raw = rawPieces(table.rows, unit, statedDown(table));
+  if (raw.length === 0) {
+    throw new InputError('outline-malformed', {
+      what: 'the pattern has no pieces',
+      allowed: 'a row for each point of each piece',
+      place: { file },
+    });
+  }
+  const title = statedBy(table, 'title')?.text;
+  const base = statedBy(table, 'base')?.text;
+  return { ...assembled(raw), file, title, unit, base, leftOut: [] };
+}
+
+/** The pieces, and the seams in which they are sewn together. */
+export function assembled(
+  raw: readonly RawPiece[],
+): Pick<GivenPattern, 'pieces' | 'seams' | 'unpaired'> {
+  const pieces = raw.map(({ name, points, cuttings }) => buildPiece(name, points, cuttings));
+  return { pieces, ...pairsBySeam(raw) };
+}
+
+function rawPieces(
+  rows: readonly TableRow<Column>[],
+  unit: LengthUnit,
+  down: 1 | -1,
+): readonly RawPiece[] {
+  const pieces = new Map<string, { points: RawPoint[]; cuttings: Cutting[] }>();
+  let current = '';
+  let edge = 'edge';
+  let seam = '';
+  for (const row of rows) {
+    const cell = row('piece');
+    if (cell.text !== '' && cell.text !== current) {
+      if (pieces.has(cell.text)) refuseSplit(cell);
+      current = named(cell);
+      [edge, seam] = ['edge', ''];
+      pieces.set(current, { points: [], cuttings: [] });
+    }
+    const piece = pieces.get(current);
+    if (piece === undefined) throw missingName(cell, 'the first row names its piece');
+    if (row('edge').text !== '' || row('seam').text !== '') {
+      seam = row('seam').text;
+      edge = row('edge').text || seam;
+    }
+    const name = named(row('point'));
+    if (piece.points.some((other) => other.name === name)) refuseTwice(name, row('point').place);
+    piece.points.push({
+      name,
+      kind: kindOf(row('kind')),
+      at: point(lengthCell(row('x'), unit), down * lengthCell(row('y'), unit)),
+      edge,
+      seam,
+      fold: row('fold').text !== '',
+      rule: row('rule'),
+      place: row('point').place,
+    });
+    if (row('cut').text !== '') piece.cuttings.push(cuttingOf(row('cut')));
+  }
+  return [...pieces].map(([name, piece]) => ({ name, ...piece }));
+}
+
+function named(cell: TableCell): string {
+  if (cell.text === '') throw missingName(cell, 'a piece or a point has no name');
+  if (!/[.+]/u.test(cell.text)) return cell.text;
+  throw missingName(cell, 'a name has a character by which names are joined');
+}
+
+function missingName({ text, place }: TableCell, what: string): InputError {
+  return new InputError('outline-malformed', {
+    what,
+    allowed: 'a name without . and +',
+    got: text,
+    place,
+  });
+}
+
+function refuseSplit({ text, place }: TableCell): never {
+  throw new InputError('outline-malformed', {
+    what: 'the points of a piece do not stand together',
+    allowed: 'all points of a piece one below the other, in the order of its outline',
+    got: text,
+    place,
+  });
+}
+
+function refuseTwice(name: string, place: Place): never {
+  throw new InputError('point-twice', {
+    what: 'the piece has two points of this name',
+    allowed: 'each name once in a piece',
+    got: name,
+    place,
+  });
+}
+
+function kindOf({ text, place }: TableCell): RawPoint['kind'] {
+  const typed = text.toLowerCase();
+  const kind = POINT_KINDS.find((known) => known === (typed || 'corner'));
+  if (kind !== undefined) return kind;
+  throw new InputError('outline-malformed', {
+    what: 'the kind of a point is not known',
+    allowed: `${POINT_KINDS.join(', ')}; a corner if blank`,
+    got: text,
+    place,
+  });
+}
+
+function cuttingOf({ text, place }: TableCell): Cutting {
+  const parts = /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?$/iu.exec(text);
+  if (parts === null) {
+    throw new InputError('outline-malformed', {
+      what: 'it is not clear how often the piece is cut',
+      allowed: 'such as 2, 1 on fold, 2 of lining',
+      got: text,
+      place,
+    });
+  }
+  const cloth = (parts[3]?.toLowerCase() ?? 'shell') as Cutting['cloth'];
+  return { cloth, count: Number(parts[1]), onFold: parts[2] !== undefined };
+}

@@ -1,0 +1,23 @@
+/** Grade rules as somebody gives them: moves of some points, in the axes of a reference line. */
+import type { Place } from '../errors';
+import type { Point } from '../geometry/point';
+
+/** The rule of one point. */
+export interface GivenRule {
+  /** Cumulative moves from the base in mm, one a size; along and square to the reference line. */
+  readonly moves: readonly Point[];
+  /** The rule of x and of y as typed, where it is a formula or the same step for every size. */
+  readonly text: { readonly x: string; readonly y: string };
+  /** Where its first row stands. */
+  readonly place: Place;
+}
+
+export interface GivenRules {
+  readonly file: string;
+  /** Labels from the smallest to the largest. */
+  readonly sizes: readonly string[];
+  /** Place of the base size among them. */
+  readonly base: number;
+  /** For each piece the rules of its points, by the place of the point in the plan. */
+  readonly ruled: readonly ReadonlyMap<number, GivenRule>[];
+}

@@ -1,0 +1,58 @@
+/** Cloth as it lies on the table: its width, how it is folded, whether it has a nap. */
+import type { Cutting } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+import { toMillimeters } from '../units';
+
+/** What a piece is cut from. */
+export type ClothName = Cutting['cloth'];
+
+export const CLOTH_NAMES: readonly ClothName[] = ['shell', 'lining', 'interfacing'];
+
+/**
+ * `folded` lengthwise, selvage on selvage: everything is cut twice at once. `open` in one layer:
+ * pieces that go on the fold are laid whole, and pairs as a piece and its mirror image.
+ */
+export type Fold = 'folded' | 'open';
+
+/** With a nap (pile, one-way print) all pieces lie the same way up; without, half a turn is free. */
+export type Nap = 'with' | 'without';
+
+export const FOLDS: readonly Fold[] = ['folded', 'open'];
+export const NAPS: readonly Nap[] = ['with', 'without'];
+
+/** Common practice, no source: linings and interfacings are plain; of a shell, better be sure. */
+export const USUAL_NAP: Readonly<Record<ClothName, Nap>> = {
+  shell: 'with',
+  lining: 'without',
+  interfacing: 'without',
+};
+
+export interface Cloth {
+  /** mm, selvages included. */
+  readonly width: number;
+  /** mm along each edge that is not cut into. */
+  readonly selvage: number;
+  readonly fold: Fold;
+  readonly nap: Nap;
+}
+
+/** A width as the shop states it, selvages included. */
+export interface ClothWidth {
+  readonly value: number;
+  readonly unit: LengthUnit;
+}
+
+/** Common practice, no source: the widths in which apparel cloth is sold. */
+export const CLOTH_WIDTHS: readonly ClothWidth[] = [
+  ...[90, 112, 140, 150].map((value) => ({ value, unit: 'cm' as const })),
+  ...[36, 45, 54, 60].map((value) => ({ value, unit: 'in' as const })),
+];
+
+export function clothWidth({ value, unit }: ClothWidth): number {
+  return toMillimeters(value, unit);
+}
+
+/** mm across the table that pieces may take: from the fold, or between the selvages. */
+export function cuttableWidth({ width, selvage, fold }: Cloth): number {
+  return fold === 'folded' ? width / 2 - selvage : width - 2 * selvage;
+}

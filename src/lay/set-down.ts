@@ -1,0 +1,112 @@
+/** Setting a shape down on cloth that is partly taken, where it lengthens the lay least. */
+import { SAME_PLACE } from '../tolerance';
+import type { Span } from './profile';
+import { blocked } from './profile';
+import type { LayShape, Position } from './shapes';
+
+/** A shape in one of its positions, the corner of its box at (x, y); x from the cuttable edge. */
+export interface Placed {
+  readonly shape: LayShape;
+  readonly position: Position;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What is wanted of a free place first: that it begins, or that it ends, near the cloth's end. */
+export type Wish = 'begins-near' | 'ends-near';
+
+/** Places across the cloth that are tried besides the edges and the sides of what lies there. */
+const STOPS = 24;
+/** Halvings of the way between two stops when a shape is slid aside: below 0.1 mm. */
+const HALVINGS = 10;
+
+/**
+ * The best place for a shape: the shortest lay first, then as wished, then nearest to x = 0. All
+ * its positions are tried; along the cloth the first free place counts, also between and before
+ * shapes that lie there. Undefined if no position fits the width.
+ */
+export function setDown(
+  taken: readonly Placed[],
+  shape: LayShape,
+  width: number,
+  wish: Wish,
+): Placed | undefined {
+  const length = layLength(taken);
+  let best: Placed | undefined;
+  let before = 0;
+  for (const position of shape.positions) {
+    const room = width - position.profile.width;
+    if (room < -SAME_PLACE) continue;
+    const alone = shape.onFold || taken.length === 0;
+    const stops = alone ? [0] : stopsOf(taken, position, Math.max(0, room));
+    for (const [i, stop] of stops.entries()) {
+      const place = { shape, position, x: stop, y: firstFree(taken, position, stop) };
+      if (best !== undefined && !better(place, best, length, wish)) continue;
+      best = place;
+      before = stops[i - 1] ?? stop;
+    }
+  }
+  return best && slidAside(taken, best, before);
+}
+
+/** mm from the end of the cloth to where the last shape ends. */
+export function layLength(placed: readonly Placed[]): number {
+  return Math.max(0, ...placed.map(end));
+}
+
+function end({ y, position }: Placed): number {
+  return y + position.profile.height;
+}
+
+function better(a: Placed, b: Placed, length: number, wish: Wish): boolean {
+  const lengths = Math.max(length, end(a)) - Math.max(length, end(b));
+  if (Math.abs(lengths) > SAME_PLACE) return lengths < 0;
+  const along = wish === 'begins-near' ? a.y - b.y : end(a) - end(b);
+  if (Math.abs(along) > SAME_PLACE) return along < 0;
+  return a.x + a.position.profile.width < b.x + b.position.profile.width - SAME_PLACE;
+}
+
+/** Both edges, flush and butted with everything that lies there, and evenly between. */
+function stopsOf(taken: readonly Placed[], { profile }: Position, room: number): readonly number[] {
+  const stops = Array.from({ length: STOPS + 1 }, (_, i) => (i * room) / STOPS);
+  for (const { x, position } of taken) {
+    const right = x + position.profile.width;
+    stops.push(x, right, x - profile.width, right - profile.width);
+  }
+  const within = stops.filter((x) => x >= 0 && x <= room).sort((a, b) => a - b);
+  return within.filter((x, i) => i === 0 || x - (within[i - 1] ?? x) > SAME_PLACE);
+}
+
+/** The first place along the cloth that none of the shapes blocks. */
+function firstFree(taken: readonly Placed[], { profile }: Position, x: number): number {
+  const spans: Span[] = [];
+  for (const other of taken) {
+    const span = blocked(other.position.profile, profile, x - other.x);
+    if (span !== undefined) spans.push({ from: other.y + span.from, to: other.y + span.to });
+  }
+  let y = 0;
+  for (let moved = true; moved;) {
+    moved = false;
+    for (const { from, to } of spans) {
+      if (y <= from + SAME_PLACE || y >= to - SAME_PLACE) continue;
+      y = to;
+      moved = true;
+    }
+  }
+  return y;
+}
+
+/** The place moved toward x = `least` for as long as it does not move along the cloth. */
+function slidAside(taken: readonly Placed[], place: Placed, least: number): Placed {
+  let { x, y } = place;
+  let low = least;
+  for (let i = 0; i < HALVINGS && x - low > SAME_PLACE; i++) {
+    const middle = (low + x) / 2;
+    const free = firstFree(taken, place.position, middle);
+    if (free <= y + SAME_PLACE) {
+      x = middle;
+      y = free;
+    } else low = middle;
+  }
+  return { ...place, x, y };
+}

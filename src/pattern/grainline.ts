@@ -1,0 +1,66 @@
+/** The grainline of a piece: straight down, or along a waistband, which must not give. */
+import { pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { Segment } from '../geometry/segment';
+import { segmentAt } from '../geometry/segment';
+
+/** A straight line from end to end. */
+export interface Stretch {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Chords for a curve: enough to tell where there is room. */
+const CHORDS = 8;
+/** Upright lines that are tried, side by side. */
+const TRIED = 15;
+/** Share of the room that the line takes, and of the longest room that is enough. */
+const TAKEN = 0.6;
+const ENOUGH = 0.75;
+
+/** The grainline inside a closed outline; `across` for a piece whose length lies along the grain. */
+export function grainline(outline: readonly Segment[], way: 'down' | 'across'): Stretch {
+  const corners = outline.flatMap((segment) =>
+    segment.kind === 'line'
+      ? [segment.from]
+      : Array.from({ length: CHORDS }, (_, k) => segmentAt(segment, k / CHORDS)),
+  );
+  const flip = ({ x, y }: Point): Point => (way === 'down' ? point(x, y) : point(y, x));
+  const upright = corners.map(flip);
+  const { left, right } = pointBounds(upright);
+  // From the middle outward, so that the first line with room enough is the nearest to it.
+  const levels = Array.from({ length: TRIED }, (_, k) => {
+    const step = Math.ceil(k / 2) * (k % 2 === 0 ? 1 : -1);
+    return (left + right) / 2 + (step * (right - left)) / (TRIED + 1);
+  });
+  const rooms = levels.map((x) => roomAt(upright, x));
+  const longest = Math.max(...rooms.map(({ top, bottom }) => bottom - top));
+  const room = rooms.find(({ top, bottom }) => bottom - top >= ENOUGH * longest);
+  const { x, top, bottom } = room ?? { x: left, top: 0, bottom: 0 };
+  const spare = ((1 - TAKEN) / 2) * (bottom - top);
+  return { from: flip(point(x, top + spare)), to: flip(point(x, bottom - spare)) };
+}
+
+interface Upright {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The longest stretch of the upright line at `x` that lies inside a polygon. */
+function roomAt(corners: readonly Point[], x: number): Upright {
+  const crossed = corners
+    .flatMap((from, i) => {
+      const to = corners[(i + 1) % corners.length] ?? from;
+      if (from.x <= x === to.x <= x) return [];
+      return [from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y)];
+    })
+    .sort((a, b) => a - b);
+  let best: Upright = { x, top: 0, bottom: 0 };
+  for (let i = 0; i + 1 < crossed.length; i += 2) {
+    const [top = 0, bottom = 0] = crossed.slice(i, i + 2);
+    if (bottom - top > best.bottom - best.top) best = { x, top, bottom };
+  }
+  return best;
+}

@@ -1,0 +1,65 @@
+/** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
+import { point } from '../geometry/point';
+import type { LinesShown } from '../render/lines-shown';
+import { linesNote } from '../render/lines-shown';
+import type { Shape } from '../render/scene';
+import type { SheetSize } from '../render/sheet';
+import { heightOf, placedAt } from '../render/sketch';
+import { text } from '../render/type';
+import { sizesShown } from '../render/wording';
+import type { Paragraph } from './paragraphs';
+import { paragraphs } from './paragraphs';
+import type { PlanePart } from './plane';
+import { part } from './plane';
+import { sizeLegend } from './size-legend';
+import type { SizeTable } from './size-table';
+import { tableBlocks } from './size-table';
+import { TEST_SIDES, testSquare } from './test-square';
+import { CAUTIONS } from './words';
+
+/** mm. */
+const WIDTH = 320;
+const TITLE = 14;
+const HEADING = 5;
+const BODY = 5;
+const HEAD = 34;
+const BETWEEN = 10;
+
+export function cover(
+  title: string,
+  sizes: readonly SheetSize[],
+  lines: LinesShown,
+  tables: readonly SizeTable[],
+): PlanePart {
+  const [metric, inch] = TEST_SIDES;
+  const second = metric.side + BETWEEN;
+  const beside = second + inch.side + BETWEEN;
+  const measure = (words: string): readonly Paragraph[] => [{ words, size: BODY }];
+  const shapes: Shape[] = [
+    text(title, point(0, TITLE), TITLE, { weight: 'bold' }),
+    text(`${sizesShown(sizes.map(({ label }) => label))}. True size, 1:1.`, point(0, 26), 8),
+    {
+      kind: 'group',
+      offset: point(0, HEAD),
+      children: testSquare(metric, measure('Measure this square before you cut.')),
+    },
+    {
+      kind: 'group',
+      offset: point(second, HEAD),
+      children: testSquare(inch, measure('Measure this square before you cut.')),
+    },
+    sizeLegend(sizes, beside, HEAD, WIDTH - beside, BODY).group,
+  ];
+  const cautions: readonly Paragraph[] = [
+    { words: 'Cautions', size: HEADING, weight: 'bold' },
+    ...[linesNote(lines), ...CAUTIONS].map((words) => ({ words, size: BODY })),
+  ];
+  const said = paragraphs(cautions, 0, HEAD + inch.side + BETWEEN, WIDTH);
+  shapes.push(said.group);
+  let y = said.bottom + BETWEEN;
+  for (const block of tables.flatMap((table) => tableBlocks(table, WIDTH))) {
+    shapes.push(placedAt(block, point(0, y)));
+    y += heightOf(block) + BETWEEN;
+  }
+  return part('cover', [], shapes);
+}

@@ -1,0 +1,163 @@
+/**
+ * Lays parts on a grid of tiles so that few tiles are printed. It begins with several arrangements:
+ * parts packed side by side under a grid that is moved to where it cuts them into the fewest tiles,
+ * and parts laid one by one, each where it opens the fewest new tiles. In each of them every part is
+ * then taken up and laid again as long as that helps; the best is kept.
+ */
+import { boxesOverlap, grownBox } from '../geometry/bounds';
+import { point } from '../geometry/point';
+import type { Laid, MappedPart, TileSize } from './laid-part';
+import { closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
+import type { Arrangement, PlanePart } from './plane';
+import { zeroAt } from './plane';
+import { GAP, TABLE, onStrip } from './side-by-side';
+
+/** mm between the places that are tried within a tile, and how many there are along it at most. */
+const STEP = 10;
+const MOST_STEPS = 30;
+/** Tiles more than the fewest that a part may touch by itself. */
+const SPARE_TILES = 2;
+/** How often every part is laid again at most. */
+const ROUNDS = 3;
+/** Packed arrangements that are worked on; the others already begin with more tiles. */
+const PACKED = 2;
+
+/** The best arrangement found. Its tiles are counted generously: one that is touched counts. */
+export function onFewestTiles(
+  parts: readonly PlanePart[],
+  tile: TileSize,
+): Arrangement & { readonly tiles: number } {
+  const mapped = parts.map(mappedPart);
+  const places = new Map(mapped.map((part) => [part, placesOf(part, tile)]));
+  const starts = [
+    ...packed(parts, mapped, tile),
+    ...ORDERS.map((order) => {
+      const laid: Laid[] = [];
+      for (const part of mapped.toSorted(order)) {
+        laid.push(lay(part, places.get(part) ?? [], laid, tile));
+      }
+      return laid;
+    }),
+  ];
+  const best = starts
+    .map((start) => closedUp(improved(start, places, tile), tile))
+    .reduce((a, b) => (scoreOf(b) < scoreOf(a) ? b : a));
+  const zeros = mapped.map((part) => {
+    const { left, top } = best.find((laid) => laid.mapped === part)?.box ?? part.part.box;
+    return zeroAt(part.part, point(left, top));
+  });
+  return { parts, zeros, tiles: tileCount(best) };
+}
+
+/** Fewer tiles first; then fewer seams through pieces; then what is shorter on the floor. */
+function scoreOf(laid: readonly Laid[]): number {
+  const touched = laid.reduce((sum, { tiles }) => sum + tiles.length, 0);
+  return tileCount(laid) * 1e9 + touched * 1e5 + Math.max(...laid.map(({ box }) => box.bottom));
+}
+
+const ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
+  (a, b) => b.width * b.height - a.width * a.height,
+  (a, b) => b.width - a.width,
+];
+
+/** Parts side by side on strips of so many tiles, the grid moved to where it serves best. */
+function packed(
+  parts: readonly PlanePart[],
+  mapped: readonly MappedPart[],
+  tile: TileSize,
+): readonly (readonly Laid[])[] {
+  const starts: (readonly Laid[])[] = [];
+  const columns = Math.ceil(TABLE / tile.width);
+  const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, TABLE));
+  for (const width of widths) {
+    const strip = onStrip(parts, width);
+    if (strip === undefined) continue;
+    const moved = offsets(tile).map(({ x, y }) =>
+      mapped.map((part, i) => {
+        const zero = strip.zeros[i] ?? point(0, 0);
+        const { left, top } = part.part.box;
+        return laidAt(part, point(zero.x + left + x, zero.y + top + y), tile);
+      }),
+    );
+    starts.push(fewest(moved));
+  }
+  return starts.toSorted((a, b) => tileCount(a) - tileCount(b)).slice(0, PACKED);
+}
+
+function fewest(choices: readonly (readonly Laid[])[]): readonly Laid[] {
+  let best = choices[0] ?? [];
+  let least = tileCount(best);
+  for (const choice of choices) {
+    const count = tileCount(choice);
+    if (count < least) [best, least] = [choice, count];
+  }
+  return best;
+}
+
+/** Every place within a tile. */
+function offsets({
+  width,
+  height,
+}: TileSize): readonly { readonly x: number; readonly y: number }[] {
+  const steps = (length: number): number[] => {
+    const step = Math.max(STEP, length / MOST_STEPS);
+    return Array.from({ length: Math.ceil(length / step) }, (_, i) => i * step);
+  };
+  return steps(height).flatMap((y) => steps(width).map((x) => ({ x, y })));
+}
+
+/** The part at every place within the first tile where it touches few, the fewest first. */
+function placesOf(part: MappedPart, tile: TileSize): readonly Laid[] {
+  const places = offsets(tile).map(({ x, y }) => laidAt(part, point(x, y), tile));
+  const least = Math.min(...places.map(({ tiles }) => tiles.length));
+  return places
+    .filter(({ tiles }) => tiles.length <= least + SPARE_TILES)
+    .toSorted((a, b) => a.tiles.length - b.tiles.length);
+}
+
+type Places = ReadonlyMap<MappedPart, readonly Laid[]>;
+
+function improved(start: readonly Laid[], places: Places, tile: TileSize): readonly Laid[] {
+  let best = start;
+  for (let round = 0; round < ROUNDS; round++) {
+    let next = best;
+    for (const { mapped } of start) {
+      const others = next.filter((laid) => laid.mapped !== mapped);
+      next = [...others, lay(mapped, places.get(mapped) ?? [], others, tile)];
+    }
+    if (scoreOf(next) >= scoreOf(best)) break;
+    best = next;
+  }
+  return best;
+}
+
+/** Where a part opens the fewest tiles; then where it touches the fewest, highest and leftmost. */
+function lay(
+  { width }: MappedPart,
+  places: readonly Laid[],
+  others: readonly Laid[],
+  tile: TileSize,
+): Laid {
+  const open = new Set(others.flatMap(({ tiles }) => tiles));
+  const spread = others.map(({ box }) => grownBox(box, GAP));
+  const columns = Math.max(1, Math.floor(Math.max(TABLE, width + tile.width) / tile.width));
+  const rows = Math.ceil(Math.max(0, ...others.map(({ box }) => box.bottom)) / tile.height) + 1;
+  let best: Laid | undefined;
+  let least = Infinity;
+  for (const place of places) {
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < columns; column++) {
+        if (column > 0 && place.box.right + column * tile.width > columns * tile.width) break;
+        const by = tileNumber(column, row);
+        let cost = place.tiles.length * 1e4 + row * 100 + column;
+        for (const number of place.tiles) if (!open.has(number + by)) cost += 1e6;
+        if (cost >= least) continue;
+        const moved = shifted(place, column, row, tile);
+        if (spread.some((other) => boxesOverlap(moved.box, other))) continue;
+        [best, least] = [moved, cost];
+      }
+    }
+  }
+  if (best === undefined) throw new RangeError('a further row of tiles always has room');
+  return best;
+}

@@ -1,0 +1,95 @@
+/** The first page: test squares, how to print and join, the map of the sheets, sizes, cautions. */
+import { point } from '../geometry/point';
+import type { LinesShown } from '../render/lines-shown';
+import { linesNote } from '../render/lines-shown';
+import type { Group, Scene, Shape } from '../render/scene';
+import { polyline } from '../render/scene';
+import type { SheetSize } from '../render/sheet';
+import { INK } from '../render/size-style';
+import { text } from '../render/type';
+import { sizesShown } from '../render/wording';
+import { fitted } from './fitted';
+import type { SheetPaper } from './paper';
+import { paperTitle } from './paper';
+import { paragraphs } from './paragraphs';
+import type { Paragraph } from './paragraphs';
+import type { PrintOptions } from './print-options';
+import { TEST_SIDES, testSquare } from './test-square';
+import { sizeLegend } from './size-legend';
+import { tileMap } from './tile-map';
+import type { TiledPlane } from './tile-page';
+import { CAUTIONS, JOIN_HOW, LAYERS_HOW, PRINT_HOW } from './words';
+
+/** Type sizes, mm. */
+const TITLE = 8;
+const BODY = 3;
+const HEADING = 4;
+/** mm from the top of the page's room to the squares, between them, and to the right of them. */
+const HEAD = 20;
+const BETWEEN = 6;
+const BESIDE = 7;
+const MAP_HEIGHT = 88;
+
+/** What the first page tells, besides the plane itself. */
+export interface FrontPage {
+  readonly paper: SheetPaper;
+  readonly options: PrintOptions;
+  readonly sizes: readonly SheetSize[];
+  readonly lines: LinesShown;
+  /** Sheets that the plain grid would take. */
+  readonly plain: number;
+}
+
+export function frontPage(
+  plane: TiledPlane,
+  { paper, options: { margin, join }, sizes, lines, plain }: FrontPage,
+): Scene {
+  const labels = sizes.map(({ label }) => label);
+  const width = paper.width - 2 * margin;
+  const [metric, inch] = TEST_SIDES;
+  const column = inch.side + BESIDE;
+  const beside = width - column;
+  const map = tileMap(plane, labels.at(-1) ?? '', beside, MAP_HEIGHT);
+  const legendTop = HEAD + map.box.bottom + BETWEEN;
+  const { group: legend, bottom } = sizeLegend(sizes, column, legendTop, beside, BODY);
+  const sheets = plane.tiles.length;
+  const summary =
+    `${sizesShown(labels)}. ${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of ` +
+    `${paperTitle(paper)}${sheets < plain ? `; a plain grid would take ${plain}` : ''}.`;
+  const place = (shapes: readonly Shape[], x: number, y: number): Group => ({
+    kind: 'group',
+    offset: point(x, y),
+    children: shapes,
+  });
+  const children: readonly Shape[] = [
+    text(plane.title, point(0, TITLE), fitted(plane.title, TITLE, width), { weight: 'bold' }),
+    text(summary, point(0, TITLE + 6), fitted(summary, HEADING, width)),
+    polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
+    place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
+    place(
+      testSquare(inch, told('2. Join', JOIN_HOW[join], linesNote(lines))),
+      0,
+      HEAD + metric.side + BETWEEN,
+    ),
+    place(map.shapes, column, HEAD),
+    legend,
+    paragraphs(told('Cautions', ...CAUTIONS), column, bottom + BETWEEN, beside).group,
+  ];
+  return {
+    title: plane.title,
+    width: paper.width,
+    height: paper.height,
+    shapes: [place(children, margin, margin)],
+  };
+}
+
+function layersTold(labels: readonly string[]): readonly string[] {
+  return labels.length > 1 ? [LAYERS_HOW] : [];
+}
+
+function told(heading: string, ...texts: readonly string[]): readonly Paragraph[] {
+  return [
+    { words: heading, size: HEADING, weight: 'bold' },
+    ...texts.map((words) => ({ words, size: BODY })),
+  ];
+}

@@ -1,0 +1,47 @@
+/** Where shapes leave ink: asked box by box, to print no sheet for nothing. */
+import type { Box } from '../geometry/bounds';
+import { boxesOverlap, grownBox, joinBoxes, pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { add, point } from '../geometry/point';
+import type { Chord } from '../render/chords';
+import { chordsOf, flattened, isClear } from '../render/chords';
+import type { Shape } from '../render/scene';
+import { shapeBox } from '../render/shape-box';
+
+/** Lines as chords and words as boxes. */
+export interface Ink {
+  readonly chords: readonly Chord[];
+  readonly words: readonly Box[];
+  readonly box: Box;
+}
+
+/** mm. Half of the widest line, and what a curve may lie beside its chords. */
+export const SPREAD = 0.75;
+
+export function inkOf(shapes: readonly Shape[]): Ink {
+  const chords: Chord[] = [];
+  const words: Box[] = [];
+  collect(shapes, point(0, 0), chords, words);
+  const ends = pointBounds(chords.flatMap(({ from, to }) => [from, to]));
+  return { chords, words, box: grownBox(joinBoxes([ends, ...words]), SPREAD) };
+}
+
+function collect(shapes: readonly Shape[], zero: Point, chords: Chord[], words: Box[]): void {
+  for (const shape of shapes) {
+    if (shape.kind === 'group') {
+      collect(shape.children, add(zero, shape.offset ?? point(0, 0)), chords, words);
+    } else if (shape.kind === 'text') {
+      words.push(shapeBox({ ...shape, at: add(shape.at, zero) }));
+    } else {
+      for (const segment of shape.segments) {
+        chords.push(...chordsOf([flattened([segment]).map((p) => add(p, zero))]));
+      }
+    }
+  }
+}
+
+/** Whether anything is printed in a box. */
+export function hasInk({ chords, words, box: all }: Ink, box: Box): boolean {
+  if (!boxesOverlap(all, box)) return false;
+  return words.some((word) => boxesOverlap(word, box)) || !isClear(grownBox(box, SPREAD), chords);
+}

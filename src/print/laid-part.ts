@@ -1,0 +1,100 @@
+/** A part laid on a grid of tiles that begins at (0, 0), and the tiles that it prints on. */
+import type { Box } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { inkOf } from './ink';
+import type { InkMap } from './ink-map';
+import { inkMap } from './ink-map';
+import type { PlanePart } from './plane';
+
+/** The part of the plane that one sheet prints, in mm. */
+export interface TileSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A part with the map of its ink. */
+export interface MappedPart {
+  readonly part: PlanePart;
+  readonly ink: InkMap;
+  readonly width: number;
+  readonly height: number;
+}
+
+export function mappedPart(part: PlanePart): MappedPart {
+  const { left, top, right, bottom } = part.box;
+  const ink = inkMap(inkOf([...part.sizes.flat(), ...part.common]));
+  return { part, ink, width: right - left, height: bottom - top };
+}
+
+export interface Laid {
+  readonly mapped: MappedPart;
+  readonly box: Box;
+  /** A number for each tile: see `tileNumber`. */
+  readonly tiles: readonly number[];
+}
+
+/** More columns than any plane has. */
+const COLUMNS = 4096;
+
+export function tileNumber(column: number, row: number): number {
+  return row * COLUMNS + column;
+}
+
+/** The part with the top left corner of its box at `corner`, which is not left of or above zero. */
+export function laidAt(mapped: MappedPart, corner: Point, tile: TileSize): Laid {
+  const { part, ink, width, height } = mapped;
+  const box = {
+    left: corner.x,
+    top: corner.y,
+    right: corner.x + width,
+    bottom: corner.y + height,
+  };
+  const [toPartX, toPartY] = [part.box.left - box.left, part.box.top - box.top];
+  const tiles: number[] = [];
+  for (let row = Math.floor(box.top / tile.height); row * tile.height < box.bottom; row++) {
+    for (
+      let column = Math.floor(box.left / tile.width);
+      column * tile.width < box.right;
+      column++
+    ) {
+      const left = column * tile.width + toPartX;
+      const top = row * tile.height + toPartY;
+      if (ink({ left, top, right: left + tile.width, bottom: top + tile.height })) {
+        tiles.push(tileNumber(column, row));
+      }
+    }
+  }
+  return { mapped, box, tiles };
+}
+
+/** Moved by whole tiles. */
+export function shifted(laid: Laid, columns: number, rows: number, tile: TileSize): Laid {
+  const [x, y] = [columns * tile.width, rows * tile.height];
+  const { left, top, right, bottom } = laid.box;
+  const by = tileNumber(columns, rows);
+  return {
+    mapped: laid.mapped,
+    box: { left: left + x, top: top + y, right: right + x, bottom: bottom + y },
+    tiles: laid.tiles.map((number) => number + by),
+  };
+}
+
+/** The parts closed up where a whole row or column of tiles is blank. */
+export function closedUp(laid: readonly Laid[], tile: TileSize): readonly Laid[] {
+  const columnOf = (number: number): number => number % COLUMNS;
+  const rowOf = (number: number): number => Math.floor(number / COLUMNS);
+  // A part prints on every row and column that it reaches, so it moves as one.
+  const blanksBefore = (part: Laid, lineOf: (number: number) => number): number => {
+    const first = Math.min(...part.tiles.map(lineOf));
+    const used = new Set(laid.flatMap(({ tiles }) => tiles.map(lineOf)));
+    return first - [...used].filter((line) => line < first).length;
+  };
+  return laid.map((part) =>
+    shifted(part, -blanksBefore(part, columnOf), -blanksBefore(part, rowOf), tile),
+  );
+}
+
+/** How many tiles several parts print on together. */
+export function tileCount(laid: readonly Laid[]): number {
+  return new Set(laid.flatMap(({ tiles }) => tiles)).size;
+}

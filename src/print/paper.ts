@@ -1,0 +1,82 @@
+/** Papers: sheets of the standards, rolls of any width, and the picture of a projector. */
+import { parseLength } from '../chart/number-cell';
+import { InputError } from '../errors';
+import { toMillimeters } from '../units';
+
+/** A sheet in mm, `width` the shorter side. */
+export interface SheetPaper {
+  readonly kind: 'sheet';
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Paper from a roll: as long as it needs to be. */
+export interface RollPaper {
+  readonly kind: 'roll';
+  readonly name: string;
+  readonly width: number;
+}
+
+/** One picture without paper. */
+export interface ProjectorPicture {
+  readonly kind: 'projector';
+  readonly name: string;
+}
+
+export type Paper = SheetPaper | RollPaper | ProjectorPicture;
+
+const iso = (name: string, width: number, height: number): SheetPaper => ({
+  kind: 'sheet',
+  name,
+  width,
+  height,
+});
+const ansi = (name: string, width: number, height: number): SheetPaper =>
+  iso(name, toMillimeters(width, 'in'), toMillimeters(height, 'in'));
+
+/** The A series of ISO 216 in mm; sizes A and B of ANSI/ASME Y14.1 in inches, by their trade names. */
+export const SHEETS: readonly SheetPaper[] = [
+  iso('a4', 210, 297),
+  iso('a3', 297, 420),
+  iso('a2', 420, 594),
+  iso('a1', 594, 841),
+  iso('a0', 841, 1189),
+  ansi('letter', 8.5, 11),
+  ansi('tabloid', 11, 17),
+];
+
+/** The name of a sheet as it is written: `A4`, `Letter`. */
+export function paperTitle({ name }: SheetPaper): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+/** mm. Plotters take rolls from A4 width up to the widest of plotter paper. */
+const ROLL_LEAST = 200;
+const ROLL_MOST = 2500;
+
+/**
+ * The paper that a text names: `a4`, `letter`, `roll=36in`, `projector`. Throws InputError
+ * `paper-unknown`.
+ */
+export function readPaper(text: string): Paper {
+  const name = text.trim().toLowerCase();
+  if (name === 'projector') return { kind: 'projector', name };
+  const roll = /^roll\s*=\s*(.+)$/.exec(name);
+  if (roll !== null) {
+    const width = parseLength(roll[1] ?? '', 'mm');
+    if (width !== undefined && width >= ROLL_LEAST && width <= ROLL_MOST) {
+      return { kind: 'roll', name: 'roll', width };
+    }
+  }
+  const sheet = SHEETS.find((paper) => paper.name === name);
+  if (sheet !== undefined) return sheet;
+  throw new InputError('paper-unknown', {
+    what: 'there is no such paper',
+    allowed:
+      `${SHEETS.map((paper) => paper.name).join(', ')}, projector, or roll=<width> ` +
+      `with a width of ${ROLL_LEAST} to ${ROLL_MOST} mm, such as roll=36in`,
+    got: text,
+    place: { option: '--paper' },
+  });
+}

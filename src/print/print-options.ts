@@ -1,0 +1,58 @@
+/** What can be chosen for printing, read from texts. */
+import { parseLength } from '../chart/number-cell';
+import { InputError } from '../errors';
+import { FRONT_ROOM } from './front-room';
+import type { Join } from './join';
+import type { Paper } from './paper';
+import { readPaper } from './paper';
+
+/** Choices as a person writes them. */
+export interface PrintRequest {
+  /** Papers such as `a4`, `letter`, `roll=36in`, `projector`. */
+  readonly paper: readonly string[];
+  /** What a printer leaves blank along each side of a sheet, such as `10mm`; 10 mm if absent. */
+  readonly margin?: string;
+  /** `overlap` if absent. */
+  readonly join?: Join;
+}
+
+export interface PrintOptions {
+  readonly papers: readonly Paper[];
+  /** mm. */
+  readonly margin: number;
+  readonly join: Join;
+}
+
+/** mm. Most home printers reach within 3 to 6 mm of the edge; a few leave more at one end. */
+const MARGIN = 10;
+
+/** Throws InputError `paper-unknown`, and `bad-option` for a margin that leaves too little room. */
+export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintRequest): PrintOptions {
+  const papers = paper.map(readPaper);
+  const names = papers.map(({ name }) => name);
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined)
+    throw new InputError('bad-option', {
+      what: 'the paper is asked for twice',
+      allowed: 'each paper once, and one roll',
+      got: twice,
+      place: { option: '--paper' },
+    });
+  const width = margin === undefined ? MARGIN : parseLength(margin, 'mm');
+  const most = Math.min(...papers.map(widestMargin));
+  if (width === undefined || !(width >= 0) || width > most)
+    throw new InputError('bad-option', {
+      what: 'the margin is not usable',
+      allowed: `a length of 0 to ${most} mm on the paper chosen, such as 10mm or 3/8in`,
+      got: margin ?? `${MARGIN}mm`,
+      place: { option: '--margin' },
+    });
+  return { papers, margin: width, join };
+}
+
+/** Whole millimeters that leave room for the test squares. */
+function widestMargin(paper: Paper): number {
+  if (paper.kind !== 'sheet') return 50;
+  const spare = Math.min(paper.width - FRONT_ROOM.width, paper.height - FRONT_ROOM.height);
+  return Math.min(50, Math.floor(spare / 2));
+}

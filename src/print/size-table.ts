@@ -1,0 +1,75 @@
+/** Tables with a column for each size, in pieces that fit on a page. */
+import { point } from '../geometry/point';
+import type { Shape, Stroke } from '../render/scene';
+import { polyline } from '../render/scene';
+import { SOFT_INK } from '../render/size-style';
+import type { Sketch } from '../render/sketch';
+import { sketchOf } from '../render/sketch';
+import { text } from '../render/type';
+import { fitted } from './fitted';
+
+/** One row of a table: a name, and its cells in one unit or more. */
+export interface SizeRow {
+  readonly name: string;
+  readonly lines: readonly { readonly unit: string; readonly cells: readonly string[] }[];
+}
+
+export interface SizeTable {
+  readonly heading: string;
+  readonly sizes: readonly string[];
+  readonly rows: readonly SizeRow[];
+}
+
+/** mm. */
+const HEADING = 4;
+const TYPE = 2.8;
+const PITCH = 4.2;
+const NAMES = 36;
+const UNITS = 8;
+const LEAST_COLUMN = 12;
+const MOST_COLUMN = 20;
+/** Lines of a block at most: with its heading it fits on the smallest paper. */
+const MOST_LINES = 50;
+const RULE: Stroke = { color: SOFT_INK, width: 0.25 };
+
+/** Blocks `width` mm wide at most; a wide or long table becomes several. */
+export function tableBlocks(table: SizeTable, width: number): readonly Sketch[] {
+  const most = Math.max(1, Math.floor((width - NAMES - UNITS) / LEAST_COLUMN));
+  // As many sizes in each block, not one left over.
+  const count = Math.ceil(table.sizes.length / Math.ceil(table.sizes.length / most));
+  const column = Math.min(MOST_COLUMN, (width - NAMES - UNITS) / count);
+  const lines = Math.max(1, ...table.rows.map((row) => row.lines.length));
+  return chunks(table.rows, Math.max(1, Math.floor(MOST_LINES / lines))).flatMap((rows) =>
+    chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column)),
+  );
+}
+
+function block(
+  { heading, sizes: labels }: SizeTable,
+  rows: readonly SizeRow[],
+  sizes: readonly number[],
+  column: number,
+): Sketch {
+  const right = (i: number): number => NAMES + UNITS + (i + 1) * column;
+  const width = right(sizes.length - 1);
+  const cell = (words: string, i: number, y: number, weight: 'normal' | 'bold' = 'normal'): Shape =>
+    text(words, point(right(i), y), fitted(words, TYPE, column - 2), { anchor: 'end', weight });
+  const shapes: Shape[] = [text(heading, point(0, HEADING), HEADING, { weight: 'bold' })];
+  let y = HEADING + 1.5 * PITCH;
+  shapes.push(...sizes.map((size, i) => cell(labels[size] ?? '', i, y, 'bold')));
+  for (const { name, lines } of rows) {
+    shapes.push(polyline('rule', [point(0, y + 1.2), point(width, y + 1.2)], RULE));
+    lines.forEach(({ unit, cells }, k) => {
+      y += PITCH;
+      if (k === 0) shapes.push(text(name, point(0, y), fitted(name, TYPE, NAMES - 2)));
+      shapes.push(text(unit, point(NAMES, y), TYPE, { color: SOFT_INK }));
+      shapes.push(...sizes.map((size, i) => cell(cells[size] ?? '', i, y)));
+    });
+  }
+  return sketchOf(shapes);
+}
+
+function chunks<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {
+  const count = Math.ceil(items.length / size);
+  return Array.from({ length: count }, (_, i) => items.slice(i * size, (i + 1) * size));
+}

@@ -1,0 +1,48 @@
+/** A plane on sheets of one paper, with as few sheets as it takes. */
+import type { PdfPage } from '../render/pdf';
+import type { SheetSize } from '../render/sheet';
+import { onFewestTiles } from './fewest-tiles';
+import { inkOf } from './ink';
+import type { SheetPaper } from './paper';
+import type { PlanePart } from './plane';
+import { planeShapes } from './plane';
+import type { PrintOptions } from './print-options';
+import { onTable } from './side-by-side';
+import { tileFormats } from './tile-format';
+import { plainSheets, tilesOf } from './tile-grid';
+import type { TiledPlane } from './tile-page';
+import { tilePage } from './tile-page';
+
+export interface Tiling {
+  readonly plane: TiledPlane;
+  /**
+   * Sheets that it takes to lay the parts side by side and cut all of that into a grid of upright
+   * sheets from its corner.
+   */
+  readonly plain: number;
+}
+
+/** The tiling of the sheet's two positions that takes fewer sheets, upright if both take as many. */
+export function tiled(
+  title: string,
+  parts: readonly PlanePart[],
+  sizes: readonly SheetSize[],
+  paper: SheetPaper,
+  options: PrintOptions,
+): Tiling {
+  const formats = tileFormats(paper, options);
+  const planes = formats.map((format): TiledPlane => {
+    const shapes = planeShapes(onFewestTiles(parts, format.tile), sizes);
+    return { title, shapes, ink: inkOf(shapes), tiles: tilesOf(shapes, format), format };
+  });
+  const { left, top, right, bottom } = inkOf(planeShapes(onTable(parts), sizes)).box;
+  const whole = { width: right - left, height: bottom - top };
+  return {
+    plane: planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a)),
+    plain: Math.min(...formats.slice(0, 1).map((format) => plainSheets(whole, format))),
+  };
+}
+
+export function tilePages(plane: TiledPlane): readonly PdfPage[] {
+  return plane.tiles.map((tile) => tilePage(plane, tile));
+}

@@ -1,0 +1,116 @@
+/** One piece on a drawn lay: its cut line, its words, its grain. */
+import type { Box } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { Lay, Placement } from '../lay/lay';
+import { CLEARANCE, wordsInside } from './lay-words';
+import type { Shape } from './scene';
+import { filled, polyline } from './scene';
+import { INK } from './size-style';
+import { spelled } from './wording';
+
+const OUTLINE = { color: INK, width: 0.35 };
+const GRAIN = { color: INK, width: 0.25 };
+const PAPER = '#ffffff';
+/** mm. */
+const ARROW = { length: 2.4, width: 1.6 };
+const GRAIN_MOST = 32;
+const LEAST_ARROW = 6;
+
+/** The shapes of a placement; `toPaper` takes a point of the cloth to the sheet. */
+export function layPiece(
+  placement: Placement,
+  fold: Lay['cloth']['fold'],
+  toPaper: (p: Point) => Point,
+): readonly Shape[] {
+  const corners = placement.corners.map(toPaper);
+  const lines = [spelled(placement.piece.piece.plan.name), ...details(placement, fold)];
+  const words = wordsInside(lines, corners);
+  return [
+    {
+      kind: 'path',
+      part: 'cut-line',
+      segments: corners.map((from, i) => ({
+        kind: 'line',
+        from,
+        to: corners[(i + 1) % corners.length] ?? from,
+      })),
+      closed: true,
+      stroke: OUTLINE,
+      fill: PAPER,
+    },
+    ...words.shapes,
+    ...grainArrow(corners, words.box),
+  ];
+}
+
+/** How the piece is cut and how it lies. */
+function details(placement: Placement, fold: Lay['cloth']['fold']): readonly string[] {
+  const { onFold, layers, copy, copies, mirrored, turned } = placement;
+  const many = copies > 1 ? `${copy} of ${copies}` : undefined;
+  const whole = placement.piece.fold === undefined ? 'one layer' : 'unfolded, one layer';
+  const cut = onFold ? 'on the fold' : fold === 'open' ? whole : `cut ${layers}`;
+  const single = fold === 'folded' && layers === 1 ? 'from one layer' : undefined;
+  const lies = [mirrored ? 'face down' : undefined, turned ? 'upside down' : undefined];
+  return [
+    [cut, single, many].filter((word) => word !== undefined).join(', '),
+    lies.filter((word) => word !== undefined).join(', '),
+  ].filter((line) => line !== '');
+}
+
+/** The longest line along the grain below, above or beside the words that is long enough. */
+function grainArrow(corners: readonly Point[], taken: Box): readonly Shape[] {
+  const middle = (taken.left + taken.right) / 2;
+  const beside = [taken.left - ARROW.length, taken.right + ARROW.length];
+  const stretches = [
+    ...outside(stretchAt(corners, middle), taken).map((stretch) => ({ x: middle, stretch })),
+    ...beside.map((x) => ({ x, stretch: stretchAt(corners, x) })),
+  ];
+  const found = stretches.find(({ stretch: [from, to] }) => arrowLength(from, to) >= LEAST_ARROW);
+  if (found === undefined) return [];
+  const { x, stretch } = found;
+  const long = arrowLength(...stretch);
+  const start = (stretch[0] + stretch[1] - long) / 2;
+  return [
+    polyline('grainline', [point(x, start + 1), point(x, start + long - 1)], GRAIN),
+    head(point(x, start), 1),
+    head(point(x, start + long), -1),
+  ];
+}
+
+type Stretch = readonly [from: number, to: number];
+
+function arrowLength(from: number, to: number): number {
+  return Math.min(GRAIN_MOST, to - from - 2 * CLEARANCE);
+}
+
+/** What a stretch leaves above and below a box, the longer first. */
+function outside([from, to]: Stretch, { top, bottom }: Box): readonly Stretch[] {
+  const above: Stretch = [from, top];
+  const below: Stretch = [bottom, to];
+  return top - from > to - bottom ? [above, below] : [below, above];
+}
+
+/** The longest stretch of an upright line at `x` that lies inside the piece. */
+function stretchAt(corners: readonly Point[], x: number): Stretch {
+  const crossings = corners
+    .flatMap((to, i) => {
+      const from = corners.at(i - 1) ?? to;
+      if (from.x < x === to.x < x) return [];
+      return [from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)];
+    })
+    .sort((a, b) => a - b);
+  let longest: Stretch = [0, 0];
+  for (let i = 0; i + 1 < crossings.length; i += 2) {
+    const [from = 0, to = 0] = crossings.slice(i, i + 2);
+    if (to - from > longest[1] - longest[0]) longest = [from, to];
+  }
+  return longest;
+}
+
+/** An arrowhead that ends at `tip`; `way` leads from there along its line. */
+function head({ x, y }: Point, way: 1 | -1): Shape {
+  const neck = y + way * ARROW.length;
+  const half = ARROW.width / 2;
+  return filled('arrowhead', [point(x, y), point(x - half, neck), point(x + half, neck)], INK);
+}

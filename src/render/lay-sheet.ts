@@ -1,0 +1,193 @@
+/** A lay on a sheet, at a fifth of its size: the cloth as it lies on the table, with its pieces. */
+import type { Point } from '../geometry/point';
+import { point } from '../geometry/point';
+import type { BuyLength } from '../lay/fabric-needs';
+import type { ClothName, ClothWidth } from '../lay/cloth';
+import type { Lay } from '../lay/lay';
+import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
+import { layPiece } from './lay-piece';
+import type { Scene, Shape } from './scene';
+import { filled, polyline, rectangle } from './scene';
+import { INK, SOFT_INK } from './size-style';
+import { CAP_MIDDLE, LEADING, text, wrapped } from './type';
+
+export interface LayDrawing {
+  /** Of the pattern. */
+  readonly title: string;
+  readonly size: string;
+  readonly cloth: ClothName;
+  readonly width: ClothWidth;
+  readonly lay: Lay;
+  readonly buy: BuyLength;
+  /** Share of the lay that is bought besides it. */
+  readonly spare: number;
+}
+
+/** mm on the cloth for one on the sheet. */
+const REDUCTION = 5;
+const MARGIN = 12;
+const TITLE = 6;
+const BODY = 3.6;
+const SMALL = 3;
+/** mm beside the cloth for the words at its edges, and for the lengths. */
+const EDGE_WORDS = 9;
+const LENGTHS = 22;
+const LEAST_WIDTH = 175;
+
+const CLOTH = '#eef1f4';
+const SELVAGE = '#d5dbe2';
+const EDGE = { color: SOFT_INK, width: 0.35 };
+const FOLD = { color: INK, width: 0.6, dash: [6, 1.2, 1.2, 1.2] };
+const END = { color: SOFT_INK, width: 0.3, dash: [2, 1.5] };
+
+export function laySheet(drawing: LayDrawing): Scene {
+  const { lay, width, buy } = drawing;
+  const { cloth } = lay;
+  const across = (cloth.fold === 'folded' ? cloth.width / 2 : cloth.width) / REDUCTION;
+  const bought = (width.unit === 'in' ? buy.yards * 914.4 : buy.centimeters * 10) / REDUCTION;
+  const left = MARGIN + EDGE_WORDS;
+  const sheetWidth = Math.max(LEAST_WIDTH, left + across + EDGE_WORDS + LENGTHS + MARGIN);
+  const head = heading(drawing, sheetWidth - 2 * MARGIN);
+  const top = head.bottom + EDGE_WORDS;
+  const toPaper = ({ x, y }: Point): Point => point(left + x / REDUCTION, top + y / REDUCTION);
+  const end = top + bought;
+  const length = width.unit === 'in' ? `${yards(buy.yards)} yd` : `${buy.centimeters} cm`;
+  return {
+    title: `${drawing.title}: lay of the ${drawing.cloth}, size ${drawing.size}`,
+    width: Math.ceil(sheetWidth),
+    height: Math.ceil(end + EDGE_WORDS + MARGIN),
+    shapes: [
+      ...head.shapes,
+      ...clothShapes(lay, left, top, across, bought),
+      ...lay.placements.map((placement) => ({
+        kind: 'group' as const,
+        data: { piece: placement.piece.piece.plan.name },
+        children: layPiece(placement, cloth.fold, toPaper),
+      })),
+      ...foldShapes(lay, left, top, end),
+      text(`${length} bought`, point(left, end + SMALL + 1.5), SMALL, { color: SOFT_INK }),
+      polyline(
+        'lay-end',
+        [toPaper(point(0, lay.length)), point(left + across, top + lay.length / REDUCTION)],
+        END,
+      ),
+      ...lengthScale(width.unit, left + across + EDGE_WORDS, top, bought, lay.length),
+    ],
+  };
+}
+
+/** Title and facts, from the top of the sheet. */
+function heading(
+  { title, size, cloth, width, lay, buy, spare }: LayDrawing,
+  room: number,
+): { readonly shapes: readonly Shape[]; readonly bottom: number } {
+  const { fold, nap, width: across } = lay.cloth;
+  const other =
+    width.unit === 'in'
+      ? `${trimmed(across / 10, 1)} cm`
+      : `${inchFraction(Math.round((across * 8) / 25.4) * (25.4 / 8))} in`;
+  const long = (mm: number): string =>
+    `${trimmed(fromMillimeters(mm, width.unit), 1)} ${width.unit}`;
+  const folded = fold === 'folded' ? 'folded lengthwise, selvage on selvage' : 'open, in one layer';
+  const up = nap === 'with' ? 'all pieces the same way up' : 'pieces may lie upside down';
+  const sentences = [
+    `Cloth ${width.value} ${width.unit} (${other}) wide, ${folded}; ${up}.`,
+    `Buy ${buy.centimeters} cm, or ${yards(buy.yards)} yd: the lay of ${long(lay.length)} and ` +
+      `${trimmed(100 * spare, 1)} % for shrinkage and straight ends, rounded up.`,
+    `The pieces fill ${trimmed(100 * lay.utilization, 0)} % of the lay. ` +
+      `No lay of them is shorter than ${long(lay.bounds.best)}.`,
+    `Drawn at 1:${REDUCTION}. Cut lines with allowances; arrows along the grain.`,
+  ];
+  const shapes: Shape[] = [];
+  let y = MARGIN;
+  const lines = (words: string, type: number, weight: 'normal' | 'bold'): void => {
+    for (const line of wrapped(words, type, room)) {
+      shapes.push(text(line, point(MARGIN, y + type), type, { weight }));
+      y += LEADING * type;
+    }
+  };
+  lines(`${title}: ${cloth}, size ${size}`, TITLE, 'bold');
+  y += BODY / 2;
+  for (const sentence of sentences) lines(sentence, BODY, 'normal');
+  return { shapes, bottom: y };
+}
+
+function yards(value: number): string {
+  return inchFraction(toMillimeters(value, 'in'), 8);
+}
+
+function clothShapes(
+  { cloth }: Lay,
+  left: number,
+  top: number,
+  across: number,
+  long: number,
+): readonly Shape[] {
+  const strip = (part: string, from: number, to: number, color: string): Shape =>
+    filled(
+      part,
+      [point(from, top), point(to, top), point(to, top + long), point(from, top + long)],
+      color,
+    );
+  const right = left + across;
+  const selvage = cloth.selvage / REDUCTION;
+  return [
+    strip('cloth', left, right, CLOTH),
+    ...(selvage > 0 ? [strip('selvage', right - selvage, right, SELVAGE)] : []),
+    ...(selvage > 0 && cloth.fold === 'open'
+      ? [strip('selvage', left, left + selvage, SELVAGE)]
+      : []),
+    rectangle('cloth-edge', { left, top, right, bottom: top + long }, EDGE),
+    beside(
+      cloth.fold === 'folded' ? 'SELVAGES' : 'SELVAGE',
+      right + EDGE_WORDS / 2,
+      top + long / 2,
+    ),
+    beside(cloth.fold === 'folded' ? 'FOLD' : 'SELVAGE', left - EDGE_WORDS / 2, top + long / 2),
+    text('cut end', point(left, top - 1.5), SMALL, { color: SOFT_INK }),
+  ];
+}
+
+/** A word along an edge, read from below. */
+function beside(words: string, x: number, y: number): Shape {
+  const at = point(x + CAP_MIDDLE * BODY, y);
+  return text(words, at, BODY, { anchor: 'middle', rotation: -90, weight: 'bold' });
+}
+
+/** The fold, on top of the pieces that lie on it. */
+function foldShapes({ cloth }: Lay, left: number, top: number, end: number): readonly Shape[] {
+  return cloth.fold === 'folded'
+    ? [polyline('fold', [point(left, top), point(left, end)], FOLD)]
+    : [];
+}
+
+/** A ruler along the cloth, in 10 cm or in quarters of a yard, and the length of the lay. */
+function lengthScale(
+  unit: ClothWidth['unit'],
+  x: number,
+  top: number,
+  long: number,
+  lay: number,
+): readonly Shape[] {
+  const [step, value, word] = unit === 'in' ? [228.6, 9, 'in'] : [100, 10, 'cm'];
+  const pitch = step / REDUCTION;
+  const marks = Math.floor(long / pitch + 1e-9);
+  const level = (y: number): number => y + CAP_MIDDLE * SMALL;
+  const end = top + lay / REDUCTION;
+  const line = { color: SOFT_INK, width: 0.3 };
+  const shapes: Shape[] = [polyline('ruler', [point(x, top), point(x, top + long)], line)];
+  for (let i = 0; i <= marks; i++) {
+    const y = top + i * pitch;
+    shapes.push(polyline('ruler', [point(x, y), point(x + 2, y)], line));
+    const label = i === marks ? `${i * value} ${word}` : `${i * value}`;
+    // The end of the lay has its own words there.
+    if (Math.abs(y - end) > SMALL)
+      shapes.push(text(label, point(x + 3, level(y)), SMALL, { color: SOFT_INK }));
+  }
+  const words = `${trimmed(fromMillimeters(lay, unit), 1)} ${word}`;
+  shapes.push(
+    polyline('lay-end', [point(x - 1, end), point(x + 3, end)], { color: INK, width: 0.4 }),
+    text(words, point(x + 3.5, level(end)), SMALL, { weight: 'bold' }),
+  );
+  return shapes;
+}

@@ -1,0 +1,123 @@
+/**
+ * Writes pages as a PDF file, ISO 32000-1. The library for it is large: import this file only when
+ * a PDF is wanted.
+ */
+import type { PDFRef } from 'pdf-lib';
+import { PDFDocument, PrintScaling, StandardFonts } from 'pdf-lib';
+import { InputError } from '../errors';
+import type { Box } from '../geometry/bounds';
+import { joinBoxes } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { VERSION } from '../version';
+import type { Names } from './pdf-content';
+import { POINTS, contentOf, millimeters, windowContent } from './pdf-content';
+import { face } from './pdf-face';
+import type { PdfLayer } from './pdf-layers';
+import { addLayers } from './pdf-layers';
+import type { Scene, Shape } from './scene';
+import { shapeBox } from './shape-box';
+
+/** The part `part` of a large drawing, in its coordinates, shown on a page with its corner `at`. */
+export interface PdfWindow {
+  readonly drawing: readonly Shape[];
+  readonly part: Box;
+  readonly at: Point;
+}
+
+/** A page is a scene over windows onto drawings. Pages that show one drawing share its content. */
+export interface PdfPage {
+  readonly scene: Scene;
+  readonly windows: readonly PdfWindow[];
+}
+
+/** The longest side of a page in points, ISO 32000-1 annex C. */
+const LONGEST = 14_400;
+
+/**
+ * The bytes of a file with these pages at true scale; they depend on nothing else, so neither date
+ * nor identifier is written. Layers that groups name must be among `layers`. Throws InputError
+ * `character-unprintable`, and `paper-too-large` for a page that the format cannot hold.
+ */
+export async function pdf(
+  title: string,
+  layers: readonly PdfLayer[],
+  pages: readonly PdfPage[],
+): Promise<Uint8Array> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  document.setTitle(title, { showInWindowTitleBar: true });
+  document.setProducer(`skirtgrade ${VERSION}`);
+  document.setLanguage('en');
+  // Readers offer no scaling by themselves then (table 150).
+  document.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
+
+  const [regular, bold] = [
+    document.embedStandardFont(StandardFonts.Helvetica),
+    document.embedStandardFont(StandardFonts.HelveticaBold),
+  ];
+  const groups = addLayers(document, layers);
+  const keyOf = (i: number): string => `Layer${i}`;
+  const names: Names = {
+    faces: { normal: face('Regular', regular), bold: face('Bold', bold) },
+    layers: new Map(layers.map(({ name }, i) => [name, keyOf(i)])),
+  };
+  const { context } = document;
+  const resources = {
+    Font: { Regular: regular.ref, Bold: bold.ref },
+    Properties: Object.fromEntries(groups.map((group, i) => [keyOf(i), group])),
+  };
+  const ownResources = context.register(context.obj(resources));
+  const drawings = [...new Set(pages.flatMap(({ windows }) => windows.map((w) => w.drawing)))];
+  const objects = new Map(
+    drawings.map((drawing, i) => {
+      const { left, top, right, bottom } = joinBoxes(drawing.map(shapeBox));
+      const form = context.flateStream(contentOf(drawing, names), {
+        Type: 'XObject',
+        Subtype: 'Form',
+        BBox: [left, top, right, bottom],
+        Resources: ownResources,
+      });
+      return [drawing, { key: `Drawing${i}`, ref: context.register(form) }] as const;
+    }),
+  );
+  const pageResources = context.register(
+    context.obj({
+      ...resources,
+      XObject: Object.fromEntries([...objects.values()].map(({ key, ref }) => [key, ref])),
+    }),
+  );
+  for (const { scene, windows } of pages) {
+    const lines = [
+      millimeters(scene.height),
+      ...windows.map(({ drawing, part, at }) =>
+        windowContent(objects.get(drawing)?.key ?? '', part, at),
+      ),
+      contentOf(scene.shapes, names),
+    ];
+    addPage(
+      document,
+      scene,
+      context.register(context.flateStream(lines.join('\n'))),
+      pageResources,
+    );
+  }
+  return document.save();
+}
+
+function addPage(
+  document: PDFDocument,
+  { width, height }: Scene,
+  content: PDFRef,
+  resources: PDFRef,
+) {
+  const size: [number, number] = [width * POINTS, height * POINTS];
+  if (Math.max(...size) > LONGEST)
+    throw new InputError('paper-too-large', {
+      what: 'the page is larger than a PDF file can hold',
+      allowed: `sides of ${LONGEST / 72} in at most; choose fewer sizes or a wider paper`,
+      got: `${Math.ceil(width)} x ${Math.ceil(height)} mm`,
+    });
+  const { node } = document.addPage(size);
+  const { context } = document;
+  node.set(context.obj('Resources'), resources);
+  node.set(context.obj('Contents'), content);
+}

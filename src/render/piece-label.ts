@@ -1,0 +1,84 @@
+/** What a piece says about itself: name, sizes, how often to cut it, style, number, allowances. */
+import type { CutPiece } from '../pattern/cut-piece';
+import { SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { NestDrawing } from './nest-drawing';
+import type { NestedPiece } from './nested-piece';
+import type { Line, Sketch } from './sketch';
+import { block, blocks } from './sketch';
+import { wrapped } from './type';
+import { cuttings, spelled } from './wording';
+
+/** Type sizes, mm. */
+const NAME = 16;
+const CUTTING = 9;
+const DETAIL = 6;
+/** mm. A longer title is broken. */
+const TITLE_WIDTH = 150;
+/** Shares of the type size that are tried; a home printer still prints the least. */
+const SMALLER = [1, 0.8, 0.6];
+
+/**
+ * The name of a piece over the line that says which sizes it shows and how often to cut it, in
+ * blocks of different size; for a narrow band each size also comes as two lines.
+ */
+export function nameBlocks({ reference }: NestedPiece, sizes: Line): readonly Sketch[] {
+  const name: Line = { words: spelled(reference.plan.name), size: NAME, weight: 'bold' };
+  const cut = cuttings(reference.plan);
+  const full = [name, sizes, ...cut.map((words) => ({ words, size: CUTTING }))];
+  const flat = [name, { words: [sizes.words, ...cut].join('. '), size: CUTTING }];
+  const narrow = [...blocks(flat)];
+  return [...blocks(full)].flatMap((sketch, i) => [sketch, ...narrow.slice(i, i + 1)]);
+}
+
+/**
+ * The style, the piece's number and the allowances in blocks of different shape, the fullest first;
+ * none for a piece without a cut line.
+ */
+export function detailBlocks(
+  { sizes }: NestedPiece,
+  { title, display }: Pick<NestDrawing, 'title' | 'display'>,
+): readonly Sketch[] {
+  const cuts = sizes.flatMap(({ cut }) => (cut === undefined ? [] : [cut]));
+  const [first] = cuts;
+  if (first === undefined) return [];
+  const number = `Piece ${first.number}`;
+  const allowances = allowanceWords(cuts, display);
+  const heading = 'SEAM ALLOWANCES INCLUDED';
+  const titled = [...wrapped(title, DETAIL, TITLE_WIDTH), number, heading];
+  const versions = [
+    [...titled, ...allowances],
+    [...titled, allowances.join('; ')],
+    [`${number}. ${heading}:`, allowances.join('; ')],
+    [number, heading, ...allowances],
+  ];
+  return SMALLER.flatMap((share) =>
+    versions.map((lines) => block(lines.map((words) => ({ words, size: share * DETAIL })))),
+  );
+}
+
+/** `5/8 in: waist, side`: one line a width, the seams in the order of the outline. */
+function allowanceWords(cuts: readonly CutPiece[], display: LengthDisplay): readonly string[] {
+  const seams = new Map<string, string[]>();
+  const folds = new Set(cuts[0]?.piece.plan.outline.filter(isFold).map(({ seam }) => seam));
+  for (const seam of cuts[0]?.allowances.keys() ?? []) {
+    // The mouth of a tuck is part of the waist.
+    if (folds.has(seam) || seam === 'tuck') continue;
+    const widths = cuts.map(({ allowances }) => allowances.get(seam) ?? NaN);
+    const words = widthWords(Math.min(...widths), Math.max(...widths), display);
+    seams.set(words, [...(seams.get(words) ?? []), seam.replace(/_/g, ' ')]);
+  }
+  return [...seams].map(([width, names]) => `${width}: ${names.join(', ')}`);
+}
+
+function isFold({ kind }: { readonly kind: string }): boolean {
+  return kind === 'fold';
+}
+
+/** A width, or from the least to the most where a style lets it differ between sizes. */
+function widthWords(least: number, most: number, display: LengthDisplay): string {
+  if (most <= SAME_PLACE) return 'none';
+  if (most - least <= SAME_PLACE) return showLength(most, display);
+  return `${showLength(least, display)} to ${showLength(most, display)}`;
+}

@@ -1,0 +1,154 @@
+import { readdirSync, existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { rowsOf } from '../csv-tables';
+import { BODICE, STEPS } from '../sewn/bodice';
+import { contents, workplace } from './run-cli';
+
+const place = workplace();
+place.write('bodice.csv', BODICE);
+place.write('rules.csv', STEPS);
+place.write('wrong.csv', STEPS.replace('back,waist_side,1,0.6', 'back,waist_side,1,-0.6'));
+place.write(
+  'measures.csv',
+  '# unit: cm\ncode,measure,path,of,times,taken\nS,shoulder,along,front.shoulder,,length\nW,waist,along,front.waist + back.waist,2,girth\n',
+);
+place.write('sample.csv', 'measure,size,value\nS,M,12.9\nW,M,83\nW,L,89\n');
+
+describe('grade --pattern', () => {
+  it('writes nest, sizes, points, rules, seams and findings', () => {
+    const { status, stdout, stderr } = place.run(
+      'grade',
+      '--pattern',
+      'bodice.csv',
+      '--rules',
+      'rules.csv',
+      '--out',
+      'out',
+    );
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toContain(
+      'bodice.csv: 2 pieces, 12 points with rules, 5 sizes, base M, rules exact',
+    );
+    expect(readdirSync(join(place.path, 'out')).sort()).toEqual(
+      [
+        ...['findings.csv', 'grade-rules.csv', 'graded-points.csv', 'nest.svg', 'seams.csv'],
+        ...['XS', 'S', 'M', 'L', 'XL'].map((size) => `size-${size}.svg`),
+      ].sort(),
+    );
+    const side = rowsOf(place.read('out/seams.csv')).filter(
+      ({ seam, from }) => seam === 'side' && from === 'front.underarm',
+    );
+    // The whole seam and its first stretch, in each of five sizes.
+    expect(side).toHaveLength(10);
+    for (const row of side) expect(Math.abs(Number(row.off_cm))).toBeLessThan(0.01);
+  });
+
+  it('takes the folder after the pattern, and gives the same bytes again', () => {
+    const call = [
+      'grade',
+      '--pattern',
+      'bodice.csv',
+      '--rules',
+      'rules.csv',
+      '--dxf',
+      '--measures',
+      'measures.csv',
+    ];
+    place.run(...call);
+    const first = contents(join(place.path, 'output/bodice'));
+    expect([...first.keys()].map((name) => name.replace(/^.*\//u, ''))).toEqual(
+      expect.arrayContaining([
+        'pattern.dxf',
+        'pattern.rul',
+        'nest.dxf',
+        'spec.csv',
+        'grade-sheet.csv',
+      ]),
+    );
+    place.run(...call);
+    expect(contents(join(place.path, 'output/bodice'))).toEqual(first);
+  });
+
+  it('ends with 1 where a sign is wrong, and names it', () => {
+    const { status, stdout } = place.run(
+      'grade',
+      '--pattern',
+      'bodice.csv',
+      '--rules',
+      'wrong.csv',
+      '--out',
+      'wrong',
+    );
+    expect(status).toBe(1);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain(
+      'fail wrong-sign (size S, back, waist_side): the sign of dy at back waist_side is probably wrong',
+    );
+  });
+
+  it('ends with 1 where a sample is out of tolerance', () => {
+    const { status, stdout } = place.run(
+      ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],
+      ...['--measures', 'measures.csv', '--measured', 'sample.csv'],
+    );
+    expect(status).toBe(1);
+    expect(stdout).toContain('fail sample');
+    const results = rowsOf(place.read('sampled/sample.csv')).map(
+      ({ code, size, result }) => `${code} ${size} ${result}`,
+    );
+    expect(results).toEqual(['S M pass', 'W M pass', 'W L out']);
+  });
+
+  it('grades a drawing that it wrote', () => {
+    place.run('grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--dxf', '--out', 'dxf');
+    const { status } = place.run(
+      'grade',
+      '--pattern',
+      'dxf/pattern.dxf',
+      '--rules',
+      'dxf/pattern.rul',
+      '--out',
+      'back',
+    );
+    expect(status).toBe(0);
+  });
+});
+
+describe('refusals of grade --pattern', () => {
+  it.each([
+    ['no rules', ['--pattern', 'bodice.csv'], '--rules'],
+    ['a file that is not there', ['--pattern', 'none.csv', '--rules', 'rules.csv'], 'none.csv'],
+    [
+      'an unknown size',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--sizes', 'XXL'],
+      '--sizes',
+    ],
+    [
+      'an unknown base',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--base', '12'],
+      'rules.csv',
+    ],
+    [
+      'an unknown stack point',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--stack', 'hem'],
+      '--stack',
+    ],
+    [
+      'an option of drafting',
+      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--paper', 'a4'],
+      '--paper',
+    ],
+    [
+      'a chart to draft from',
+      ['bodice.csv', '--pattern', 'bodice.csv', '--rules', 'rules.csv'],
+      '--pattern',
+    ],
+    ['rules without a pattern', ['bodice.csv', '--base', 'M', '--rules', 'rules.csv'], '--rules'],
+    ['neither chart nor pattern', ['--base', 'M'], "missing required argument 'chart.csv'"],
+  ])('%s: one message, exit code 2, nothing written', (_, args, told) => {
+    const { status, stderr } = place.run('grade', ...args, '--out', 'refused');
+    expect(status).toBe(2);
+    expect(stderr).toContain(told);
+    expect(existsSync(join(place.path, 'refused'))).toBe(false);
+  });
+});

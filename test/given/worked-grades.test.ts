@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { toMillimeters } from '../../src/units';
+import { FRONT, graded, move } from './sheets';
+
+const inch = (value: number): number => toMillimeters(value, 'in');
+
+describe('the US 1-inch even grade as a rule sheet', () => {
+  // motley-muse.com, skirt grading, for the steps; Threads magazine no. 101 and
+  // fashion-incubator.com, How to create grade rules 2, for a quarter of the girth to each quarter;
+  // the dart by half of it: common practice, no source. y runs up there.
+  const RULES = `# y: up
+# sizes: 8, 10, 12, 14, 16
+piece,point,step_dx,step_dy
+front,center_waist,0,0
+front,dart_in,1/8,0
+front,dart_tip,1/8,0
+front,dart_out,1/8,0
+front,side_waist,1/4,0
+front,side_hip,1/4,0
+front,side_hem,1/4,-1/4
+front,center_hem,0,-1/4
+`;
+  const EXPECTED = {
+    center_waist: [0, 0],
+    dart_in: [1 / 8, 0],
+    dart_tip: [1 / 8, 0],
+    dart_out: [1 / 8, 0],
+    side_waist: [1 / 4, 0],
+    side_hip: [1 / 4, 0],
+    side_hem: [1 / 4, 1 / 4],
+    center_hem: [0, 1 / 4],
+  } as const;
+
+  it.each([
+    ['8', -2],
+    ['10', -1],
+    ['12', 0],
+    ['14', 1],
+    ['16', 2],
+  ] as const)('moves every point of size %s by %i steps', (size, steps) => {
+    const result = graded(FRONT, RULES);
+    for (const [point, [dx, dy]] of Object.entries(EXPECTED)) {
+      const { x, y } = move(result, size, 'front', point);
+      expect(x, `${point} dx`).toBeCloseTo(steps * inch(dx), 9);
+      expect(y, `${point} dy`).toBeCloseTo(steps * inch(dy), 9);
+    }
+  });
+
+  it('moves the dart as a whole where only its ends or none of it has a rule', () => {
+    const some = RULES.replace('front,dart_tip,1/8,0\n', '');
+    for (const [dx, rules] of [
+      [1 / 8, some],
+      // Darts closed, the waist is 6.5 in to the side and 3 in to the dart.
+      [(3 / 6.5) * (1 / 4), some.replace(/front,dart.*\n/gu, '')],
+    ] as const) {
+      const result = graded(FRONT, rules);
+      for (const point of ['dart_in', 'dart_tip', 'dart_out']) {
+        expect(move(result, '14', 'front', point).x, point).toBeCloseTo(inch(dx), 9);
+      }
+      const note = result.findings.find(
+        ({ check, subject }) => check === 'point-unruled' && subject === 'dart_tip',
+      );
+      expect(note?.severity).toBe('note');
+    }
+  });
+});
+
+describe('the uneven misses grade as a rule sheet', () => {
+  // sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing.
+  const CHART = `# unit: in
+measurement,6,8,10,12,14,16,18,20
+waist_girth,23,24,25,26 1/2,28,30,32,34
+hip_girth,32 1/2,33 1/2,34 1/2,36,38,40,42,44
+`;
+  // Sixteenths of an inch from size 12: side at the waist, dart, side at the hip.
+  const GRADE = {
+    '6': [-14, -7, -14],
+    '8': [-10, -5, -10],
+    '10': [-6, -3, -6],
+    '12': [0, 0, 0],
+    '14': [6, 3, 8],
+    '16': [14, 7, 16],
+    '18': [22, 11, 24],
+    '20': [30, 15, 32],
+  } as const;
+  const FORMULAS = `piece,point,dx,dy
+front,center_waist,0,0
+front,dart_in,1/8 waist_girth,0
+front,dart_out,1/8 waist_girth,0
+front,side_waist,waist_girth / 4,0
+front,side_hip,1/4 hip_girth,0
+front,side_hem,1/4 hip_girth,0
+front,center_hem,0,0
+`;
+  const POINTS = { side_waist: 0, dart_tip: 1, side_hip: 2 } as const;
+  const MOVES = `piece,point,size,dx,dy
+${Object.entries(POINTS)
+  .flatMap(([point, column]) =>
+    Object.entries(GRADE)
+      .toSorted(([a], [b]) => Number(a) - Number(b))
+      .map(([size, moves]) => `front,${point},${size},${moves[column] / 16},0`),
+  )
+  .join('\n')}
+`;
+
+  it.each([
+    ['formulas of the chart', FORMULAS],
+    ['moves a size', MOVES],
+  ])('is exact in sixteenths from %s', (_, rules) => {
+    const result = graded(
+      FRONT,
+      rules,
+      rules === FORMULAS ? { chart: { text: CHART, file: 'misses.csv' } } : {},
+    );
+    for (const [size, moves] of Object.entries(GRADE)) {
+      for (const [point, column] of Object.entries(POINTS)) {
+        expect(move(result, size, 'front', point).x, `${point} of ${size}`).toBeCloseTo(
+          inch(moves[column] / 16),
+          9,
+        );
+      }
+      const takeUp =
+        inch(1.5) +
+        move(result, size, 'front', 'side_hip').x -
+        move(result, size, 'front', 'side_waist').x;
+      expect(takeUp).toBeCloseTo(inch(1.5 + (Number(size) >= 14 ? 1 / 8 : 0)), 9);
+    }
+  });
+
+  it('keeps formulas in the rules that it writes', () => {
+    const result = graded(FRONT, FORMULAS, { chart: { text: CHART, file: 'misses.csv' } });
+    expect(result.ruleTexts[0]?.[4]?.x.text).toBe('waist_girth / 4');
+  });
+});
+
+describe('cumulative rounding of a rule sheet', () => {
+  // ASTM D5585-11e1, publisher's preview: curvy waist; the hips are ours, 10 in more.
+  const WAISTS = '23.875,24.625,25.375,26.125,27,28,29,30.75,32.5,34.5,36.75,39'.split(',');
+  const SIZES = '00,0,2,4,6,8,10,12,14,16,18,20'.split(',');
+  const CHART = `# unit: in
+measurement,${SIZES.join(',')}
+waist_girth,${WAISTS.join(',')}
+hip_girth,${WAISTS.map((waist) => Number(waist) + 10).join(',')}
+`;
+  const RULES = 'piece,point,dx,dy\nfront,side_waist,1/4 waist_girth,0\n';
+  const options = { chart: { text: CHART, file: 'curvy.csv' }, base: '8' };
+
+  it('gives the exact quarters unrounded', () => {
+    const result = graded(FRONT, RULES, options);
+    const exact = {
+      '00': -33 / 32,
+      '4': -15 / 32,
+      '6': -1 / 4,
+      '12': 11 / 16,
+      '16': 13 / 8,
+      '20': 11 / 4,
+    };
+    for (const [size, dx] of Object.entries(exact)) {
+      expect(move(result, size, 'front', 'side_waist').x, size).toBeCloseTo(inch(dx), 9);
+    }
+  });
+
+  it('keeps the garment within a quarter inch, and the largest size exact', () => {
+    const result = graded(FRONT, RULES, { ...options, round: '1/8in' });
+    expect(move(result, '20', 'front', 'side_waist').x).toBeCloseTo(inch(2.75), 9);
+    SIZES.forEach((size, i) => {
+      const off = 4 * move(result, size, 'front', 'side_waist').x - inch(Number(WAISTS[i]) - 28);
+      expect(Math.abs(off), size).toBeLessThanOrEqual(inch(1 / 4) + 1e-9);
+    });
+  });
+});

@@ -1,0 +1,190 @@
+/** DXF files read, audited and written by ezdxf (Debian's python3-ezdxf). */
+import { spawnSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { patternDxf, skirtDxf } from '../../src/dxf-files';
+import { gradePattern } from '../../src/grade-pattern';
+import { pieceNamed } from '../../src/pattern/piece';
+import { gradeChart } from '../../src/pipeline';
+import type { ResultFile } from '../../src/result-files';
+import { graded } from '../given/sheets';
+import { BODICE, STEPS } from '../sewn/bodice';
+import { chartText } from '../skirts';
+import { folder } from './tools';
+
+/** Debian's own Python has the module; another one may come first on the path. */
+const PYTHON = ['/usr/bin/python3', 'python3'].find(
+  (program) => spawnSync(program, ['-c', 'import ezdxf']).status === 0,
+);
+
+function describeDxf(name: string, tests: () => void): void {
+  if (PYTHON === undefined)
+    console.log(`skipped: ${name}, for want of ezdxf (package python3-ezdxf)`);
+  describe.skipIf(PYTHON === undefined)(name, tests);
+}
+
+function python(script: string, ...args: readonly string[]): string {
+  const { status, stdout, stderr } = spawnSync(PYTHON ?? '', ['-c', script, ...args], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 28,
+  });
+  if (status !== 0) throw new Error(stderr);
+  return stdout;
+}
+
+/** Audits a file and lists its layers, blocks and the vertices of its polylines. */
+const READ = `
+import sys, json, ezdxf
+d = ezdxf.readfile(sys.argv[1])
+errors = [e.message for e in d.audit().errors]
+def lines(space):
+    return [{'layer': e.dxf.layer, 'closed': e.is_closed, 'points': [list(v.dxf.location)[:2] for v in e.vertices]} for e in space.query('POLYLINE')]
+print(json.dumps({
+    'errors': errors,
+    'layers': [l.dxf.name for l in d.layers],
+    'blocks': {b.name: {'lines': lines(b), 'words': [t.dxf.text for t in b.query('TEXT')]} for b in d.blocks if not b.name.startswith('*')},
+    'lines': lines(d.modelspace()),
+    'inserts': [e.dxf.name for e in d.modelspace().query('INSERT')],
+}))
+`;
+
+interface Line {
+  readonly layer: string;
+  readonly closed: boolean;
+  readonly points: readonly (readonly [number, number])[];
+}
+interface Drawing {
+  readonly errors: readonly string[];
+  readonly layers: readonly string[];
+  readonly blocks: Readonly<
+    Record<string, { readonly lines: readonly Line[]; readonly words: readonly string[] }>
+  >;
+  readonly lines: readonly Line[];
+  readonly inserts: readonly string[];
+}
+
+describeDxf('DXF files as ezdxf reads them', () => {
+  const path = folder();
+  const opened = (files: readonly ResultFile[], name: string): Drawing => {
+    const file = join(path, name);
+    writeFileSync(file, files.find((found) => found.name === name)?.text ?? '');
+    return JSON.parse(python(READ, file)) as Drawing;
+  };
+  const chart = chartText(
+    'in',
+    { waist_girth: ['26', '28', '30'], hip_girth: ['36', '38', '40'] },
+    ['S', 'M', 'L'],
+  );
+
+  it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have no errors for %s', (style) => {
+    const result = gradeChart({ chart, base: 'M', style });
+    const files = skirtDxf(result);
+    const exchange = opened(files, 'pattern.dxf');
+    expect(exchange.errors).toEqual([]);
+    const names = result.range.plans.map(({ name }) => name);
+    expect(Object.keys(exchange.blocks)).toEqual(names);
+    expect(exchange.inserts).toEqual(names);
+    const nest = opened(files, 'nest.dxf');
+    expect(nest.errors).toEqual([]);
+    expect(nest.layers).toEqual(expect.arrayContaining(['SIZE_S', 'SIZE_M', 'SIZE_L']));
+    for (const size of ['S', 'M', 'L']) {
+      expect(
+        nest.lines.filter(({ layer, closed }) => closed && layer === `SIZE_${size}`),
+      ).toHaveLength(names.length);
+    }
+  });
+
+  it('have the places of the base, y up', () => {
+    const result = graded(BODICE, STEPS);
+    const { blocks } = opened(patternDxf(result), 'pattern.dxf');
+    for (const [name, block] of Object.entries(blocks)) {
+      const { plan, points } = pieceNamed(result.range.sizes[2]?.pieces ?? [], name);
+      const expected = plan.outline.map(({ from }) => points[plan.index.get(from) ?? -1]);
+      const [boundary] = block.lines.filter(({ layer }) => layer === '1');
+      expect(boundary?.points).toHaveLength(expected.length);
+      boundary?.points.forEach(([x, y], i) => {
+        expect(x).toBeCloseTo(expected[i]?.x ?? NaN, 3);
+        expect(-y).toBeCloseTo(expected[i]?.y ?? NaN, 3);
+      });
+      expect(block.words).toContain(`PIECE NAME: ${name}`);
+    }
+  });
+
+  it('keep words that are not ASCII', () => {
+    const pattern = BODICE.replaceAll('front,', 'd\u0155ape,');
+    const files = patternDxf(graded(pattern, STEPS.replaceAll('front', 'd\u0155ape')));
+    const { errors, blocks } = opened(files, 'pattern.dxf');
+    expect(errors).toEqual([]);
+    // This release of ezdxf leaves the code of a character as it is.
+    const words = Object.values(blocks).flatMap((block) => block.words);
+    expect(words).toContain('PIECE NAME: d\\U+0155ape');
+    const text = (name: string): string => files.find((file) => file.name === name)?.text ?? '';
+    const { pattern: back } = gradePattern({
+      pattern: { text: text('pattern.dxf'), file: 'pattern.dxf' },
+      rules: { text: text('pattern.rul'), file: 'pattern.rul' },
+    });
+    expect(back.pieces[0]?.base.plan.name).toBe('d\u0155ape');
+  });
+});
+
+/** A triangle with a bent side, by ezdxf, with light polylines and in the release asked for. */
+const WRITE = `
+import sys, ezdxf
+d = ezdxf.new(sys.argv[2])
+b = d.blocks.new('TRIANGLE')
+points = [(0, 0), (100, 0), (60, 55), (0, 80)]
+if sys.argv[2] == 'R12':
+    b.add_polyline2d(points, dxfattribs={'layer': '1'}).close(True)
+else:
+    b.add_lwpolyline(points, close=True, dxfattribs={'layer': '1'})
+rules = {(0, 0): 1, (100, 0): 2, (0, 80): 1}
+for p in points:
+    layer = '3' if p == (60, 55) else '2'
+    b.add_point(p, dxfattribs={'layer': layer})
+    if p in rules:
+        b.add_text('# %d' % rules[p], dxfattribs={'layer': layer, 'insert': p, 'height': 2})
+b.add_line((10, 10), (10, 60), dxfattribs={'layer': '7'})
+b.add_circle((20, 20), 3, dxfattribs={'layer': '8'})
+d.modelspace().add_blockref('TRIANGLE', (0, 0))
+d.saveas(sys.argv[1])
+`;
+const TABLE = `GRADE RULE TABLE: triangle
+UNITS: METRIC
+NUMBER OF SIZES: 3
+SIZE LIST: S M L
+SAMPLE SIZE: M
+RULE: DELTA 1
+0 0
+0 0
+0 0
+RULE: DELTA 2
+-8.0, 1.5
+0.0, 0.0
+8.0, -1.5
+END
+`;
+
+describeDxf('a DXF file that ezdxf wrote', () => {
+  const path = folder();
+  it.each(['R12', 'R2000', 'R2010'])('is graded, from release %s', (release) => {
+    const file = join(path, `${release}.dxf`);
+    python(WRITE, file, release);
+    const { range, findings } = gradePattern({
+      pattern: { text: readFileSync(file, 'utf8'), file },
+      rules: { text: TABLE, file: 'triangle.rul' },
+    });
+    const large = range.sizes[2]?.pieces[0];
+    expect(large?.plan.name).toBe('TRIANGLE');
+    const corners = large?.plan.outline.map(
+      ({ from }) => large.points[large.plan.index.get(from) ?? -1],
+    );
+    expect(corners?.[0]).toEqual({ x: 0, y: 0 });
+    expect(corners?.[1]?.x).toBeCloseTo(108, 9);
+    expect(corners?.[1]?.y).toBeCloseTo(1.5, 9);
+    // The curve point has no rule and goes a share of the way with its neighbor.
+    expect(corners?.[2]?.x).toBeGreaterThan(60);
+    expect(corners?.[2]?.x).toBeLessThan(68);
+    expect(findings.find(({ check }) => check === 'left-out')?.message).toContain('1 CIRCLE');
+  });
+});

@@ -1,0 +1,145 @@
+/** Printed files as programs from outside read them. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { printFiles } from '../../src/print/print-files';
+import { demo, showing } from '../print/printing';
+import { darkMiddles, lightness } from './raster';
+import { colorPage, describeOutside, folder, grayPage, run } from './tools';
+
+const DPI = 300;
+const MM = 25.4 / DPI;
+
+describeOutside('printed files read from outside', async () => {
+  const place = folder();
+  const result = demo({ sizes: ['2', '12', '24'] });
+  const papers = ['a4', 'letter', 'a3', 'a0', 'roll=36in', 'projector'];
+  const files = await printFiles(result, { paper: papers });
+  const paths = new Map(
+    files.map(({ name, bytes }) => {
+      const path = join(place, name);
+      writeFileSync(path, bytes);
+      return [name, path];
+    }),
+  );
+  const pathOf = (name: string): string => paths.get(name) ?? '';
+  const pagesIn = (path: string): number =>
+    Number(/^Pages: +(\d+)/m.exec(run('pdfinfo', path))?.[1]);
+
+  it.each(files.map(({ name }) => name))('%s has no fault that qpdf finds', (name) => {
+    expect(run('qpdf', '--check', pathOf(name))).toContain('No syntax or stream encoding errors');
+  });
+
+  it.each([
+    ['print-a4.pdf', 210, 297],
+    ['print-letter.pdf', 215.9, 279.4],
+    ['print-a3.pdf', 297, 420],
+    ['print-a0.pdf', 841, 1189],
+  ])('every page of %s is %f x %f mm to 0.1 mm', (name, width, height) => {
+    const count = pagesIn(pathOf(name));
+    const told = run('pdfinfo', '-f', '1', '-l', `${count}`, pathOf(name));
+    const sizes = [...told.matchAll(/^Page +\d+ size: +([\d.]+) x ([\d.]+) pts/gm)];
+    expect(sizes).toHaveLength(count);
+    for (const [, x, y] of sizes) {
+      const sides = [Number(x), Number(y)].map((pt) => (pt * 25.4) / 72).sort((a, b) => a - b);
+      expect(Math.abs((sides[0] ?? NaN) - width)).toBeLessThan(0.1);
+      expect(Math.abs((sides[1] ?? NaN) - height)).toBeLessThan(0.1);
+    }
+  });
+
+  it.each(['print-a4.pdf', 'print-letter.pdf'])(
+    'the test squares on the first page of %s measure 100 mm and 4 in to 0.2 mm',
+    (name) => {
+      const page = grayPage(pathOf(name), 1, DPI);
+      // Rows and columns through the squares beside their words: the squares stand on the left,
+      // 20 mm below the margin and 6 mm apart.
+      for (const [top, side] of [
+        [30, 100],
+        [136, 101.6],
+      ] as const) {
+        const row = darkMiddles(page, 'row', Math.round((top + side - 12) / MM));
+        const inRow = row.filter((x) => x < 114 / MM);
+        const across = ((inRow.at(-1) ?? NaN) - (inRow[0] ?? NaN)) * MM;
+        expect(Math.abs(across - side)).toBeLessThan(0.2);
+        const column = darkMiddles(page, 'column', Math.round((10 + side - 3) / MM));
+        const inColumn = column.filter((y) => y > (top - 2) / MM && y < (top + side + 2) / MM);
+        const down = ((inColumn.at(-1) ?? NaN) - (inColumn[0] ?? NaN)) * MM;
+        expect(Math.abs(down - side)).toBeLessThan(0.2);
+      }
+    },
+  );
+
+  it('the ruler of every sheet is 4 in long to 0.2 mm and stands inside the margin', () => {
+    for (let page = 3; page <= pagesIn(pathOf('print-a4.pdf')); page++) {
+      // A few rows of dots about the ruler's line, 3 mm above the margin of a lying or upright sheet.
+      const told = run('pdfinfo', '-f', `${page}`, '-l', `${page}`, pathOf('print-a4.pdf'));
+      const height = (Number(/ x ([\d.]+) pts/.exec(told)?.[1]) * 25.4) / 72;
+      const crop = { top: Math.round((height - 13) / MM) - 2, rows: 5 };
+      const raster = grayPage(pathOf('print-a4.pdf'), page, DPI, crop);
+      let longest = 0;
+      for (let y = 0; y < raster.height; y++) {
+        for (let x = 0, length = 0; x < raster.width; x++) {
+          length = lightness(raster, x, y) < 200 ? length + 1 : 0;
+          longest = Math.max(longest, length * MM);
+        }
+      }
+      // From middle to middle of the ticks at its ends, which are 0.3 mm wide.
+      expect(Math.abs(longest - 0.3 - 101.6)).toBeLessThan(0.2);
+    }
+  });
+
+  it.each([['print-a4.pdf'], ['print-letter.pdf']])('%s leaves its margins white', (name) => {
+    const dpi = 100;
+    const edge = Math.floor((9.6 * dpi) / 25.4);
+    for (let number = 1; number <= pagesIn(pathOf(name)); number++) {
+      const page = grayPage(pathOf(name), number, dpi);
+      let darkest = 255;
+      for (let y = 0; y < page.height; y++) {
+        for (let x = 0; x < page.width; x++) {
+          const within = x >= edge && y >= edge && x < page.width - edge && y < page.height - edge;
+          if (!within) darkest = Math.min(darkest, lightness(page, x, y));
+        }
+      }
+      expect(darkest).toBe(255);
+    }
+  });
+
+  it('words are found as text, each common word once on the whole sheet', () => {
+    const first = run('pdftotext', '-f', '1', '-l', '1', '-layout', pathOf('print-a4.pdf'), '-');
+    expect(first).toContain('Quill skirt');
+    expect(first).toContain('Sew a toile');
+    expect(first).toMatch(/100 mm/);
+    const roll = run('pdftotext', pathOf('print-roll.pdf'), '-');
+    expect(roll.match(/^FRONT$/gm)).toHaveLength(1);
+    expect(roll.match(/^BACK LINING$/gm)).toHaveLength(1);
+    expect(roll.match(/^Cautions$/gm)).toHaveLength(1);
+  });
+
+  it('a reader shows the sizes that are switched on, and no other', async () => {
+    const { bytes = new Uint8Array() } = files.find(({ name }) => name === 'projector.pdf') ?? {};
+    const shown = async (...layers: readonly string[]) => {
+      const path = join(place, `${layers.length}-${layers[0] ?? 'none'}.pdf`);
+      writeFileSync(path, await showing(bytes, layers));
+      const { samples, width, height } = colorPage(path, 1, 40);
+      // Dots by the color they show: the three sizes are drawn in blue, ink and green.
+      const counts = { blue: 0, green: 0, ink: 0 };
+      for (let i = 0; i < width * height; i++) {
+        const [r = 0, g = 0, b = 0] = samples.subarray(3 * i, 3 * i + 3);
+        if (b > r + 60 && b > g + 40) counts.blue++;
+        else if (g > r + 60 && g > b) counts.green++;
+        else if (r < 90 && g < 90 && b < 90) counts.ink++;
+      }
+      return counts;
+    };
+    const none = await shown();
+    expect(none).toEqual({ blue: 0, green: 0, ink: 0 });
+    const smallest = await shown('Size 2');
+    const base = await shown('Size 12');
+    const all = await shown('Size 2', 'Size 12', 'Size 24');
+    expect(smallest.blue).toBeGreaterThan(500);
+    expect(smallest).toMatchObject({ green: 0, ink: 0 });
+    expect(base.ink).toBeGreaterThan(500);
+    expect(base).toMatchObject({ blue: 0, green: 0 });
+    for (const count of Object.values(all)) expect(count).toBeGreaterThan(500);
+  });
+});

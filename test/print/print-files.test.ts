@@ -1,0 +1,150 @@
+import { PDFDocument } from 'pdf-lib';
+import { describe, expect, it } from 'vitest';
+import { boxHolds, grownBox } from '../../src/geometry/bounds';
+import { printFiles, printed } from '../../src/print/print-files';
+import { readPaper } from '../../src/print/paper';
+import { readPrintOptions } from '../../src/print/print-options';
+import { shapeBox } from '../../src/render/shape-box';
+import { demo, layersRead } from './printing';
+
+const MM = 25.4 / 72;
+const result = demo({ sizes: ['8', '12', '16'] });
+const PAPERS = ['a4', 'letter', 'a3', 'a0', 'roll=36in', 'projector'];
+
+describe('printed files', async () => {
+  const files = await printFiles(result, { paper: PAPERS });
+  const documents = await Promise.all(
+    files.map(({ bytes }) => PDFDocument.load(bytes, { updateMetadata: false })),
+  );
+
+  it('are named by their paper', () => {
+    expect(files.map(({ name }) => name)).toEqual([
+      'print-a4.pdf',
+      'print-letter.pdf',
+      'print-a3.pdf',
+      'print-a0.pdf',
+      'print-roll.pdf',
+      'projector.pdf',
+    ]);
+  });
+
+  it('have the same bytes every time, and no date', async () => {
+    const again = await printFiles(demo({ sizes: ['8', '12', '16'] }), { paper: PAPERS });
+    for (const [i, { bytes }] of files.entries()) {
+      expect(Buffer.compare(bytes, again[i]?.bytes ?? new Uint8Array())).toBe(0);
+    }
+    for (const document of documents) expect(document.getCreationDate()).toBeUndefined();
+  });
+
+  it.each([
+    [0, 210, 297],
+    [1, 215.9, 279.4],
+    [2, 297, 420],
+    [3, 841, 1189],
+  ])('file %i has pages of %f x %f mm, upright or lying', (i, width, height) => {
+    const pages = documents[i]?.getPages() ?? [];
+    expect(pages.length).toBeGreaterThan(0);
+    for (const page of pages) {
+      const size = [page.getWidth() * MM, page.getHeight() * MM].sort((a, b) => a - b);
+      expect(size[0]).toBeCloseTo(width, 3);
+      expect(size[1]).toBeCloseTo(height, 3);
+    }
+  });
+
+  it('have one page for a roll and for a projector', () => {
+    expect(documents[4]?.getPageCount()).toBe(1);
+    expect((documents[4]?.getPage(0).getWidth() ?? 0) * MM).toBeCloseTo(914.4, 3);
+    expect(documents[5]?.getPageCount()).toBe(1);
+  });
+
+  it('have a layer a size, all on, and common layers that stay on', () => {
+    for (const [i, document] of documents.entries()) {
+      const { names, locked, off } = layersRead(document);
+      expect(names.slice(0, 3)).toEqual(['Size 8', 'Size 12', 'Size 16']);
+      expect(off).toEqual([]);
+      const common = names.slice(3).filter((name) => name !== 'Calibration grid');
+      expect(locked).toEqual(common);
+      expect(names.includes('Calibration grid')).toBe(i === 5);
+    }
+  });
+
+  it('say how many sheets they have', () => {
+    expect(files[0]?.summary).toMatch(/^\d+ sheets after 2 of instructions and tables; a plain/);
+    expect(files[5]?.summary).toMatch(/^one sheet of \d+ x \d+ mm$/);
+  });
+});
+
+describe('pages of sheets', () => {
+  it.each([
+    ['a4', 'overlap', '10mm'],
+    ['a4', 'butt', '5mm'],
+    ['letter', 'overlap', '3/8in'],
+    ['letter', 'butt', '20mm'],
+    ['tabloid', 'overlap', '10mm'],
+    ['a0', 'butt', '10mm'],
+  ] as const)('on %s with %s keep all ink inside the margin of %s', (name, join, margin) => {
+    const options = readPrintOptions({ paper: [name], join, margin });
+    const { pages } = printed(result, readPaper(name), options);
+    for (const { scene, windows } of pages) {
+      const { width, height } = scene;
+      const room = grownBox({ left: 0, top: 0, right: width, bottom: height }, -options.margin);
+      // Half a line of a table may lie on the margin, as a test square's does.
+      const reach = grownBox(room, 0.25);
+      for (const shape of scene.shapes) expect(boxHolds(reach, shapeBox(shape))).toBe(true);
+      for (const { part, at } of windows) {
+        const shown = {
+          left: at.x,
+          top: at.y,
+          right: at.x + part.right - part.left,
+          bottom: at.y + part.bottom - part.top,
+        };
+        expect(boxHolds(reach, shown)).toBe(true);
+      }
+    }
+  });
+
+  it('take fewer sheets than a plain grid', () => {
+    const summary = (name: string): readonly number[] => {
+      const told = printed(demo(), readPaper(name), readPrintOptions({ paper: [name] })).summary;
+      return /^(\d+) sheets.* takes (\d+)$/.exec(told)?.slice(1).map(Number) ?? [];
+    };
+    for (const name of ['a4', 'letter', 'a3']) {
+      const [sheets = NaN, plain = NaN] = summary(name);
+      expect(sheets).toBeLessThan(0.8 * plain);
+    }
+  });
+});
+
+describe('refusals', () => {
+  const chart = (title: string, labels: readonly string[]): string =>
+    `# title: ${title}\n# unit: in\nmeasurement,${labels.join()}\nwaist_girth,25,26,27\nhip_girth,35,36,37\n`;
+  const print = (title: string, labels: readonly string[], paper = 'a4') =>
+    printFiles(demo({ chart: chart(title, labels), base: labels[1] ?? '', style: 'pencil' }), {
+      paper: [paper],
+    });
+
+  it('tell the character that the fonts do not have', async () => {
+    await expect(print('Spódnica Łucja', ['1', '2', '3'])).rejects.toMatchObject({
+      code: 'character-unprintable',
+      message: expect.stringContaining('Ł (U+0141)') as string,
+    });
+    await expect(print('Skirt', ['S', '中', 'L'])).rejects.toMatchObject({
+      code: 'character-unprintable',
+      message: expect.stringContaining('U+4E2D') as string,
+    });
+  });
+
+  it('print what western European names need', async () => {
+    const [file] = await print('Jupe à plis « Éloïse » – Größe', ['S', 'M½', 'L']);
+    expect(layersRead(await PDFDocument.load(file?.bytes ?? ''))).toMatchObject({
+      names: ['Size S', 'Size M½', 'Size L', 'All sizes: names, grain, folds', 'Sheet marks'],
+    });
+  });
+
+  it('say that a roll is too narrow', async () => {
+    await expect(print('Skirt', ['1', '2', '3'], 'roll=200mm')).rejects.toMatchObject({
+      code: 'paper-too-small',
+      place: { option: '--paper' },
+    });
+  });
+});
