@@ -47,7 +47,6 @@ export type InputErrorCode =
   | 'formula-not-finite'
   | 'point-unknown'
   | 'sheet-malformed'
-  | 'cell-twice'
   | 'column-missing'
   | 'column-unknown'
   | 'piece-unknown'

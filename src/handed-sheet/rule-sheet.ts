@@ -1,4 +1,5 @@
 /** A sheet of grade rules as somebody handed it in: its cells with their places, nothing judged. */
+import type { SheetComment } from '../chart/sheet';
 import type { Place } from '../errors';
 import type { LengthUnit } from '../units';
 
@@ -8,16 +9,27 @@ export type Axis = 'x' | 'y';
 /** A move from the base size, or a step from the neighbor on the base's side. */
 export type Form = 'move' | 'step';
 
+/** Where a cell stands, and where its piece, its point and its size are named. */
+export interface CellPlaces {
+  readonly cell: Place;
+  readonly piece: Place;
+  readonly point: Place;
+  readonly size: Place;
+}
+
 /** One number of a sheet, or the blank where it should stand. */
 export interface RuleCell {
   readonly piece: string;
   readonly point: string;
+  /** Empty for one step, or one formula, that holds in every size. */
   readonly size: string;
   readonly axis: Axis;
   readonly form: Form;
-  /** Millimeters, signed as typed; undefined where the cell is blank. */
+  /** Millimeters, signed as typed; undefined where the cell is blank or a formula. */
   readonly mm: number | undefined;
-  readonly place: Place;
+  /** `1/4 waist_girth`: a share of what the chart grows by. */
+  readonly formula?: string;
+  readonly places: CellPlaces;
 }
 
 export interface RuleSheet {
@@ -25,12 +37,7 @@ export interface RuleSheet {
   readonly file: string;
   /** Unit of the columns. */
   readonly unit: LengthUnit;
-  /** What comment lines such as `# zero: side_hip` state, by their lowercase first word. */
-  readonly statements: ReadonlyMap<string, string>;
+  /** Lines such as `# zero: side_hip`. */
+  readonly comments: readonly SheetComment[];
   readonly cells: readonly RuleCell[];
-}
-
-/** Size labels in the order in which the sheet first names them. */
-export function sheetSizes({ cells }: RuleSheet): readonly string[] {
-  return [...new Set(cells.map(({ size }) => size))];
 }

@@ -1,18 +1,19 @@
 /** The body increments that a rule sheet implies. */
-import { InputError } from '../errors';
 import { readRuleSheet } from '../handed-sheet/read-rule-sheet';
 import type { RuleSheet } from '../handed-sheet/rule-sheet';
-import { sheetSizes } from '../handed-sheet/rule-sheet';
 import type { AnswerKey } from '../mark/answer-key';
 import { addedUp, answerKey } from '../mark/answer-key';
 import type { Convention } from '../mark/convention';
 import { OWN_CONVENTION, inConvention } from '../mark/convention';
 import type { Series } from '../mark/series';
 import { keyPoint, seriesOf } from '../mark/series';
+import type { StatedConvention } from '../mark/stated-convention';
+import { statedConvention } from '../mark/stated-convention';
 import type { GradeRequest, GradeResult } from '../pipeline';
 import { gradeChart } from '../pipeline';
 import { NO_SLOPE, SAME_PLACE } from '../tolerance';
 import { leastSquares } from './least-squares';
+import { baseOf, sizesOf } from './sheet-sizes';
 import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
 
 export interface InferRequest {
@@ -68,12 +69,12 @@ export function inferIncrements(request: InferRequest): Inference {
     ...(request.set === undefined ? {} : { set: request.set }),
   });
   const base = baseOf(sheet, request.base);
-  const labels = sheetSizes(sheet);
+  const labels = sizesOf(sheet);
   const sizes = labels.includes(base) ? labels : [...labels, base];
   const baseIndex = sizes.indexOf(base);
   const key: AnswerKey = { ...answerKey(result), sizes, base: baseIndex };
-  const series = movesIn(seriesOf(sheet, key), baseIndex);
-  const convention = conventionOf(key, series, sheet, request.zero);
+  const series = movesIn(seriesOf(sheet, key, undefined), baseIndex);
+  const convention = conventionOf(key, series, statedConvention(key, sheet, request.zero));
   const fit = fitted(inConvention(key, convention), series);
   return {
     sheet,
@@ -85,22 +86,6 @@ export function inferIncrements(request: InferRequest): Inference {
     zeros: convention.zeros,
     sizes: smallestFirst(fit),
   };
-}
-
-function baseOf(sheet: RuleSheet, wanted: string | undefined): string {
-  if (wanted !== undefined) return wanted;
-  const still = sheetSizes(sheet).filter((size) => {
-    const cells = sheet.cells.filter((cell) => cell.size === size);
-    return cells.every(({ mm }) => Math.abs(mm ?? 0) <= SAME_PLACE);
-  });
-  const [base] = still;
-  if (base !== undefined && still.length === 1) return base;
-  throw new InputError('size-missing', {
-    what: 'the sheet does not show its base size',
-    allowed: 'one size whose moves are all zero, or --base <size>',
-    got: still.length === 0 ? 'no size without moves' : `${still.join(', ')} without moves`,
-    place: { file: sheet.file },
-  });
 }
 
 /** Every point and axis once, as moves; steps are added up where the moves are not given. */
@@ -172,15 +157,13 @@ function smallestFirst({ measurements, sizes }: Fitted): readonly InferredSize[]
 function conventionOf(
   key: AnswerKey,
   series: readonly Series[],
-  { statements }: RuleSheet,
-  wanted: string | undefined,
+  { zero, up = false }: StatedConvention,
 ): Convention {
-  const zero = wanted ?? statements.get('zero');
-  const up = /^up/iu.test(statements.get('y') ?? '');
   const pieces = [...new Set(series.map(({ piece }) => piece))];
   const zeros = pieces.flatMap((piece): [string, readonly string[]][] => {
     const own = series.filter((one) => one.piece === piece);
-    if (zero !== undefined) return key.points.has(`${piece}.${zero}`) ? [[piece, [zero]]] : [];
+    if (zero !== undefined)
+      return zero.every((point) => key.points.has(`${piece}.${point}`)) ? [[piece, zero]] : [];
     const squaresFrom = (point: string | undefined): number => {
       const zeros = new Map(point === undefined ? [] : [[piece, [point]] as const]);
       return fitted(inConvention(key, { ...OWN_CONVENTION, zeros, up }), own).squares;

@@ -1,6 +1,7 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
 import { parseLength } from '../chart/number-cell';
 import { InputError } from '../errors';
+import { statedBy } from '../given/table';
 import { readRuleSheet } from '../handed-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../handed-sheet/rule-sheet';
 import type { GradeRequest, GradeResult } from '../pipeline';
@@ -20,6 +21,7 @@ import { recognizeConvention } from './recognize-convention';
 import type { Series } from './series';
 import { rightValues, seriesOf } from './series';
 import { slipsFor } from './slips';
+import { statedConvention } from './stated-convention';
 import { consistentSwaps } from './swaps';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
@@ -74,12 +76,8 @@ export function markSheet(request: MarkRequest): Marking {
   const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
   const asked = piecesOf(result, sheet, pieces);
   const exact = answerKey(result);
-  const series = seriesOf(sheet, exact);
-  const stated = {
-    zero: zero ?? sheet.statements.get('zero'),
-    up: upOf(sheet.statements.get('y')),
-  };
-  checkZero(exact, stated.zero, zero === undefined ? { file: sheetFile } : { option: '--zero' });
+  const series = seriesOf(sheet, exact, result.chart);
+  const stated = statedConvention(exact, sheet, zero);
   const convention = recognizeConvention(exact, series, stated, tolerance);
   const key = inConvention(exact, convention);
   const corners = result.range.plans.flatMap((plan) =>
@@ -137,43 +135,22 @@ function errorId(piece: string, point: string, axis: Axis): string {
 
 function piecesOf(
   { range }: GradeResult,
-  { statements, file }: RuleSheet,
+  sheet: RuleSheet,
   wanted: readonly string[] | undefined,
 ): readonly string[] {
-  const stated = statements.get('pieces')?.split(/[,;\s]+/u);
+  const statement = statedBy(sheet, 'pieces');
+  const stated = statement?.text.split(/[,;\s]+/u);
   const panels = range.plans.filter(({ part }) => part === 'panel').map(({ name }) => name);
   const asked = wanted ?? stated?.filter((name) => name !== '') ?? panels;
   for (const name of asked)
     if (!range.plans.some((plan) => plan.name === name))
-      throw new InputError('point-unknown', {
+      throw new InputError('piece-unknown', {
         what: 'the skirt has no such piece',
         allowed: range.plans.map((plan) => plan.name).join(', '),
         got: name,
-        place: wanted === undefined ? { file } : { option: '--pieces' },
+        place: wanted === undefined ? (statement?.place ?? {}) : { option: '--pieces' },
       });
   return asked;
-}
-
-function checkZero(
-  { points }: AnswerKey,
-  zero: string | undefined,
-  place: InputError['place'],
-): void {
-  const names = new Set([...points.values()].map(({ point }) => point));
-  for (const name of zero?.split('+') ?? [])
-    if (!names.has(name.trim()))
-      throw new InputError('point-unknown', {
-        what: 'no piece has the point that is stated as zero',
-        allowed: [...names].join(', '),
-        got: name.trim(),
-        place,
-      });
-}
-
-/** `# y: up` or `# y: down`; undefined where the sheet does not say. */
-function upOf(statement: string | undefined): boolean | undefined {
-  if (statement === undefined) return undefined;
-  return /^up/iu.test(statement) ? true : /^down/iu.test(statement) ? false : undefined;
 }
 
 function toleranceOf(text: string, unit: LengthUnit): number {

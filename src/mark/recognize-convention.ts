@@ -6,13 +6,7 @@ import type { Convention } from './convention';
 import { OWN_CONVENTION, inConvention } from './convention';
 import type { Series } from './series';
 import { keyPoint, rightValues } from './series';
-
-/** What is stated and need not be found. */
-export interface Stated {
-  /** One zero for all pieces that have the point. */
-  readonly zero: string | undefined;
-  readonly up: boolean | undefined;
-}
+import type { StatedConvention } from './stated-convention';
 
 /** A convention must leave at most this share of the cells wrong that are wrong without it. */
 const CLEARS_UP = 0.5;
@@ -25,7 +19,7 @@ const CLEARS_UP = 0.5;
 export function recognizeConvention(
   key: AnswerKey,
   series: readonly Series[],
-  stated: Stated,
+  stated: StatedConvention,
   tolerance: number,
 ): Convention {
   const wrong = (convention: Convention, own: readonly Series[]): number => {
@@ -94,9 +88,12 @@ export function wrongCells(key: AnswerKey, series: Series, tolerance: number): n
   ).length;
 }
 
-/** The stated zero, such as `side_hip` or `center_hip + side_hip`, if the piece has its points. */
-function statedZero(key: AnswerKey, piece: string, zero: string): readonly (readonly string[])[] {
-  const points = zero.split('+').map((name) => name.trim());
+/** The stated zero, if the piece has its points. */
+function statedZero(
+  key: AnswerKey,
+  piece: string,
+  points: readonly string[],
+): readonly (readonly string[])[] {
   return [points.every((point) => key.points.has(`${piece}.${point}`)) ? points : []];
 }
 

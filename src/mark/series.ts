@@ -1,6 +1,8 @@
 /** The cells of a sheet as series: one point along one axis over all sizes, beside the key. */
+import type { SizeChart } from '../chart/size-chart';
 import { InputError } from '../errors';
-import type { Axis, Form, RuleSheet } from '../handed-sheet/rule-sheet';
+import { incrementFormula } from '../given/increment-formula';
+import type { Axis, Form, RuleCell, RuleSheet } from '../handed-sheet/rule-sheet';
 import type { AnswerKey, PointKey } from './answer-key';
 import { asSteps } from './answer-key';
 
@@ -18,27 +20,50 @@ export interface Series extends SeriesName {
 }
 
 /**
- * The series of a sheet in the order in which it names them. Throws InputError `point-unknown` or
- * `size-unknown` with the place of a cell that the key does not have.
+ * The series of a sheet in the order in which it names them; formulas are worked out with `chart`.
+ * Throws InputError `piece-unknown`, `point-unknown` or `size-unknown` with the place of what the key does not have,
+ * and what formulas throw.
  */
-export function seriesOf(sheet: RuleSheet, key: AnswerKey): readonly Series[] {
+export function seriesOf(
+  sheet: RuleSheet,
+  key: AnswerKey,
+  chart: SizeChart | undefined,
+): readonly Series[] {
   const found = new Map<string, SeriesName & { given: (number | undefined)[] }>();
-  for (const { piece, point, size, axis, form, mm, place } of sheet.cells) {
-    if (!key.points.has(`${piece}.${point}`)) throw unknownPoint(key, piece, point, place);
+  for (const cell of sheet.cells) {
+    const { piece, point, size, axis, form, places } = cell;
+    if (!key.points.has(`${piece}.${point}`)) throw unknownPoint(key, cell);
     const index = key.sizes.indexOf(size);
-    if (index < 0)
+    if (index < 0 && size !== '')
       throw new InputError('size-unknown', {
         what: 'the chart has no such size',
         allowed: key.sizes.join(', '),
         got: size,
-        place,
+        place: places.size,
       });
     const name: SeriesName = { piece, point, axis, form };
     const series = found.get(seriesId(name)) ?? { ...name, given: key.sizes.map(() => undefined) };
-    series.given[index] = mm;
+    const values = valuesOf(cell, key, chart);
+    if (size === '') series.given = [...values];
+    else series.given[index] = values[index];
     found.set(seriesId(name), series);
   }
   return [...found.values()];
+}
+
+/** What a cell gives for every size: a number of one size for all of them, a formula for each. */
+function valuesOf(
+  { form, mm, formula, size, places }: RuleCell,
+  { sizes, base }: AnswerKey,
+  chart: SizeChart | undefined,
+): readonly (number | undefined)[] {
+  if (formula !== undefined) {
+    const moves = incrementFormula(formula, places.cell, chart)(base);
+    return form === 'step' ? asSteps(moves, base) : moves;
+  }
+  if (mm === undefined || size !== '') return sizes.map(() => mm);
+  // The same growth from each size to the next: seen from the base, smaller sizes shrink by it.
+  return sizes.map((_, i) => (i === base ? 0 : Math.sign(i - base) * mm));
 }
 
 export function seriesId({ piece, point, axis, form }: SeriesName): string {
@@ -58,21 +83,20 @@ export function rightValues(key: AnswerKey, name: SeriesName): readonly number[]
   return name.form === 'step' ? asSteps(moves, key.base) : moves;
 }
 
-function unknownPoint(
-  key: AnswerKey,
-  piece: string,
-  point: string,
-  place: InputError['place'],
-): InputError {
-  const ofPiece = [...key.points.values()].filter((candidate) => candidate.piece === piece);
-  const pieces = new Set([...key.points.values()].map((candidate) => candidate.piece));
-  return new InputError('point-unknown', {
-    what: ofPiece.length === 0 ? 'the skirt has no such piece' : 'the piece has no such point',
-    allowed: (ofPiece.length === 0
-      ? [...pieces]
-      : ofPiece.map((candidate) => candidate.point)
-    ).join(', '),
-    got: ofPiece.length === 0 ? piece : point,
-    place,
+function unknownPoint({ points }: AnswerKey, { piece, point, places }: RuleCell): InputError {
+  const known = [...points.values()];
+  const ofPiece = known.filter((own) => own.piece === piece);
+  if (ofPiece.length > 0)
+    return new InputError('point-unknown', {
+      what: 'the piece has no such point',
+      allowed: ofPiece.map((own) => own.point).join(', '),
+      got: point,
+      place: places.point,
+    });
+  return new InputError('piece-unknown', {
+    what: 'the skirt has no such piece',
+    allowed: [...new Set(known.map((own) => own.piece))].join(', '),
+    got: piece,
+    place: places.piece,
   });
 }

@@ -1,4 +1,5 @@
 /** x and y are swapped together or not at all: explanations that swap one of them alone are dropped. */
+import { SAME_PLACE } from '../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Explanation, Run } from './explanations';
 import { predicted } from './predict';
@@ -20,7 +21,7 @@ export function consistentSwaps(
         one.form === series.form &&
         one.axis !== series.axis,
     );
-    if (partner === undefined) return true;
+    if (partner === undefined) return isTyped(series);
     const own = runs.filter((run) => run.series === partner);
     if (own.length > 0) return own.some(({ explanations }) => explanations.some(swaps));
     const values = predicted(key, partner, [swap]);
@@ -38,4 +39,9 @@ export function consistentSwaps(
 
 function swaps({ slips }: Explanation): boolean {
   return slips.some(({ stage }) => stage === 'place');
+}
+
+/** A column of zeros alone is no sign that another one was typed into it. */
+function isTyped({ given }: Series): boolean {
+  return given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE);
 }

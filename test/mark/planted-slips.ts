@@ -1,65 +1,7 @@
 /** Rule sheets worked out by hand from random charts, and slips planted into them by plain arithmetic. */
 import fc from 'fast-check';
-import { chartText } from '../skirts';
-
-/** A chart in inches with evenly growing stretches and breaks, as real charts have them. */
-export interface PlantedChart {
-  readonly sizes: readonly string[];
-  readonly base: number;
-  readonly waist: readonly number[];
-  readonly hip: readonly number[];
-  readonly depth: readonly number[];
-  readonly length: readonly number[];
-}
-
-/** The girth steps of the three-grade tradition of the US, and 1 1/4 and 2 1/2 in. */
-const STEPS = [1, 1.25, 1.5, 2, 2.5];
-
-function grown(first: number, steps: readonly number[]): number[] {
-  return steps.reduce((all, step) => [...all, (all.at(-1) ?? 0) + step], [first]);
-}
-
-export const plantedChart: fc.Arbitrary<PlantedChart> = fc
-  .integer({ min: 5, max: 11 })
-  .chain((steps) => {
-    const ladder = fc
-      .array(fc.constantFrom(...STEPS), { minLength: 3, maxLength: 3 })
-      .chain((three) =>
-        fc.tuple(fc.nat(steps), fc.nat(steps)).map((breaks) => {
-          const [a = 0, b = 0] = [...breaks].sort((one, other) => one - other);
-          const [small = 1, middle = 1, large = 1] = [...three].sort((one, other) => one - other);
-          return Array.from({ length: steps }, (_, i) => (i < a ? small : i < b ? middle : large));
-        }),
-      );
-    return fc.record({
-      base: fc.integer({ min: 1, max: steps - 1 }),
-      waistSteps: ladder,
-      hipSteps: ladder,
-      depthStep: fc.constantFrom(0, 1 / 16, 1 / 8),
-      lengthStep: fc.constantFrom(0, 1 / 8, 1 / 4),
-      steps: fc.constant(steps),
-    });
-  })
-  .map(({ base, waistSteps, hipSteps, depthStep, lengthStep, steps }) => {
-    const even = (first: number, step: number) =>
-      Array.from({ length: steps + 1 }, (_, i) => first + i * step);
-    return {
-      sizes: even(4, 2).map(String),
-      base,
-      waist: grown(24, waistSteps),
-      hip: grown(35, hipSteps),
-      depth: even(7.5, depthStep),
-      length: even(25, lengthStep),
-    };
-  });
-
-export function plantedChartText({ sizes, waist, hip, depth, length }: PlantedChart): string {
-  return chartText(
-    'in',
-    { waist_girth: waist, hip_girth: hip, waist_to_hip: depth, skirt_length: length },
-    sizes,
-  );
-}
+import type { PlantedChart } from './planted-chart';
+import { WAYS } from './planted-chart';
 
 export type Measurement = 'waist' | 'hip' | 'depth' | 'length';
 
@@ -102,11 +44,11 @@ export interface Planted {
   readonly at: (column: Column) => boolean;
   /** Which step is taken as which, for a break. */
   readonly steps?: readonly [number, number];
-  /** in, for rounding. */
+  /** In the unit of the chart, for rounding. */
   readonly ruler?: number;
 }
 
-/** The cells of every column after the slips, in inches, one a size. */
+/** The cells of every column after the slips, in the unit of the chart, one a size. */
 export function handedIn(
   chart: PlantedChart,
   slips: readonly Planted[],
@@ -161,21 +103,22 @@ function workedColumn(
   });
 }
 
-/** The sheet as a student types it: decimals of an inch, one size a column. */
+/** The sheet as a student types it: decimals, one size a column. */
 export function sheetText(chart: PlantedChart, cells: readonly (readonly number[])[]): string {
   const rows = COLUMNS.map(({ name, axis }, c) =>
-    [name, `d${axis}_in`, ...(cells[c] ?? []).map((inches) => inches.toFixed(5))].join(),
+    [name, `d${axis}_${chart.unit}`, ...(cells[c] ?? []).map((cell) => cell.toFixed(5))].join(),
   );
   return [['point', 'axis', ...chart.sizes].join(), ...rows, ''].join('\n');
 }
 
 /** Cells that differ by more than 1/32 in. */
 export function differing(
+  { unit }: PlantedChart,
   a: readonly (readonly number[])[],
   b: readonly (readonly number[])[],
 ): number {
   return a.flatMap((column, c) =>
-    column.filter((cell, i) => Math.abs(cell - (b[c]?.[i] ?? NaN)) > 1 / 32 + 1e-6),
+    column.filter((cell, i) => Math.abs(cell - (b[c]?.[i] ?? NaN)) > WAYS[unit].tolerance + 1e-6),
   ).length;
 }
 
@@ -240,19 +183,22 @@ export function plantedSlip(chart: PlantedChart, kind: string): fc.Arbitrary<Pla
     .record({
       at: place,
       steps: fc.constantFrom(...breaksOf(chart)),
-      ruler: fc.constantFrom(1 / 16, 1 / 8, 1 / 4),
+      ruler: fc.constantFrom(...WAYS[chart.unit].rulers.entries()),
     })
-    .map(({ at, steps, ruler }): Planted => {
+    .map(({ at, steps, ruler: [ruler, words] }): Planted => {
       const name = (i: number) => `${chart.sizes[i] ?? ''}-${chart.sizes[i + 1] ?? ''}`;
       if (kind === 'break')
         return { id: `break ${name(steps[0])} as ${name(steps[1])}`, kind, at, steps };
-      const words =
-        new Map([
-          [1 / 16, '1/16'],
-          [1 / 8, '1/8'],
-          [1 / 4, '1/4'],
-        ]).get(ruler) ?? '';
-      if (kind === 'rounded-steps') return { id: `${kind} ${words} in`, kind, at, ruler };
+      if (kind === 'rounded-steps') return { id: `${kind} ${words}`, kind, at, ruler };
       return { id: kind, kind, at };
     });
+}
+
+/** True for a sign turned wherever y moves at all: that is a sheet with y up, which is no slip. */
+export function turnsAxis(chart: PlantedChart, { kind, at }: Planted): boolean {
+  const right = handedIn(chart, []);
+  const moving = COLUMNS.filter(
+    ({ axis }, c) => axis === 'y' && right[c]?.some((cell) => cell !== 0),
+  );
+  return kind === 'sign' && moving.length > 0 && moving.every(at);
 }

@@ -105,6 +105,13 @@ describe('the even one-inch grade of the front as a key', () => {
     expect((hip(worn?.sheet ?? []) - hip(worn?.right ?? [])) / 25.4).toBeCloseTo(2 * 2.25, 9);
   });
 
+  it('tells a tip left behind where only dx is handed in', () => {
+    const lines = key(1)
+      .filter(([, axis]) => axis === 'dx')
+      .map((line): Line => (line[0] === 'front.dart_tip' ? [line[0], 'dx', ...even(0)] : line));
+    expect(slipsOf(markSheet(request(lines)))).toEqual(['dart-tip']);
+  });
+
   it('counts what is blank or not there as missing', () => {
     const lines = key(1)
       .filter(([point]) => point !== 'front.dart_tip')
