@@ -50,9 +50,7 @@ export function tableNumber(mm: number, unit: LengthUnit): string {
 
 /** A number with at most `decimals` decimals, without trailing zeros or a negative zero. */
 export function trimmed(value: number, decimals: number): string {
-  const text = value.toFixed(decimals);
-  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-  return short === '-0' ? '0' : short;
+  return String(Number(value.toFixed(decimals)));
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Cut lines: clear of the sewing line, and as far from it as the allowances say. */
 import type { GradedRange } from '../grade/graded-range';
 import { crossedSeams, nearestPlace } from '../pattern/allowance-kept';
+import type { CutPiece } from '../pattern/cut-piece';
 import { cutPieces } from '../pattern/cut-pieces';
 import { stripsOf } from '../pattern/strip';
 import { ALLOWANCE_KEPT } from '../tolerance';
@@ -10,31 +11,39 @@ import type { Finding } from './finding';
 
 export function checkCutLines(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap(({ label, pieces, parameters }) =>
-    cutPieces(pieces, parameters).map(({ piece, cut }): Finding => {
-      const strips = stripsOf(piece, parameters);
-      const crossed = crossedSeams(cut, strips);
-      const nearest = nearestPlace(cut, strips);
-      const { kept, wanted, seam } = nearest ?? { kept: 0, wanted: 0, seam: 'outline' };
-      const held = crossed.length === 0 && kept >= wanted - ALLOWANCE_KEPT;
-      return {
-        severity: held ? 'ok' : 'fail',
-        check: 'cut-line',
-        size: label,
-        piece: piece.plan.name,
-        subject: crossed[0] ?? seam,
-        quantity: 'length',
-        measured: kept,
-        expected: wanted,
-        tolerance: ALLOWANCE_KEPT,
-        source: "the engine's own rule: the cut line is parallel to the sewing line",
-        message:
-          crossed.length > 0
-            ? `the cut line crosses the sewing line at ${crossed.join(', ')}`
-            : held
-              ? 'the cut line keeps its allowance from the sewing line all round'
-              : `the cut line comes within ${showLength(kept, display)} of the seam ${seam}, ` +
-                `${showLength(wanted, display)} of allowance are asked for`,
-      };
-    }),
+    cutPieces(pieces, parameters).map((piece) => checkCutLine(piece, parameters, label, display)),
   );
+}
+
+/** The finding for one piece of the size `label`, cut by the allowances in `parameters`. */
+export function checkCutLine(
+  { piece, cut }: CutPiece,
+  parameters: ReadonlyMap<string, number>,
+  label: string,
+  display: LengthDisplay,
+): Finding {
+  const strips = stripsOf(piece, parameters);
+  const crossed = crossedSeams(cut, strips);
+  const nearest = nearestPlace(cut, strips);
+  const { kept, wanted, seam } = nearest ?? { kept: 0, wanted: 0, seam: 'outline' };
+  const held = crossed.length === 0 && kept >= wanted - ALLOWANCE_KEPT;
+  return {
+    severity: held ? 'ok' : 'fail',
+    check: 'cut-line',
+    size: label,
+    piece: piece.plan.name,
+    subject: crossed[0] ?? seam,
+    quantity: 'length',
+    measured: kept,
+    expected: wanted,
+    tolerance: ALLOWANCE_KEPT,
+    source: "the engine's own rule: the cut line is parallel to the sewing line",
+    message:
+      crossed.length > 0
+        ? `the cut line crosses the sewing line at ${crossed.join(', ')}`
+        : held
+          ? 'the cut line keeps its allowance from the sewing line all round'
+          : `the cut line comes within ${showLength(kept, display)} of the seam ${seam}, ` +
+            `${showLength(wanted, display)} of allowance are asked for`,
+  };
 }

@@ -17,31 +17,36 @@ import type { Finding } from './finding';
 /** One finding for each piece with a hem. */
 export function checkTurnUps(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap(({ label, pieces, parameters }) =>
-    cutPieces(pieces, parameters).flatMap((cutPiece): Finding[] => {
-      const gaps = hemEnds(cutPiece).map(({ hem, name }) => missed(cutPiece, hem, name));
-      if (gaps.length === 0) return [];
-      const measured = Math.max(...gaps);
-      const held = measured <= MEETS_TARGET;
-      return [
-        {
-          severity: held ? 'ok' : 'warning',
-          check: 'turn-up',
-          size: label,
-          piece: cutPiece.piece.plan.name,
-          subject: 'hem',
-          quantity: 'length',
-          measured,
-          expected: 0,
-          tolerance: MEETS_TARGET,
-          source: 'common practice, no source: the hem allowance is mirrored about the fold',
-          message: held
-            ? 'folded up, the hem is as wide as what it lies against'
-            : `folded up, the hem misses the edge of the piece by ${showLength(measured, display)}: ` +
-              'the edge turns within the depth of the hem',
-        },
-      ];
-    }),
+    cutPieces(pieces, parameters).flatMap((piece) => checkTurnUp(piece, label, display) ?? []),
   );
+}
+
+/** The finding for one piece of the size `label`; undefined if it has no hem that ends at a seam. */
+export function checkTurnUp(
+  cutPiece: CutPiece,
+  label: string,
+  display: LengthDisplay,
+): Finding | undefined {
+  const gaps = hemEnds(cutPiece).map(({ hem, name }) => missed(cutPiece, hem, name));
+  if (gaps.length === 0) return undefined;
+  const measured = Math.max(...gaps);
+  const held = measured <= MEETS_TARGET;
+  return {
+    severity: held ? 'ok' : 'warning',
+    check: 'turn-up',
+    size: label,
+    piece: cutPiece.piece.plan.name,
+    subject: 'hem',
+    quantity: 'length',
+    measured,
+    expected: 0,
+    tolerance: MEETS_TARGET,
+    source: 'common practice, no source: the hem allowance is mirrored about the fold',
+    message: held
+      ? 'folded up, the hem is as wide as what it lies against'
+      : `folded up, the hem misses the edge of the piece by ${showLength(measured, display)}: ` +
+        'the edge turns within the depth of the hem',
+  };
 }
 
 interface HemEnd {

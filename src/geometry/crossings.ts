@@ -1,5 +1,6 @@
 /** Where two segments cross each other. */
 import { SAME_PLACE } from '../tolerance';
+import type { Box } from './bounds';
 import { boxesMeet, pointBounds } from './bounds';
 import { cubicPart } from './cubic';
 import type { Point } from './point';
@@ -26,6 +27,7 @@ const NEWTON_STEPS = 8;
  * exact by Newton's method.
  */
 export function crossings(a: Segment, b: Segment): readonly Crossing[] {
+  if (!boxesMeet(controlBox(a), controlBox(b))) return [];
   const found: Crossing[] = [];
   const search = (one: Part, other: Part): void => {
     if (!boxesMeet(one.box, other.box)) return;
@@ -44,6 +46,13 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
   return found.sort((x, y) => x.t - y.t);
 }
 
+function controlBox(segment: Segment): Box {
+  const { from, to } = segment;
+  return pointBounds(
+    segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to],
+  );
+}
+
 /** A stretch of a segment between two of its parameters. */
 interface Part {
   readonly start: number;
@@ -51,7 +60,7 @@ interface Part {
   readonly from: Point;
   readonly to: Point;
   /** The box around the control points. */
-  readonly box: ReturnType<typeof pointBounds>;
+  readonly box: Box;
   /** mm between the ends of the box, corner to corner. */
   readonly long: number;
   /** mm from the chord to the farther handle; 0 for a line. */
@@ -120,7 +129,6 @@ function refined(a: Segment, b: Segment, start: readonly [number, number]): Cros
 /** A parameter moved onto an end that it misses by less than SAME_PLACE; undefined beyond. */
 function atEnds(segment: Segment, t: number): number | undefined {
   const end = t < 0.5 ? 0 : 1;
-  const speed = length(segmentTangent(segment, end));
-  if (Math.abs(t - end) * speed <= SAME_PLACE) return end;
+  if (distance(segmentAt(segment, t), segmentAt(segment, end)) <= SAME_PLACE) return end;
   return t > 0 && t < 1 ? t : undefined;
 }

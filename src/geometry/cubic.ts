@@ -36,6 +36,16 @@ export function cubicTangent({ from, leave, arrive, to }: CubicPoints, t: number
     : { x: to.x - leave.x, y: to.y - leave.y };
 }
 
+/** Second derivative: how fast the first one changes, from which a curve's bend follows. */
+export function cubicBend({ from, leave, arrive, to }: CubicPoints, t: number): Point {
+  const a = 6 * (1 - t);
+  const b = 6 * t;
+  return {
+    x: a * (arrive.x - 2 * leave.x + from.x) + b * (to.x - 2 * arrive.x + leave.x),
+    y: a * (arrive.y - 2 * leave.y + from.y) + b * (to.y - 2 * arrive.y + leave.y),
+  };
+}
+
 // Abscissas and weights of Gauss-Legendre quadrature with 8 nodes on [-1, 1], positive half
 // (Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4).
 const NODES = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363];

@@ -47,7 +47,7 @@ const MITER_LIMIT = 4;
 /**
  * Joins two arms of one corner. A turn inward cuts both cut lines where they cross. Where the widths
  * are so different that the narrower cut line would cut into the wider allowance, the wider one
- * ends square at the corner.
+ * ends square at the corner. Where a seam bends into its own allowance, `shape` gives way.
  */
 export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
   const cos = dot(a.ahead, b.ahead);
@@ -58,10 +58,22 @@ export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
   if (shape === 'mirrored') return mirrored(a, b) ?? blunt(a, b);
   if (b.width * cos + a.width < 0) return square(a, b, cos);
   if (a.width * cos + b.width < 0) return swapped(square(b, a, cos));
+  if (isShort(a) || isShort(b)) return bentIn(a, b);
   const shaped =
     shape === 'squared' ? squared(a, b) : shape === 'stepped' ? stepped(a, b, cos) : undefined;
   const limit = MITER_LIMIT * Math.max(a.width, b.width);
   return shaped ?? mitered(a, b, limit) ?? blunt(a, b);
+}
+
+/**
+ * A seam that bends into its allowance at the corner needs its cut line as far as it goes, and no
+ * other shape: a miter, or where that would cut it off, the straight way across.
+ */
+function bentIn(a: Arm, b: Arm): Join {
+  const met = mitered(a, b, MITER_LIMIT * Math.max(a.width, b.width));
+  const isWhole =
+    met !== undefined && met.first.length > a.chain.length && met.second.length > b.chain.length;
+  return isWhole ? met : { first: a.chain, path: [], second: b.chain };
 }
 
 /** mm. Farther than any corner of a skirt reaches. */
@@ -113,6 +125,12 @@ function stepped(a: Arm, b: Arm, cos: number): Join | undefined {
   const outer = add(add(a.corner, scale(a.ahead, along)), scale(a.outward, a.width));
   const inner = add(a.corner, scale(a.ahead, a.width / sin));
   return { first: a.chain, path: [outer, inner, met.at], second: met.second };
+}
+
+/** Whether a seam bends into its allowance at the corner, so that its cut line ends before it. */
+function isShort({ chain, corner, outward, width }: Arm): boolean {
+  const end = chain.at(-1)?.to ?? corner;
+  return distance(end, add(corner, scale(outward, width))) > STRAIGHT;
 }
 
 /** The wider arm `b` ends square at the corner; the narrower one runs on to meet its end. */

@@ -29,7 +29,7 @@ export function notchPlaces(
   const { part, name } = piece.plan;
   const marks = name.startsWith('back') ? 2 : 1;
   const own = (named: string, place: SeamPlace | undefined): readonly NotchPlace[] =>
-    place === undefined ? [] : [{ name: named, marks, ...place }];
+    place === undefined ? [] : [{ ...place, name: named, marks }];
   const joints = waistJoints(piece);
   if (part === 'waistband') return joints.map((joint) => ({ ...joint, marks: bandMarks(joint) }));
   const waist = [

@@ -1,5 +1,5 @@
 /** The sewing line of a piece stretch by stretch, each with the allowance outside it. */
-import { parallelCurve } from '../geometry/parallel';
+import { forwardParallel } from '../geometry/forward-parallel';
 import type { Point } from '../geometry/point';
 import { add, distance, quarterTurn, scale, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
@@ -74,10 +74,13 @@ function hasLength(segment: Segment): boolean {
   return segment.kind === 'cubic' && distance(segment.from, segment.leave) > SAME_PLACE;
 }
 
-/** The parallel of a strip's sewing line to its left, which is outside, end to end. */
+/**
+ * The parallel of a strip's sewing line to its left, which is outside, end to end. Where the line
+ * bends inward at an end, tighter than the allowance is wide, the parallel ends before it folds back.
+ */
 export function outerEdge({ net, width }: Strip): readonly Segment[] {
   if (width === 0) return [net];
-  if (net.kind === 'cubic') return parallelCurve(net, -width);
+  if (net.kind === 'cubic') return forwardParallel(net, -width);
   const out = scale(quarterTurn(unit(segmentTangent(net, 0))), -width);
   return [{ kind: 'line', from: add(net.from, out), to: add(net.to, out) }];
 }

@@ -10,9 +10,8 @@ import type { NestedPiece } from './nested-piece';
 import { pieceLines } from './piece-lines';
 import { pieceWords } from './piece-words';
 import type { Shape } from './scene';
-import { circle } from './scene';
-import { INK } from './size-style';
 import type { Line } from './sketch';
+import { stackMark } from './stack-mark';
 
 /** All in the coordinates of the piece. */
 export interface Panel {
@@ -41,12 +40,6 @@ export function panel(
     common: [...stackMark(nested, stackPoint), ...words.shapes],
     box: joinBoxes([nested.box, words.box, ...ladders.map(({ box }) => box)]),
   };
-}
-
-/** A ring round the stack point, for laying sheets of single sizes over each other. */
-function stackMark({ reference }: NestedPiece, name: string): readonly Shape[] {
-  if (!reference.plan.pointNames.includes(name)) return [];
-  return [circle('stack-point', pointOf(reference, name), 4, { color: INK, width: 0.4 })];
 }
 
 /** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */

@@ -17,7 +17,7 @@ const DETAIL = 6;
 /** mm. A longer title is broken. */
 const TITLE_WIDTH = 150;
 /** Shares of the type size that are tried; a home printer still prints the least. */
-const SMALLER = [1, 0.8, 0.6];
+const SMALLER = [1, 0.8, 0.6, 0.5];
 
 /**
  * The name of a piece over the line that says which sizes it shows and how often to cut it, in
@@ -51,6 +51,7 @@ export function detailBlocks(
     [...titled, ...allowances],
     [...titled, allowances.join('; ')],
     [`${number}. ${heading}:`, allowances.join('; ')],
+    [`${number}. ${heading}:`, ...allowances],
     [number, heading, ...allowances],
   ];
   return SMALLER.flatMap((share) =>

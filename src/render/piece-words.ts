@@ -6,6 +6,8 @@ import { add, between, point } from '../geometry/point';
 import { grainlines } from './arrows';
 import { centerLines } from './center-line';
 import { roomIn } from './room';
+import { shapeBox } from './shape-box';
+import { stackMark } from './stack-mark';
 import type { NestedPiece } from './nested-piece';
 import type { NestDrawing } from './nest-drawing';
 import { detailBlocks, nameBlocks } from './piece-label';
@@ -22,10 +24,11 @@ const WORDS = 8;
 export function pieceWords(
   nested: NestedPiece,
   sizes: Line,
-  drawing: Pick<NestDrawing, 'title' | 'display'>,
+  drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
 ): Sketch {
   const { plan } = nested.reference;
   const room = roomIn(nested);
+  for (const ring of stackMark(nested, drawing.stackPoint)) room.reserve(shapeBox(ring));
   const home = commonBox(nested);
   const width = home.right - home.left;
   const height = home.bottom - home.top;
@@ -38,9 +41,13 @@ export function pieceWords(
 
   const names = nameBlocks(nested, sizes);
   const centers = centerLines(nested, room, WORDS);
-  const name = room.put(names, isBand ? at(0.5, 1 - level) : at(0.5, 0.47));
   const details = detailBlocks(nested, drawing);
-  const told = room.put(details, isBand ? at(0.3, level) : at(0.5, 0.64));
+  const forName = { choices: names, near: isBand ? at(0.5, 1 - level) : at(0.5, 0.47) };
+  const forDetails = { choices: details, near: isBand ? at(0.3, level) : at(0.5, 0.64) };
+  const [name, told] = room.putTogether([forName, ...(details.length > 0 ? [forDetails] : [])]) ?? [
+    room.put(forName.choices, forName.near),
+    room.put(forDetails.choices, forDetails.near),
+  ];
   const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
   const grain = hasGrain
     ? undefined

@@ -14,6 +14,12 @@ const STEP = 6;
 /** mm that words keep from any line. */
 const CLEARANCE = 3;
 
+/** Choices for one thing, the best first, and where it should be. */
+export interface Part {
+  readonly choices: Iterable<Sketch>;
+  readonly near: Point;
+}
+
 /** Puts sketches into the room of one piece, each where the ones before left it free. */
 export interface Room {
   /**
@@ -21,24 +27,35 @@ export interface Room {
    * clear of all lines and of what is there already. Undefined if none of them fits.
    */
   readonly put: (choices: Iterable<Sketch>, near: Point) => Group | undefined;
+  /**
+   * Puts one of the choices of each part, all of them or none: a later part that finds no room makes
+   * the parts before it give way, the nearest one first.
+   */
+  readonly putTogether: (parts: readonly Part[]) => readonly Group[] | undefined;
   /** Keeps a box free. */
   readonly reserve: (box: Box) => void;
 }
 
 export function roomIn(nested: NestedPiece): Room {
   const taken: Box[] = [];
+  const putTogether = ([first, ...rest]: readonly Part[]): readonly Group[] | undefined => {
+    if (first === undefined) return [];
+    for (const sketch of first.choices) {
+      const width = widthOf(sketch) + 2 * CLEARANCE;
+      const height = heightOf(sketch) + 2 * CLEARANCE;
+      const box = freeBox(nested, taken, width, height, first.near);
+      if (box === undefined) continue;
+      taken.push(box);
+      const others = putTogether(rest);
+      if (others !== undefined)
+        return [placedAt(sketch, point(box.left + CLEARANCE, box.top + CLEARANCE)), ...others];
+      taken.pop();
+    }
+    return undefined;
+  };
   return {
-    put: (choices, near) => {
-      for (const sketch of choices) {
-        const width = widthOf(sketch) + 2 * CLEARANCE;
-        const height = heightOf(sketch) + 2 * CLEARANCE;
-        const box = freeBox(nested, taken, width, height, near);
-        if (box === undefined) continue;
-        taken.push(box);
-        return placedAt(sketch, point(box.left + CLEARANCE, box.top + CLEARANCE));
-      }
-      return undefined;
-    },
+    put: (choices, near) => putTogether([{ choices, near }])?.[0],
+    putTogether,
     reserve: (box) => {
       taken.push(box);
     },

@@ -108,8 +108,14 @@ export function panelsOf(
   });
 }
 
-/** Panels side by side as long as they fit. */
+/** Panels side by side as long as they fit; what lies, like a band, comes below what stands. */
 function inRows(panels: readonly Panel[]): readonly (readonly Panel[])[] {
+  const lies = ({ box }: Panel): boolean => box.right - box.left > box.bottom - box.top;
+  const [standing, lying] = [panels.filter((one) => !lies(one)), panels.filter(lies)];
+  return [standing, lying].flatMap(fitted);
+}
+
+function fitted(panels: readonly Panel[]): readonly (readonly Panel[])[] {
   return panels.reduce<readonly (readonly Panel[])[]>((rows, next) => {
     const row = rows.at(-1);
     return row === undefined || rowWidth([...row, next]) > ROW_WIDTH

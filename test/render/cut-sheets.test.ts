@@ -1,0 +1,129 @@
+/** Sheets of whole styles with cut lines: what is drawn, what is hidden, and where the words are. */
+import { describe, expect, it } from 'vitest';
+import { boxesOverlap } from '../../src/geometry/bounds';
+import type { GradeResult } from '../../src/index';
+import { gradeChart } from '../../src/index';
+import { chordsOf, isClear } from '../../src/render/chords';
+import { nestSheet } from '../../src/render/nest-sheet';
+import type { LinesShown } from '../../src/render/lines-shown';
+import type { Scene } from '../../src/render/scene';
+import { sizeSheet } from '../../src/render/size-sheet';
+import { svg } from '../../src/render/svg';
+import { drawingOf } from '../../src/result-files';
+import { DEMO } from '../draft/shaped-pieces';
+import { isWithin } from '../pattern/sewing-line';
+import { flatPaths, flatTexts } from './flat';
+import { all, get, having, readSvg } from './read-svg';
+
+const STYLES = [
+  ['pencil', {}],
+  ['shared-pencil', {}],
+  ['shared-drop', { waist_finish: '2' }],
+  ['shared-a-line', { side_allowance: '0 in' }],
+] as const;
+
+function result(style: string, set: Readonly<Record<string, string>> = {}, lines?: LinesShown) {
+  return gradeChart({ ...DEMO, style, set, ...(lines === undefined ? {} : { lines }) });
+}
+
+function sheetsOf(graded: GradeResult): readonly Scene[] {
+  const drawing = drawingOf(graded);
+  return [nestSheet(drawing), sizeSheet(drawing, '2'), sizeSheet(drawing, '24')];
+}
+
+describe.each(STYLES)('sheets of %s', (style, set) => {
+  describe.each(['net', 'cut', 'both'] as const)('with %s lines', (lines) => {
+    const scenes = sheetsOf(result(style, set, lines));
+
+    it('hide no line under words, and keep words apart', () => {
+      for (const scene of scenes) {
+        const texts = flatTexts(scene);
+        const paths = flatPaths(scene).map(({ part, points }) => ({
+          part,
+          chords: chordsOf([points]),
+        }));
+        texts.forEach(({ text, box }, i) => {
+          for (const other of texts.slice(i + 1))
+            if (boxesOverlap(box, other.box)) throw new Error(`${text.words}/${other.text.words}`);
+          const hidden = paths.find(({ chords }) => !isClear(box, chords));
+          if (hidden !== undefined) throw new Error(`${text.words} on ${hidden.part}`);
+        });
+      }
+    });
+
+    it('draw what was asked for', () => {
+      for (const scene of scenes) {
+        const parts = new Set(flatPaths(scene).map(({ part }) => part));
+        expect(parts.has('outline')).toBe(lines !== 'cut');
+        expect(parts.has('cut-line')).toBe(lines !== 'net');
+        expect(parts.has('notch')).toBe(lines !== 'net');
+        expect(parts.has('drill-hole')).toBe(lines !== 'net');
+        expect(parts.has('dart')).toBe(lines === 'cut');
+        expect(parts.has('zip-allowance')).toBe(lines === 'net');
+      }
+    });
+  });
+
+  it.each(['2', '24'])('say on every piece, inside it, what it is; size %s', (label) => {
+    const scene = sizeSheet(drawingOf(result(style, set)), label);
+    const words = flatTexts(scene);
+    const outlines = flatPaths(scene).filter(({ part }) => part === 'cut-line');
+    const pieces = new Set(outlines.map(({ within }) => within.at(-1)));
+    for (const piece of pieces) {
+      const own = words.filter(({ within }) => within.at(-1) === piece);
+      const cut = outlines
+        .filter(({ within }) => within.at(-1) === piece)
+        .flatMap(({ points }) => points.slice(1));
+      const told = own.map(({ text }) => text.words).join('\n');
+      expect(told).toMatch(/Piece \d/);
+      expect(told).toMatch(/SEAM ALLOWANCES INCLUDED/);
+      expect(told).toMatch(/Cut \d/);
+      expect(told).toContain(`Size ${label}`);
+      for (const { box, text } of own) {
+        const corners = [
+          { x: box.left, y: box.top },
+          { x: box.right, y: box.top },
+          { x: box.left, y: box.bottom },
+          { x: box.right, y: box.bottom },
+        ];
+        if (!corners.every((p) => isWithin(p, cut)))
+          throw new Error(`${text.words} reaches out of ${piece ?? ''}`);
+      }
+    }
+  });
+});
+
+describe('lines of a sheet', () => {
+  it('are strong and unbroken to cut along, thin and dashed to sew along', () => {
+    const drawing = drawingOf(result('pencil'));
+    for (const label of ['12', '14']) {
+      const root = readSvg(svg(sizeSheet(drawing, label)));
+      const [cut] = having(root, 'data-part', 'cut-line');
+      const [net] = having(root, 'data-part', 'outline');
+      expect(get(cut, 'stroke-dasharray')).toBe('');
+      expect(get(net, 'stroke-dasharray')).not.toBe('');
+      expect(Number(get(cut, 'stroke-width'))).toBeGreaterThan(
+        2 * Number(get(net, 'stroke-width')),
+      );
+    }
+  });
+
+  it('are told apart in a sentence', () => {
+    const words = (lines?: LinesShown): string =>
+      all(readSvg(svg(nestSheet(drawingOf(result('pencil', {}, lines))))))
+        .map(({ text }) => text)
+        .join('\n');
+    expect(words()).toContain('Cut along the strong lines, sew along the thin dashed ones');
+    expect(words('cut')).toContain('Sewing lines are not drawn.');
+    expect(words('net')).toContain('Net lines: seam allowances are not included');
+  });
+
+  it('list the allowances, widest seams together, and none as none', () => {
+    const texts = all(
+      readSvg(svg(sizeSheet(drawingOf(result('pencil', { hem_allowance: '0 in' })), '12'))),
+    ).map(({ text }) => text);
+    expect(texts).toContain('0.625 in: waist, side');
+    expect(texts).toContain('none: hem');
+    expect(texts).toContain('1 in: center back');
+  });
+});
