@@ -4,7 +4,7 @@ import { Option } from 'commander';
 import { LENGTH_UNITS } from '../units';
 
 /** An option that collects its values; without any it is an empty list. */
-export function repeatable(flags: string, description: string): Option {
+function repeatable(flags: string, description: string): Option {
   return new Option(flags, description)
     .argParser((value: string, previous: readonly string[]) => [...previous, value])
     .default([], 'none');

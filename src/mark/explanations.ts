@@ -28,7 +28,7 @@ export const EXACT = 0.01;
 const OF_LADDERS: ReadonlySet<string> = new Set(['break', 'rounded-steps', 'coarse', 'form']);
 
 /** Places of the cells that are given and differ from the key by more than the tolerance. */
-export function wrongSizes(key: AnswerKey, series: Series, tolerance: number): readonly number[] {
+function wrongSizes(key: AnswerKey, series: Series, tolerance: number): readonly number[] {
   const right = rightValues(key, series);
   return series.given.flatMap((mm, i) =>
     mm === undefined || Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE ? [] : [i],

@@ -99,7 +99,7 @@ export function markSheet(request: MarkRequest): Marking {
 }
 
 /** The fewest slips behind the wrong cells of series in `unit`. */
-export function diagnosisOf(
+function diagnosisOf(
   key: AnswerKey,
   series: readonly Series[],
   unit: LengthUnit,

@@ -81,7 +81,7 @@ function withPiece(
 }
 
 /** Cells of a series that differ from the key. */
-export function wrongCells(key: AnswerKey, series: Series, tolerance: number): number {
+function wrongCells(key: AnswerKey, series: Series, tolerance: number): number {
   const right = rightValues(key, series);
   return series.given.filter(
     (mm, i) => mm !== undefined && !(Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE),
