@@ -6,7 +6,7 @@ import { tableSource } from '../standards/published-table';
 import { RULE_RIGHT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
-import { paragraph, textTable } from './text-table';
+import { columnsTable, paragraph, textTable } from './text-table';
 
 /** Tables shown; the others come less near. */
 const MOST = 4;
@@ -38,7 +38,7 @@ function incrementsTable({ measurements, sizes, base }: Inference, display: Leng
     ...increments.map(show),
     show(residual),
   ]);
-  return `From the base\n${textTable([['size', ...measurements, 'left over'], ...rows])}`;
+  return `From the base\n${columnsTable([['size', ...measurements, 'left over'], ...rows])}`;
 }
 
 function residualWords({ sizes }: Inference, display: LengthDisplay): string {

@@ -169,6 +169,7 @@ describe('the terminal of a student', () => {
     'bad.csv',
     `${HEADER}\n${['14', '16', '24'].map((size) => `front,side_waist,${size},4,-3`).join('\n')}\n`,
   );
+  place.run('grade', DEMO, '--base', '12', '--style', 'shared-pencil', '--out', 'trued');
   const calls: readonly (readonly string[])[] = [
     ['mark', '--help'],
     ['explain', '--help'],
@@ -180,6 +181,7 @@ describe('the terminal of a student', () => {
     ['explain', DEMO, 'back.outer_dart_tip', '--base', '12', '--style', 'shared-drop'],
     ['explain', DEMO, 'front.side_hip', '--base', '24', '--unit', 'cm'],
     ['infer', 'bad.csv', '--base', '12', '--unit', 'mm'],
+    ['infer', 'trued/grade-rules.csv', '--base', '12', '--style', 'shared-pencil'],
     ['exercise', '--seed', '1', '--out', 'one'],
   ];
 
