@@ -46,6 +46,7 @@ export type InputErrorCode =
   | 'formula-dimension'
   | 'formula-not-finite'
   | 'point-unknown'
+  | 'sheet-malformed'
   | 'column-missing'
   | 'column-unknown'
   | 'piece-unknown'

@@ -8,6 +8,7 @@ import { checkChart } from './check/chart';
 import { checkRange } from './check/range';
 import type { Finding } from './check/finding';
 import { bySeverity } from './check/finding';
+import type { Drafter } from './draft/compile-block';
 import type { AllowancePreset } from './draft/allowance-parameters';
 import { ALLOWANCE_PRESETS } from './draft/allowance-parameters';
 import { compileBlock } from './draft/compile-block';
@@ -60,6 +61,8 @@ export interface GradeResult {
   readonly chart: SizeChart;
   readonly style: Style;
   readonly parameters: readonly ResolvedParameter[];
+  /** The compiled block, whose definitions tell how each point is drawn. */
+  readonly drafter: Drafter;
   readonly range: GradedRange;
   /** The sizes asked for. */
   readonly shown: readonly GradedSize[];
@@ -129,6 +132,7 @@ export function gradeChart(request: GradeRequest): GradeResult {
     chart,
     style,
     parameters,
+    drafter,
     range,
     shown: range.sizes.filter(({ label }) => labels === undefined || labels.includes(label)),
     display,

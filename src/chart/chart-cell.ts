@@ -2,10 +2,9 @@
 import type { InputErrorCode, Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { toMillimeters } from '../units';
+import { UNIT_WORDS, toMillimeters } from '../units';
 import { parseNumberCell } from './number-cell';
 import { excerpt, tidyText } from './tidy-text';
-import { UNIT_WORDS } from './unit-name';
 
 /** A length in millimeters, or the refusal of the cell. */
 export type CellReading =

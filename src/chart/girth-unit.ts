@@ -1,9 +1,8 @@
 /** Girths that show that a chart is in another unit than it says. */
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { LENGTH_UNITS, fromMillimeters, toMillimeters, trimmed } from '../units';
+import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
 import type { MeasurementRow, SizeChart } from './size-chart';
-import { UNIT_WORDS } from './unit-name';
 
 /** mm. From the smallest to the largest adult body, with room (surveys and published tables). */
 const ADULT_GIRTHS = {

@@ -8,13 +8,6 @@ const NAMES: Readonly<Record<LengthUnit, RegExp>> = {
   mm: /^(?:mms?|millimet(?:er|re)s?)$/u,
 };
 
-/** The units in words, for messages. */
-export const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = {
-  in: 'inches',
-  cm: 'centimeters',
-  mm: 'millimeters',
-};
-
 /** The unit that `text` names, such as `in.`, `″` or `Centimetres`; undefined if it names none. */
 export function unitNamed(text: string): LengthUnit | undefined {
   const name = tidyText(text).toLowerCase().replace(/\.$/u, '');

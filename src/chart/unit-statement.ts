@@ -1,10 +1,10 @@
 /** Where a chart says in which unit its lengths are, and what they all say together. */
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { LENGTH_UNITS } from '../units';
+import { LENGTH_UNITS, UNIT_WORDS } from '../units';
 import type { Sheet, SheetRecord } from './sheet';
 import { excerpt, isBlank, tidyText } from './tidy-text';
-import { UNIT_WORDS, unitNamed } from './unit-name';
+import { unitNamed } from './unit-name';
 
 /** A unit as it was typed, and where. */
 export interface UnitStatement {

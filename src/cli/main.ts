@@ -4,13 +4,14 @@ import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { JOINS } from '../print/join';
 import { LINES_SHOWN } from '../render/lines-shown';
-import { LENGTH_UNITS } from '../units';
 import { VERSION } from '../version';
 import type { GradeCommandOptions } from './grade-command';
 import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';
+import { againstOption, list, unitOption, withStyle } from './options';
 import type { PatternCommandOptions } from './pattern-command';
 import type { PrintCommandOptions } from './print-command';
+import { addStudentCommands } from './student-commands';
 
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
@@ -23,11 +24,6 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
     .version(VERSION)
     .addHelpText('after', EXIT_CODES);
-  const againstOption = (): Option =>
-    repeatable('--against <table>', 'published table to compare with; may be repeated');
-  const unitOption = (): Option =>
-    new Option('--unit <unit>', "unit of everything written (the chart's)").choices(LENGTH_UNITS);
-
   const paperOption = (): Option =>
     new Option(
       '--paper <a,b,c>',
@@ -35,13 +31,11 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     ).argParser(list);
   /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
   const grading = (command: Command, paper: Option, chart: string): Command =>
-    command
-      .argument(chart, 'body measurements, one measurement or one size a row')
-      .option('--base <size>', 'the size that is drafted first and that all rules start from')
-      .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
-      .addOption(
-        repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
-      )
+    withStyle(
+      command
+        .argument(chart, 'body measurements, one measurement or one size a row')
+        .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+    )
       .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
       .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
       .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
@@ -125,9 +119,15 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       exitCode = stylesCommand(name, io);
     });
 
+  addStudentCommands(program, io, (code) => {
+    exitCode = code;
+  });
+
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()
+      // Wraps the words beside the longest call too, where 35 columns are left.
+      .configureHelp({ minWidthToWrap: 24 })
       .showHelpAfterError('(skirtgrade --help tells more)')
       .configureOutput({ writeOut: io.out, writeErr: io.error, getOutHelpWidth: () => 80 });
   }
@@ -158,15 +158,4 @@ function drafted<Options extends { readonly base?: string }>(
   if (base === undefined)
     return command.error("error: required option '--base <size>' not specified");
   return [chart, { ...options, base }];
-}
-
-/** An option that collects its values; without any it is an empty list. */
-function repeatable(flags: string, description: string): Option {
-  return new Option(flags, description)
-    .argParser((value: string, previous: readonly string[]) => [...previous, value])
-    .default([], 'none');
-}
-
-function list(value: string): readonly string[] {
-  return value.split(',').map((part) => part.trim());
 }

@@ -36,3 +36,26 @@ export function paragraph(text: string, indent = 0): string {
   lines.push(line);
   return lines.map((part, i) => `${i === 0 ? '' : ' '.repeat(indent)}${part}\n`).join('');
 }
+
+/** A table of many columns, broken into blocks that fit; the first column is text in each. */
+export function columnsTable(rows: readonly (readonly string[])[], indent = 0): string {
+  const widthOf = (column: number): number =>
+    Math.max(...rows.map((row) => row[column]?.length ?? 0));
+  const blocks: number[][] = [];
+  let room = 0;
+  for (let column = 1; column < (rows[0]?.length ?? 0); column++) {
+    const width = 2 + widthOf(column);
+    const block = blocks.at(-1);
+    if (block !== undefined && width <= room) {
+      block.push(column);
+      room -= width;
+    } else {
+      blocks.push([column]);
+      room = WIDTH - indent - widthOf(0) - width;
+    }
+  }
+  return blocks
+    .map((block) => textTable(rows.map((row) => [0, ...block].map((column) => row[column] ?? ''))))
+    .join('')
+    .replace(/^(?=.)/gm, ' '.repeat(indent));
+}

@@ -1,6 +1,6 @@
 /** Seam allowances and the shape of their corners: parameters that every block has. */
 import type { ParameterDefinition } from './block';
-import type { Setting } from './styles';
+import type { Setting } from './setting';
 
 const COMMON_PRACTICE = 'common practice, no source';
 const GENERAL = `${COMMON_PRACTICE}: 5/8 in at home, 3/8 in in industry`;

@@ -6,7 +6,8 @@ import { parseFormula } from '../formula/parse';
 import type { LengthUnit } from '../units';
 import { parseLength } from '../chart/number-cell';
 import type { ParameterDefinition } from './block';
-import type { Setting, Style } from './styles';
+import type { Setting } from './setting';
+import type { Style } from './styles';
 import { defaultOf, findParameter } from './styles';
 
 export type Origin = 'setting' | 'chart' | 'default';

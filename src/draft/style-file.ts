@@ -3,7 +3,8 @@ import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { LENGTH_UNITS } from '../units';
-import type { Setting, Style } from './styles';
+import type { Setting } from './setting';
+import type { Style } from './styles';
 import { findParameter, findStyle } from './styles';
 
 const HEADER = /^parameter,value\b/i;

@@ -1,22 +1,10 @@
 /** The styles that come with the engine: a block, and the parameters in which it differs. */
 import type { Place } from '../errors';
 import { InputError } from '../errors';
-import type { LengthUnit } from '../units';
 import type { Block, ParameterDefinition } from './block';
 import { QUARTER_SKIRT } from './quarter-skirt';
+import type { Setting } from './setting';
 import { SHAPED_SKIRT } from './shaped-skirt/block';
-
-/** One parameter as a style or a caller sets it: a number with or without unit, or a formula. */
-export interface Setting {
-  readonly parameter: string;
-  readonly value: string;
-  /** Why this value: shown beside the parameter. */
-  readonly note: string;
-  /** Where it was written, for messages. */
-  readonly place: { readonly file?: string; readonly row?: number; readonly option?: string };
-  /** Unit of a bare number; the chart's where it is not given. */
-  readonly unit?: LengthUnit;
-}
 
 export interface Style {
   readonly name: string;

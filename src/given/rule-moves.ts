@@ -1,5 +1,4 @@
 /** The rows of one rule as a move for every size. */
-import { parseLength } from '../chart/number-cell';
 import type { SizeChart } from '../chart/size-chart';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
@@ -7,6 +6,7 @@ import { point } from '../geometry/point';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthUnit } from '../units';
 import { incrementFormula } from './increment-formula';
+import { parseMove } from './parse-move';
 import type { GivenRule } from './rules';
 import type { SizeList } from './size-list';
 import type { TableCell } from './table';
@@ -100,7 +100,7 @@ function axisMoves(
 /** The move of one row in mm; a blank cell is no move. */
 function sizedMove({ cell }: AxisCell, size: number, { unit, chart, list }: RuleUnit): number {
   if (cell.text === '') return 0;
-  const length = parseLength(cell.text, unit);
+  const length = parseMove(cell.text, unit);
   return length ?? incrementFormula(cell.text, cell.place, chart)(list.base)[size] ?? NaN;
 }
 
@@ -108,7 +108,7 @@ function sizedMove({ cell }: AxisCell, size: number, { unit, chart, list }: Rule
 function evenMoves({ habit, cell }: AxisCell, { unit, chart, list }: RuleUnit): readonly number[] {
   const { labels, base } = list;
   if (cell.text === '') return labels.map(() => 0);
-  const step = parseLength(cell.text, unit);
+  const step = parseMove(cell.text, unit);
   if (step === undefined) return incrementFormula(cell.text, cell.place, chart)(base);
   if (habit === 'step' || step === 0) return labels.map((_, size) => step * (size - base));
   throw new InputError('rule-missing', {
@@ -135,8 +135,8 @@ function textOf(rows: readonly MoveRow[], axis: 'x' | 'y', { unit }: RuleUnit): 
   const [only] = rows;
   if (only === undefined || rows.length > 1 || only.size.text !== '') return '';
   const { text } = only[axis].cell;
-  const step = text === '' ? 0 : parseLength(text, unit);
+  const step = text === '' ? 0 : parseMove(text, unit);
   if (step === 0) return '0';
-  const isPlain = step !== undefined && /^[-\d./ ]+$/u.test(text);
+  const isPlain = step !== undefined && /^[-+\d./ ]+$/u.test(text);
   return only[axis].habit === 'step' ? `${text}${isPlain ? ` ${unit}` : ''} a size` : text;
 }

@@ -34,7 +34,8 @@ export function sizeList(sources: SizeSources): SizeList {
       place: { file },
     });
   }
-  const labels = chart?.sizes ?? (stated === undefined ? listed(cells, base, file) : split(stated));
+  const labels =
+    chart?.sizes ?? (stated === undefined ? listed(cells, base, file) : statedSizes(stated));
   const allowed = labels.join(', ');
   const unknown = cells.find(({ text }) => !labels.includes(text));
   if (unknown !== undefined) {
@@ -56,7 +57,8 @@ export function sizeList(sources: SizeSources): SizeList {
   }
 }
 
-function split({ text, place }: TableCell): readonly string[] {
+/** The sizes of `8, 10, 12`. Throws InputError `size-twice`. */
+export function statedSizes({ text, place }: TableCell): readonly string[] {
   const labels = text.split(text.includes(',') ? /\s*,\s*/u : /[\s;]+/u).filter((s) => s !== '');
   const twice = labels.find((label, i) => labels.indexOf(label) !== i);
   if (twice === undefined) return labels;

@@ -3,7 +3,7 @@ import { parseLength } from '../chart/number-cell';
 import { snakeCase, splitLabel } from '../chart/label';
 import type { SheetComment } from '../chart/sheet';
 import { readSheet } from '../chart/sheet';
-import { excerpt, tidyText } from '../chart/tidy-text';
+import { excerpt, isBlank, tidyText } from '../chart/tidy-text';
 import { unitNamed } from '../chart/unit-name';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
@@ -39,7 +39,9 @@ export function readTable<Column extends string>(
   known: readonly Column[],
 ): Table<Column> {
   const { records, comments } = readSheet(text, file);
-  const [header, ...body] = records;
+  // A title may stand above the header; a table has more than one column.
+  const start = records.findIndex(({ cells }) => cells.filter((cell) => !isBlank(cell)).length > 1);
+  const [header, ...body] = records.slice(Math.max(0, start));
   const all = [...needed, ...known];
   const units = new Map<Column, LengthUnit>();
   const at = new Map<Column, number>();

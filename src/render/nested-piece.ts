@@ -1,23 +1,13 @@
 /** One piece in all the sizes that a sheet shows. */
 import type { Box } from '../geometry/bounds';
 import { joinBoxes, segmentsBounds } from '../geometry/bounds';
-import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece } from '../pattern/piece';
 import { outlineSegments } from '../pattern/piece';
 import type { Chain, Chord } from './chords';
 import { chordsOf, flattened } from './chords';
 import type { LinesShown } from './lines-shown';
 import { pieceLines } from './piece-lines';
-import type { SizeStyle } from './size-style';
-
-/** The piece of one size, and how that size is drawn. */
-export interface SizedPiece {
-  readonly label: string;
-  readonly style: SizeStyle;
-  readonly piece: Piece;
-  /** Absent where there is only the net line to draw. */
-  readonly cut: CutPiece | undefined;
-}
+import type { SizedPiece } from './sized-piece';
 
 export interface NestedPiece {
   /** Smallest size first. */

@@ -9,9 +9,9 @@ import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
 import { cutMarks } from './cut-marks';
 import { givenMarks } from './given-marks';
 import type { LinesShown } from './lines-shown';
-import type { SizedPiece } from './nested-piece';
 import type { PathShape, Stroke } from './scene';
 import { polyline } from './scene';
+import type { SizedPiece } from './sized-piece';
 import type { SizeStyle } from './size-style';
 
 /** degrees. An outline that turns by less runs on smoothly and has no corner. */

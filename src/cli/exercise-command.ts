@@ -1,0 +1,38 @@
+/** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
+import { exercise } from '../exercise/exercise';
+import type { Difficulty, ExerciseUnit } from '../exercise/exercise-chart';
+import type { ExitCode, Io } from './io';
+import { paragraph } from './text-table';
+import { writeFiles } from './write-files';
+
+export interface ExerciseCommandOptions {
+  readonly seed: string;
+  readonly difficulty: Difficulty;
+  readonly unit: ExerciseUnit;
+  readonly out?: string;
+}
+
+export function exerciseCommand(
+  { seed, difficulty, unit, out }: ExerciseCommandOptions,
+  io: Io,
+): ExitCode {
+  const number = /^\d+$/.test(seed) ? Number(seed) : NaN;
+  const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
+  const folder = out ?? `output/exercise-${seed}-${difficulty}`;
+  writeFiles(folder, files);
+  io.out(
+    paragraph(
+      `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +
+        `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}.`,
+    ) +
+      paragraph(
+        'Fill in how far each point moves from the base size: dx from the center line to the ' +
+          'side, dy down from the waist, zero at the center of the waist.',
+      ) +
+      `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
+      `  ${folder}/key.csv    the key\n\n` +
+      `Have it marked:\n  npx skirtgrade mark ${folder}/chart.csv \\\n` +
+      `    ${folder}/sheet.csv --base ${base}\n`,
+  );
+  return 0;
+}

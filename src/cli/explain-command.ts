@@ -1,0 +1,87 @@
+/** `skirtgrade explain`: the rule of one point derived as on a board. */
+import { basename, dirname } from 'node:path';
+import { parseLength } from '../chart/number-cell';
+import { InputError } from '../errors';
+import type { BoardLine } from '../explain/board';
+import { board, markdown } from '../explain/board';
+import { derivation } from '../explain/derivation';
+import { ladderDrawing } from '../explain/ladder-drawing';
+import { gradeChart } from '../pipeline';
+import { svg } from '../render/svg';
+import type { LengthUnit } from '../units';
+import { toMillimeters } from '../units';
+import type { ExitCode, Io } from './io';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+import { paragraph, textTable } from './text-table';
+import { writeFiles } from './write-files';
+
+export interface ExplainCommandOptions extends StyleOptions {
+  readonly base: string;
+  readonly size?: string;
+  readonly round?: string;
+  readonly stack?: string;
+  readonly unit?: LengthUnit;
+  readonly markdown?: boolean;
+  readonly out?: string;
+}
+
+/** Rulers in use: 1/16 in for patterns (popparazi.blogspot.com, 2016-07); 1 mm: common practice. */
+const RULER: Readonly<Record<LengthUnit, number>> = {
+  in: toMillimeters(1 / 16, 'in'),
+  cm: 1,
+  mm: 1,
+};
+
+export function explainCommand(
+  file: string,
+  point: string,
+  options: ExplainCommandOptions,
+  io: Io,
+): ExitCode {
+  const { set, style, size, round, out, markdown: asMarkdown, ...rest } = options;
+  const result = gradeChart({
+    ...rest,
+    chart: io.readText(file),
+    file,
+    ...styleRequest({ style, set }, io),
+  });
+  const display = { unit: result.display.unit, fractions: true };
+  const ruler = round === undefined ? RULER[display.unit] : rulerOf(round, display.unit);
+  const derived = derivation(result, point, ruler, size);
+  const lines = board(derived, display);
+  io.out(asMarkdown ? markdown(lines) : lines.map(lineText).join(''));
+  if (out !== undefined) {
+    const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
+    writeFiles(dirname(out), [drawing]);
+    if (!asMarkdown) io.out(`\n${paragraph(`The ladder of all sizes is drawn in ${out}.`)}`);
+  }
+  return 0;
+}
+
+function lineText(line: BoardLine): string {
+  switch (line.kind) {
+    case 'heading':
+      return `\n${paragraph(line.words)}`;
+    case 'words':
+      return paragraph(`  ${line.words}`, 2);
+    case 'formula':
+      return paragraph(`    ${line.words}`, 6);
+    case 'table':
+      return textTable(line.rows, line.rows[0]?.includes('product') ? 4 : 2).replace(
+        /^(?=.)/gm,
+        '  ',
+      );
+  }
+}
+
+function rulerOf(text: string, unit: LengthUnit): number {
+  const step = parseLength(text, unit);
+  if (step !== undefined && step > 0 && step <= 12.7) return step;
+  throw new InputError('bad-option', {
+    what: 'the rounding step is not usable',
+    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
+    got: text,
+    place: { option: '--round' },
+  });
+}

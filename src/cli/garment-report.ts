@@ -1,0 +1,58 @@
+/** In words and figures, what a sheet would do to the garment. */
+import { seamGaps, valueOf } from '../mark/seam-gaps';
+import type { WornSize } from '../mark/worn-sheet';
+import { MEETS_TARGET } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { UNIT_WORDS, showLength, showNumber } from '../units';
+import { paragraph, textTable } from './text-table';
+
+const GIRTHS = ['waist', 'hip'] as const;
+
+/** Measured from the base size with the moves of the sheet; blanks are taken as right. */
+export function garmentReport(worn: readonly WornSize[], display: LengthDisplay): string {
+  const show = (mm: number): string => (Number.isFinite(mm) ? showNumber(mm, display) : '-');
+  const rows = worn.map(({ label, right, sheet }) => [
+    label,
+    ...GIRTHS.flatMap((girth) => {
+      const [own, made] = [valueOf(right, girth), valueOf(sheet, girth)];
+      return [show(made), show(own), show(made - own)];
+    }),
+  ]);
+  const header = ['size', 'waist', 'right', 'off', 'hip', 'right', 'off'];
+  return (
+    `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}\n` +
+    textTable([header, ...rows]) +
+    [...GIRTHS.map((girth) => girthWords(worn, girth, display)), ...seamWords(worn, display)].join(
+      '',
+    )
+  );
+}
+
+function girthWords(worn: readonly WornSize[], girth: string, display: LengthDisplay): string {
+  const offs = worn
+    .map(({ label, right, sheet }) => ({
+      label,
+      off: valueOf(sheet, girth) - valueOf(right, girth),
+    }))
+    .filter(({ off }) => !(Math.abs(off) <= MEETS_TARGET));
+  if (offs.length === 0) return paragraph(`The finished ${girth} is right in every size.`);
+  const worst = offs.reduce((a, b) => (Math.abs(b.off) > Math.abs(a.off) ? b : a));
+  if (!Number.isFinite(worst.off))
+    return paragraph(`The finished ${girth} cannot be measured: the outline falls apart.`);
+  return paragraph(
+    `The finished ${girth} is off in ${offs.map(({ label }) => label).join(', ')}: at worst ` +
+      `${showLength(Math.abs(worst.off), display)} too ${worst.off > 0 ? 'wide' : 'narrow'}, ` +
+      `in ${worst.label}.`,
+  );
+}
+
+function seamWords(worn: readonly WornSize[], display: LengthDisplay): readonly string[] {
+  const gaps = seamGaps(worn);
+  if (gaps.length === 0) return [paragraph('Side seams and dart legs still match in every size.')];
+  return gaps.map(({ words, sizes }) => {
+    const parts = sizes.map(
+      ({ label, gap }) => `${showLength(Math.abs(gap), display)} apart in ${label}`,
+    );
+    return paragraph(`The ${words} no longer match: ${parts.join(', ')}.`, 2);
+  });
+}

@@ -1,0 +1,31 @@
+/** `skirtgrade infer`: the body increments behind a rule sheet. */
+import { inferIncrements } from '../infer/infer-increments';
+import type { LengthUnit } from '../units';
+import { inferReport } from './infer-report';
+import type { ExitCode, Io } from './io';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+
+export interface InferCommandOptions extends StyleOptions {
+  readonly base?: string;
+  readonly zero?: string;
+  readonly unit?: LengthUnit;
+  readonly fractions?: boolean;
+}
+
+export function inferCommand(
+  file: string,
+  { style, set, unit, fractions, ...options }: InferCommandOptions,
+  io: Io,
+): ExitCode {
+  const inference = inferIncrements({
+    ...options,
+    sheet: io.readText(file),
+    file,
+    ...styleRequest({ style, set }, io),
+  });
+  io.out(
+    inferReport(inference, { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false }),
+  );
+  return 0;
+}

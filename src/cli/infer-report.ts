@@ -1,0 +1,121 @@
+/** What `infer` tells: increments, residuals, what stays unknown, and the nearest tables. */
+import type { GirthStep } from '../infer/compare-tables';
+import { nearestTables } from '../infer/compare-tables';
+import type { Inference } from '../infer/infer-increments';
+import { tableSource } from '../standards/published-table';
+import { RULE_RIGHT } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { UNIT_WORDS, showLength, showNumber } from '../units';
+import { columnsTable, paragraph, textTable } from './text-table';
+
+/** Tables shown; the others come less near. */
+const MOST = 4;
+
+export function inferReport(inference: Inference, display: LengthDisplay): string {
+  return [
+    heading(inference, display),
+    incrementsTable(inference, display),
+    residualWords(inference, display),
+    unknownWords(inference),
+    tablesReport(inference, display),
+  ].join('\n');
+}
+
+function heading({ sheet, style, base, zeros }: Inference, display: LengthDisplay): string {
+  const zero = [...zeros].map(([piece, points]) => `${piece} ${points.join(' and ')}`);
+  return paragraph(
+    `${sheet.file}: the body increments that its rules imply in style ${style}, base ${base}, ` +
+      `${UNIT_WORDS[display.unit]}; zero at ${zero.length === 0 ? 'center_waist' : zero.join(', ')}`,
+  );
+}
+
+/** Cumulative from the base, and what is left over in each size. */
+function incrementsTable({ measurements, sizes, base }: Inference, display: LengthDisplay): string {
+  const show = (mm: number | undefined): string =>
+    mm === undefined ? '?' : showNumber(mm, display);
+  const rows = sizes.map(({ label, increments, residual }) => [
+    label === base ? `${label} (base)` : label,
+    ...increments.map(show),
+    show(residual),
+  ]);
+  return `From the base\n${columnsTable([['size', ...measurements, 'left over'], ...rows])}`;
+}
+
+function residualWords({ sizes }: Inference, display: LengthDisplay): string {
+  const worst = sizes
+    .flatMap(({ label, worst: own }) => (own === undefined ? [] : [{ label, ...own }]))
+    .reduce<{ label: string; cell: string; miss: number } | undefined>(
+      (most, one) => (most === undefined || one.miss > most.miss ? one : most),
+      undefined,
+    );
+  if (worst === undefined || worst.miss <= RULE_RIGHT)
+    return paragraph(
+      'The cells agree with one another: no body of the rules misses any of them by more than ' +
+        `${showLength(RULE_RIGHT, { ...display, fractions: true })}.`,
+    );
+  return paragraph(
+    `The cells contradict one another: ${worst.cell} of size ${worst.label} misses the best fit by ` +
+      `${showLength(worst.miss, display)}. Its rule or its number is not what this style gives.`,
+  );
+}
+
+function unknownWords({ measurements, unseen, sizes, atStandIn }: Inference): string {
+  const open = measurements.filter((_, k) =>
+    sizes.some(({ increments }) => increments[k] === undefined),
+  );
+  const shrinks = ['waist_to_hip', 'skirt_length'].filter((name) => {
+    const k = measurements.indexOf(name);
+    const girth = measurements.indexOf('hip_girth');
+    const along = sizes.map(({ increments }) => (increments[k] ?? 0) * (increments[girth] ?? 0));
+    return along.some((product) => product < 0) && along.every((product) => product <= 0);
+  });
+  return [
+    'What the sheet cannot tell',
+    '- the girths themselves, ease and darts: rules hold differences only',
+    ...(unseen.length === 0 ? [] : [`- ${unseen.join(', ')}: no cell depends on it`]),
+    ...(open.length === 0
+      ? []
+      : [`- ${open.join(', ')} where a ? stands: the cells do not tell it from the others`]),
+    ...(atStandIn
+      ? ['- the exact figures: some rules of this style depend on the body, a stand-in was taken']
+      : []),
+    ...(shrinks.length === 0
+      ? []
+      : [
+          `- whether ${shrinks.join(', ')} shrinks as the hip grows, or y runs up: a line ` +
+            '"# y: up" in the sheet tells',
+        ]),
+  ]
+    .map((line, i) => paragraph(line, i === 0 ? 0 : 2))
+    .join('');
+}
+
+function tablesReport({ measurements, sizes }: Inference, display: LengthDisplay): string {
+  const at = (name: string, i: number): number =>
+    sizes[i]?.increments[measurements.indexOf(name)] ?? NaN;
+  const steps = sizes.slice(1).map((_, i): GirthStep => ({
+    waist: at('waist_girth', i + 1) - at('waist_girth', i),
+    hip: at('hip_girth', i + 1) - at('hip_girth', i),
+  }));
+  if (steps.some(({ waist, hip }) => !Number.isFinite(waist + hip)))
+    return paragraph('Without the steps of both waist and hip no table can be compared.');
+  const show = (mm: number): string => showNumber(mm, display);
+  const matches = nearestTables(steps).slice(0, MOST);
+  const rows = matches.map(({ table, from, to, first, count, mean, largest }) => [
+    table.id,
+    `${from} to ${to}`,
+    `${sizes[first]?.label ?? ''} to ${sizes[first + count]?.label ?? ''}`,
+    show(mean),
+    show(largest),
+  ]);
+  const header = ['table', 'its sizes', "sheet's sizes", 'mean off', 'at most'];
+  return (
+    'Published tables whose steps of waist and hip come nearest\n' +
+    textTable([header, ...rows], 3) +
+    matches.map(({ table }) => paragraph(`  ${table.id}: ${tableSource(table)}`, 4)).join('') +
+    paragraph(
+      'Tables are slid along the sheet, since its girths are not known; size labels mean nothing ' +
+        'here. Standards are voluntary: a difference is something to know and not a mistake.',
+    )
+  );
+}

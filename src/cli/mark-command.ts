@@ -1,0 +1,35 @@
+/** `skirtgrade mark`: a student's rule sheet, cell by cell. */
+import { markSheet } from '../mark/mark-sheet';
+import type { LengthUnit } from '../units';
+import type { ExitCode, Io } from './io';
+import { markReport } from './mark-report';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+
+export interface MarkCommandOptions extends StyleOptions {
+  readonly base: string;
+  readonly tolerance?: string;
+  readonly zero?: string;
+  readonly pieces?: readonly string[];
+  readonly unit?: LengthUnit;
+  readonly fractions?: boolean;
+}
+
+export function markCommand(
+  file: string,
+  sheetFile: string,
+  { style, set, unit, fractions, ...options }: MarkCommandOptions,
+  io: Io,
+): ExitCode {
+  const marking = markSheet({
+    ...options,
+    chart: io.readText(file),
+    file,
+    sheet: io.readText(sheetFile),
+    sheetFile,
+    ...styleRequest({ style, set }, io),
+  });
+  const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
+  io.out(markReport(marking, display));
+  return marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1;
+}

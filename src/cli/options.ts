@@ -1,0 +1,33 @@
+/** Options that several commands have in common. */
+import type { Command } from 'commander';
+import { Option } from 'commander';
+import { LENGTH_UNITS } from '../units';
+
+/** An option that collects its values; without any it is an empty list. */
+function repeatable(flags: string, description: string): Option {
+  return new Option(flags, description)
+    .argParser((value: string, previous: readonly string[]) => [...previous, value])
+    .default([], 'none');
+}
+
+/** A comma list as its parts. */
+export function list(value: string): readonly string[] {
+  return value.split(',').map((part) => part.trim());
+}
+
+export function againstOption(): Option {
+  return repeatable('--against <table>', 'published table to compare with; may be repeated');
+}
+
+export function unitOption(description = "unit of everything written (the chart's)"): Option {
+  return new Option('--unit <unit>', description).choices(LENGTH_UNITS);
+}
+
+/** Adds `--style` and `--set`. */
+export function withStyle(command: Command): Command {
+  return command
+    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+    .addOption(
+      repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
+    );
+}

@@ -1,0 +1,85 @@
+/** The commands of somebody who learns grading: mark, explain, infer, exercise. */
+import type { Command } from 'commander';
+import { Option } from 'commander';
+import { DIFFICULTIES, EXERCISE_UNITS } from '../exercise/exercise-chart';
+import type { ExerciseCommandOptions } from './exercise-command';
+import type { ExplainCommandOptions } from './explain-command';
+import type { InferCommandOptions } from './infer-command';
+import type { ExitCode, Io } from './io';
+import type { MarkCommandOptions } from './mark-command';
+import { list, unitOption, withStyle } from './options';
+
+/** Adds them to the program; each tells `end` how it ended. */
+export function addStudentCommands(program: Command, io: Io, end: (code: ExitCode) => void): void {
+  const sheetUnit = (): Option => unitOption("unit of the report (the sheet's)");
+
+  withStyle(
+    program
+      .command('mark')
+      .description('mark a rule sheet: which cells are right, what went wrong, what it would make')
+      .argument('<chart.csv>', 'body measurements')
+      .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
+      .requiredOption('--base <size>', 'the size from which the sheet counts'),
+  )
+    .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
+    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
+    .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
+    .addOption(sheetUnit())
+    .option('--fractions', 'show inches as fractions')
+    .action(async (chart: string, sheet: string, options: MarkCommandOptions) => {
+      const { markCommand } = await import('./mark-command');
+      end(markCommand(chart, sheet, options, io));
+    });
+
+  withStyle(
+    program
+      .command('explain')
+      .description('derive the rule of one point step by step, in exact fractions')
+      .argument('<chart.csv>', 'body measurements')
+      .argument('<piece.point>', 'such as front.side_waist')
+      .requiredOption('--base <size>', 'the size from which the rule counts')
+      .option('--size <size>', 'derive it for this size only (all)'),
+  )
+    .option('--round <step>', 'the ruler of the last step (1/16in, or 1mm in a metric chart)')
+    .option('--stack <point>', 'the zero of the rule (center_waist)')
+    .addOption(unitOption())
+    .option('--markdown', 'write Markdown')
+    .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
+    .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
+      const { explainCommand } = await import('./explain-command');
+      end(explainCommand(chart, point, options, io));
+    });
+
+  withStyle(
+    program
+      .command('infer')
+      .description('tell which body increments a rule sheet implies, and the nearest tables')
+      .argument('<sheet.csv>', 'a rule sheet, with the columns of grade-rules.csv')
+      .option('--base <size>', 'the size from which the sheet counts (the one without moves)'),
+  )
+    .option('--zero <point>', 'the point that the sheet counts from (recognized)')
+    .addOption(sheetUnit())
+    .option('--fractions', 'show inches as fractions')
+    .action(async (sheet: string, options: InferCommandOptions) => {
+      const { inferCommand } = await import('./infer-command');
+      end(inferCommand(sheet, options, io));
+    });
+
+  program
+    .command('exercise')
+    .description('make a chart, a rule sheet to fill in, and its key')
+    .requiredOption('--seed <number>', 'the same number gives the same exercise')
+    .addOption(
+      new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
+        .choices(DIFFICULTIES)
+        .default('even'),
+    )
+    .addOption(
+      new Option('--unit <unit>', 'unit of the exercise').choices(EXERCISE_UNITS).default('in'),
+    )
+    .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
+    .action(async (options: ExerciseCommandOptions) => {
+      const { exerciseCommand } = await import('./exercise-command');
+      end(exerciseCommand(options, io));
+    });
+}

@@ -1,0 +1,46 @@
+/** The style of a call: its name or file, and the parameters that `--set` changes. */
+import { readStyle } from '../draft/style-file';
+import { InputError } from '../errors';
+import type { GradeRequest } from '../pipeline';
+import type { Io } from './io';
+
+export interface StyleOptions {
+  readonly style: string;
+  readonly set: readonly string[];
+}
+
+/** Reads the style file that is named. Throws InputError `bad-option` or `parameter-twice`. */
+export function styleRequest(
+  { style, set }: StyleOptions,
+  io: Io,
+): Required<Pick<GradeRequest, 'style' | 'set'>> {
+  return {
+    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
+    set: settingsOf(set),
+  };
+}
+
+/** Each `hem_taper=1 in` as name and value. */
+function settingsOf(texts: readonly string[]): Record<string, string> {
+  const settings = new Map<string, string>();
+  for (const text of texts) {
+    const match = /^\s*([A-Za-z_]\w*)\s*=(.*)$/s.exec(text);
+    const [, name = '', value = ''] = match ?? [];
+    if (match === null)
+      throw new InputError('bad-option', {
+        what: 'a setting is a parameter, an equals sign and a value or formula',
+        allowed: 'such as hem_taper="1 1/2 in"',
+        got: text,
+        place: { option: '--set' },
+      });
+    if (settings.has(name))
+      throw new InputError('parameter-twice', {
+        what: 'the parameter is set twice',
+        allowed: 'one --set a parameter',
+        got: name,
+        place: { option: '--set', parameter: name },
+      });
+    settings.set(name, value.trim());
+  }
+  return Object.fromEntries(settings);
+}

@@ -1,0 +1,14 @@
+/** A parameter set to a value, by a style, a style file or a caller. */
+import type { LengthUnit } from '../units';
+
+/** One parameter as a style or a caller sets it: a number with or without unit, or a formula. */
+export interface Setting {
+  readonly parameter: string;
+  readonly value: string;
+  /** Why this value: shown beside the parameter. */
+  readonly note: string;
+  /** Where it was written, for messages. */
+  readonly place: { readonly file?: string; readonly row?: number; readonly option?: string };
+  /** Unit of a bare number; the chart's where it is not given. */
+  readonly unit?: LengthUnit;
+}

@@ -1,0 +1,198 @@
+import { resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { runIn, workplace } from './run-cli';
+
+const place = workplace();
+const DEMO = resolve('size-charts/demo.csv');
+
+const HEADER = 'piece,point,size,dx_in,dy_in';
+
+function marked(sheet: string, ...more: readonly string[]) {
+  place.write('sheet.csv', sheet);
+  return place.run('mark', DEMO, 'sheet.csv', '--base', '12', ...more);
+}
+
+describe('mark', () => {
+  it('gives the rules of the engine full marks', () => {
+    for (const [style, zero] of [
+      ['pencil', 'side_hip'],
+      ['shared-drop', 'center_waist'],
+      ['shared-a-line', 'center_hem'],
+    ] as const) {
+      place.run(
+        'grade',
+        DEMO,
+        '--base',
+        '12',
+        '--style',
+        style,
+        '--stack',
+        zero,
+        '--out',
+        'graded',
+      );
+      const { status, stdout } = place.run(
+        'mark',
+        DEMO,
+        'graded/grade-rules.csv',
+        '--base',
+        '12',
+        '--style',
+        style,
+      );
+      expect(stdout).toContain('Score: 100 of 100');
+      expect(stdout).toContain(`front ${zero}`);
+      expect(status).toBe(0);
+    }
+  });
+
+  it('names wrong points as in graded-points.csv, the slip, and what becomes of the garment', () => {
+    const sizes = ['2', '4', '6', '8', '10', '14', '16', '18', '20', '22', '24'];
+    // The whole hip step at the side of the front, from the chart by hand.
+    const hip = [-6, -5, -4, -3, -1.5, 1.5, 3.5, 5.5, 7.5, 9.75, 12];
+    const rows = sizes.map(
+      (size, i) => `front,side_hip,${size},${hip[i] ?? 0},${(Number(size) - 12) / 32}`,
+    );
+    const { status, stdout } = marked(
+      [HEADER, ...rows, ''].join('\n'),
+      '--pieces',
+      'front',
+      '--fractions',
+    );
+    expect(status).toBe(1);
+    expect(stdout).toContain('whole step instead of a quarter');
+    expect(stdout).toContain('front.side_hip dx, by the rule 1/4 hip_girth');
+    expect(stdout).toMatch(/^The finished hip is off in 2, 4, .*at worst/m);
+    expect(stdout).toContain('side seams no longer match');
+    // Two quarters of 12 in less a quarter of it too wide.
+    expect(stdout).toMatch(/^24 .* 73 1\/2 +55 1\/2 +18$/m);
+  });
+
+  it.each([
+    [
+      'an unknown point',
+      `${HEADER}\nfront,knee,14,1,0\n`,
+      /sheet\.csv, row 2, column 2: .*no such point.*Got: knee/,
+    ],
+    [
+      'an unknown piece',
+      `${HEADER}\nsleeve,side_hip,14,1,0\n`,
+      /row 2, column 1: .*no such piece.*Got: sleeve/,
+    ],
+    [
+      'an unknown size',
+      `${HEADER}\nfront,side_hip,15,1,0\n`,
+      /row 2, column 3: .*no such size.*Got: 15/,
+    ],
+    ['no size', `${HEADER}\nfront,side_hip,,1,0\n`, /row 2, column 3: .*does not say its size/],
+    [
+      'text in a number',
+      `${HEADER}\nfront,side_hip,14,a lot,0\n`,
+      /row 2, column 4.*not a number.*Got: a lot/,
+    ],
+    ['a cell twice', `${HEADER}\nfront,side_hip,14,1,0\nfront,side_hip,14,1,0\n`, /row 3.*twice/],
+    [
+      'no unit',
+      'piece,point,size,dx,dy\nfront,side_hip,14,1,0\n',
+      /sheet\.csv: .*does not say its unit/,
+    ],
+    ['two units', 'piece,point,size,dx_in,dy_cm\nfront,side_hip,14,1,0\n', /more than one unit/],
+    ['no header', 'front,side_hip,14,1,0\n', /row 1, column 1: a column is not known.*Got: front/],
+    ['nothing', '', /no column point/],
+    ['no rules', `${HEADER}\n`, /no rules/],
+    [
+      'a formula of what the chart does not have',
+      `${HEADER}\nfront,side_hip,14,1/4 thigh_girth,0\n`,
+      /row 2, column 4 .*no row "thigh_girth"/,
+    ],
+    [
+      'a rule that is not there',
+      'rule,point,dx_in\nwide,front.side_hip,\n',
+      /row 2, column 1: .*no rule of this name.*Got: wide/,
+    ],
+    ['a misspelled column', 'point,size,dxx_in\nfront.side_hip,14,1\n', /row 1, column 3.*dxx/],
+    [
+      'an unknown size of a column',
+      '# unit: in\npoint,axis,15\nfront.side_hip,dx,1\n',
+      /row 2, column 3: .*no such size.*Got: 15/,
+    ],
+    [
+      'an unknown direction',
+      `# y: sideways\n${HEADER}\nfront,side_hip,14,1,0\n`,
+      /row 1: .*down or up/,
+    ],
+    ['an unknown axis', 'point,axis,14\nfront.side_hip,across,1\n', /row 2, column 2.*axis/],
+    [
+      'an unknown zero',
+      `# zero: knee\n${HEADER}\nfront,side_hip,14,1,0\n`,
+      /sheet\.csv.*zero.*Got: knee/,
+    ],
+  ])('refuses %s with its place', (_, sheet, message) => {
+    const { status, stdout, stderr } = marked(sheet);
+    expect(stderr.replace(/\n/g, ' ')).toMatch(message);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+  });
+
+  it('refuses a tolerance that hides everything', () => {
+    expect(marked(`${HEADER}\nfront,side_hip,14,1,0\n`, '--tolerance', '1in').status).toBe(2);
+  });
+});
+
+describe('the way of a student', () => {
+  it('leads from an exercise over the marks to the explanation', () => {
+    expect(
+      place.run('exercise', '--seed', '7', '--difficulty', 'apart', '--out', 'seven').status,
+    ).toBe(0);
+    const key = place.read('seven/key.csv');
+    const base = /# base: (\S+)/.exec(key)?.[1] ?? '';
+    const mark = (sheet: string) => place.run('mark', 'seven/chart.csv', sheet, '--base', base);
+    expect(mark('seven/key.csv').status).toBe(0);
+    expect(mark('seven/sheet.csv').stdout).toContain('Score: 0 of 100');
+    const explained = place.run(
+      'explain',
+      'seven/chart.csv',
+      'front.side_waist',
+      '--base',
+      base,
+      '--out',
+      'ladder.svg',
+    );
+    expect(explained.status).toBe(0);
+    expect(place.read('ladder.svg')).toContain('front.side_waist');
+    const inferred = place.run('infer', 'seven/key.csv');
+    expect(inferred.stdout).toContain('The cells agree with one another');
+  });
+});
+
+describe('the terminal of a student', () => {
+  place.write(
+    'bad.csv',
+    `${HEADER}\n${['14', '16', '24'].map((size) => `front,side_waist,${size},4,-3`).join('\n')}\n`,
+  );
+  place.run('grade', DEMO, '--base', '12', '--style', 'shared-pencil', '--out', 'trued');
+  const calls: readonly (readonly string[])[] = [
+    ['mark', '--help'],
+    ['explain', '--help'],
+    ['infer', '--help'],
+    ['exercise', '--help'],
+    ['mark', DEMO, 'bad.csv', '--base', '12'],
+    ['mark', DEMO, 'bad.csv', '--base', '12', '--fractions'],
+    ['explain', DEMO, 'front.side_waist_handle', '--base', '12'],
+    ['explain', DEMO, 'back.outer_dart_tip', '--base', '12', '--style', 'shared-drop'],
+    ['explain', DEMO, 'front.side_hip', '--base', '24', '--unit', 'cm'],
+    ['infer', 'bad.csv', '--base', '12', '--unit', 'mm'],
+    ['infer', 'trued/grade-rules.csv', '--base', '12', '--style', 'shared-pencil'],
+    ['exercise', '--seed', '1', '--out', 'one'],
+  ];
+
+  it.each(calls)('shows %s %s at 80 columns without color', (...args) => {
+    const { status, stdout } = runIn(
+      place.path,
+      args.filter((arg) => arg !== undefined),
+      { FORCE_COLOR: '1' },
+    );
+    expect([0, 1]).toContain(status);
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    expect(stdout).not.toContain('\u001b');
+  });
+});

@@ -1,0 +1,204 @@
+/** Rule sheets worked out by hand from random charts, and slips planted into them by plain arithmetic. */
+import fc from 'fast-check';
+import type { PlantedChart } from './planted-chart';
+import { WAYS } from './planted-chart';
+
+export type Measurement = 'waist' | 'hip' | 'depth' | 'length';
+
+/** One column of a sheet: a point along an axis, and the share of a measurement it moves by. */
+export interface Column {
+  readonly name: string;
+  readonly axis: 'x' | 'y';
+  readonly share: number;
+  readonly from: Measurement | undefined;
+}
+
+/** The quarter method by hand: a quarter at the side, half of it at the dart. */
+const POINTS: readonly (readonly [
+  string,
+  number,
+  Measurement | undefined,
+  Measurement | undefined,
+])[] = [
+  ['center_waist', 0, undefined, undefined],
+  ['dart_inner', 1 / 8, 'waist', undefined],
+  ['dart_tip', 1 / 8, 'waist', undefined],
+  ['dart_outer', 1 / 8, 'waist', undefined],
+  ['side_waist', 1 / 4, 'waist', undefined],
+  ['side_hip', 1 / 4, 'hip', 'depth'],
+  ['side_hem', 1 / 4, 'hip', 'length'],
+  ['center_hem', 0, undefined, 'length'],
+];
+
+export const COLUMNS: readonly Column[] = ['front', 'back'].flatMap((piece) =>
+  POINTS.flatMap(([point, share, x, y]): Column[] => [
+    { name: `${piece}.${point}`, axis: 'x', share, from: x },
+    { name: `${piece}.${point}`, axis: 'y', share: 1, from: y },
+  ]),
+);
+
+/** One planted slip: its id as the engine would name it, and where. */
+export interface Planted {
+  readonly id: string;
+  readonly kind: string;
+  readonly at: (column: Column) => boolean;
+  /** Which step is taken as which, for a break. */
+  readonly steps?: readonly [number, number];
+  /** In the unit of the chart, for rounding. */
+  readonly ruler?: number;
+}
+
+/** The cells of every column after the slips, in the unit of the chart, one a size. */
+export function handedIn(
+  chart: PlantedChart,
+  slips: readonly Planted[],
+): readonly (readonly number[])[] {
+  const worked = COLUMNS.map((column) =>
+    workedColumn(
+      chart,
+      column,
+      slips.filter(({ at }) => at(column)),
+    ),
+  );
+  return COLUMNS.map((column, c) => {
+    const swapped = slips.some(({ kind, at }) => kind === 'swap' && at(column));
+    const from = swapped ? c + (column.axis === 'x' ? 1 : -1) : c;
+    return worked[from] ?? [];
+  });
+}
+
+function workedColumn(
+  chart: PlantedChart,
+  column: Column,
+  slips: readonly Planted[],
+): readonly number[] {
+  const has = (kind: string) => slips.find((slip) => slip.kind === kind);
+  let from = column.from;
+  if (from === 'waist' && has('hip-for-waist')) from = 'hip';
+  else if (from === 'hip' && has('waist-for-hip')) from = 'waist';
+  const girth = from === 'waist' || from === 'hip';
+  let share = column.share;
+  if (girth && has('whole')) share *= 4;
+  if (girth && has('half')) share *= 2;
+  const row = from === undefined ? chart.sizes.map(() => 0) : chart[from];
+  const steps = row.slice(1).map((value, i) => (value - (row[i] ?? 0)) * share);
+  for (const { steps: mixed } of slips)
+    if (mixed !== undefined) steps[mixed[0]] = steps[mixed[1]] ?? 0;
+  const sign = has('sign') ? -1 : 1;
+  const still = has('dart-tip') ? 0 : 1;
+  const unit = has('centimeters') ? 1 / 2.54 : has('inches') ? 2.54 : 1;
+  const ruler = has('rounded-steps')?.ruler;
+  const signed = steps.map((step) => {
+    const moved = step * sign * still;
+    return ruler === undefined
+      ? moved
+      : Math.sign(moved) * Math.floor(Math.abs(moved) / ruler + 0.5 + 1e-9) * ruler;
+  });
+  return chart.sizes.map((_, i) => {
+    // From the base outward; with the form exchanged only the last step is written.
+    const first = has('form') ? (i > chart.base ? i - 1 : i) : Math.min(i, chart.base);
+    const last = has('form') ? (i < chart.base ? i + 1 : i) : Math.max(i, chart.base);
+    const sum = signed.slice(first, last).reduce((all, step) => all + step, 0);
+    return (i < chart.base ? -sum : sum) * unit;
+  });
+}
+
+/** The sheet as a student types it: decimals, one size a column. */
+export function sheetText(chart: PlantedChart, cells: readonly (readonly number[])[]): string {
+  const rows = COLUMNS.map(({ name, axis }, c) =>
+    [name, `d${axis}_${chart.unit}`, ...(cells[c] ?? []).map((cell) => cell.toFixed(5))].join(),
+  );
+  return [['point', 'axis', ...chart.sizes].join(), ...rows, ''].join('\n');
+}
+
+/** Cells that differ by more than 1/32 in. */
+export function differing(
+  { unit }: PlantedChart,
+  a: readonly (readonly number[])[],
+  b: readonly (readonly number[])[],
+): number {
+  return a.flatMap((column, c) =>
+    column.filter((cell, i) => Math.abs(cell - (b[c]?.[i] ?? NaN)) > WAYS[unit].tolerance + 1e-6),
+  ).length;
+}
+
+const KINDS = [
+  'whole',
+  'half',
+  'sign',
+  'swap',
+  'hip-for-waist',
+  'waist-for-hip',
+  'form',
+  'break',
+  'centimeters',
+  'inches',
+  'rounded-steps',
+  'dart-tip',
+] as const;
+
+export const PLANTED_KINDS: readonly string[] = KINDS;
+
+/** Kinds that go through the whole sheet, since a student has one unit and one form in mind. */
+const EVERYWHERE: ReadonlySet<string> = new Set(['centimeters', 'inches', 'form']);
+
+/** The measurements at whose points a kind can happen. */
+const MEASUREMENTS: Readonly<Record<string, readonly Measurement[]>> = {
+  whole: ['waist', 'hip'],
+  half: ['waist', 'hip'],
+  break: ['waist', 'hip'],
+  'hip-for-waist': ['waist'],
+  'waist-for-hip': ['hip'],
+};
+
+/** Neighboring steps of which a girth has different ones, in both orders; any two if it has none. */
+function breaksOf({ waist, hip }: PlantedChart): readonly (readonly [number, number])[] {
+  const steps = (row: readonly number[]) => row.slice(1).map((value, i) => value - (row[i] ?? 0));
+  const neighbors = steps(waist).flatMap((_, i): [number, number][] => [
+    [i, i + 1],
+    [i + 1, i],
+  ]);
+  const breaks = neighbors.filter(([a, b]) =>
+    [steps(waist), steps(hip)].some((row) => Math.abs((row[a] ?? NaN) - (row[b] ?? NaN)) > 0.1),
+  );
+  return breaks.length > 0 ? breaks : [[0, 1]];
+}
+
+export function plantedSlip(chart: PlantedChart, kind: string): fc.Arbitrary<Planted> {
+  const wanted = MEASUREMENTS[kind] ?? ['waist', 'hip', 'depth', 'length'];
+  const columns = COLUMNS.filter(
+    ({ from, name }) =>
+      from !== undefined &&
+      wanted.includes(from) &&
+      (kind !== 'dart-tip' || name.endsWith('dart_tip')),
+  );
+  const place = fc
+    .record({ chosen: fc.constantFrom(...columns), bothPieces: fc.boolean() })
+    .map(({ chosen, bothPieces }) => ({ name, axis }: Column) => {
+      if (EVERYWHERE.has(kind)) return true;
+      const same = (text: string) => (bothPieces ? text.split('.')[1] : text);
+      return same(name) === same(chosen.name) && (kind === 'swap' || axis === chosen.axis);
+    });
+  return fc
+    .record({
+      at: place,
+      steps: fc.constantFrom(...breaksOf(chart)),
+      ruler: fc.constantFrom(...WAYS[chart.unit].rulers.entries()),
+    })
+    .map(({ at, steps, ruler: [ruler, words] }): Planted => {
+      const name = (i: number) => `${chart.sizes[i] ?? ''}-${chart.sizes[i + 1] ?? ''}`;
+      if (kind === 'break')
+        return { id: `break ${name(steps[0])} as ${name(steps[1])}`, kind, at, steps };
+      if (kind === 'rounded-steps') return { id: `${kind} ${words}`, kind, at, ruler };
+      return { id: kind, kind, at };
+    });
+}
+
+/** True for a sign turned wherever y moves at all: that is a sheet with y up, which is no slip. */
+export function turnsAxis(chart: PlantedChart, { kind, at }: Planted): boolean {
+  const right = handedIn(chart, []);
+  const moving = COLUMNS.filter(
+    ({ axis }, c) => axis === 'y' && right[c]?.some((cell) => cell !== 0),
+  );
+  return kind === 'sign' && moving.length > 0 && moving.every(at);
+}
