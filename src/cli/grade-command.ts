@@ -32,7 +32,7 @@ export async function gradeCommand(
   const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
-    const { fabricFiles } = await import('../lay/fabric-files');
+    const { fabricFiles } = await import('../fabric-files');
     cloth = fabricFiles(result);
   }
   let printed: readonly PrintFile[] = [];

@@ -40,7 +40,7 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
   const { paper, fabric = false, dxf = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
-    const { patternFabric } = await import('../lay/pattern-fabric');
+    const { patternFabric } = await import('../pattern-fabric');
     cloth = patternFabric(result);
   }
   let printed: readonly PrintFile[] = [];

@@ -1,17 +1,17 @@
 /** The cloth to buy as files: the table of all sizes, and a lay of the base size. */
-import { cutPieces } from '../pattern/cut-pieces';
-import type { GradeResult } from '../pipeline';
-import { laySheet } from '../render/lay-sheet';
-import { fabricNeedsTable } from '../render/lay-table';
-import { svg } from '../render/svg';
-import type { ResultFile } from '../result-files';
-import { drawingOf } from '../result-files';
-import type { LengthDisplay } from '../units';
-import type { ClothWidth } from './cloth';
-import { CLOTH_NAMES, USUAL_NAP } from './cloth';
-import type { CutSize } from './fabric-needs';
-import { SPARE, fabricNeeds, leastNeed } from './fabric-needs';
-import { isLay } from './lay';
+import { cutPieces } from './pattern/cut-pieces';
+import type { GradeResult } from './pipeline';
+import { laySheet } from './render/lay-sheet';
+import { fabricNeedsTable } from './render/lay-table';
+import { svg } from './render/svg';
+import type { ResultFile } from './result-files';
+import { drawingOf } from './result-files';
+import type { LengthDisplay } from './units';
+import type { ClothWidth } from './lay/cloth';
+import { CLOTH_NAMES, USUAL_NAP } from './lay/cloth';
+import type { CutSize } from './lay/fabric-needs';
+import { SPARE, fabricNeeds, leastNeed } from './lay/fabric-needs';
+import { isLay } from './lay/lay';
 
 /** The usual width of skirt cloth, which the lays are drawn on. */
 const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {

@@ -1,10 +1,10 @@
 /** The cloth to buy for a given pattern, if it says how its pieces are cut. */
-import { InputError } from '../errors';
-import type { PatternResult } from '../grade-pattern';
-import type { SizedPieces } from '../grade/graded-range';
-import type { ResultFile } from '../result-files';
+import { InputError } from './errors';
+import type { PatternResult } from './grade-pattern';
+import type { SizedPieces } from './grade/graded-range';
+import type { ResultFile } from './result-files';
 import { layFiles } from './fabric-files';
-import type { CutSize } from './fabric-needs';
+import type { CutSize } from './lay/fabric-needs';
 
 /**
  * The files of `layFiles`. Throws InputError `bad-option` if the pattern has no cut lines, or a piece
