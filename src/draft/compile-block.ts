@@ -137,11 +137,12 @@ export function compileBlock(
         ...layout.derived.map(({ plan, points }) => ({ plan, points: points(panels, valueOf) })),
       ];
       for (const piece of drafted) checkFinite(piece, size);
+      const set = new Map<string, number>();
+      for (const { parameter, slot } of named)
+        set.set(parameter.definition.name, values[slot] as number);
       return {
         pieces: drafted,
-        parameters: new Map(
-          named.map(({ parameter, slot }) => [parameter.definition.name, values[slot] as number]),
-        ),
+        parameters: set,
         trued: truing.map(({ piece, meaning }, i) => ({
           piece,
           meaning,

@@ -8,11 +8,15 @@ import { SAME_PLACE } from '../tolerance';
  * gives both its ends, and a corner on the level is given once for each segment that meets it.
  */
 export function crossingsAtLevel(segments: readonly Segment[], y: number): readonly number[] {
-  return segments.flatMap((segment) =>
-    segment.kind === 'line'
-      ? lineCrossings(segment.from, segment.to, y)
-      : cubicCrossings(segment, y),
-  );
+  const found: number[] = [];
+  for (const segment of segments) {
+    const places =
+      segment.kind === 'line'
+        ? lineCrossings(segment.from, segment.to, y)
+        : cubicCrossings(segment, y);
+    for (const x of places) found.push(x);
+  }
+  return found;
 }
 
 function lineCrossings(
@@ -22,7 +26,9 @@ function lineCrossings(
 ): readonly number[] {
   const above = Math.abs(from.y - y) <= SAME_PLACE;
   const below = Math.abs(to.y - y) <= SAME_PLACE;
-  if (above || below) return [...(above ? [from.x] : []), ...(below ? [to.x] : [])];
+  if (above && below) return [from.x, to.x];
+  if (above) return [from.x];
+  if (below) return [to.x];
   if ((from.y - y) * (to.y - y) > 0) return [];
   return [from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x)];
 }
