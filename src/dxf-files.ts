@@ -1,4 +1,6 @@
 /** A graded pattern as DXF files: for exchange after ASTM D6673, and plainly nested. */
+import { checkExchange } from './check/exchange';
+import type { Finding } from './check/finding';
 import type { ExchangePiece } from './dxf/exchange-piece';
 import { exchangePiece } from './dxf/exchange-piece';
 import { writeRuleTable } from './dxf/rule-table';
@@ -16,8 +18,14 @@ import type { ResultFile } from './result-files';
 import { drawingOf, longFile } from './result-files';
 import { wayOf } from './sewn/walk-pair';
 
+/** DXF files, and what they could not carry. */
+export interface DxfResult {
+  readonly files: readonly ResultFile[];
+  readonly findings: readonly Finding[];
+}
+
 /** The DXF files of a given pattern; `lines` are those of the nest. */
-export function patternDxf(result: PatternResult): readonly ResultFile[] {
+export function patternDxf(result: PatternResult): DxfResult {
   const { title, pattern, range, shown, seams, lines } = result;
   const { base } = range.rules;
   const pieces = pattern.pieces.map(({ splines, ruleX, base: { plan } }, p) => {
@@ -35,7 +43,7 @@ export function patternDxf(result: PatternResult): readonly ResultFile[] {
 }
 
 /** The DXF files of a drafted skirt; `lines` of the result are those of the nest. */
-export function skirtDxf(result: GradeResult): readonly ResultFile[] {
+export function skirtDxf(result: GradeResult): DxfResult {
   const { range, lines } = result;
   const cut = range.sizes.map(({ pieces, parameters }: GradedSize) =>
     cutPieces(pieces, parameters),
@@ -89,13 +97,13 @@ function dxfFiles(
   seams: readonly SeamPair[],
   shown: readonly SizedPieces[],
   lines: NestLines = 'both',
-): readonly ResultFile[] {
+): DxfResult {
   const numbers = ruleNumbers();
   const sizes = range.sizes.map(({ label }) => label);
   const { base } = range.rules;
   const exchange = [...writeD6673({ title, sizes, base, pieces, seams }, numbers)].join('');
   const { rules } = numbers;
-  return [
+  const files = [
     { name: 'pattern.dxf', text: exchange },
     {
       name: 'pattern.rul',
@@ -103,4 +111,5 @@ function dxfFiles(
     },
     longFile('nest.dxf', () => writeNest(shown, lines)),
   ];
+  return { files, findings: checkExchange(pieces) };
 }

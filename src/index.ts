@@ -14,6 +14,7 @@ export type { NamedText, PatternRequest, PatternResult } from './grade-pattern';
 export { patternFiles } from './pattern-files';
 export { gradeSpec, specFiles } from './grade-spec';
 export type { SpecRequest, SpecResult } from './grade-spec';
+export type { DxfResult } from './dxf-files';
 export { patternDxf, skirtDxf } from './dxf-files';
 export { readChart } from './chart/read-chart';
 export { writeChart } from './chart/write-chart';

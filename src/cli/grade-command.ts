@@ -5,6 +5,8 @@ import type { PrintFile } from '../print/print-files';
 import type { PrintRequest } from '../print/print-options';
 import type { ResultFile } from '../result-files';
 import { resultFiles } from '../result-files';
+import type { DxfOptions } from './dxf-request';
+import { withDxf } from './dxf-request';
 import { gradeReport } from './grade-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
@@ -15,8 +17,8 @@ import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> &
-  SpecOptions & {
-    readonly dxf?: boolean;
+  SpecOptions &
+  DxfOptions & {
     /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
     readonly fabric?: boolean;
   };
@@ -28,7 +30,8 @@ export async function gradeCommand(
   io: Io,
 ): Promise<ExitCode> {
   const graded = gradeChart(gradeRequest(file, options, io));
-  const [result, spec] = withSpec(graded, graded.range, options, io);
+  const [specified, spec] = withSpec(graded, graded.range, options, io);
+  const [result, exchanged] = withDxf(specified, options, skirtDxf);
   const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
@@ -40,13 +43,7 @@ export async function gradeCommand(
     const { printResult } = await import('../print/print-result');
     printed = await printResult(result, { ...options, paper });
   }
-  const files = [
-    ...resultFiles(result),
-    ...spec,
-    ...(options.dxf ? skirtDxf(result) : []),
-    ...cloth,
-    ...printed,
-  ];
+  const files = [...resultFiles(result), ...spec, ...exchanged, ...cloth, ...printed];
   const written = writeFiles(outFolder(file, options), files);
   io.out(gradeReport(result, written, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;

@@ -10,13 +10,15 @@ import type { PrintRequest } from '../print/print-options';
 import type { LinesShown } from '../render/lines-shown';
 import type { ResultFile } from '../result-files';
 import type { LengthUnit } from '../units';
+import type { DxfOptions } from './dxf-request';
+import { withDxf } from './dxf-request';
 import type { ExitCode, Io } from './io';
 import { patternReport } from './pattern-report';
 import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
-export interface PatternCommandOptions extends SpecOptions, Partial<PrintRequest> {
+export interface PatternCommandOptions extends SpecOptions, DxfOptions, Partial<PrintRequest> {
   readonly pattern: string;
   readonly rules?: string;
   readonly chart?: string;
@@ -28,16 +30,16 @@ export interface PatternCommandOptions extends SpecOptions, Partial<PrintRequest
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
   readonly lines?: LinesShown;
-  readonly dxf?: boolean;
   readonly fabric?: boolean;
   readonly out?: string;
 }
 
 export async function patternCommand(options: PatternCommandOptions, io: Io): Promise<ExitCode> {
   const graded = gradePattern(patternRequest(options, io));
-  const [result, spec] = withSpec(graded, undefined, options, io);
+  const [specified, spec] = withSpec(graded, undefined, options, io);
+  const [result, exchanged] = withDxf(specified, options, patternDxf);
   const folder = options.out ?? `output/${basename(options.pattern).replace(/\.[^.]*$/, '')}`;
-  const { paper, fabric = false, dxf = false } = options;
+  const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
     const { patternFabric } = await import('../pattern-fabric');
@@ -51,7 +53,7 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
   const written = writeFiles(folder, [
     ...patternFiles(result),
     ...spec,
-    ...(dxf ? patternDxf(result) : []),
+    ...exchanged,
     ...cloth,
     ...printed,
   ]);

@@ -23,6 +23,8 @@ export interface ExchangePiece {
   readonly ruleX: Point;
   /** Where each edge of the seam line begins, and the tips of its darts, in the base. */
   readonly names: readonly { readonly kind: 'EDGE' | 'DART'; readonly name: string; at: Point }[];
+  /** Whether its allowances are left out, because its cut line has other corners in some sizes. */
+  readonly lacksCutLine: boolean;
   /** How often it is cut, and whatever else is written on it. */
   readonly words: readonly string[];
 }
@@ -89,6 +91,7 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): 
       .map(({ through }) => through.map(named)),
     ruleX,
     names: namesOf(piece),
+    lacksCutLine: line === undefined && cut.some((own) => own.cut !== own.net),
     words: [
       ...cuttingWords(plan),
       ...(model !== undefined && line === undefined ? ['NET LINE, WITHOUT ALLOWANCES'] : []),

@@ -89,7 +89,7 @@ describe('a pattern for exchange', () => {
     'brings the nest of %s back',
     (style) => {
       const result = gradeChart({ chart: CHART, base: '10', style });
-      const back = readBack(skirtDxf(result));
+      const back = readBack(skirtDxf(result).files);
       expect(back.map(({ label }) => label)).toEqual(['8', '10', '12', '14']);
       expect(apart(result.range.sizes, back)).toBeLessThanOrEqual(EXCHANGED);
       expect(apart(back, result.range.sizes)).toBeLessThanOrEqual(EXCHANGED);
@@ -109,7 +109,7 @@ describe('a pattern for exchange', () => {
     'brings every feature of %s with %o back in every size',
     (style, set) => {
       const result = gradeChart({ chart: CHART, base: '10', style, set });
-      const back = readBack(skirtDxf(result));
+      const back = readBack(skirtDxf(result).files);
       result.range.sizes.forEach(({ pieces, parameters }, size) => {
         cutPieces(pieces, parameters).forEach((own, p) => {
           const piece = back[size]?.pieces[p];
@@ -154,7 +154,7 @@ describe('a pattern for exchange', () => {
 
   it('walks the seams of a skirt that came back as they were', () => {
     const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
-    const { seams, range } = readResult(skirtDxf(result));
+    const { seams, range } = readResult(skirtDxf(result).files);
     expect(seams.map(({ pair }) => pair.name)).toEqual([
       'front.side to back.side',
       'front_lining.side to back_lining.side',
@@ -172,7 +172,7 @@ describe('a pattern for exchange', () => {
   it('keeps pairs with ease over several edges, whichever way they run', () => {
     const seams = 'edge,sewn_to,ease\nfront.side,back.side + back.waist,-20 cm\n';
     const result = graded(BODICE, STEPS, { seams: { text: seams, file: 'seams.csv' } });
-    const back = readResult(patternDxf(result));
+    const back = readResult(patternDxf(result).files);
     expect(back.seams).toHaveLength(3);
     back.seams.forEach(({ pair, way, walks }, i) => {
       const own = result.seams[i];
@@ -190,7 +190,7 @@ describe('a pattern for exchange', () => {
       'front,r1,0,20,reference,,,,\nfront,r2,17.320508,30,reference,,,,\nback,neck_center',
     );
     const result = graded(withLine, STEPS);
-    const files = patternDxf(result);
+    const files = patternDxf(result).files;
     const entities = readDxf(textOf(files, 'pattern.dxf'), 'a.dxf').blocks[0]?.entities ?? [];
     const [line] = entities.filter(({ layer, type }) => layer === '5' && type === 'LINE');
     const [from, to] = line?.points ?? [];
@@ -208,7 +208,7 @@ describe('a pattern for exchange', () => {
   it('brings allowances of a given pattern back as its cut line', () => {
     const pattern = BODICE.replace('# unit: cm', '# unit: cm\n# allowance: 1.5');
     const result = graded(pattern, STEPS);
-    const back = readBack(patternDxf(result));
+    const back = readBack(patternDxf(result).files);
     result.range.sizes.forEach(({ cutPieces: own = [] }, size) => {
       expect(own).toHaveLength(2);
       own.forEach(({ cut, notches }, p) => {
@@ -222,7 +222,7 @@ describe('a pattern for exchange', () => {
 
   it('brings a bodice back with its curves through points, notches and folds', () => {
     const result = graded(BODICE, STEPS);
-    const files = patternDxf(result);
+    const files = patternDxf(result).files;
     const back = readBack(files);
     expect(apart(result.range.sizes, back)).toBeLessThanOrEqual(1e-3);
     expect(back[0]?.pieces.map(({ plan }) => plan.notches?.length)).toEqual([2, 1]);
@@ -235,11 +235,14 @@ describe('a pattern for exchange', () => {
   it('is the same every time', () => {
     const result = graded(BODICE, STEPS);
     const texts = (files: readonly ResultFile[]) => files.map(({ name, text }) => [name, text]);
-    expect(texts(patternDxf(result))).toEqual(texts(patternDxf(graded(BODICE, STEPS))));
+    expect(texts(patternDxf(result).files)).toEqual(texts(patternDxf(graded(BODICE, STEPS)).files));
   });
 
   it('has one layer a size in the nested drawing', () => {
-    const { entities } = readDxf(textOf(patternDxf(graded(BODICE, STEPS)), 'nest.dxf'), 'nest.dxf');
+    const { entities } = readDxf(
+      textOf(patternDxf(graded(BODICE, STEPS)).files, 'nest.dxf'),
+      'nest.dxf',
+    );
     const outlines = entities.filter(({ type, closed }) => type === 'POLYLINE' && closed);
     expect(outlines.map(({ layer }) => layer)).toEqual(
       ['XS', 'S', 'M', 'L', 'XL'].flatMap((size) => [`SIZE_${size}`, `SIZE_${size}`]),
@@ -248,7 +251,7 @@ describe('a pattern for exchange', () => {
 });
 
 describe('a drawing that cannot be read', () => {
-  const files = patternDxf(graded(BODICE, STEPS));
+  const files = patternDxf(graded(BODICE, STEPS)).files;
   const drawing = textOf(files, 'pattern.dxf');
   const table = textOf(files, 'pattern.rul');
   const read =
@@ -320,5 +323,31 @@ describe('a drawing that cannot be read', () => {
       'a.rul',
     );
     expect(english.rules.get(1)?.[0]).toEqual({ x: 25.4, y: 25.4 });
+  });
+});
+
+describe('a cut line that has other corners in some sizes', () => {
+  // Deep allowances fold back where the waist bends up to the side, in the sizes that bend most.
+  const deep = chartText(
+    'in',
+    { waist_girth: ['22', '22', '22'], hip_girth: ['28.44', '33', '36.56'] },
+    ['1', '3', '6'],
+  );
+  const findingsOf = (waist_allowance: string) => {
+    const set = { waist_allowance, side_allowance: '2 cm' };
+    return skirtDxf(gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }));
+  };
+
+  it('is left out, and the findings say so', () => {
+    const { files, findings } = findingsOf('6 cm');
+    const told = findings.map(({ piece, severity }) => `${severity} ${piece}`);
+    expect(told).toContain('warning back');
+    expect(textOf(files, 'pattern.dxf').split('NET LINE, WITHOUT ALLOWANCES')).toHaveLength(
+      told.length + 1,
+    );
+  });
+
+  it('is no matter at usual widths', () => {
+    expect(findingsOf('5/8 in').findings).toEqual([]);
   });
 });

@@ -93,7 +93,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have no errors for %s', (style) => {
     const result = gradeChart({ chart, base: 'M', style });
-    const files = skirtDxf(result);
+    const files = skirtDxf(result).files;
     const exchange = opened(files, 'pattern.dxf');
     expect(exchange.errors).toEqual([]);
     const names = result.range.plans.map(({ name }) => name);
@@ -113,7 +113,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
   it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have every feature of %s', (style) => {
     const result = gradeChart({ chart, base: 'M', style });
     const size = result.range.sizes[1];
-    const { blocks } = opened(skirtDxf(result), 'pattern.dxf');
+    const { blocks } = opened(skirtDxf(result).files, 'pattern.dxf');
     for (const own of cutPieces(size?.pieces ?? [], size?.parameters ?? new Map())) {
       const block = blocks[own.piece.plan.name];
       const on = (layer: string): readonly (readonly [number, number])[] =>
@@ -139,7 +139,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
     ['both', 1, 1, 1],
   ] as const)('show %s lines in the nest', (lines, strong, dashed, notched) => {
     const result = gradeChart({ chart, base: 'M', style: 'shared-pencil', lines });
-    const nest = opened(skirtDxf(result), 'nest.dxf');
+    const nest = opened(skirtDxf(result).files, 'nest.dxf');
     const closed = nest.lines.filter((line) => line.closed && line.layer === 'SIZE_L');
     const pieces = result.range.plans.length;
     expect(closed.filter(({ type }) => type !== 'DASHED')).toHaveLength(strong * pieces);
@@ -158,7 +158,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it('have the places of the base, y up', () => {
     const result = graded(BODICE, STEPS);
-    const { blocks } = opened(patternDxf(result), 'pattern.dxf');
+    const { blocks } = opened(patternDxf(result).files, 'pattern.dxf');
     for (const [name, block] of Object.entries(blocks)) {
       const { plan, points } = pieceNamed(result.range.sizes[2]?.pieces ?? [], name);
       const expected = plan.outline.map(({ from }) => points[plan.index.get(from) ?? -1]);
@@ -174,7 +174,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it('keep words that are not ASCII', () => {
     const pattern = BODICE.replaceAll('front,', 'd\u0155ape,');
-    const files = patternDxf(graded(pattern, STEPS.replaceAll('front', 'd\u0155ape')));
+    const files = patternDxf(graded(pattern, STEPS.replaceAll('front', 'd\u0155ape'))).files;
     const { errors, blocks } = opened(files, 'pattern.dxf');
     expect(errors).toEqual([]);
     // This release of ezdxf leaves the code of a character as it is.
