@@ -17,8 +17,9 @@ import { readRules } from './given/read-rules';
 import type { GivenRules } from './given/rules';
 import { readSeams } from './given/seam-pairs';
 import type { GradedPattern, RuleTexts, SizedPieces } from './grade/graded-range';
+import { readRoundingStep } from './grade/rounding-step';
 import type { LinesShown } from './render/lines-shown';
-import { checkStack, refuseForDrawing, roundingOf, shownSizes } from './pattern-options';
+import { checkStack, refuseForDrawing, shownSizes } from './pattern-options';
 import { regrader } from './sewn/regrade';
 import { walkPair, wayOf } from './sewn/walk-pair';
 import type { WalkedSeam } from './sewn/seam-trial';
@@ -106,7 +107,7 @@ export function gradeRead(
   const stackPoint = request.stack ?? '';
   checkStack(pattern, stackPoint);
   const roundingStep =
-    request.round === undefined ? undefined : roundingOf(request.round, pattern.unit);
+    request.round === undefined ? undefined : readRoundingStep(request.round, pattern.unit);
   const range = gradeGiven(pattern, rules, { roundingStep, stackPoint });
   const seams = walkedSeams(range, [
     ...pattern.seams,

@@ -1,9 +1,7 @@
 /** What may be asked for when a given pattern is graded, held against the pattern. */
-import { parseLength } from './chart/number-cell';
 import { InputError } from './errors';
 import type { GivenPattern } from './given/pattern';
 import type { GradedPattern, SizedPieces } from './grade/graded-range';
-import type { LengthUnit } from './units';
 
 /**
  * A drawing has its rules and its sample size in its own table. Throws InputError `bad-option` for a
@@ -53,18 +51,5 @@ export function checkStack({ pieces }: GivenPattern, stackPoint: string): void {
     allowed: [...new Set(names)].join(', '),
     got: stackPoint,
     place: { option: '--stack' },
-  });
-}
-
-/** The rounding step in mm. Throws InputError `bad-option`. */
-export function roundingOf(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
-  // Coarser than half an inch is no rounding but another pattern.
-  if (step !== undefined && step > 0 && step <= 12.7) return step;
-  throw new InputError('bad-option', {
-    what: 'the rounding step is not usable',
-    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
-    got: text,
-    place: { option: '--round' },
   });
 }

@@ -1,6 +1,5 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
 import { chartNotes } from './check/chart-notes';
-import { parseLength } from './chart/number-cell';
 import { needValues } from './chart/need-values';
 import { readChart } from './chart/read-chart';
 import type { SizeChart } from './chart/size-chart';
@@ -24,6 +23,7 @@ import { gradeRange } from './grade/grade-range';
 import type { GradedRange, GradedSize } from './grade/graded-range';
 import { ruleFormulas } from './grade/rule-formula';
 import { CENTER_WAIST } from './grade/stack';
+import { readRoundingStep } from './grade/rounding-step';
 import type { LinesShown } from './render/lines-shown';
 import type { LengthDisplay, LengthUnit } from './units';
 import { walkingBodies } from './walk/walking-bodies';
@@ -85,7 +85,8 @@ export function gradeChart(request: GradeRequest): GradeResult {
     unit: request.unit ?? chart.unit,
     fractions: request.fractions ?? false,
   };
-  const roundingStep = request.round === undefined ? undefined : stepOf(request.round, chart.unit);
+  const roundingStep =
+    request.round === undefined ? undefined : readRoundingStep(request.round, chart.unit);
   const { style, settings } = chosenStyle(request);
   const chartRows = chart.rows.map((row) => row.name);
   const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
@@ -170,17 +171,5 @@ function knownSize(chart: SizeChart, label: string, option: string): string {
     allowed: chart.sizes.join(', '),
     got: label,
     place: { option, file: chart.file },
-  });
-}
-
-function stepOf(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
-  // Coarser than half an inch is no rounding but another pattern.
-  if (step !== undefined && step > 0 && step <= 12.7) return step;
-  throw new InputError('bad-option', {
-    what: 'the rounding step is not usable',
-    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
-    got: text,
-    place: { option: '--round' },
   });
 }

@@ -1,11 +1,10 @@
 /** `skirtgrade explain`: the rule of one point derived as on a board. */
 import { basename, dirname } from 'node:path';
-import { parseLength } from '../chart/number-cell';
-import { InputError } from '../errors';
 import type { BoardLine } from '../explain/board';
 import { board, markdown } from '../explain/board';
 import { derivation } from '../explain/derivation';
 import { ladderDrawing } from '../explain/ladder-drawing';
+import { readRoundingStep } from '../grade/rounding-step';
 import { gradeChart } from '../pipeline';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
@@ -47,7 +46,7 @@ export function explainCommand(
     ...styleRequest({ style, set }, io),
   });
   const display = { unit: result.display.unit, fractions: true };
-  const ruler = round === undefined ? RULER[display.unit] : rulerOf(round, display.unit);
+  const ruler = round === undefined ? RULER[display.unit] : readRoundingStep(round, display.unit);
   const derived = derivation(result, point, ruler, size);
   const lines = board(derived, display);
   io.out(asMarkdown ? markdown(lines) : lines.map(lineText).join(''));
@@ -73,15 +72,4 @@ function lineText(line: BoardLine): string {
         '  ',
       );
   }
-}
-
-function rulerOf(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
-  if (step !== undefined && step > 0 && step <= 12.7) return step;
-  throw new InputError('bad-option', {
-    what: 'the rounding step is not usable',
-    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
-    got: text,
-    place: { option: '--round' },
-  });
 }

@@ -23,20 +23,12 @@ export interface GradeRequestOptions extends StyleOptions {
 
 /** Reads the files that the options name. */
 export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
-  const { base, style, set, sizes, round, stack, unit, fractions, against } = options;
-  const { allowances, lines } = options;
+  const { style, set, against, ...rest } = options;
   return {
+    ...rest,
     chart: io.readText(file),
     file,
-    base,
     ...styleRequest({ style, set }, io),
-    ...(allowances === undefined ? {} : { allowances }),
-    ...(sizes === undefined ? {} : { sizes }),
-    ...(round === undefined ? {} : { round }),
-    ...(stack === undefined ? {} : { stack }),
-    ...(unit === undefined ? {} : { unit }),
-    ...(fractions === undefined ? {} : { fractions }),
-    ...(lines === undefined ? {} : { lines }),
     ...(against.length > 0 ? { against } : {}),
   };
 }

@@ -62,8 +62,7 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
 }
 
 function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest {
-  const { pattern, rules, chart, seams, base, sizes, round, stack } = options;
-  const { unit, fractions, lines } = options;
+  const { pattern, rules, chart, seams, ...rest } = options;
   if (rules === undefined) {
     throw new InputError('bad-option', {
       what: 'a pattern is graded by a rule sheet',
@@ -73,16 +72,10 @@ function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest 
   }
   const read = (file: string): NamedText => ({ text: io.readText(file), file });
   return {
+    ...rest,
     pattern: read(pattern),
     rules: read(rules),
     ...(chart === undefined ? {} : { chart: read(chart) }),
     ...(seams === undefined ? {} : { seams: read(seams) }),
-    ...(base === undefined ? {} : { base }),
-    ...(sizes === undefined ? {} : { sizes }),
-    ...(round === undefined ? {} : { round }),
-    ...(stack === undefined ? {} : { stack }),
-    ...(lines === undefined ? {} : { lines }),
-    ...(unit === undefined ? {} : { unit }),
-    ...(fractions === undefined ? {} : { fractions }),
   };
 }

@@ -1,0 +1,19 @@
+/** The step to which rules are rounded, as somebody types it. */
+import { parseLength } from '../chart/number-cell';
+import { InputError } from '../errors';
+import type { LengthUnit } from '../units';
+
+/** mm, 1/2 in. Anything coarser is no rounding but another pattern. */
+const COARSEST = 12.7;
+
+/** The step in mm; `unit` is that of a bare number. Throws InputError `bad-option`. */
+export function readRoundingStep(text: string, unit: LengthUnit): number {
+  const step = parseLength(text, unit);
+  if (step !== undefined && step > 0 && step <= COARSEST) return step;
+  throw new InputError('bad-option', {
+    what: 'the rounding step is not usable',
+    allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
+    got: text,
+    place: { option: '--round' },
+  });
+}
