@@ -31,7 +31,7 @@ export function readWideSheet(
   );
   const lines = records
     .filter(({ row }) => row > header.row)
-    .map((record) => ({ record, label: labelled(record, axisAt, file) }));
+    .map((record) => ({ record, label: labeled(record, axisAt, file) }));
   const unit = sheetUnit(
     { comments, file },
     lines.flatMap(({ label }) => label.unit ?? []),
@@ -63,7 +63,7 @@ export function readWideSheet(
   return { file, unit, comments, cells };
 }
 
-function labelled({ row, cells }: SheetRecord, column: number, file: string) {
+function labeled({ row, cells }: SheetRecord, column: number, file: string) {
   const text = cells[column] ?? '';
   const label = moveLabel(text);
   if (label !== undefined) return label;

@@ -39,9 +39,9 @@ export function moveLabel(
  */
 export function sheetUnit(
   sheet: Pick<Table<string>, 'comments' | 'file'>,
-  labelled: Iterable<LengthUnit>,
+  labeled: Iterable<LengthUnit>,
 ): LengthUnit {
-  const named = new Set(labelled);
+  const named = new Set(labeled);
   const stated = statedUnit(sheet);
   if (stated !== undefined) named.add(stated);
   const [unit, other] = named;
