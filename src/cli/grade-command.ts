@@ -45,6 +45,6 @@ export async function gradeCommand(
   }
   const files = [...resultFiles(result), ...spec, ...exchanged, ...cloth, ...printed];
   const written = writeFiles(outFolder(file, options), files);
-  io.out(gradeReport(result, written, io.color));
+  io.out(gradeReport(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

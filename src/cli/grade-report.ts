@@ -2,18 +2,25 @@
 import { measureOf } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
 import type { GradeResult } from '../pipeline';
+import type { PrintFile } from '../print/print-files';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import { paragraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
+import { writtenReport } from './written-report';
 
-export function gradeReport(result: GradeResult, written: WrittenFiles, color: boolean): string {
+export function gradeReport(
+  result: GradeResult,
+  written: WrittenFiles,
+  printed: readonly PrintFile[],
+  color: boolean,
+): string {
   return [
     heading(result),
     sizesTable(result),
     stepTable(result),
     findingsReport(result.findings, color, 'in findings.csv'),
-    writtenReport(written),
+    writtenReport(written, printed),
     paragraph(
       'Sew a toile first. A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
     ),
@@ -65,16 +72,4 @@ function stepTable({ range, display }: GradeResult): string {
     `Rules for the step from ${range.base} to ${range.sizes[neighbor]?.label ?? ''} in ` +
     `${UNIT_WORDS[display.unit]} (x from the center out, y down)\n`;
   return title + textTable([['piece', 'point', 'dx', 'dy'], ...rows], 2);
-}
-
-/** Where the results are, and what an earlier run left there. */
-export function writtenReport({ folder, names, leftovers }: WrittenFiles): string {
-  const drawings = names.filter((name) => name.startsWith('size-')).length;
-  const others = names.filter((name) => !name.startsWith('size-'));
-  const list = `Written to ${folder}: ${others.join(', ')} and ${drawings} size-<label>.svg`;
-  const stale =
-    leftovers.length === 0
-      ? ''
-      : paragraph(`Left there by an earlier run, not part of this one: ${leftovers.join(', ')}`, 2);
-  return paragraph(list, 2) + stale;
 }

@@ -57,7 +57,7 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
     ...cloth,
     ...printed,
   ]);
-  io.out(patternReport(result, written, io.color));
+  io.out(patternReport(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
 

@@ -1,22 +1,24 @@
 /** What `grade --pattern` tells on the terminal: pieces, seams of each size, findings, files. */
 import type { PatternResult } from '../grade-pattern';
+import type { PrintFile } from '../print/print-files';
 import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
-import { writtenReport } from './grade-report';
 import { paragraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
+import { writtenReport } from './written-report';
 
 export function patternReport(
   result: PatternResult,
   written: WrittenFiles,
+  printed: readonly PrintFile[],
   color: boolean,
 ): string {
   return [
     heading(result),
     ...(result.seams.length === 0 ? [] : [seamsTable(result)]),
     findingsReport(result.findings, color, 'in findings.csv'),
-    writtenReport(written),
+    writtenReport(written, printed),
     paragraph('Sew a toile first. A pattern is graded by its rules; the rules are yours.'),
   ].join('\n');
 }

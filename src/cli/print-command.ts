@@ -1,6 +1,5 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
 import { gradeChart } from '../pipeline';
-import type { PrintFile } from '../print/print-files';
 import { printResult } from '../print/print-result';
 import type { PrintRequest } from '../print/print-options';
 import { CAUTIONS } from '../print/words';
@@ -10,6 +9,7 @@ import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 import { writeFiles } from './write-files';
+import { sheetsReport } from './written-report';
 
 export type PrintCommandOptions = GradeRequestOptions & PrintRequest;
 
@@ -31,13 +31,9 @@ export async function printCommand(
           `style ${style.name}, base ${range.base}`,
       ),
       ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),
-      `Written to ${folder}:\n${files.map(told).join('')}`,
+      `Written to ${folder}:\n${sheetsReport(files)}`,
       paragraph(CAUTIONS.join(' ')),
     ].join('\n'),
   );
   return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
-}
-
-function told({ name, summary }: PrintFile): string {
-  return paragraph(`  ${name}: ${summary}`, 4);
 }

@@ -37,7 +37,9 @@ describe('print', () => {
 
   it('is a part of grade where paper is named', () => {
     const args = ['grade', 'good.csv', '--base', '10', '--paper', 'a4', '--out', 'graded'];
-    expect(place.run(...args).status).toBe(0);
+    const { status, stdout } = place.run(...args);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
     expect(readdirSync(join(place.path, 'graded'))).toEqual(
       expect.arrayContaining(['nest.svg', 'print-a4.pdf', 'findings.csv']),
     );
