@@ -98,7 +98,7 @@ function sentence({ what, allowed, got, place }: InputProblem): string {
 }
 
 /** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */
-export function placeText(place: Place): string {
+function placeText(place: Place): string {
   const position = [
     place.option,
     place.file,

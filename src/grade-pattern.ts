@@ -94,7 +94,7 @@ export function gradePattern(request: PatternRequest): PatternResult {
 }
 
 /** The same from a pattern and rules that are read already. */
-export function gradeRead(
+function gradeRead(
   request: Omit<PatternRequest, 'pattern' | 'rules'>,
   pattern: GivenPattern,
   rules: GivenRules,

@@ -16,5 +16,3 @@ export const D6673_LAYERS = {
   sewLine: '14',
   annotation: '15',
 } as const;
-
-export type D6673Feature = keyof typeof D6673_LAYERS;

@@ -70,7 +70,7 @@ export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathS
 }
 
 /** The zip allowance ends at the cut line, and the cut line shows where a dart's fold ends. */
-export function shownMarks(
+function shownMarks(
   { piece, cut }: Pick<SizedPiece, 'piece' | 'cut'>,
   lines: LinesShown,
 ): readonly MarkedLine[] {

@@ -75,7 +75,7 @@ export function walkedBack({ length, notches, joints, angles, ends }: Walk): Wal
 }
 
 /** The edges of a name, the first of them where the outline comes to it from another edge. */
-export function edgesInOrder(outline: readonly Edge[], seam: string): readonly Edge[] {
+function edgesInOrder(outline: readonly Edge[], seam: string): readonly Edge[] {
   const start = outline.findIndex(
     (edge, i) => edge.seam === seam && outline.at(i - 1)?.seam !== seam,
   );
