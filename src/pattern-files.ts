@@ -3,26 +3,17 @@ import type { PatternResult } from './grade-pattern';
 import { linesNote } from './render/lines-shown';
 import type { NestDrawing } from './render/nest-drawing';
 import { linesShown } from './render/nest-drawing';
-import { nestSheet } from './render/nest-sheet';
 import { seamsTable } from './render/seams-table';
-import { sizeSheet } from './render/size-sheet';
-import { svg } from './render/svg';
 import { findingsTable, gradeRulesRows, gradedPointsRows } from './render/tables';
 import { TOILE } from './render/wording';
 import type { ResultFile } from './result-files';
-import { fileLabels, longFile } from './result-files';
+import { drawingFiles, longFile } from './result-files';
 
 /** Every file of a result, in a fixed order; the same result gives the same bytes. */
 export function patternFiles(result: PatternResult): readonly ResultFile[] {
   const { range, ruleTexts, shown, display, findings, seams } = result;
-  const drawing = patternDrawing(result);
-  const labels = shown.map(({ label }) => label);
   return [
-    { name: 'nest.svg', text: svg(nestSheet(drawing)) },
-    ...fileLabels(labels).map((label, i) => ({
-      name: `size-${label}.svg`,
-      text: svg(sizeSheet(drawing, labels[i] ?? '')),
-    })),
+    ...drawingFiles(patternDrawing(result)),
     longFile('graded-points.csv', () => gradedPointsRows(shown, display)),
     longFile('grade-rules.csv', () => gradeRulesRows(range, ruleTexts, shown, display)),
     { name: 'seams.csv', text: seamsTable(range, seams, display) },

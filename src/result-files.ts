@@ -39,18 +39,24 @@ export interface BinaryFile {
 /** Every file of a result, in a fixed order; the same result gives the same bytes. */
 export function resultFiles(result: GradeResult): readonly ResultFile[] {
   const { range, shown, display, findings } = result;
-  const drawing = drawingOf(result);
-  const labels = shown.map(({ label }) => label);
+  return [
+    ...drawingFiles(drawingOf(result)),
+    { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
+    { name: 'grade-rules.csv', text: gradeRulesTable(range, range.ruleFormulas, shown, display) },
+    { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
+    { name: 'findings.csv', text: findingsTable(findings, display) },
+  ];
+}
+
+/** The nest, and each size alone. */
+export function drawingFiles(drawing: NestDrawing): readonly ResultFile[] {
+  const labels = drawing.sizes.map(({ label }) => label);
   return [
     { name: 'nest.svg', text: svg(nestSheet(drawing)) },
     ...fileLabels(labels).map((label, i) => ({
       name: `size-${label}.svg`,
       text: svg(sizeSheet(drawing, labels[i] ?? '')),
     })),
-    { name: 'graded-points.csv', text: gradedPointsTable(shown, display) },
-    { name: 'grade-rules.csv', text: gradeRulesTable(range, range.ruleFormulas, shown, display) },
-    { name: 'finished-measurements.csv', text: finishedMeasurementsTable(shown, display) },
-    { name: 'findings.csv', text: findingsTable(findings, display) },
   ];
 }
 
@@ -78,7 +84,7 @@ function titleOf({ chart, style }: GradeResult): string {
 }
 
 /** Labels without the characters that file systems refuse, numbered where two become alike. */
-export function fileLabels(labels: readonly string[]): readonly string[] {
+function fileLabels(labels: readonly string[]): readonly string[] {
   const taken = new Set<string>();
   return labels.map((label) => {
     const safe = label.replace(/[^\p{L}\p{N}._+-]+/gu, '_');
