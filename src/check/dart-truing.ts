@@ -14,23 +14,31 @@ const COMMON_PRACTICE = 'common practice, no source';
 
 export function checkDartTruing(range: GradedRange, display: LengthDisplay): Finding[] {
   const base = range.sizes[range.rules.base];
+  // Two rounded points come apart by half a step each, along both axes.
+  const rounded = Math.SQRT2 * (range.roundingStep ?? 0);
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((piece, p) =>
       piece.plan.darts.flatMap((dart) => [
-        legs(size, piece, dart, display),
+        legs(size, piece, dart, DART_LEGS + rounded, display),
         closedWaist(size, piece, dart),
         ...(base === undefined ? [] : [axis(size, piece, dart, panelsOf(base.pieces)[p] as Piece)]),
-        ...fold(size, piece, dart, display),
+        ...fold(size, piece, dart, DART_FOLD + rounded, display),
       ]),
     ),
   );
 }
 
-function legs(size: GradedSize, piece: Piece, dart: DartEdge, display: LengthDisplay): Finding {
+function legs(
+  size: GradedSize,
+  piece: Piece,
+  dart: DartEdge,
+  tolerance: number,
+  display: LengthDisplay,
+): Finding {
   const tip = pointOf(piece, dart.tip);
   const inner = distance(pointOf(piece, dart.from), tip);
   const outer = distance(pointOf(piece, dart.to), tip);
-  const held = Math.abs(inner - outer) <= DART_LEGS;
+  const held = Math.abs(inner - outer) <= tolerance;
   return {
     severity: held ? 'ok' : 'fail',
     check: 'dart-legs',
@@ -40,7 +48,7 @@ function legs(size: GradedSize, piece: Piece, dart: DartEdge, display: LengthDis
     quantity: 'length',
     measured: inner,
     expected: outer,
-    tolerance: DART_LEGS,
+    tolerance,
     source: 'abc-style.org, straight skirt draft: the two legs are made equal',
     message: `the legs are ${showLength(inner, display)} and ${showLength(outer, display)} long`,
   };
@@ -109,7 +117,13 @@ function axis(size: GradedSize, piece: Piece, dart: DartEdge, base: Piece): Find
  * The fold of the closed dart must end on the waist seam: mirrored in the leg on the side to which
  * the dart is pressed, it lies on the waist edge there.
  */
-function fold(size: GradedSize, piece: Piece, dart: DartEdge, display: LengthDisplay): Finding[] {
+function fold(
+  size: GradedSize,
+  piece: Piece,
+  dart: DartEdge,
+  tolerance: number,
+  display: LengthDisplay,
+): Finding[] {
   const mark = piece.plan.marks.find(
     ({ name, through }) => name === 'dart-fold' && through[0] === dart.from,
   );
@@ -123,7 +137,7 @@ function fold(size: GradedSize, piece: Piece, dart: DartEdge, display: LengthDis
   const tangent = segment ? unit(segmentTangent(segment, toSide ? 0 : 1)) : { x: NaN, y: NaN };
   const across = subtract(mirrored(end, corner, tip), corner);
   const measured = Math.abs(across.x * tangent.y - across.y * tangent.x);
-  const held = measured <= DART_FOLD;
+  const held = measured <= tolerance;
   return [
     {
       severity: held ? 'ok' : 'fail',
@@ -134,7 +148,7 @@ function fold(size: GradedSize, piece: Piece, dart: DartEdge, display: LengthDis
       quantity: 'length',
       measured,
       expected: 0,
-      tolerance: DART_FOLD,
+      tolerance,
       source: 'Government of India, CITS Dress Making: the dart is folded and cut through',
       message: `the fold of the pressed dart ends ${showLength(measured, display)} from the waist`,
     },
