@@ -1,21 +1,21 @@
 /** The library: the whole engine as pure functions over text and values. It touches no file. */
-export { gradeChart } from './pipeline';
-export type { GradeRequest, GradeResult } from './pipeline';
-export { resultFiles } from './result-files';
+export { gradeChart } from './jobs/grade-chart';
+export type { GradeRequest, GradeResult } from './jobs/grade-chart';
+export { resultFiles } from './files/result-files';
 export { cutPieces } from './pattern/cut-pieces';
 export type { CutPiece, Notch } from './pattern/cut-piece';
-export type { BinaryFile, ResultFile } from './result-files';
-export { printFiles } from './print/print-files';
-export { printPattern } from './print/print-pattern';
-export type { PrintFile } from './print/print-files';
+export type { BinaryFile, ResultFile } from './files/result-files';
+export { printFiles } from './files/print-files';
+export { printPattern } from './files/print-pattern';
+export type { PrintFile } from './files/print-files';
 export type { PrintRequest } from './print/print-options';
-export { gradePattern } from './grade-pattern';
-export type { NamedText, PatternRequest, PatternResult } from './grade-pattern';
-export { patternFiles } from './pattern-files';
-export { gradeSpec, specFiles } from './grade-spec';
-export type { SpecRequest, SpecResult } from './grade-spec';
-export type { DxfResult } from './dxf-files';
-export { patternDxf, skirtDxf } from './dxf-files';
+export { gradePattern } from './jobs/grade-pattern';
+export type { NamedText, PatternRequest, PatternResult } from './jobs/grade-pattern';
+export { patternFiles } from './files/pattern-files';
+export { gradeSpec, specFiles } from './jobs/grade-spec';
+export type { SpecRequest, SpecResult } from './jobs/grade-spec';
+export type { DxfResult } from './files/dxf-files';
+export { patternDxf, skirtDxf } from './files/dxf-files';
 export { readChart } from './chart/read-chart';
 export { writeChart } from './chart/write-chart';
 export type { MeasurementRow, SizeChart } from './chart/size-chart';
@@ -34,21 +34,27 @@ export type { Piece, PiecePlan, Edge } from './pattern/piece';
 export { outlineSegments, pointOf, seamLength } from './pattern/piece';
 export { turnUp } from './pattern/turn-up';
 export type { TurnUp } from './pattern/turn-up';
-export { markSheet } from './mark/mark-sheet';
-export type { MarkRequest, Marking } from './mark/mark-sheet';
-export { derivation } from './explain/derivation';
-export type { Derivation } from './explain/derivation';
-export { inferIncrements } from './infer/infer-increments';
-export type { InferRequest, Inference } from './infer/infer-increments';
-export { exercise } from './exercise/exercise';
-export type { Exercise, ExerciseRequest } from './exercise/exercise';
+export { markSheet } from './study/mark/mark-sheet';
+export type { MarkRequest, Marking } from './study/mark/mark-sheet';
+export { derivation } from './study/explain/derivation';
+export type { Derivation } from './study/explain/derivation';
+export { inferIncrements } from './study/infer/infer-increments';
+export type { InferRequest, Inference } from './study/infer/infer-increments';
+export { exercise } from './study/exercise/exercise';
+export type { Exercise, ExerciseRequest } from './study/exercise/exercise';
 export { InputError } from './errors';
 export type { InputErrorCode, Place } from './errors';
 export type { LengthUnit } from './units';
 export { fromMillimeters, toMillimeters } from './units';
-export { fabricFiles } from './fabric-files';
-export { patternFabric } from './pattern-fabric';
-export { fabricNeeds, leastNeed } from './lay/fabric-needs';
-export type { BuyLength, CutSize, FabricNeed, FabricOptions, SizeNeed } from './lay/fabric-needs';
-export type { Cloth, ClothName, ClothWidth, Fold, Nap } from './lay/cloth';
-export type { Lay, NoLay, Placement } from './lay/lay';
+export { fabricFiles } from './files/fabric-files';
+export { patternFabric } from './files/pattern-fabric';
+export { fabricNeeds, leastNeed } from './fabric/fabric-needs';
+export type {
+  BuyLength,
+  CutSize,
+  FabricNeed,
+  FabricOptions,
+  SizeNeed,
+} from './fabric/fabric-needs';
+export type { Cloth, ClothName, ClothWidth, Fold, Nap } from './fabric/cloth';
+export type { Lay, NoLay, Placement } from './fabric/lay';

@@ -3,8 +3,8 @@ import type { InputErrorCode, Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { UNIT_WORDS, toMillimeters } from '../units';
-import { parseNumberCell } from './number-cell';
-import { excerpt, tidyText } from './tidy-text';
+import { parseNumberCell } from '../table/number-cell';
+import { excerpt, tidyText } from '../table/tidy-text';
 
 /** A length in millimeters, or the refusal of the cell. */
 export type CellReading =

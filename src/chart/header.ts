@@ -1,8 +1,8 @@
 /** The line that names the sizes of a chart with one measurement a row. */
 import { InputError } from '../errors';
-import { isCornerLabel } from './label';
-import type { SheetRecord } from './sheet';
-import { isBlank } from './tidy-text';
+import { isCornerLabel } from '../table/label';
+import type { SheetRecord } from '../table/sheet';
+import { isBlank } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /**

@@ -1,10 +1,10 @@
 /** How the records of a chart are laid out: where its sizes, its measurements and its cells are. */
 import { InputError } from '../errors';
-import { namesSizes } from './label';
+import { namesSizes } from '../table/label';
 import { findHeader } from './header';
-import type { SheetRecord } from './sheet';
+import type { SheetRecord } from '../table/sheet';
 import type { SizeChart } from './size-chart';
-import { excerpt, isBlank } from './tidy-text';
+import { excerpt, isBlank } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /** One cell; rows and columns count from 1. The text is empty where the file has no cell. */

@@ -2,13 +2,13 @@
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { cellError, readCell } from './chart-cell';
-import { snakeCase, splitLabel } from './label';
+import { snakeCase, splitLabel } from '../table/label';
 import type { Table, TableLine } from './layout';
 import { cellPosition } from './layout';
-import { parseLength } from './number-cell';
+import { parseLength } from '../table/number-cell';
 import type { MeasurementRow } from './size-chart';
 import type { SizeLabel } from './size-labels';
-import { isBlank, tidyText } from './tidy-text';
+import { isBlank, tidyText } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /** A line of a table, the measurement it is, and the unit its label states, if any. */

@@ -1,19 +1,19 @@
 /** Reads a chart of body measurements from CSV text. */
 import { InputError } from '../errors';
 import { checkGirthUnit } from './girth-unit';
-import { splitLabel } from './label';
+import { splitLabel } from '../table/label';
 import type { Table } from './layout';
 import { findLayout } from './layout';
 import type { MeasurementLine } from './measurement-lines';
 import { measurementRow, nameLines } from './measurement-lines';
 import { needValues } from './need-values';
-import type { SheetComment } from './sheet';
-import { readSheet } from './sheet';
+import type { SheetComment } from '../table/sheet';
+import { readSheet } from '../table/sheet';
 import type { SizeChart } from './size-chart';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
-import { tidyText } from './tidy-text';
-import { unitNamed } from './unit-name';
+import { tidyText } from '../table/tidy-text';
+import { unitNamed } from '../table/unit-name';
 import type { UnitStatement } from './unit-statement';
 import { agreedUnit, takeUnitStatements } from './unit-statement';
 

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import type { Table, TableCell, TableLine } from './layout';
 import { cellPosition } from './layout';
-import { excerpt, isBlank, tidyText } from './tidy-text';
+import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 
 export interface SizeLabel {
   readonly name: string;

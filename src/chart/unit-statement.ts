@@ -2,9 +2,9 @@
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { LENGTH_UNITS, UNIT_WORDS } from '../units';
-import type { Sheet, SheetRecord } from './sheet';
-import { excerpt, isBlank, tidyText } from './tidy-text';
-import { unitNamed } from './unit-name';
+import type { Sheet, SheetRecord } from '../table/sheet';
+import { excerpt, isBlank, tidyText } from '../table/tidy-text';
+import { unitNamed } from '../table/unit-name';
 
 /** A unit as it was typed, and where. */
 export interface UnitStatement {

@@ -1,6 +1,6 @@
 /** The body measurements the engine knows, named after ISO 8559-1, and what else they are called. */
 import type { LengthUnit } from '../units';
-import { labelKey, splitLabel } from './label';
+import { labelKey, splitLabel } from '../table/label';
 
 export interface MeasurementTerm {
   /** ISO 8559-1 style name in snake_case. */

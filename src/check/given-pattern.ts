@@ -1,7 +1,7 @@
 /** What a sample room should know of the pattern and the rule sheet that it gave. */
 import { moverOf } from '../given/move-piece';
 import type { GivenPattern } from '../given/pattern';
-import type { GivenRules } from '../given/rules';
+import type { GivenRules } from '../rule-sheet/point-rules';
 import type { GradedPattern } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
 import { SEAM_MATCH } from '../tolerance';

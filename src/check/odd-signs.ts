@@ -1,7 +1,7 @@
 /** Moves that run against those beside them, where no seam may tell. */
 import { besidePoints } from '../given/beside';
 import type { GivenPattern } from '../given/pattern';
-import type { GivenRule, GivenRules } from '../given/rules';
+import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 import { SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
 

@@ -1,10 +1,10 @@
 /** Every seam of a given pattern walked in every size: lengths, notches, corners, wrong signs. */
 import type { GradedPattern } from '../grade/graded-range';
-import type { Graded, RuleChange } from '../sewn/closing-change';
-import { closingChange } from '../sewn/closing-change';
-import type { WalkedSeam } from '../sewn/seam-trial';
-import type { WrongSign } from '../sewn/wrong-sign';
-import { wrongSigns } from '../sewn/wrong-sign';
+import type { Graded, RuleChange } from '../seams/closing-change';
+import { closingChange } from '../seams/closing-change';
+import type { WalkedSeam } from '../seams/seam-trial';
+import type { WrongSign } from '../seams/wrong-sign';
+import { wrongSigns } from '../seams/wrong-sign';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';

@@ -1,7 +1,7 @@
 /** Tolerances against grade steps, and a measured sample against its spec. */
-import type { Deviation, SampleFit } from '../spec/sample';
-import type { Spec, SpecRow } from '../spec/spec';
-import { growthsOf } from '../spec/spec';
+import type { Deviation, SampleFit } from '../measure/sample';
+import type { Spec, SpecRow } from '../measure/spec';
+import { growthsOf } from '../measure/spec';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';

@@ -3,8 +3,8 @@ import type { GradedRange } from '../grade/graded-range';
 import { STRIDE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
-import type { WalkingRoom } from '../walk/walking-room';
-import { walkingRoom } from '../walk/walking-room';
+import type { WalkingRoom } from '../stride/walking-room';
+import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
 
 const SOURCE =

@@ -5,7 +5,7 @@ import { panelsOf } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
-import { depthOf } from '../walk/skirt-profile';
+import { depthOf } from '../stride/skirt-profile';
 import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';

@@ -1,7 +1,7 @@
 /** Signs of a rule sheet that are probably wrong, as the seams tell. */
 import type { GradedPattern } from '../grade/graded-range';
-import type { WalkedSeam } from '../sewn/seam-trial';
-import type { WrongSign } from '../sewn/wrong-sign';
+import type { WalkedSeam } from '../seams/seam-trial';
+import type { WrongSign } from '../seams/wrong-sign';
 import type { Finding } from './finding';
 
 /** A failure for each seam that a wrong sign would explain; each sign is told of once. */

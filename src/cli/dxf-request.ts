@@ -1,8 +1,8 @@
 /** The option of `grade` that asks for DXF files. */
 import { bySeverity } from '../check/finding';
 import type { Finding } from '../check/finding';
-import type { DxfResult } from '../dxf-files';
-import type { ResultFile } from '../result-files';
+import type { DxfResult } from '../files/dxf-files';
+import type { ResultFile } from '../files/result-files';
 
 export interface DxfOptions {
   readonly dxf?: boolean;

@@ -1,6 +1,6 @@
 /** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
-import { exercise } from '../exercise/exercise';
-import type { Difficulty, ExerciseUnit } from '../exercise/exercise-chart';
+import { exercise } from '../study/exercise/exercise';
+import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 import { writeFiles } from './write-files';

@@ -1,11 +1,11 @@
 /** `skirtgrade explain`: the rule of one point derived as on a board. */
 import { basename, dirname } from 'node:path';
-import type { BoardLine } from '../explain/board';
-import { board, markdown } from '../explain/board';
-import { derivation } from '../explain/derivation';
-import { ladderDrawing } from '../explain/ladder-drawing';
+import type { BoardLine } from '../study/explain/board';
+import { board, markdown } from '../study/explain/board';
+import { derivation } from '../study/explain/derivation';
+import { ladderDrawing } from '../study/explain/ladder-drawing';
 import { readRoundingStep } from '../grade/rounding-step';
-import { gradeChart } from '../pipeline';
+import { gradeChart } from '../jobs/grade-chart';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';

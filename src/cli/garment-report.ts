@@ -1,6 +1,6 @@
 /** In words and figures, what a sheet would do to the garment. */
-import { seamGaps, valueOf } from '../mark/seam-gaps';
-import type { WornSize } from '../mark/worn-sheet';
+import { seamGaps, valueOf } from '../study/mark/seam-gaps';
+import type { WornSize } from '../study/mark/worn-sheet';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';

@@ -1,10 +1,10 @@
 /** `skirtgrade grade`: the main job, from a chart file to a folder of results. */
-import { skirtDxf } from '../dxf-files';
-import { gradeChart } from '../pipeline';
-import type { PrintFile } from '../print/print-files';
+import { skirtDxf } from '../files/dxf-files';
+import { gradeChart } from '../jobs/grade-chart';
+import type { PrintFile } from '../files/print-files';
 import type { PrintRequest } from '../print/print-options';
-import type { ResultFile } from '../result-files';
-import { resultFiles } from '../result-files';
+import type { ResultFile } from '../files/result-files';
+import { resultFiles } from '../files/result-files';
 import type { DxfOptions } from './dxf-request';
 import { withDxf } from './dxf-request';
 import { gradeReport } from './grade-report';
@@ -35,12 +35,12 @@ export async function gradeCommand(
   const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
-    const { fabricFiles } = await import('../fabric-files');
+    const { fabricFiles } = await import('../files/fabric-files');
     cloth = fabricFiles(result);
   }
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printResult } = await import('../print/print-result');
+    const { printResult } = await import('../files/print-result');
     printed = await printResult(result, { ...options, paper });
   }
   const files = [...resultFiles(result), ...spec, ...exchanged, ...cloth, ...printed];

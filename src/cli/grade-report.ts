@@ -1,8 +1,8 @@
 /** What `grade` tells on the terminal: sizes, rules of one step, findings, files. */
 import { measureOf } from '../grade/graded-range';
 import { stepsOf } from '../grade/rules';
-import type { GradeResult } from '../pipeline';
-import type { PrintFile } from '../print/print-files';
+import type { GradeResult } from '../jobs/grade-chart';
+import type { PrintFile } from '../files/print-files';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import { paragraph, textTable } from './text-table';

@@ -1,7 +1,7 @@
 /** The options that every command which grades a chart has in common. */
 import { basename } from 'node:path';
 import type { AllowancePreset } from '../draft/allowance-parameters';
-import type { GradeRequest } from '../pipeline';
+import type { GradeRequest } from '../jobs/grade-chart';
 import type { LinesShown } from '../render/lines-shown';
 import type { LengthUnit } from '../units';
 import type { Io } from './io';

@@ -1,5 +1,5 @@
 /** `skirtgrade infer`: the body increments behind a rule sheet. */
-import { inferIncrements } from '../infer/infer-increments';
+import { inferIncrements } from '../study/infer/infer-increments';
 import type { LengthUnit } from '../units';
 import { inferReport } from './infer-report';
 import type { ExitCode, Io } from './io';

@@ -1,7 +1,7 @@
 /** What `infer` tells: increments, residuals, what stays unknown, and the nearest tables. */
-import type { GirthStep } from '../infer/compare-tables';
-import { nearestTables } from '../infer/compare-tables';
-import type { Inference } from '../infer/infer-increments';
+import type { GirthStep } from '../study/infer/compare-tables';
+import { nearestTables } from '../study/infer/compare-tables';
+import type { Inference } from '../study/infer/infer-increments';
 import { tableSource } from '../standards/published-table';
 import { RULE_RIGHT } from '../tolerance';
 import type { LengthDisplay } from '../units';

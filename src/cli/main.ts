@@ -4,7 +4,7 @@ import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { JOINS } from '../print/join';
 import { LINES_SHOWN } from '../render/lines-shown';
-import { VERSION } from '../version';
+import { VERSION } from '../render/version';
 import type { GradeCommandOptions } from './grade-command';
 import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';

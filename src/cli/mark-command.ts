@@ -1,5 +1,5 @@
 /** `skirtgrade mark`: a student's rule sheet, cell by cell. */
-import { markSheet } from '../mark/mark-sheet';
+import { markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { markReport } from './mark-report';

@@ -1,9 +1,9 @@
 /** What `mark` tells: the score, the slips with their cells, and what would become of the skirt. */
-import type { Run } from '../mark/explanations';
-import type { FoundSlip } from '../mark/fewest-slips';
-import type { MarkedCell } from '../mark/marked-cells';
-import type { Marking } from '../mark/mark-sheet';
-import { rightValues } from '../mark/series';
+import type { Run } from '../study/mark/explanations';
+import type { FoundSlip } from '../study/mark/fewest-slips';
+import type { MarkedCell } from '../study/mark/marked-cells';
+import type { Marking } from '../study/mark/mark-sheet';
+import { rightValues } from '../study/mark/series';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';

@@ -1,14 +1,14 @@
 /** `skirtgrade grade --pattern`: a given pattern and its rules to a folder of results. */
 import { basename } from 'node:path';
-import { patternDxf } from '../dxf-files';
+import { patternDxf } from '../files/dxf-files';
 import { InputError } from '../errors';
-import type { NamedText, PatternRequest } from '../grade-pattern';
-import { gradePattern } from '../grade-pattern';
-import { patternFiles } from '../pattern-files';
-import type { PrintFile } from '../print/print-files';
+import type { NamedText, PatternRequest } from '../jobs/grade-pattern';
+import { gradePattern } from '../jobs/grade-pattern';
+import { patternFiles } from '../files/pattern-files';
+import type { PrintFile } from '../files/print-files';
 import type { PrintRequest } from '../print/print-options';
 import type { LinesShown } from '../render/lines-shown';
-import type { ResultFile } from '../result-files';
+import type { ResultFile } from '../files/result-files';
 import type { LengthUnit } from '../units';
 import type { DxfOptions } from './dxf-request';
 import { withDxf } from './dxf-request';
@@ -42,12 +42,12 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
   const { paper, fabric = false } = options;
   let cloth: readonly ResultFile[] = [];
   if (fabric) {
-    const { patternFabric } = await import('../pattern-fabric');
+    const { patternFabric } = await import('../files/pattern-fabric');
     cloth = patternFabric(result);
   }
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printPattern } = await import('../print/print-pattern');
+    const { printPattern } = await import('../files/print-pattern');
     printed = await printPattern(result, { ...options, paper });
   }
   const written = writeFiles(folder, [

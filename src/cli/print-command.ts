@@ -1,6 +1,6 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
-import { gradeChart } from '../pipeline';
-import { printResult } from '../print/print-result';
+import { gradeChart } from '../jobs/grade-chart';
+import { printResult } from '../files/print-result';
 import type { PrintRequest } from '../print/print-options';
 import { CAUTIONS } from '../print/words';
 import { findingsReport } from './findings-report';

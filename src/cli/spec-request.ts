@@ -2,10 +2,10 @@
 import { bySeverity } from '../check/finding';
 import type { Finding } from '../check/finding';
 import type { GradedPattern, GradedRange } from '../grade/graded-range';
-import type { NamedText } from '../grade-pattern';
-import type { SpecRequest } from '../grade-spec';
-import { gradeSpec, specFiles } from '../grade-spec';
-import type { ResultFile } from '../result-files';
+import type { NamedText } from '../jobs/grade-pattern';
+import type { SpecRequest } from '../jobs/grade-spec';
+import { gradeSpec, specFiles } from '../jobs/grade-spec';
+import type { ResultFile } from '../files/result-files';
 import type { LengthDisplay } from '../units';
 import type { Io } from './io';
 

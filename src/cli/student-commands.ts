@@ -1,7 +1,7 @@
 /** The commands of somebody who learns grading: mark, explain, infer, exercise. */
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { DIFFICULTIES, EXERCISE_UNITS } from '../exercise/exercise-chart';
+import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';

@@ -1,6 +1,6 @@
 /** Decides, once for a whole range, which points its pieces have. */
-import type { WalkedSize } from '../walk/walking-room';
-import { strideOpening } from '../walk/walking-room';
+import type { WalkedSize } from '../stride/walking-room';
+import { strideOpening } from '../stride/walking-room';
 import type { Block, BlockLayout, ValueDefinition } from './block';
 import type { Draft } from './compile-block';
 import { compileBlock } from './compile-block';

@@ -1,5 +1,5 @@
 /** The allowed range of each parameter, held in every size. */
-import { parseLength } from '../chart/number-cell';
+import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
 import type { Place } from '../errors';
 import { SAME_SUM } from '../tolerance';

@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import type { Formula } from '../formula/formula';
 import { parseFormula } from '../formula/parse';
 import type { LengthUnit } from '../units';
-import { parseLength } from '../chart/number-cell';
+import { parseLength } from '../table/number-cell';
 import type { ParameterDefinition } from './block';
 import type { Setting } from './setting';
 import type { Style } from './styles';

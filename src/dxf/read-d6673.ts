@@ -3,7 +3,7 @@ import { InputError } from '../errors';
 import { scale } from '../geometry/point';
 import type { GivenPattern } from '../given/pattern';
 import { assembled } from '../given/read-pattern';
-import type { GivenRule, GivenRules } from '../given/rules';
+import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 import { toMillimeters } from '../units';
 import type { DxfEntity } from './read';
 import { distinct } from './document';

@@ -4,7 +4,7 @@
  */
 import type { Place } from '../errors';
 import type { SeamPair, SeamSide } from '../given/pattern';
-import { readSide } from '../given/seam-pairs';
+import { readSide } from '../seams/seam-pairs';
 import type { PiecePlan } from '../pattern/piece';
 import { dxfNumber } from './entities';
 

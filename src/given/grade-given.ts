@@ -9,7 +9,7 @@ import type { Piece } from '../pattern/piece';
 import { cutGiven } from './cut-given';
 import { moverOf, movedPiece } from './move-piece';
 import type { GivenPattern, GivenPiece } from './pattern';
-import type { GivenRule, GivenRules } from './rules';
+import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 
 export interface GivenOptions {
   /** mm; undefined leaves the rules exact. */

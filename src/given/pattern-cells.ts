@@ -4,8 +4,8 @@ import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { RawPoint } from './raw-point';
 import { POINT_KINDS } from './raw-point';
-import type { TableCell } from './table';
-import { lengthCell } from './table';
+import type { TableCell } from '../table/typed-table';
+import { lengthCell } from '../table/typed-table';
 
 /** mm. A wider allowance is another piece of cloth. */
 const WIDEST = 200;

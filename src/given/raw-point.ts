@@ -3,7 +3,7 @@ import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
 import type { Cutting } from '../pattern/piece';
-import type { TableCell } from './table';
+import type { TableCell } from '../table/typed-table';
 
 /**
  * `corner`, `curve` and `notch` points are passed by the outline in the order of the file; a pair

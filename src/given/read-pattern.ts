@@ -8,9 +8,9 @@ import { allowanceCell, cuttingCell, kindCell } from './pattern-cells';
 import { buildPiece } from './build-piece';
 import type { GivenPattern } from './pattern';
 import type { RawPiece, RawPoint } from './raw-point';
-import { pairsBySeam } from './seam-pairs';
-import type { TableCell, TableRow } from './table';
-import { lengthCell, readTable, statedBy, statedDown, statedUnit } from './table';
+import { pairsBySeam } from '../seams/seam-pairs';
+import type { TableCell, TableRow } from '../table/typed-table';
+import { lengthCell, readTable, statedBy, statedDown, statedUnit } from '../table/typed-table';
 
 const NEEDED = ['piece', 'point', 'x', 'y'] as const;
 const KNOWN = ['kind', 'edge', 'seam', 'allowance', 'fold', 'rule', 'cut', 'note'] as const;

@@ -1,5 +1,5 @@
 /** The step to which rules are rounded, as somebody types it. */
-import { parseLength } from '../chart/number-cell';
+import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 

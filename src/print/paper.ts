@@ -1,5 +1,5 @@
 /** Papers: sheets of the standards, rolls of any width, and the picture of a projector. */
-import { parseLength } from '../chart/number-cell';
+import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
 import { toMillimeters } from '../units';
 

@@ -1,5 +1,5 @@
 /** What can be chosen for printing, read from texts. */
-import { parseLength } from '../chart/number-cell';
+import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
 import { FRONT_ROOM } from './front-room';
 import type { Join } from './join';

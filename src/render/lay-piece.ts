@@ -2,7 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import type { Lay, Placement } from '../lay/lay';
+import type { Lay, Placement } from '../fabric/lay';
 import { CLEARANCE, wordsInside } from './lay-words';
 import type { Shape } from './scene';
 import { filled, polyline } from './scene';

@@ -1,9 +1,9 @@
 /** A lay on a sheet, at a fifth of its size: the cloth as it lies on the table, with its pieces. */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import type { BuyLength } from '../lay/fabric-needs';
-import type { ClothName, ClothWidth } from '../lay/cloth';
-import type { Lay } from '../lay/lay';
+import type { BuyLength } from '../fabric/fabric-needs';
+import type { ClothName, ClothWidth } from '../fabric/cloth';
+import type { Lay } from '../fabric/lay';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
 import { layPiece } from './lay-piece';
 import type { Scene, Shape } from './scene';

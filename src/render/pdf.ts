@@ -8,7 +8,7 @@ import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
 import { joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { VERSION } from '../version';
+import { VERSION } from './version';
 import type { Names } from './pdf-content';
 import { POINTS, contentOf, millimeters, windowContent } from './pdf-content';
 import { face } from './pdf-face';

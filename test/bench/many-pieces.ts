@@ -2,8 +2,8 @@
 import { buildPiece } from '../../src/given/build-piece';
 import type { GivenPattern } from '../../src/given/pattern';
 import type { RawPoint } from '../../src/given/raw-point';
-import { pairsBySeam } from '../../src/given/seam-pairs';
-import type { GivenRule, GivenRules } from '../../src/given/rules';
+import { pairsBySeam } from '../../src/seams/seam-pairs';
+import type { GivenRule, GivenRules } from '../../src/rule-sheet/point-rules';
 
 export const PIECES = 200;
 export const POINTS = 60;

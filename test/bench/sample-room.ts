@@ -17,8 +17,8 @@ import { join } from 'node:path';
 import { writeNest } from '../../src/dxf/write-nest';
 import type { SizedPieces } from '../../src/grade/graded-range';
 import { gradedPieces, gradeGiven } from '../../src/given/grade-given';
-import { gradedPointsRows } from '../../src/render/tables';
-import { walkPair, wayOf } from '../../src/sewn/walk-pair';
+import { gradedPointsRows } from '../../src/files/tables';
+import { walkPair, wayOf } from '../../src/seams/walk-pair';
 import { PIECES, POINTS, SIZES, byHand, manyFiles, manyPieces } from './many-pieces';
 
 const PYTHON = ['/usr/bin/python3', 'python3'].find(

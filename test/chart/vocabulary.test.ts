@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isCornerLabel, labelKey, snakeCase, splitLabel } from '../../src/chart/label';
+import { isCornerLabel, labelKey, snakeCase, splitLabel } from '../../src/table/label';
 import { MEASUREMENTS, recognizeMeasurement } from '../../src/chart/vocabulary';
 
 describe('recognizeMeasurement', () => {

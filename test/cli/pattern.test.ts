@@ -2,7 +2,7 @@ import { readdirSync, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
-import { BODICE, STEPS } from '../sewn/bodice';
+import { BODICE, STEPS } from '../seams/bodice';
 import { contents, workplace } from './run-cli';
 
 const place = workplace();

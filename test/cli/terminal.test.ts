@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main';
-import { VERSION } from '../../src/version';
+import { VERSION } from '../../src/render/version';
 import { runIn, workplace } from './run-cli';
 
 const place = workplace();

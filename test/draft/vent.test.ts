@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, pointOf } from '../../src/index';
 import type { GradeRequest, GradeResult } from '../../src/index';
-import { walkingRoom } from '../../src/walk/walking-room';
+import { walkingRoom } from '../../src/stride/walking-room';
 import { anyChart, chartText, pieceOf, sixteenthsText } from '../skirts';
 
 const CHART = chartText('cm', {

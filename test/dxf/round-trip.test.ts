@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { patternDxf, skirtDxf } from '../../src/dxf-files';
+import { patternDxf, skirtDxf } from '../../src/files/dxf-files';
 import { readDxf } from '../../src/dxf/read';
 import { readRuleTable } from '../../src/dxf/rule-table';
 import { pointBounds } from '../../src/geometry/bounds';
@@ -8,18 +8,18 @@ import type { Point } from '../../src/geometry/point';
 import { distance } from '../../src/geometry/point';
 import type { Segment } from '../../src/geometry/segment';
 import { segmentAt } from '../../src/geometry/segment';
-import type { PatternResult } from '../../src/grade-pattern';
-import { gradePattern } from '../../src/grade-pattern';
+import type { PatternResult } from '../../src/jobs/grade-pattern';
+import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { SizedPieces } from '../../src/grade/graded-range';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { cutPieces } from '../../src/pattern/cut-pieces';
 import type { Piece } from '../../src/pattern/piece';
 import { outlineSegments, pointOf } from '../../src/pattern/piece';
-import type { ResultFile } from '../../src/result-files';
-import { gradeChart } from '../../src/pipeline';
+import type { ResultFile } from '../../src/files/result-files';
+import { gradeChart } from '../../src/jobs/grade-chart';
 import { EXCHANGED } from '../../src/tolerance';
 import { expectRefusal, graded } from '../given/sheets';
-import { BODICE, STEPS } from '../sewn/bodice';
+import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
 
 const CHART = chartText(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { segmentsBounds } from '../../src/geometry/bounds';
-import type { PatternResult } from '../../src/grade-pattern';
+import type { PatternResult } from '../../src/jobs/grade-pattern';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { expectRefusal, graded } from './sheets';
 

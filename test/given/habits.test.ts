@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toMillimeters } from '../../src/units';
-import { patternFiles } from '../../src/pattern-files';
+import { patternFiles } from '../../src/files/pattern-files';
 import { FRONT, graded, move } from './sheets';
 
 const inch = (value: number): number => toMillimeters(value, 'in');

@@ -5,7 +5,7 @@ import { distance } from '../../src/geometry/point';
 import { gradedPieces } from '../../src/given/grade-given';
 import type { GivenPattern } from '../../src/given/pattern';
 import { readPattern } from '../../src/given/read-pattern';
-import type { GivenRule } from '../../src/given/rules';
+import type { GivenRule } from '../../src/rule-sheet/point-rules';
 
 /** A piece with a spline, a curve by handles, a dart, a notch, a grainline and a drill hole. */
 const PIECE = (reference: string): string => `# unit: mm

@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { printFiles } from '../../src/print/print-files';
+import { printFiles } from '../../src/files/print-files';
 import { demo, showing } from '../print/printing';
 import { darkMiddles, lightness } from './raster';
 import { colorPage, describeOutside, folder, grayPage, run } from './tools';

@@ -1,7 +1,7 @@
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { boxHolds, grownBox } from '../../src/geometry/bounds';
-import { printFiles, printed } from '../../src/print/print-files';
+import { printFiles, printed } from '../../src/files/print-files';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import { shapeBox } from '../../src/render/shape-box';

@@ -9,7 +9,7 @@ import type { LinesShown } from '../../src/render/lines-shown';
 import type { Scene } from '../../src/render/scene';
 import { sizeSheet } from '../../src/render/size-sheet';
 import { svg } from '../../src/render/svg';
-import { drawingOf } from '../../src/result-files';
+import { drawingOf } from '../../src/files/result-files';
 import { DEMO } from '../draft/shaped-pieces';
 import { isWithin } from '../pattern/sewing-line';
 import { flatPaths, flatTexts } from './flat';

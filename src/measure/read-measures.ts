@@ -1,0 +1,129 @@
+/** Points of measure as a file lists them, one a row. */
+import type { InputErrorCode } from '../errors';
+import { InputError } from '../errors';
+import type { TableCell, TableRow } from '../table/typed-table';
+import { lengthCell, readTable, statedUnit } from '../table/typed-table';
+import { readSide } from '../seams/seam-pairs';
+import type { PiecePlan } from '../pattern/piece';
+import type { LengthUnit } from '../units';
+import type { Path, PiecePoint, PointOfMeasure } from './point-of-measure';
+import type { MeasureGroup, Taken } from './spec';
+
+const NEEDED = ['code', 'measure', 'path', 'of'] as const;
+const KNOWN = ['times', 'taken', 'group', 'minus', 'plus', 'how', 'note'] as const;
+type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
+
+const PATHS = ['along', 'between', 'across'] as const;
+const TAKEN: readonly Taken[] = ['girth', 'flat', 'length'];
+const GROUPS: readonly MeasureGroup[] = ['girth', 'hem', 'length', 'band', 'opening'];
+
+/**
+ * Reads a list of points of measure: `along` edges (`front.waist + back.waist`), `between` two points
+ * (`front.center_waist to front.center_hem`) or `across` pieces at the level of a point
+ * (`front.side_hip + back.side_hip`). Throws InputError `edge-unknown`, `point-unknown`,
+ * `bad-option`, `measurement-twice` and what cells throw, each with its place.
+ */
+export function readMeasures(
+  text: string,
+  file: string,
+  plans: readonly PiecePlan[],
+  patternUnit: LengthUnit,
+): readonly PointOfMeasure[] {
+  const table = readTable<Column>(text, file, NEEDED, KNOWN);
+  const unit = statedUnit(table) ?? table.units.get('minus') ?? patternUnit;
+  const codes = new Set<string>();
+  return table.rows.map((row): PointOfMeasure => {
+    const code = row('code');
+    if (code.text === '' || codes.has(code.text)) {
+      refuse(
+        'measurement-twice',
+        'a point of measure has no code of its own',
+        'one code each',
+        code,
+      );
+    }
+    codes.add(code.text);
+    const path = pathOf(row, plans);
+    const taken = chosen(row('taken'), TAKEN, path.kind === 'between' ? 'length' : 'girth');
+    const [minus, plus] = [row('minus'), row('plus')];
+    const hasTolerance = minus.text !== '' || plus.text !== '';
+    return {
+      code: code.text,
+      measure: row('measure').text,
+      how: row('how').text || `${path.kind} ${row('of').text}`,
+      taken,
+      group: chosen(row('group'), GROUPS, taken === 'length' ? 'length' : 'girth'),
+      path,
+      times: timesOf(row('times')),
+      tolerance: hasTolerance
+        ? { minus: toleranceOf(minus, plus, unit), plus: toleranceOf(plus, minus, unit) }
+        : undefined,
+    };
+  });
+}
+
+function pathOf(row: TableRow<Column>, plans: readonly PiecePlan[]): Path {
+  const of = row('of');
+  switch (chosen(row('path'), PATHS, undefined)) {
+    case 'along':
+      return { kind: 'along', side: readSide(of, plans) };
+    case 'between': {
+      const [from, to, ...more] = of.text.split(/\s+to\s+/u);
+      if (from === undefined || to === undefined || more.length > 0) {
+        refuse('bad-option', 'two points are not named', 'such as front.a to front.b', of);
+      }
+      const ends = { from: pieceAndPoint(from, of, plans), to: pieceAndPoint(to, of, plans) };
+      if (ends.from.piece !== ends.to.piece) {
+        refuse('bad-option', 'the points are on two pieces', 'two points of one piece', of);
+      }
+      return { kind: 'between', ...ends };
+    }
+    case 'across':
+      return {
+        kind: 'across',
+        levels: of.text.split('+').map((part) => pieceAndPoint(part, of, plans)),
+      };
+  }
+}
+
+function pieceAndPoint(text: string, cell: TableCell, plans: readonly PiecePlan[]): PiecePoint {
+  const [piece = '', point = ''] = text.split('.').map((part) => part.trim());
+  const plan = plans.find(({ name }) => name === piece);
+  if (plan?.index.has(point)) return { piece, point };
+  const allowed =
+    plan === undefined
+      ? `pieces ${plans.map(({ name }) => name).join(', ')}`
+      : plan.pointNames.filter((name) => !plan.handles.has(name)).join(', ');
+  return refuse('point-unknown', 'the pattern has no such point', allowed, cell);
+}
+
+function chosen<Choice extends string>(
+  cell: TableCell,
+  choices: readonly Choice[],
+  fallback: Choice | undefined,
+): Choice {
+  const found = choices.find((choice) => choice === cell.text.toLowerCase());
+  if (found !== undefined) return found;
+  if (cell.text === '' && fallback !== undefined) return fallback;
+  return refuse('bad-option', 'a word is not known', choices.join(', '), cell);
+}
+
+function timesOf(cell: TableCell): number {
+  if (cell.text === '') return 1;
+  if (/^[1-9]\d?$/u.test(cell.text)) return Number(cell.text);
+  return refuse('cell-not-a-number', 'it is not clear how often it counts', 'such as 2', cell);
+}
+
+/** One tolerance alone counts both ways; a minus sign in front of it is how people write it. */
+function toleranceOf(own: TableCell, other: TableCell, unit: LengthUnit): number {
+  return Math.abs(lengthCell(own.text === '' ? other : own, unit));
+}
+
+function refuse(
+  code: InputErrorCode,
+  what: string,
+  allowed: string,
+  { text, place }: TableCell,
+): never {
+  throw new InputError(code, { what, allowed, got: text, place });
+}

@@ -1,0 +1,115 @@
+/** A sewn sample against its spec: what is out of tolerance, and whether base or grade is to blame. */
+import { InputError } from '../errors';
+import { lengthCell, readTable, statedUnit } from '../table/typed-table';
+import type { LengthUnit } from '../units';
+import type { Spec, SpecRow } from './spec';
+
+/** One measurement of a sample. */
+export interface SampleMeasure {
+  readonly row: SpecRow;
+  /** Place of the size in the spec. */
+  readonly size: number;
+  /** mm, stated like the spec's value. */
+  readonly value: number;
+}
+
+/** A sample measured at one point in one size; positive where the sample is larger. */
+export interface Deviation extends SampleMeasure {
+  readonly off: number;
+  /** mm beyond the tolerance, zero or more. */
+  readonly beyond: number;
+}
+
+/** Deviations of one point of measure as a straight line over its growth from the base. */
+export interface SampleFit {
+  readonly row: SpecRow;
+  /** mm that every size is off: the base. */
+  readonly constant: number;
+  /** mm more for each mm of growth: the grade. Undefined where one size, or no growth, shows none. */
+  readonly slope: number | undefined;
+  /** mm, root mean square of what the line leaves. */
+  readonly rest: number;
+  /** How many sizes were measured. */
+  readonly sizes: number;
+}
+
+/**
+ * Reads a measured sample: `measure` (code or name), `size`, `value`. Throws InputError
+ * `measure-unknown`, `size-unknown` and what cells throw.
+ */
+export function readSample(
+  text: string,
+  file: string,
+  spec: Spec,
+  specUnit: LengthUnit,
+): readonly SampleMeasure[] {
+  const table = readTable<'measure' | 'size' | 'value' | 'note'>(
+    text,
+    file,
+    ['measure', 'size', 'value'],
+    ['note'],
+  );
+  const unit = statedUnit(table) ?? table.units.get('value') ?? specUnit;
+  return table.rows.map((row) => {
+    const [measure, size] = [row('measure'), row('size')];
+    const found = spec.rows.find(
+      ({ code, measure: name }) => code === measure.text || name === measure.text,
+    );
+    if (found === undefined) {
+      throw new InputError('measure-unknown', {
+        what: 'the spec has no such point of measure',
+        allowed: spec.rows.map(({ code, measure: name }) => `${code} (${name})`).join(', '),
+        got: measure.text,
+        place: measure.place,
+      });
+    }
+    const place = spec.sizes.indexOf(size.text);
+    if (place < 0) {
+      throw new InputError('size-unknown', {
+        what: 'the spec has no such size',
+        allowed: spec.sizes.join(', '),
+        got: size.text,
+        place: size.place,
+      });
+    }
+    return { row: found, size: place, value: lengthCell(row('value'), unit) };
+  });
+}
+
+/** Holds each measurement against its value and tolerance. */
+export function deviations(sample: readonly SampleMeasure[]): readonly Deviation[] {
+  return sample.map((measured) => {
+    const { row, size, value } = measured;
+    const off = value - (row.values[size] ?? NaN);
+    const allowed = off < 0 ? row.tolerance.minus : row.tolerance.plus;
+    return { ...measured, off, beyond: Math.max(0, Math.abs(off) - allowed - NO_MORE) };
+  });
+}
+
+/** mm that arithmetic alone may put a value beyond its tolerance. */
+const NO_MORE = 1e-9;
+
+/** Fits each point of measure by least squares. */
+export function sampleFits(found: readonly Deviation[], { base }: Spec): readonly SampleFit[] {
+  const rows = [...new Set(found.map(({ row }) => row))];
+  return rows.map((row) => {
+    const own = found.filter((deviation) => deviation.row === row);
+    const growth = own.map(({ size }) => (row.values[size] ?? NaN) - (row.values[base] ?? NaN));
+    const off = own.map((deviation) => deviation.off);
+    const [meanGrowth, meanOff] = [mean(growth), mean(off)];
+    const spread = growth.reduce((sum, x) => sum + (x - meanGrowth) ** 2, 0);
+    const shared = growth.reduce(
+      (sum, x, i) => sum + (x - meanGrowth) * ((off[i] ?? NaN) - meanOff),
+      0,
+    );
+    const slope = spread > NO_MORE ? shared / spread : undefined;
+    const constant = meanOff - (slope ?? 0) * meanGrowth;
+    const rest = off.map((y, i) => y - constant - (slope ?? 0) * (growth[i] ?? NaN));
+    const sizes = new Set(own.map(({ size }) => size)).size;
+    return { row, constant, slope, rest: Math.sqrt(mean(rest.map((r) => r * r))), sizes };
+  });
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

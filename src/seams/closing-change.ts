@@ -1,0 +1,75 @@
+/** The smallest change of one rule that would close the gap of a seam in one size. */
+import type { GivenPattern } from '../given/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import type { Piece } from '../pattern/piece';
+import type { Point } from '../geometry/point';
+import { dot, length, point, scale } from '../geometry/point';
+import type { Regrader, RuledPoint } from './regrade';
+import type { PairWalk, Way } from './walk-pair';
+import { walkPair } from './walk-pair';
+
+/** A change in mm to the move of a point, along and square to its reference line. */
+export interface RuleChange {
+  readonly piece: string;
+  readonly point: string;
+  readonly change: Point;
+}
+
+/** mm by which a rule is changed to see how the gap follows. */
+const PROBE = 0.01;
+/** Points whose changes differ in length by no more than this share are equally good. */
+const ALIKE = 1.02;
+
+/**
+ * Of all points with rules on the two pieces the one whose move must change least, to first order;
+ * of equally good ones a `suspect`, then the first. Undefined if no rule has a say.
+ */
+export function closingChange(
+  { pair, gap }: PairWalk,
+  way: Way,
+  pieces: readonly Piece[],
+  size: number,
+  { pattern, rules, regrade }: Graded,
+  suspects: readonly { readonly piece: string; readonly point: string }[],
+): RuleChange | undefined {
+  let best: RuleChange | undefined;
+  for (const candidate of ruledPoints(pattern, rules, pair.sides)) {
+    const at = regrade.moveOf(candidate, size);
+    const gapWith = (x: number, y: number): number => {
+      const moved = regrade.withMove(candidate, size, point(at.x + x, at.y + y));
+      const changed = pieces.map((piece, p) => (p === candidate.piece ? moved : piece));
+      return walkPair(changed, pair, way).gap;
+    };
+    const slope = point((gapWith(PROBE, 0) - gap) / PROBE, (gapWith(0, PROBE) - gap) / PROBE);
+    const steep = dot(slope, slope);
+    if (steep < 0.01) continue;
+    const change = scale(slope, -gap / steep);
+    const plan = pattern.pieces[candidate.piece]?.base.plan;
+    const name = { piece: plan?.name ?? '', point: plan?.pointNames[candidate.point] ?? '' };
+    const isSuspect = suspects.some((s) => s.piece === name.piece && s.point === name.point);
+    const enough = (best === undefined ? Infinity : length(best.change)) * (isSuspect ? ALIKE : 1);
+    if (length(change) < enough / (isSuspect ? 1 : ALIKE)) best = { ...name, change };
+  }
+  return best;
+}
+
+/** What a walk knows of the grade besides the pieces. */
+export interface Graded {
+  readonly pattern: GivenPattern;
+  readonly rules: GivenRules;
+  readonly regrade: Regrader;
+}
+
+/** The ruled points of the pieces on the sides of a seam. */
+export function ruledPoints(
+  { pieces }: GivenPattern,
+  { ruled }: GivenRules,
+  sides: PairWalk['pair']['sides'],
+): readonly RuledPoint[] {
+  const names = sides.flatMap(({ edges }) => edges.map(({ piece }) => piece));
+  return pieces.flatMap(({ base }, piece) =>
+    names.includes(base.plan.name)
+      ? [...(ruled[piece]?.keys() ?? [])].map((p) => ({ piece, point: p }))
+      : [],
+  );
+}

@@ -1,0 +1,44 @@
+/** A piece graded again with one rule changed: for asking what a change would do. */
+import { turned } from '../given/grade-given';
+import type { Mover } from '../given/move-piece';
+import { moverOf, movedPiece } from '../given/move-piece';
+import type { GivenPattern } from '../given/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import type { Point } from '../geometry/point';
+import type { Piece } from '../pattern/piece';
+
+/** A point with a rule: the places of its piece in the pattern and of itself in the plan. */
+export interface RuledPoint {
+  readonly piece: number;
+  readonly point: number;
+}
+
+export interface Regrader {
+  /** The rule's own move in a size, along and square to the reference line. */
+  readonly moveOf: (point: RuledPoint, size: number) => Point;
+  /** The piece of a size with another move of one of its ruled points. */
+  readonly withMove: (point: RuledPoint, size: number, move: Point) => Piece;
+}
+
+export function regrader({ pieces }: GivenPattern, { ruled }: GivenRules): Regrader {
+  const movers: (Mover | undefined)[] = pieces.map(() => undefined);
+  const moverAt = (p: number): Mover => {
+    const piece = pieces[p];
+    if (piece === undefined) throw new RangeError(`there is no piece ${p}`);
+    return (movers[p] ??= moverOf(piece, new Set(ruled[p]?.keys())));
+  };
+  const moveOf = ({ piece, point }: RuledPoint, size: number): Point =>
+    ruled[piece]?.get(point)?.moves[size] ?? { x: 0, y: 0 };
+  return {
+    moveOf,
+    withMove: (changed, size, move) => {
+      const mover = moverAt(changed.piece);
+      const moves = [...(ruled[changed.piece] ?? [])].map(([point]) => {
+        const own = { piece: changed.piece, point };
+        const kept = point === changed.point ? move : moveOf(own, size);
+        return [point, turned(kept, mover.piece)] as const;
+      });
+      return movedPiece(mover, moves);
+    },
+  };
+}

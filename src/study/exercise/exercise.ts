@@ -1,0 +1,82 @@
+/** An exercise: a chart, a sheet to fill in, and its key; the same for the same seed. */
+import { InputError } from '../../errors';
+import { answerKey, askedPoints } from '../mark/answer-key';
+import { gradeChart } from '../../jobs/grade-chart';
+import type { ResultFile } from '../../files/result-files';
+import { inchFraction, tableNumber, toMillimeters } from '../../units';
+import type { Difficulty, ExerciseUnit } from './exercise-chart';
+import { exerciseChart } from './exercise-chart';
+import { seeded } from './seeded';
+
+export interface ExerciseRequest {
+  /** A whole number from 0 to 2^32 - 1. */
+  readonly seed: number;
+  readonly difficulty?: Difficulty;
+  readonly unit?: ExerciseUnit;
+}
+
+export interface Exercise {
+  readonly base: string;
+  readonly sizes: readonly string[];
+  readonly difficulty: Difficulty;
+  /** `chart.csv`, `sheet.csv` to fill in, and `key.csv`. */
+  readonly files: readonly ResultFile[];
+}
+
+/** The style of every exercise: the quarter method, whose rules are shares of the girths. */
+const STYLE = 'pencil';
+const PIECE = 'front';
+
+/** Makes an exercise on the front of the quarter method. Throws InputError `bad-option`. */
+export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseRequest): Exercise {
+  if (!Number.isInteger(seed) || seed < 0 || seed >= 2 ** 32)
+    throw new InputError('bad-option', {
+      what: 'the seed is not usable',
+      allowed: 'a whole number from 0 to 4294967295',
+      got: String(seed),
+      place: { option: '--seed' },
+    });
+  const { sizes, base, rows } = exerciseChart(difficulty, unit, seeded(seed));
+  const show = (mm: number): string => (unit === 'in' ? inchFraction(mm) : tableNumber(mm, unit));
+  const chart = [
+    `# title: Exercise ${seed}, ${difficulty} (invented, not a standard)`,
+    `# unit: ${unit}`,
+    ['measurement', ...sizes].join(','),
+    ...[...rows].map(([name, values]) =>
+      [name, ...values.map((value) => show(toMillimeters(value, unit)))].join(','),
+    ),
+    '',
+  ].join('\n');
+  const result = gradeChart({ chart, base, style: STYLE });
+  const key = answerKey(result);
+  const plan = result.range.plans.find(({ name }) => name === PIECE);
+  const sheet = (cell: (moves: readonly number[], size: number) => string): string =>
+    [
+      `# exercise: ${seed}, ${difficulty}`,
+      `# base: ${base}`,
+      `# pieces: ${PIECE}`,
+      '# y: down',
+      ['point', 'axis', ...sizes].join(','),
+      ...(plan === undefined ? [] : askedPoints(plan)).flatMap((point) =>
+        (['x', 'y'] as const).map((axis) => {
+          const moves = key.points.get(`${PIECE}.${point}`)?.moves[axis] ?? [];
+          return [
+            `${PIECE}.${point}`,
+            `d${axis}_${unit}`,
+            ...sizes.map((_, i) => cell(moves, i)),
+          ].join(',');
+        }),
+      ),
+      '',
+    ].join('\n');
+  return {
+    base,
+    sizes,
+    difficulty,
+    files: [
+      { name: 'chart.csv', text: chart },
+      { name: 'sheet.csv', text: sheet((_, i) => (i === key.base ? '0' : '')) },
+      { name: 'key.csv', text: sheet((moves, i) => show(moves[i] ?? NaN)) },
+    ],
+  };
+}

@@ -1,0 +1,169 @@
+/** The grade rule of one point derived step by step, as a teacher would on a board. */
+import { InputError } from '../../errors';
+import type { Fraction } from '../../formula/fraction';
+import { ZERO, plus, times, valueOf } from '../../formula/fraction';
+import { roundTo } from '../../grade/rounding';
+import type { Rule } from '../../grade/rule-formula';
+import type { Axis } from '../../rule-sheet/rule-sheet';
+import { addedUp, asSteps } from '../mark/answer-key';
+import type { GradeResult } from '../../jobs/grade-chart';
+import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
+import { lengthFraction, shareFraction } from './exact';
+import type { FormulaChain } from './formula-chain';
+import { formulaChain } from './formula-chain';
+
+/** A measurement's part in a rule. */
+export interface Term {
+  readonly measurement: string;
+  /** The partial derivative: how far the point moves for one unit of the measurement. */
+  readonly share: Fraction;
+}
+
+/** One step between neighboring sizes, counted away from the base. Lengths in the display's unit. */
+export interface DerivedStep {
+  readonly from: string;
+  readonly to: string;
+  /** Per term: the measurement before, after, its growth, and growth times share. */
+  readonly terms: readonly {
+    readonly before: Fraction;
+    readonly after: Fraction;
+    readonly growth: Fraction;
+    readonly product: Fraction;
+  }[];
+  /** The sum of the products. */
+  readonly step: Fraction;
+  /** All steps from the base to here. */
+  readonly sum: Fraction;
+  /** mm, from the drafts: the rule as applied; equal to `sum` for a linear rule. */
+  readonly move: number;
+  /** mm, the sum rounded once, and the sum of rounded steps. */
+  readonly rounded: number;
+  readonly drifted: number;
+}
+
+export interface AxisDerivation {
+  readonly axis: Axis;
+  readonly kind: Rule['kind'];
+  readonly rule: string;
+  readonly chain: FormulaChain;
+  readonly terms: readonly Term[];
+  /** Steps down to the smallest size, then up to the largest, or those to one size only. */
+  readonly steps: readonly DerivedStep[];
+}
+
+export interface Derivation {
+  readonly piece: string;
+  readonly point: string;
+  readonly base: string;
+  readonly zero: string;
+  /** mm. */
+  readonly ruler: number;
+  readonly axes: readonly AxisDerivation[];
+  /** Cumulative moves in mm, one a size, for a drawing. */
+  readonly ladder: readonly { readonly size: string; readonly x: number; readonly y: number }[];
+}
+
+/**
+ * Derives the rules of `piece.point` for every size, or for one; `ruler` in mm. Throws InputError
+ * `point-unknown` or `size-unknown`.
+ */
+export function derivation(
+  result: GradeResult,
+  name: string,
+  ruler: number,
+  size?: string,
+): Derivation {
+  const { range, chart, drafter, display } = result;
+  const { piece, point, p, k } = found(result, name);
+  if (size !== undefined && !chart.sizes.includes(size))
+    throw new InputError('size-unknown', {
+      what: 'the chart has no such size',
+      allowed: chart.sizes.join(', '),
+      got: size,
+      place: { option: '--size' },
+    });
+  const { base, moves: all } = range.exactRules;
+  const movesOf = (axis: Axis): readonly number[] =>
+    all.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
+  const ways = size === undefined ? [-1, 1] : [Math.sign(chart.sizes.indexOf(size) - base)];
+  const last = size === undefined ? undefined : chart.sizes.indexOf(size);
+
+  const along = (axis: Axis): AxisDerivation => {
+    const rule = range.ruleFormulas[p]?.[k]?.[axis];
+    const terms = [...(rule?.coefficients ?? [])]
+      .filter(([, slope]) => Math.abs(slope) > NO_SLOPE)
+      .map(([measurement, slope]): Term => ({ measurement, share: shareFraction(slope) }));
+    const moves = movesOf(axis);
+    const drifted = addedUp(
+      asSteps(moves, base).map((step) => roundTo(step, ruler)),
+      base,
+    );
+    const steps = ways.flatMap((way) => {
+      let sum = ZERO;
+      const derived: DerivedStep[] = [];
+      for (let i = base + way; way !== 0 && chart.sizes[i] !== undefined; i += way) {
+        const parts = terms.map(({ measurement, share }) => {
+          const row = chart.rows.find((one) => one.name === measurement);
+          const before = lengthFraction(row?.values[i - way] ?? NaN, display.unit);
+          const after = lengthFraction(row?.values[i] ?? NaN, display.unit);
+          const growth = plus(after, times(before, shareFraction(-1)));
+          return { before, after, growth, product: times(share, growth) };
+        });
+        const step = parts.reduce((all, part) => plus(all, part.product), ZERO);
+        sum = plus(sum, step);
+        derived.push({
+          from: chart.sizes[i - way] ?? '',
+          to: chart.sizes[i] ?? '',
+          terms: parts,
+          step,
+          sum,
+          move: moves[i] ?? NaN,
+          rounded: roundTo(moves[i] ?? NaN, ruler),
+          drifted: drifted[i] ?? NaN,
+        });
+        if (i === last) break;
+      }
+      return derived;
+    });
+    return {
+      axis,
+      kind: rule?.kind ?? 'implicit',
+      rule: rule?.text ?? '',
+      chain: formulaChain(drafter, `${piece}/${point}.${axis}`),
+      terms,
+      steps,
+    };
+  };
+  const [x, y] = [movesOf('x'), movesOf('y')];
+  return {
+    piece,
+    point,
+    base: range.base,
+    zero: range.stackPoint,
+    ruler,
+    axes: [along('x'), along('y')],
+    ladder: chart.sizes.map((label, i) => ({ size: label, x: x[i] ?? NaN, y: y[i] ?? NaN })),
+  };
+}
+
+/** True where the products add up to the move that the drafts give. */
+export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
+  return Math.abs(valueOf(sum) * unitInMm - move) <= SAME_PLACE * 1000;
+}
+
+function found({ range }: GradeResult, name: string) {
+  const [piece = '', point = ''] = name.split('.');
+  const p = range.plans.findIndex((plan) => plan.name === piece);
+  const plan = range.plans[p];
+  const k = plan?.index.get(point);
+  if (plan !== undefined && k !== undefined) return { piece, point, p, k };
+  throw new InputError('point-unknown', {
+    what: plan === undefined ? 'the skirt has no such piece' : `${piece} has no such point`,
+    allowed: (plan === undefined
+      ? range.plans.map((one) => `${one.name}.<point>`)
+      : plan.pointNames.map((one) => `${piece}.${one}`)
+    ).join(', '),
+    got: name,
+    place: { point: name },
+  });
+}

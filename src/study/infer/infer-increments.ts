@@ -1,0 +1,189 @@
+/** The body increments that a rule sheet implies. */
+import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
+import type { RuleSheet } from '../../rule-sheet/rule-sheet';
+import type { AnswerKey } from '../mark/answer-key';
+import { addedUp, answerKey } from '../mark/answer-key';
+import type { Convention } from '../mark/convention';
+import { OWN_CONVENTION, inConvention } from '../mark/convention';
+import type { Series } from '../mark/series';
+import { keyPoint, seriesOf } from '../mark/series';
+import type { StatedConvention } from '../mark/stated-convention';
+import { statedConvention } from '../mark/stated-convention';
+import type { GradeRequest, GradeResult } from '../../jobs/grade-chart';
+import { gradeChart } from '../../jobs/grade-chart';
+import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
+import { leastSquares } from './least-squares';
+import { baseOf, sizesOf } from './sheet-sizes';
+import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
+
+export interface InferRequest {
+  /** Text of the sheet, CSV. */
+  readonly sheet: string;
+  readonly file?: string;
+  readonly style?: GradeRequest['style'];
+  readonly set?: GradeRequest['set'];
+  /** Base size; otherwise the size whose cells are all zero. */
+  readonly base?: string;
+  /** Zero of the pieces; otherwise stated by the sheet or recognized. */
+  readonly zero?: string;
+}
+
+/** One size of the sheet. */
+export interface InferredSize {
+  readonly label: string;
+  /** mm from the base, one a measurement; undefined where the sheet cannot tell. */
+  readonly increments: readonly (number | undefined)[];
+  /** Root of the mean square of what is left over, mm. */
+  readonly residual: number;
+  /** The cell that fits worst, and by how much in mm. */
+  readonly worst: { readonly cell: string; readonly miss: number } | undefined;
+}
+
+export interface Inference {
+  readonly sheet: RuleSheet;
+  readonly style: string;
+  readonly base: string;
+  /** Measurements that the rules of the given points depend on. */
+  readonly measurements: readonly string[];
+  /** Measurements of the style that no given cell depends on. */
+  readonly unseen: readonly string[];
+  /** True where some rules hold at a base body only, for which a stand-in was taken. */
+  readonly atStandIn: boolean;
+  readonly zeros: ReadonlyMap<string, readonly string[]>;
+  /** From the smallest hip, or whatever measurement is known, to the largest; the base among them. */
+  readonly sizes: readonly InferredSize[];
+}
+
+/**
+ * Solves, size by size, the rules of the style for the increments. Rules of the quarter method are
+ * the same for every body; those of other styles are taken at a stand-in body. Throws InputError for
+ * a sheet that cannot be used.
+ */
+export function inferIncrements(request: InferRequest): Inference {
+  const sheet = readRuleSheet(request.sheet, request.file ?? 'sheet');
+  const result = gradeChart({
+    chart: STAND_IN_CHART,
+    file: 'the stand-in chart',
+    base: STAND_IN_BASE,
+    ...(request.style === undefined ? {} : { style: request.style }),
+    ...(request.set === undefined ? {} : { set: request.set }),
+  });
+  const base = baseOf(sheet, request.base);
+  const labels = sizesOf(sheet);
+  const sizes = labels.includes(base) ? labels : [...labels, base];
+  const baseIndex = sizes.indexOf(base);
+  const key: AnswerKey = { ...answerKey(result), sizes, base: baseIndex };
+  const series = movesIn(seriesOf(sheet, key, undefined), baseIndex);
+  const convention = conventionOf(key, series, statedConvention(key, sheet, request.zero));
+  const fit = fitted(inConvention(key, convention), series);
+  return {
+    sheet,
+    style: result.style.name,
+    base,
+    measurements: fit.measurements,
+    unseen: result.drafter.measurements.filter((name) => !fit.measurements.includes(name)),
+    atStandIn: series.some((one) => !isLinear(result, one)),
+    zeros: convention.zeros,
+    sizes: smallestFirst(fit),
+  };
+}
+
+/** Every point and axis once, as moves; steps are added up where the moves are not given. */
+function movesIn(all: readonly Series[], base: number): readonly Series[] {
+  return all.flatMap((series): Series[] => {
+    if (series.form === 'move') return [series];
+    const { piece, point, axis, given } = series;
+    const twin = all.some(
+      (one) =>
+        one.form === 'move' && one.piece === piece && one.point === point && one.axis === axis,
+    );
+    if (twin) return [];
+    const moves = addedUp(
+      given.map((step) => step ?? NaN),
+      base,
+    );
+    return [
+      { ...series, form: 'move', given: moves.map((mm) => (Number.isFinite(mm) ? mm : undefined)) },
+    ];
+  });
+}
+
+interface Fitted {
+  readonly measurements: readonly string[];
+  readonly sizes: readonly InferredSize[];
+  /** Sum of squares over all sizes. */
+  readonly squares: number;
+}
+
+function fitted(key: AnswerKey, series: readonly Series[]): Fitted {
+  const slopesOf = (one: Series): ReadonlyMap<string, number> =>
+    keyPoint(key, one).slopes[one.axis];
+  const measurements = [
+    ...new Set(
+      series.flatMap((one) =>
+        [...slopesOf(one)].filter(([, slope]) => Math.abs(slope) > NO_SLOPE).map(([name]) => name),
+      ),
+    ),
+  ];
+  let squares = 0;
+  const sizes = key.sizes.map((label, i): InferredSize => {
+    if (i === key.base)
+      return { label, increments: measurements.map(() => 0), residual: 0, worst: undefined };
+    const cells = series.filter(({ given }) => given[i] !== undefined);
+    const { values, residuals } = leastSquares(
+      cells.map((one) => measurements.map((name) => slopesOf(one).get(name) ?? 0)),
+      cells.map(({ given }) => given[i] ?? NaN),
+    );
+    const sum = residuals.reduce((all, miss) => all + miss ** 2, 0);
+    squares += sum;
+    const miss = Math.max(0, ...residuals.map(Math.abs));
+    const worst = cells[residuals.findIndex((one) => Math.abs(one) === miss)];
+    return {
+      label,
+      increments: measurements.map((_, k) => values[k]),
+      residual: Math.sqrt(sum / Math.max(1, cells.length)),
+      worst: worst && { cell: `${worst.piece}.${worst.point} d${worst.axis}`, miss },
+    };
+  });
+  return { measurements, sizes, squares };
+}
+
+function smallestFirst({ measurements, sizes }: Fitted): readonly InferredSize[] {
+  const k = Math.max(0, measurements.indexOf('hip_girth'));
+  return [...sizes].sort((a, b) => (a.increments[k] ?? 0) - (b.increments[k] ?? 0));
+}
+
+/** The stated zero, or of each piece the still point from which its cells fit best. */
+function conventionOf(
+  key: AnswerKey,
+  series: readonly Series[],
+  { zero, up = false }: StatedConvention,
+): Convention {
+  const pieces = [...new Set(series.map(({ piece }) => piece))];
+  const zeros = pieces.flatMap((piece): [string, readonly string[]][] => {
+    const own = series.filter((one) => one.piece === piece);
+    if (zero !== undefined)
+      return zero.every((point) => key.points.has(`${piece}.${point}`)) ? [[piece, zero]] : [];
+    const squaresFrom = (point: string | undefined): number => {
+      const zeros = new Map(point === undefined ? [] : [[piece, [point]] as const]);
+      return fitted(inConvention(key, { ...OWN_CONVENTION, zeros, up }), own).squares;
+    };
+    const still = own
+      .filter(({ given }) => given.every((mm) => Math.abs(mm ?? 0) <= SAME_PLACE))
+      .map(({ point }) => point);
+    let best: string | undefined;
+    let least = squaresFrom(undefined) / 2;
+    for (const point of new Set(least > SAME_PLACE ? still : [])) {
+      const squares = squaresFrom(point);
+      if (squares < least) [best, least] = [point, squares];
+    }
+    return best === undefined ? [] : [[piece, [best]]];
+  });
+  return { ...OWN_CONVENTION, zeros: new Map(zeros), up };
+}
+
+function isLinear({ range }: GradeResult, { piece, point, axis }: Series): boolean {
+  const p = range.plans.findIndex(({ name }) => name === piece);
+  const k = range.plans[p]?.index.get(point) ?? -1;
+  return range.ruleFormulas[p]?.[k]?.[axis].kind === 'linear';
+}

@@ -1,0 +1,93 @@
+/** The right answers of a rule sheet: every move of every point, and what it is made of. */
+import type { GradeResult } from '../../jobs/grade-chart';
+import type { PiecePlan } from '../../pattern/piece';
+import type { Axis } from '../../rule-sheet/rule-sheet';
+
+/** Something of each axis. */
+export type Axes<T> = Readonly<Record<Axis, T>>;
+
+/** One point of the key. Moves are cumulative, mm, one a size; x away from the center, y down. */
+export interface PointKey {
+  readonly piece: string;
+  readonly point: string;
+  readonly moves: Axes<readonly number[]>;
+  /** mm that the point moves for each mm of a measurement; exact for linear rules. */
+  readonly slopes: Axes<ReadonlyMap<string, number>>;
+  /** `tip` and `leg` belong to a dart. */
+  readonly role: 'tip' | 'leg' | 'other';
+}
+
+export interface AnswerKey {
+  /** Labels from the smallest size. */
+  readonly sizes: readonly string[];
+  /** Place of the base size in `sizes`. */
+  readonly base: number;
+  /** By `piece.point`, in the order of the plans. */
+  readonly points: ReadonlyMap<string, PointKey>;
+  /** How far each measurement is from the base's, mm, one a size. */
+  readonly increments: ReadonlyMap<string, readonly number[]>;
+}
+
+/** The key of a graded chart, exact, with the zero on the range's own stack point. */
+export function answerKey({ range, chart }: GradeResult): AnswerKey {
+  const { base, moves } = range.exactRules;
+  const points = range.plans.flatMap((plan, p) =>
+    plan.pointNames.map((point, k): [string, PointKey] => {
+      const along = (axis: Axis): readonly number[] =>
+        moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
+      const rule = range.ruleFormulas[p]?.[k];
+      const slopes = (axis: Axis): ReadonlyMap<string, number> =>
+        rule?.[axis].coefficients ?? new Map<string, number>();
+      return [
+        `${plan.name}.${point}`,
+        {
+          piece: plan.name,
+          point,
+          moves: { x: along('x'), y: along('y') },
+          slopes: { x: slopes('x'), y: slopes('y') },
+          role: roleOf(plan, point),
+        },
+      ];
+    }),
+  );
+  const increments = chart.rows.map(({ name, values }): [string, readonly number[]] => {
+    const from = values[base] ?? NaN;
+    return [name, values.map((value) => (value ?? NaN) - from)];
+  });
+  return {
+    sizes: chart.sizes,
+    base,
+    points: new Map(points),
+    increments: new Map(increments),
+  };
+}
+
+function roleOf({ darts }: PiecePlan, point: string): PointKey['role'] {
+  if (darts.some(({ tip }) => tip === point)) return 'tip';
+  return darts.some(({ from, to }) => from === point || to === point) ? 'leg' : 'other';
+}
+
+/**
+ * The corners of a piece's outline: the points that a grader gives rules to. Handles follow their
+ * ends, and points of inner marks are not asked for, though they are marked where they are given.
+ */
+export function askedPoints({ outline }: PiecePlan): readonly string[] {
+  const names = outline.flatMap((edge) =>
+    edge.kind === 'dart' ? [edge.from, edge.tip, edge.to] : [edge.from, edge.to],
+  );
+  return [...new Set(names)];
+}
+
+/** Cumulative moves as steps from the neighbor on the base's side. */
+export function asSteps(moves: readonly number[], base: number): readonly number[] {
+  return moves.map((move, i) => (i === base ? 0 : move - (moves[i + Math.sign(base - i)] ?? NaN)));
+}
+
+/** Steps from the neighbor on the base's side, added up from the base. */
+export function addedUp(steps: readonly number[], base: number): readonly number[] {
+  const moves = steps.map(() => 0);
+  for (const direction of [1, -1])
+    for (let i = base + direction; i >= 0 && i < steps.length; i += direction)
+      moves[i] = (moves[i - direction] ?? 0) + (steps[i] ?? NaN);
+  return moves;
+}

@@ -1,0 +1,59 @@
+/** What a sheet may choose for itself: the zero of each piece, and which way its axes run. */
+import type { Axis } from '../../rule-sheet/rule-sheet';
+import type { AnswerKey, Axes, PointKey } from './answer-key';
+
+/** A choice, not an error: the graded shapes are the same, only their numbers differ. */
+export interface Convention {
+  /**
+   * Zero of each piece: one point, or two for the place halfway between them. Pieces that are not
+   * named keep the key's zero.
+   */
+  readonly zeros: ReadonlyMap<string, readonly string[]>;
+  /** True where y runs up toward the waist. */
+  readonly up: boolean;
+  /** Pieces drawn mirrored: x runs toward the center line. */
+  readonly mirrored: ReadonlySet<string>;
+}
+
+export const OWN_CONVENTION: Convention = { zeros: new Map(), up: false, mirrored: new Set() };
+
+/** 1 where an axis of a piece runs as the key's does, -1 where it runs against it. */
+export function directionOf(convention: Convention, piece: string): Axes<1 | -1> {
+  return { x: convention.mirrored.has(piece) ? -1 : 1, y: convention.up ? -1 : 1 };
+}
+
+/** The key as a right sheet in this convention would have it. */
+export function inConvention(key: AnswerKey, convention: Convention): AnswerKey {
+  const points = [...key.points].map(([name, own]): [string, PointKey] => {
+    const zeros = (convention.zeros.get(own.piece) ?? []).map((zero) =>
+      key.points.get(`${own.piece}.${zero}`),
+    );
+    const direction = directionOf(convention, own.piece);
+    const mean = (value: (zero: PointKey | undefined) => number): number =>
+      zeros.reduce((sum, zero) => sum + value(zero) / zeros.length, 0);
+    const along = (axis: Axis): readonly number[] =>
+      own.moves[axis].map(
+        (move, i) =>
+          // Adding zero turns a negative zero into a plain one.
+          direction[axis] * (move - mean((zero) => zero?.moves[axis][i] ?? 0)) + 0,
+      );
+    const slopes = (axis: Axis): ReadonlyMap<string, number> => {
+      const all = [own, ...zeros].flatMap((point) => [...(point?.slopes[axis].keys() ?? [])]);
+      return new Map(
+        [...new Set(all)].map((name) => {
+          const slope = (point: PointKey | undefined): number => point?.slopes[axis].get(name) ?? 0;
+          return [name, direction[axis] * (slope(own) - mean(slope))];
+        }),
+      );
+    };
+    return [
+      name,
+      {
+        ...own,
+        moves: { x: along('x'), y: along('y') },
+        slopes: { x: slopes('x'), y: slopes('y') },
+      },
+    ];
+  });
+  return { ...key, points: new Map(points) };
+}

@@ -1,0 +1,166 @@
+/** Marks a handed-in rule sheet against the key of its chart. */
+import { parseLength } from '../../table/number-cell';
+import { InputError } from '../../errors';
+import { statedBy } from '../../table/typed-table';
+import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
+import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
+import type { GradeRequest, GradeResult } from '../../jobs/grade-chart';
+import { gradeChart } from '../../jobs/grade-chart';
+import { RULE_RIGHT } from '../../tolerance';
+import type { LengthUnit } from '../../units';
+import { addedUp, answerKey, askedPoints } from './answer-key';
+import type { AnswerKey } from './answer-key';
+import type { Convention } from './convention';
+import { directionOf, inConvention } from './convention';
+import { explainSeries } from './explanations';
+import type { Diagnosis } from './fewest-slips';
+import { fewestSlips } from './fewest-slips';
+import type { MarkedCell } from './marked-cells';
+import { markedCells, precisionOf } from './marked-cells';
+import { recognizeConvention } from './recognize-convention';
+import type { Series } from './series';
+import { rightValues, seriesOf } from './series';
+import { slipsFor } from './slips';
+import { statedConvention } from './stated-convention';
+import { consistentSwaps } from './swaps';
+import type { ErrorAt, WornSize } from './worn-sheet';
+import { wornSheet } from './worn-sheet';
+
+export interface MarkRequest extends Pick<
+  GradeRequest,
+  'chart' | 'file' | 'base' | 'style' | 'set'
+> {
+  /** Text of the sheet, CSV. */
+  readonly sheet: string;
+  /** Its name for messages. */
+  readonly sheetFile?: string;
+  /** How far a right cell may be off, such as `1/32in`; a bare number is in the sheet's unit. */
+  readonly tolerance?: string;
+  /** Zero of the pieces; otherwise stated by the sheet (`# zero: side_hip`) or recognized. */
+  readonly zero?: string;
+  /** Pieces that are asked for; otherwise those the sheet states (`# pieces: front`), or all panels. */
+  readonly pieces?: readonly string[];
+}
+
+export interface Marking {
+  readonly sheet: RuleSheet;
+  readonly result: GradeResult;
+  /** The key in the sheet's own convention. */
+  readonly key: AnswerKey;
+  readonly convention: Convention;
+  /** mm. */
+  readonly tolerance: number;
+  readonly pieces: readonly string[];
+  /** Every cell that is asked for or given, the base's only where they are wrong. */
+  readonly cells: readonly MarkedCell[];
+  readonly diagnosis: Diagnosis;
+  /** What the sheet would make of the garment. */
+  readonly worn: readonly WornSize[];
+}
+
+/**
+ * Marks a sheet. Throws InputError for a chart, a sheet or an option that cannot be used; wrong and
+ * missing cells are the result.
+ */
+export function markSheet(request: MarkRequest): Marking {
+  const {
+    sheet: text,
+    sheetFile = 'sheet',
+    tolerance: allowed,
+    zero,
+    pieces,
+    ...grading
+  } = request;
+  const sheet = readRuleSheet(text, sheetFile);
+  const result = gradeChart(grading);
+  const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
+  const asked = piecesOf(result, sheet, pieces);
+  const exact = answerKey(result);
+  const series = seriesOf(sheet, exact, result.chart);
+  const stated = statedConvention(exact, sheet, zero);
+  const convention = recognizeConvention(exact, series, stated, tolerance);
+  const key = inConvention(exact, convention);
+  const corners = result.range.plans.flatMap((plan) =>
+    asked.includes(plan.name)
+      ? askedPoints(plan).map((point) => ({ piece: plan.name, point }))
+      : [],
+  );
+  return {
+    sheet,
+    result,
+    key,
+    convention,
+    tolerance,
+    pieces: asked,
+    cells: markedCells(key, series, corners, tolerance),
+    diagnosis: diagnosisOf(key, series, sheet.unit, tolerance),
+    worn: wornSheet(result, errors(key, series, convention)),
+  };
+}
+
+/** The fewest slips behind the wrong cells of series in `unit`. */
+function diagnosisOf(
+  key: AnswerKey,
+  series: readonly Series[],
+  unit: LengthUnit,
+  tolerance: number,
+): Diagnosis {
+  const slips = slipsFor(key, unit, tolerance);
+  const match = precisionOf(key, series, tolerance);
+  const runs = series.flatMap((one) => explainSeries(key, one, slips, { tolerance, match }));
+  return fewestSlips(consistentSwaps(key, series, runs, match), slips);
+}
+
+/** Errors of a sheet in the axes of the drawing; steps are added up, blanks are right. */
+function errors(key: AnswerKey, all: readonly Series[], convention: Convention): ErrorAt {
+  const found = new Map<string, readonly number[]>();
+  const forms: readonly Form[] = ['step', 'move'];
+  for (const form of forms)
+    for (const series of all.filter((one) => one.form === form)) {
+      const right = rightValues(key, series);
+      const off = series.given.map((mm, i) => (mm === undefined ? 0 : mm - (right[i] ?? NaN)));
+      const moves = form === 'step' ? addedUp(off, key.base) : off;
+      const direction = directionOf(convention, series.piece)[series.axis];
+      found.set(
+        errorId(series.piece, series.point, series.axis),
+        moves.map((mm) => mm * direction),
+      );
+    }
+  return (piece, point, axis, size) => found.get(errorId(piece, point, axis))?.[size] ?? 0;
+}
+
+function errorId(piece: string, point: string, axis: Axis): string {
+  return `${piece}.${point} ${axis}`;
+}
+
+function piecesOf(
+  { range }: GradeResult,
+  sheet: RuleSheet,
+  wanted: readonly string[] | undefined,
+): readonly string[] {
+  const statement = statedBy(sheet, 'pieces');
+  const stated = statement?.text.split(/[,;\s]+/u);
+  const panels = range.plans.filter(({ part }) => part === 'panel').map(({ name }) => name);
+  const asked = wanted ?? stated?.filter((name) => name !== '') ?? panels;
+  for (const name of asked)
+    if (!range.plans.some((plan) => plan.name === name))
+      throw new InputError('piece-unknown', {
+        what: 'the skirt has no such piece',
+        allowed: range.plans.map((plan) => plan.name).join(', '),
+        got: name,
+        place: wanted === undefined ? (statement?.place ?? {}) : { option: '--pieces' },
+      });
+  return asked;
+}
+
+function toleranceOf(text: string, unit: LengthUnit): number {
+  const mm = parseLength(text, unit);
+  // Half an inch hides every slip there is.
+  if (mm !== undefined && mm >= 0 && mm <= 12.7) return mm;
+  throw new InputError('bad-option', {
+    what: 'the tolerance is not usable',
+    allowed: 'a length from 0 to 1/2 in, such as 1/32in or 0.5mm',
+    got: text,
+    place: { option: '--tolerance' },
+  });
+}

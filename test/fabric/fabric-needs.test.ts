@@ -1,0 +1,194 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { FabricNeed, GradeResult, Lay, SizeNeed } from '../../src/index';
+import { fabricFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
+import { buyLength } from '../../src/fabric/fabric-needs';
+import { isLay } from '../../src/fabric/lay';
+import { cutPieces } from '../../src/pattern/cut-pieces';
+import { rowsOf } from '../csv-tables';
+import { chartText } from '../skirts';
+import { faults, rectangle } from './lay-pieces';
+
+const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
+
+function needsOf(
+  { shown }: GradeResult,
+  ...options: Parameters<typeof fabricNeeds> extends [unknown, ...infer Rest] ? Rest : never
+): readonly FabricNeed[] {
+  const sizes = shown.map(({ label, pieces, parameters }) => ({
+    label,
+    pieces: cutPieces(pieces, parameters),
+  }));
+  return fabricNeeds(sizes, ...options);
+}
+
+function laysOf(needs: readonly FabricNeed[]): readonly Lay[] {
+  return needs.flatMap(({ sizes }) => sizes.map(({ lay }) => lay)).filter(isLay);
+}
+
+function lengthsOf({ sizes }: FabricNeed): readonly number[] {
+  return sizes.map(({ lay }) => (isLay(lay) ? lay.length : Infinity));
+}
+
+describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', (style) => {
+  let needs: readonly FabricNeed[] = [];
+  beforeAll(() => {
+    const sizes = ['2', '8', '12', '18', '24'];
+    needs = needsOf(gradeChart({ chart: DEMO, base: '12', style, sizes }));
+  });
+
+  it('is laid without overlap, on the cloth, and never below its bounds', () => {
+    const lays = laysOf(needs);
+    expect(lays.length).toBeGreaterThan(100);
+    for (const lay of lays) {
+      expect(faults(lay)).toEqual([]);
+      expect(lay.bounds.best).toBeGreaterThanOrEqual(lay.bounds.area - 1e-6);
+      expect(lay.length).toBeGreaterThanOrEqual(lay.bounds.best - 1e-3);
+      for (const { grain, turned } of lay.placements) {
+        expect(Math.abs(grain.to.x - grain.from.x)).toBeLessThan(1e-6);
+        if (lay.cloth.nap === 'with') expect(turned).toBe(false);
+      }
+    }
+  });
+
+  it('is no more on wider, plain or open cloth', () => {
+    const longer = (a: FabricNeed | undefined, b: FabricNeed | undefined): boolean =>
+      a !== undefined &&
+      b !== undefined &&
+      lengthsOf(a).some((length, i) => length > (lengthsOf(b)[i] ?? NaN) + 1e-6);
+    const millimeters = ({ width: { value, unit } }: FabricNeed): number =>
+      value * (unit === 'cm' ? 10 : 25.4);
+    for (const need of needs) {
+      const others = needs.filter(({ cloth }) => cloth === need.cloth);
+      const same = (other: FabricNeed, ...keys: readonly ('fold' | 'nap' | 'width')[]): boolean =>
+        keys.every((key) => other[key] === need[key]);
+      for (const wider of others.filter((o) => same(o, 'fold', 'nap')))
+        if (millimeters(wider) > millimeters(need)) expect(longer(wider, need)).toBe(false);
+      const plain = others.find((o) => same(o, 'fold', 'width') && o.nap === 'without');
+      const open = others.find((o) => same(o, 'nap', 'width') && o.fold === 'open');
+      expect(longer(plain, need)).toBe(false);
+      expect(longer(open, need)).toBe(false);
+    }
+  });
+
+  it('has every piece of every cloth as often as it is cut', () => {
+    for (const need of needs) {
+      for (const { lay } of need.sizes) {
+        if (!isLay(lay)) continue;
+        const cut = new Map<string, number>();
+        for (const { piece, layers, onFold } of lay.placements) {
+          const { name } = piece.piece.plan;
+          cut.set(name, (cut.get(name) ?? 0) + (onFold ? 1 : layers));
+        }
+        const asked = lay.placements.map(({ piece }) => piece.piece.plan);
+        for (const { name, cuttings } of asked)
+          expect(cut.get(name)).toBe(cuttings.find(({ cloth }) => cloth === need.cloth)?.count);
+      }
+    }
+  });
+});
+
+describe('published estimates', () => {
+  // Derived: hip 96 with 4 of ease, allowances of 1.5 and a center back of 2 to 5 take 110 to
+  // 116 cm across: one skirt length on cloth of 140 to 150 cm, two on 112 to 115.
+  const chart = chartText('cm', {
+    waist_girth: [72, 76],
+    hip_girth: [96, 100],
+    skirt_length: [60, 60],
+  });
+  const result = gradeChart({
+    chart,
+    base: '1',
+    style: 'straight',
+    sizes: ['1'],
+    set: { hip_ease: '4 cm' },
+  });
+  const widths = [112, 140, 150].map((value) => ({ value, unit: 'cm' as const }));
+
+  it('one skirt length on wide cloth, two on narrow cloth', () => {
+    const needs = needsOf(result, { widths, folds: ['folded'], naps: ['with'] });
+    const [narrow = 0, ...wide] = needs.map((need) => lengthsOf(need)[0] ?? NaN);
+    for (const length of wide) {
+      expect(length).toBeGreaterThan(600);
+      expect(length).toBeLessThan(700);
+    }
+    expect(narrow / (wide[0] ?? NaN)).toBeGreaterThan(1.7);
+    expect(narrow / (wide[0] ?? NaN)).toBeLessThanOrEqual(2);
+  });
+
+  it('a skirt of 60 cm from a length of 70 cm of cloth 140 cm wide', () => {
+    const [need] = needsOf(result, {
+      widths: widths.slice(1, 2),
+      folds: ['folded'],
+      naps: ['with'],
+    });
+    expect(need?.sizes[0]?.buy?.centimeters).toBeLessThanOrEqual(75);
+  });
+});
+
+describe('what is bought', () => {
+  it('is the lay and 5 %, rounded up to 5 cm and 1/8 yd', () => {
+    expect(buyLength(700)).toEqual({ centimeters: 75, yards: 0.875 });
+    expect(buyLength(1000, 0)).toEqual({ centimeters: 100, yards: 1.125 });
+    expect(buyLength(914.4, 0)).toEqual({ centimeters: 95, yards: 1 });
+  });
+
+  it('falls back to open cloth where folded cloth is too narrow', () => {
+    const pieces = [rectangle('front', 300, 700, { onFold: true }), rectangle('back', 500, 700)];
+    const needs = fabricNeeds([{ label: 'M', pieces }], {
+      widths: [{ value: 90, unit: 'cm' }],
+      naps: ['with'],
+    });
+    const [folded, open] = needs.map(({ sizes }) => sizes[0]);
+    expect(folded?.buy).toBeUndefined();
+    expect(folded?.lay).toMatchObject({ piece: 'back', needed: 500, given: 440 });
+    expect(open?.buy).toBeDefined();
+    expect(leastNeed(needs.flatMap(({ sizes }): readonly SizeNeed[] => sizes))).toBe(open);
+  });
+
+  it('leaves out cloths that nothing is cut from', () => {
+    const needs = needsOf(gradeChart({ chart: DEMO, base: '12', sizes: ['12'] }));
+    expect([...new Set(needs.map(({ cloth }) => cloth))]).toEqual(['shell']);
+  });
+});
+
+describe('the files', () => {
+  const result = gradeChart({
+    chart: DEMO,
+    base: '12',
+    style: 'shared-a-line',
+    sizes: ['12', '24'],
+  });
+  const files = fabricFiles(result);
+
+  it('are a table and one lay a cloth, the same every time', () => {
+    expect(files.map(({ name }) => name)).toEqual([
+      'fabric.csv',
+      'lay-shell.svg',
+      'lay-lining.svg',
+      'lay-interfacing.svg',
+    ]);
+    expect(fabricFiles(result)).toEqual(files);
+  });
+
+  it('give numbers as numbers, and a reason where there is none', () => {
+    const rows = rowsOf(files[0]?.text ?? '');
+    expect(rows.length).toBe(3 * 8 * 2 * 2 * 6);
+    for (const row of rows) {
+      expect(row['12']).toMatch(/^\d+(\.\d+)?$/);
+      expect(row['24']).toMatch(/^(\d+(\.\d+)?)?$/);
+    }
+    const impossible = rows.filter((row) => row['24'] === '' && row.measure === 'buy_cm');
+    expect(impossible.length).toBeGreaterThan(0);
+    for (const { note } of impossible) expect(note).toMatch(/^not possible in 24: \w+ takes up to/);
+  });
+
+  it('name fold, selvages, every piece and the length to buy on the lay', () => {
+    const text = files[1]?.text ?? '';
+    for (const words of ['FRONT', 'BACK', 'WAISTBAND', 'SELVAGE', 'Buy ', 'size 12', '1:5'])
+      expect(text).toContain(words);
+    expect(text.match(/data-part="grainline"/g)?.length).toBe(
+      text.match(/data-part="cut-line"/g)?.length,
+    );
+  });
+});

@@ -1,0 +1,208 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { gradeSpec, specFiles } from '../../src/jobs/grade-spec';
+import type { SpecRequest } from '../../src/jobs/grade-spec';
+import { gradeChart } from '../../src/jobs/grade-chart';
+import { deviations, sampleFits } from '../../src/measure/sample';
+import type { Spec } from '../../src/measure/spec';
+import { usualTolerance } from '../../src/measure/tolerances';
+import { toMillimeters } from '../../src/units';
+import { rowsOf } from '../csv-tables';
+import { FRONT_AND_BACK, expectRefusal, graded } from '../given/sheets';
+import { chartText } from '../skirts';
+
+const inch = (value: number): number => toMillimeters(value, 'in');
+
+const RULES = `# sizes: 8, 10, 12, 14, 16
+rule,piece,point,step_dx,step_dy
+side,,,1/4,0
+side,front,side_waist,,
+side,front,side_hip,,
+low,,,1/4,1/4
+low,front,side_hem,,
+,front,center_hem,0,1/4
+,front,center_waist,0,0
+side,back,side_waist,,
+side,back,side_hip,,
+low,back,side_hem,,
+,back,center_hem,0,1/4
+,back,center_waist,0,0
+`;
+const MEASURES = `# unit: in
+code,measure,path,of,times,taken,minus,plus
+W,waist,along,front.waist + back.waist,2,girth,,
+F,flat waist,along,front.waist + back.waist,2,flat,,
+H,hip,across,front.side_hip + back.side_hip,2,girth,,
+D,dart level,across,front.note_level,2,girth,,
+L,length,between,front.center_waist to front.center_hem,,length,1/16,1/16
+`.replace(/^D.*\n/mu, '');
+
+const RESULT = graded(FRONT_AND_BACK, RULES);
+const spec = (request: SpecRequest): ReturnType<typeof gradeSpec> =>
+  gradeSpec(RESULT.range, undefined, request, { unit: 'in', fractions: false });
+const measures = { text: MEASURES, file: 'measures.csv' };
+
+describe('points of measure of a given pattern', () => {
+  const { rows } = spec({ measures }).spec;
+  it.each([
+    // The waist is 7.5 in less a dart of 1 in, in each of four quarters.
+    ['W', [24, 25, 26, 27, 28]],
+    ['F', [12, 12.5, 13, 13.5, 14]],
+    ['H', [34, 35, 36, 37, 38]],
+    ['L', [24.5, 24.75, 25, 25.25, 25.5]],
+  ])('%s', (code, inches) => {
+    const row = rows.find((candidate) => candidate.code === code);
+    row?.values.forEach((value, i) => expect(value).toBeCloseTo(inch(inches[i] ?? NaN), 6));
+    expect(row?.values).toHaveLength(5);
+  });
+
+  it('leaves an open dart out of a width', () => {
+    const level = MEASURES.replace('front.side_hip + back.side_hip,2', 'front.dart_in,1');
+    const { spec: found } = spec({ measures: { text: level, file: 'measures.csv' } });
+    expect(found.rows[2]?.values[2]).toBeCloseTo(inch(6.5), 6);
+  });
+
+  it.each([
+    ['an edge', 'along,front.waist', 'along,front.yoke', 'edge-unknown', 4],
+    ['a point', 'front.center_hem', 'front.cuff', 'point-unknown', 4],
+    ['a path', 'between,', 'around,', 'bad-option', 3],
+    ['a second code', 'F,flat', 'W,flat', 'measurement-twice', 1],
+  ] as const)('refuses %s that it does not know', (_, right, wrong, code, column) => {
+    const text = MEASURES.replace(right, wrong);
+    const row = text.split('\n').findIndex((line, i) => line !== MEASURES.split('\n')[i]) + 1;
+    expectRefusal(() => spec({ measures: { text, file: 'measures.csv' } }), code, {
+      file: 'measures.csv',
+      row,
+      column,
+    });
+  });
+});
+
+describe('tolerances', () => {
+  it('follow the grade step of a girth, and halve for what is laid flat', () => {
+    const at = (step: number): number => usualTolerance('girth', 'girth', inch(step)).plus;
+    expect([0.75, 1, 1.25, 1.5, 2].map(at)).toEqual([0.25, 0.375, 0.375, 0.5, 0.5].map(inch));
+    expect(usualTolerance('girth', 'flat', inch(1))).toEqual({
+      minus: inch(3 / 16),
+      plus: inch(3 / 16),
+    });
+  });
+
+  it('warn where neighboring sizes overlap, at the limit too', () => {
+    const overlaps = (minus: string, plus: string): readonly string[] => {
+      const text = MEASURES.replace('2,girth,,\nF', `2,girth,${minus},${plus}\nF`);
+      return spec({ measures: { text, file: 'measures.csv' } })
+        .findings.filter(
+          ({ check, severity }) => check === 'tolerance-overlap' && severity === 'warning',
+        )
+        .map(({ subject }) => subject);
+    };
+    expect(overlaps('1/2', '1/2')).toContain('W waist');
+    expect(overlaps('1/2', '7/16')).not.toContain('W waist');
+  });
+});
+
+describe('the tables of a spec', () => {
+  const files = specFiles(spec({ measures }));
+  const read = (name: string) => rowsOf(files.find((file) => file.name === name)?.text ?? '');
+
+  it('have numbers as numbers and mark the base', () => {
+    const rows = read('spec.csv');
+    expect(rows).toHaveLength(4 * 5);
+    for (const row of rows) {
+      for (const column of ['in', 'cm', 'minus_in', 'plus_in', 'minus_cm', 'plus_cm']) {
+        expect(Number(row[column]), column).not.toBeNaN();
+      }
+      expect(row.base).toBe(row.size === '12' ? 'base' : '');
+      expect(Math.abs(Number(row.cm) - Number(row.in) * 2.54)).toBeLessThan(0.006);
+    }
+    const sheet = read('grade-sheet.csv');
+    expect(Object.keys(sheet[0] ?? {})).toContain('12 (base)');
+    expect(sheet.map(({ unit }) => unit).slice(0, 3)).toEqual(['in', 'in_fraction', 'cm']);
+    for (const { unit, tolerance_minus, step_least, '12 (base)': value } of sheet) {
+      if (unit === 'in_fraction') continue;
+      for (const cell of [tolerance_minus, step_least, value]) expect(Number(cell)).not.toBeNaN();
+    }
+  });
+
+  it('write no fraction that a spreadsheet takes for a date', () => {
+    for (const row of read('grade-sheet.csv')) {
+      for (const cell of Object.values(row)) expect(cell).not.toMatch(/^-?\d+\/\d+$/u);
+    }
+  });
+
+  it('are those of the usual points for a drafted skirt, with the tolerances of its style', () => {
+    const chart = chartText(
+      'in',
+      { waist_girth: ['26', '28', '30'], hip_girth: ['36', '38', '40'] },
+      ['S', 'M', 'L'],
+    );
+    const result = gradeChart({ chart, base: 'M', set: { hem_tolerance: '3/4 in' } });
+    const found = gradeSpec(result.range, result.range, {}, result.display).spec;
+    expect(found.rows.map(({ measure }) => measure)).toEqual([
+      ...['waist', 'hip', 'hem', 'center_front_length', 'center_back_length', 'side_seam_front'],
+    ]);
+    expect(found.rows[0]?.tolerance.plus).toBeCloseTo(inch(1 / 2), 9);
+    expect(found.rows[2]?.tolerance.plus).toBeCloseTo(inch(3 / 4), 9);
+  });
+});
+
+describe('a measured sample', () => {
+  const sample = (rows: string) =>
+    spec({
+      measures,
+      measured: { text: `# unit: in\nmeasure,size,value\n${rows}`, file: 'sample.csv' },
+    });
+
+  it('passes, or is out by so much', () => {
+    // Waist 26 in at the base, 3/8 in tolerance at a step of 1 in.
+    const { sample: found, findings } = sample('waist,12,26 3/8\nW,14,27 1/2\n');
+    expect(found.map(({ beyond }) => beyond)).toEqual([0, expect.closeTo(inch(1 / 8), 6)]);
+    expect(
+      findings.filter(({ check }) => check === 'sample').map(({ severity }) => severity),
+    ).toEqual(['ok', 'fail']);
+  });
+
+  it('tells a base that is off from a grade that is off', () => {
+    const verdict = (rows: string): string | undefined =>
+      sample(rows).findings.find(({ check }) => check === 'sample-fit')?.message;
+    expect(verdict('W,8,24 1/2\nW,12,26 1/2\nW,16,28 1/2\n')).toMatch(
+      /^the base is off: all sizes \+0.5 in; the grade adds 0 in/u,
+    );
+    expect(verdict('W,8,23\nW,12,26\nW,16,29\n')).toMatch(
+      /^the grade is off: all sizes 0 in; the grade adds \+2 in from 8 to 16 \(50 % of the growth\)/u,
+    );
+    expect(verdict('W,12,26\n')).toMatch(/one size says nothing about the grade/u);
+  });
+
+  it('is fitted exactly where base and grade err by straight lines', () => {
+    const error = fc.double({ min: -20, max: 20, noNaN: true });
+    const slope = fc.double({ min: -0.5, max: 0.5, noNaN: true });
+    const own: Spec = spec({ measures }).spec;
+    const [row] = own.rows;
+    if (row === undefined) throw new Error('no row');
+    fc.assert(
+      fc.property(error, slope, (constant, grade) => {
+        const found = deviations(
+          row.values.map((value, size) => ({
+            row,
+            size,
+            value: value + constant + grade * (value - (row.values[own.base] ?? NaN)),
+          })),
+        );
+        const [fit] = sampleFits(found, own);
+        expect(fit?.constant).toBeCloseTo(constant, 6);
+        expect(fit?.slope).toBeCloseTo(grade, 6);
+        expect(fit?.rest).toBeLessThan(1e-6);
+      }),
+    );
+  });
+
+  it.each([
+    ['a measure', 'cuff,12,3\n', 'measure-unknown', 1],
+    ['a size', 'W,13,3\n', 'size-unknown', 2],
+    ['a length', 'W,12,wide\n', 'cell-not-a-number', 3],
+  ] as const)('is refused with %s that is not known', (_, rows, code, column) => {
+    expectRefusal(() => sample(rows), code, { file: 'sample.csv', row: 3, column });
+  });
+});

@@ -1,0 +1,167 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { board, markdown } from '../../../src/study/explain/board';
+import { derivation } from '../../../src/study/explain/derivation';
+import { exactText, shareFraction } from '../../../src/study/explain/exact';
+import { ladderDrawing } from '../../../src/study/explain/ladder-drawing';
+import { gradeChart } from '../../../src/index';
+import { svg } from '../../../src/render/svg';
+import { anyChart, inches, quarterByHand, sixteenthsText } from '../../skirts';
+
+const INCHES = { unit: 'in', fractions: true } as const;
+
+/** A whole number of 3840ths of `3`, `1 3/8` or `-7/16`: every share of a sixteenth there is. */
+function parts(text: string): number {
+  const [, sign, whole, mixedTop, mixedBottom, top, bottom] =
+    /^(-?)(?:(\d+)(?: (\d+)\/(\d+))?|(\d+)\/(\d+))$/.exec(text) ?? [];
+  const value =
+    top === undefined
+      ? Number(whole) * 3840 +
+        (mixedTop === undefined ? 0 : (Number(mixedTop) * 3840) / Number(mixedBottom))
+      : (Number(top) * 3840) / Number(bottom);
+  expect(Number.isInteger(value), `${text} is a fraction of 3840ths`).toBe(true);
+  return sign === '-' ? -value : value;
+}
+
+describe('a derivation', () => {
+  it('adds up to what the draft by hand gives, in whole numbers', () => {
+    fc.assert(
+      fc.property(
+        anyChart,
+        fc.constantFrom('side_waist', 'side_hip', 'dart_tip', 'side_hem'),
+        (chart, point) => {
+          const base = chart.waist.length > 2 ? '2' : '1';
+          const result = gradeChart({ chart: sixteenthsText(chart), base });
+          const derived = derivation(result, `front.${point}`, 25.4 / 16);
+          const place = (i: number) =>
+            quarterByHand('front', {
+              waist: (chart.waist[i] ?? NaN) / 16,
+              hip: (chart.hip[i] ?? NaN) / 16,
+              hipDepth: (chart.hipDepth[i] ?? NaN) / 16,
+              length: (chart.length[i] ?? NaN) / 16,
+            })[point] ?? [NaN, NaN];
+          const from = place(Number(base) - 1);
+          derived.axes.forEach(({ steps }, axis) => {
+            for (const { to, sum, terms } of steps) {
+              const by = (place(Number(to) - 1)[axis] ?? NaN) - (from[axis] ?? NaN);
+              expect(sum.top / sum.bottom).toBeCloseTo(by, 10);
+              for (const { before, after, growth } of terms)
+                expect(parts(exactText(growth, 'in'))).toBe(
+                  parts(exactText(after, 'in')) - parts(exactText(before, 'in')),
+                );
+            }
+          });
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  it('writes products and sums that are true, read back from its own words', () => {
+    fc.assert(
+      fc.property(anyChart, (chart) => {
+        const result = gradeChart({ chart: sixteenthsText(chart), base: '1' });
+        const derived = derivation(result, 'back.dart_outer', 25.4 / 16);
+        const cells = board(derived, INCHES).flatMap((line) =>
+          line.kind === 'table' ? line.rows.flat() : [],
+        );
+        for (const cell of cells) {
+          const [, a = '', sign, b = '', c = ''] =
+            /^(\S+(?: \S+\/\S+)?) ([x+-]) (.+) = (.+)$/.exec(cell) ?? [];
+          if (sign === 'x') expect(parts(c) * 3840).toBe(parts(a) * parts(b));
+          if (sign === '+') expect(parts(c)).toBe(parts(a) + parts(b));
+          if (sign === '-') expect(parts(c)).toBe(parts(a) - parts(b));
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it.each(['pencil', 'shared-drop', 'fixed-dart'])(
+    'of %s has the slopes of a chart changed by hand',
+    (style) => {
+      const sixteenths = {
+        waist: [400, 416, 448],
+        hip: [560, 576, 600],
+        hipDepth: [128, 128, 130],
+        length: [400, 402, 404],
+      };
+      const graded = (waist: number) =>
+        gradeChart({
+          chart: sixteenthsText({ ...sixteenths, waist: [400, 416 + waist, 448] }),
+          base: '2',
+          style,
+        });
+      const derived = derivation(graded(0), 'front.side_waist', 1);
+      const share = derived.axes[0]?.terms.find(
+        ({ measurement }) => measurement === 'waist_girth',
+      )?.share;
+      const [up] = inches(graded(1), '2', 'front', 'side_waist');
+      const [down] = inches(graded(-1), '2', 'front', 'side_waist');
+      expect((share?.top ?? NaN) / (share?.bottom ?? NaN)).toBeCloseTo((up - down) * 8, 3);
+    },
+  );
+
+  it('tells the formula, the share and one size in words', () => {
+    const chart = sixteenthsText({
+      waist: [400, 416, 448],
+      hip: [560, 576, 600],
+      hipDepth: [128, 128, 128],
+      length: [400, 400, 400],
+    });
+    const derived = derivation(gradeChart({ chart, base: '1' }), 'front.side_waist', 25.4 / 8, '3');
+    expect(markdown(board(derived, INCHES))).toContain(
+      '    side_waist.x = waist_girth/4 + waist_ease/4 + front_dart_intake',
+    );
+    const text = markdown(board(derived, INCHES));
+    expect(text).toContain('one inch more of waist_girth moves the point by 1/4 inch');
+    expect(text).toContain('| 2 to 3 | waist_girth | 28 - 26 = 2 | 1/4 x 2 = 1/2 |');
+    expect(text).toContain('| 3 | 1/4 + 1/2 = 3/4 | 3/4 |');
+    expect(text).toContain('dy is 0 in every size');
+  });
+
+  it('draws every size with its moves, the same bytes twice', () => {
+    const chart = sixteenthsText({
+      waist: [400, 416, 448],
+      hip: [560, 576, 600],
+      hipDepth: [128, 129, 130],
+      length: [400, 400, 400],
+    });
+    const draw = (point: string) =>
+      svg(ladderDrawing(derivation(gradeChart({ chart, base: '1' }), point, 1), INCHES));
+    expect(draw('front.side_hip')).toContain('3: dx 5/8, dy 1/8');
+    expect(draw('front.side_hip')).toBe(draw('front.side_hip'));
+    for (const point of ['front.center_waist', 'front.center_hip'])
+      expect(draw(point)).not.toContain('NaN');
+  });
+
+  it('refuses a point or a size that is not there', () => {
+    const chart = sixteenthsText({
+      waist: [400, 416],
+      hip: [560, 576],
+      hipDepth: [128, 128],
+      length: [400, 400],
+    });
+    const result = gradeChart({ chart, base: '1' });
+    expect(() => derivation(result, 'front.knee', 1)).toThrow(
+      expect.objectContaining({ code: 'point-unknown' }),
+    );
+    expect(() => derivation(result, 'sleeve.knee', 1)).toThrow(
+      expect.objectContaining({ code: 'point-unknown' }),
+    );
+    expect(() => derivation(result, 'front.side_hip', 1, '9')).toThrow(
+      expect.objectContaining({ code: 'size-unknown' }),
+    );
+  });
+});
+
+it('shares are found as fractions', () => {
+  for (const [top, bottom] of [
+    [1, 4],
+    [1, 12],
+    [-7, 48],
+    [1, 1],
+  ] as const)
+    expect(shareFraction(top / bottom)).toEqual({ top, bottom });
+  expect(exactText(shareFraction(0.123456789), 'in')).toBe('0.1235');
+});

@@ -1,0 +1,153 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { nearestTables } from '../../../src/study/infer/compare-tables';
+import { inferIncrements } from '../../../src/study/infer/infer-increments';
+import { leastSquares } from '../../../src/study/infer/least-squares';
+import { gradeChart, resultFiles } from '../../../src/index';
+import type { GradeRequest } from '../../../src/index';
+import { publishedTable } from '../../../src/standards/published-tables';
+import { anyChart, sixteenthsText } from '../../skirts';
+
+function rulesOf(request: GradeRequest): string {
+  return (
+    resultFiles(gradeChart(request)).find(({ name }) => name === 'grade-rules.csv')?.text ?? ''
+  );
+}
+
+describe('least squares', () => {
+  it('solves equations worked out by hand, and tells what is free', () => {
+    // The line through (0, 1), (1, 3), (2, 4) by the normal equations: 1.5 x + 7/6.
+    const fit = leastSquares(
+      [
+        [0, 1],
+        [1, 1],
+        [2, 1],
+      ],
+      [1, 3, 4],
+    );
+    expect(fit.values[0]).toBeCloseTo(1.5, 10);
+    expect(fit.values[1]).toBeCloseTo(7 / 6, 10);
+    expect(fit.residuals.map((one) => Math.round(one * 6))).toEqual([1, -2, 1]);
+    // Only the sum of the first two is given.
+    const open = leastSquares(
+      [
+        [1, 1, 0],
+        [2, 2, 0],
+        [0, 0, 1],
+      ],
+      [3, 6, 5],
+    );
+    expect(open.values.slice(0, 2)).toEqual([undefined, undefined]);
+    expect(open.values[2]).toBeCloseTo(5, 10);
+  });
+});
+
+describe('increments behind a sheet', () => {
+  it('are those of the chart that the sheet was graded from', () => {
+    fc.assert(
+      fc.property(anyChart, (chart) => {
+        const text = sixteenthsText(chart);
+        const base = 0;
+        const { sizes, measurements } = inferIncrements({
+          sheet: rulesOf({ chart: text, base: '1' }),
+          base: '1',
+        });
+        for (const { label, increments, residual } of sizes) {
+          const i = Number(label) - 1;
+          const grown = {
+            waist_girth: chart.waist,
+            hip_girth: chart.hip,
+            waist_to_hip: chart.hipDepth,
+            skirt_length: chart.length,
+          };
+          for (const [name, row] of Object.entries(grown))
+            expect((increments[measurements.indexOf(name)] ?? NaN) * 16).toBeCloseTo(
+              ((row[i] ?? NaN) - (row[base] ?? NaN)) * 25.4,
+              1,
+            );
+          expect(residual).toBeLessThan(0.001);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('come near in a style whose rules bend, and say so', () => {
+    const chart = sixteenthsText({
+      waist: [432, 448, 464],
+      hip: [592, 608, 624],
+      hipDepth: [128, 128, 128],
+      length: [400, 404, 408],
+    });
+    const sheet = rulesOf({ chart, base: '2', style: 'shared-drop' });
+    const { sizes, measurements, atStandIn } = inferIncrements({ sheet, style: 'shared-drop' });
+    expect(atStandIn).toBe(true);
+    expect((sizes[2]?.increments[measurements.indexOf('waist_girth')] ?? NaN) / 25.4).toBeCloseTo(
+      1,
+      1,
+    );
+  });
+
+  it('stay open where no cell tells them', () => {
+    const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\n';
+    const inference = inferIncrements({ sheet });
+    expect(inference.base).toBe('8');
+    expect(inference.measurements).toEqual(['waist_girth']);
+    expect(inference.unseen).toContain('hip_girth');
+    expect(inference.sizes[1]?.increments[0]).toBeCloseTo(25.4, 9);
+    // Only the handle between waist and hip: neither is told.
+    const between = inferIncrements({ sheet: sheet.replace('side_waist', 'side_waist_handle') });
+    expect(between.sizes[1]?.increments).toEqual([undefined, undefined]);
+  });
+
+  it('name the cell that contradicts the others', () => {
+    const sheet =
+      '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nfront.dart_tip,dx,0,1/8\n' +
+      'back.side_waist,dx,0,1/4\nback.dart_tip,dx,0,1/2\n';
+    const { sizes } = inferIncrements({ sheet });
+    expect(sizes[1]?.worst?.cell).toBe('back.dart_tip dx');
+    // Normal equations in eighths: (2 * 2 + 1 + 2 * 2 + 4) / (4 + 1 + 4 + 1) eighths for 1/8.
+    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(1.3, 9);
+  });
+
+  it('are read from the steps, from another zero, and from the large size down', () => {
+    const steps = '# unit: in\npoint,axis,12,10,8\nfront.side_hip,step_dx,1/4,1/2,0\n';
+    const read = inferIncrements({ sheet: steps, base: '8' });
+    expect(read.sizes.map(({ label }) => label)).toEqual(['8', '10', '12']);
+    expect(read.sizes.map(({ increments }) => Math.round((increments[0] ?? NaN) / 25.4))).toEqual([
+      0, 2, 3,
+    ]);
+    const side =
+      '# unit: in\n# zero: side_hip\npoint,axis,8,10\nfront.side_hip,dx,0,0\nfront.center_hip,dx,0,-1/4\n' +
+      'front.side_waist,dx,0,1/8\n';
+    const { measurements, sizes } = inferIncrements({ sheet: side });
+    const at = (name: string) =>
+      (sizes.at(-1)?.increments[measurements.indexOf(name)] ?? NaN) / 25.4;
+    expect(at('hip_girth')).toBeCloseTo(1, 9);
+    expect(at('waist_girth')).toBeCloseTo(1.5, 9);
+  });
+
+  it('need a base', () => {
+    const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,1/4,1/2\n';
+    expect(() => inferIncrements({ sheet })).toThrow(
+      expect.objectContaining({ code: 'size-missing' }),
+    );
+    expect(inferIncrements({ sheet, base: '6' }).sizes.map(({ label }) => label)).toEqual([
+      '6',
+      '8',
+      '10',
+    ]);
+  });
+});
+
+it('a published table is nearest to its own steps', () => {
+  const table = publishedTable('home-misses-1968');
+  const steps = table.sizes.slice(1, 6).map((_, i) => ({
+    waist: (table.waist.values[i + 1] ?? NaN) - (table.waist.values[i] ?? NaN),
+    hip: (table.hip.values[i + 1] ?? NaN) - (table.hip.values[i] ?? NaN),
+  }));
+  const [nearest] = nearestTables(steps);
+  expect(nearest).toMatchObject({ from: table.sizes[0], to: table.sizes[5], count: 5 });
+  expect(nearest?.table.id).toBe('home-misses-1968');
+  expect(nearest?.largest).toBeCloseTo(0, 6);
+});

@@ -1,0 +1,108 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { markSheet } from '../../../src/study/mark/mark-sheet';
+import type { PlantedChart } from './planted-chart';
+import { plantedChart, plantedChartText } from './planted-chart';
+import type { Planted } from './planted-slips';
+import {
+  PLANTED_KINDS,
+  differing,
+  handedIn,
+  plantedSlip,
+  sheetText,
+  turnsAxis,
+} from './planted-slips';
+
+interface Sheet {
+  readonly chart: PlantedChart;
+  readonly slips: readonly Planted[];
+}
+
+function sheets(kinds: readonly (readonly string[])[], seed: number, numRuns: number): Sheet[] {
+  const one = plantedChart.chain((chart) =>
+    fc
+      .constantFrom(...kinds)
+      .chain((chosen) => fc.tuple(...chosen.map((kind) => plantedSlip(chart, kind))))
+      .map((slips): Sheet => ({ chart, slips })),
+  );
+  return fc.sample(one, { seed, numRuns }).filter(shows);
+}
+
+/** Each slip must make a cell wrong, and in company still change the sheet: else nobody can see it. */
+function shows({ chart, slips }: Sheet): boolean {
+  const cells = handedIn(chart, slips);
+  const right = handedIn(chart, []);
+  return slips.every((slip) => {
+    const others = slips.filter((other) => other !== slip);
+    return (
+      !turnsAxis(chart, slip) &&
+      differing(chart, handedIn(chart, [slip]), right) > 0 &&
+      differing(chart, handedIn(chart, others), cells) > 0
+    );
+  });
+}
+
+/** Whether exactly the planted slips are found; `loosely` counts a slip named as fitting as well. */
+function recognized({ chart, slips }: Sheet): { strictly: boolean; loosely: boolean } {
+  const { diagnosis } = markSheet({
+    chart: plantedChartText(chart),
+    base: chart.sizes[chart.base] ?? '',
+    sheet: sheetText(chart, handedIn(chart, slips)),
+  });
+  const named = diagnosis.found.map(({ slip, alike }) => [slip, ...alike].map(({ id }) => id));
+  const whole = diagnosis.unexplained.length === 0 && named.length === slips.length;
+  return {
+    strictly: whole && slips.every(({ id }) => named.some(([first]) => first === id)),
+    loosely: whole && slips.every(({ id }) => named.some((ids) => ids.includes(id))),
+  };
+}
+
+function measured(title: string, all: readonly Sheet[]): number {
+  const results = all.map(recognized);
+  const strictly = results.filter((result) => result.strictly).length;
+  const loosely = results.filter((result) => result.loosely).length;
+  console.log(
+    `${title}: ${strictly} of ${all.length} recognized, ${loosely} with those named as alike`,
+  );
+  return strictly / all.length;
+}
+
+describe('slips planted in sheets worked out by hand', () => {
+  it.each(PLANTED_KINDS)('%s is recognized alone in any chart where it shows', (kind) => {
+    const found = sheets([[kind]], 11, 40);
+    expect(found.length).toBeGreaterThan(9);
+    const loosely = found.filter((sheet) => recognized(sheet).loosely).length;
+    expect(loosely / found.length).toBeGreaterThanOrEqual(0.95);
+  });
+
+  it('are recognized alone 99 times of 100', () => {
+    const all = sheets(
+      PLANTED_KINDS.map((kind) => [kind]),
+      1,
+      600,
+    );
+    expect(all.length).toBeGreaterThan(300);
+    expect(measured('slips alone', all)).toBeGreaterThanOrEqual(0.99);
+  });
+
+  it('are recognized in pairs 95 times of 100', () => {
+    const pairs = PLANTED_KINDS.flatMap((first, i) =>
+      PLANTED_KINDS.slice(i + 1).map((second) => [first, second]),
+    );
+    const all = sheets(pairs, 2, 700);
+    expect(all.length).toBeGreaterThan(300);
+    expect(measured('slips in pairs', all)).toBeGreaterThanOrEqual(0.95);
+  });
+
+  it('are not seen where there are none', () => {
+    for (const chart of fc.sample(plantedChart, { seed: 3, numRuns: 40 })) {
+      const { cells, diagnosis } = markSheet({
+        chart: plantedChartText(chart),
+        base: chart.sizes[chart.base] ?? '',
+        sheet: sheetText(chart, handedIn(chart, [])),
+      });
+      expect(cells.filter(({ verdict }) => verdict !== 'right')).toEqual([]);
+      expect(diagnosis).toEqual({ found: [], unexplained: [] });
+    }
+  });
+});
