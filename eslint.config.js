@@ -9,7 +9,10 @@ export default tseslint.config(
       parserOptions: { projectService: { allowDefaultProject: ['eslint.config.js'] } },
     },
     rules: {
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', ignoreRestSiblings: true },
+      ],
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-non-null-assertion': 'error',
       // A named cast says what an index within bounds gives; a bare ! says nothing.

@@ -1,17 +1,21 @@
 /** Cut lines: clear of the sewing line, and as far from it as the allowances say. */
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedPattern } from '../grade/graded-pattern';
 import { crossedSeams, nearestPlace } from '../pattern/allowance-kept';
+import { clockwise } from '../pattern/clockwise';
+import { hasAllowances } from '../pattern/allowance';
 import type { CutPiece } from '../pattern/cut-piece';
-import { cutPieces } from '../pattern/cut-pieces';
 import { stripsOf } from '../pattern/strip';
 import { ALLOWANCE_KEPT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
-export function checkCutLines(range: GradedRange, display: LengthDisplay): Finding[] {
-  return range.sizes.flatMap(({ label, pieces, parameters }) =>
-    cutPieces(pieces, parameters).map((piece) => checkCutLine(piece, parameters, label, display)),
+/** One finding for each size of each piece that is cut by its allowances. */
+export function checkCutLines({ sizes }: GradedPattern, display: LengthDisplay): Finding[] {
+  return sizes.flatMap(({ label, cutPieces = [], parameters }) =>
+    cutPieces
+      .filter(({ piece: { plan } }) => plan.cutLine === undefined && hasAllowances(plan))
+      .map((piece) => checkCutLine(piece, parameters, label, display)),
   );
 }
 
@@ -22,7 +26,7 @@ export function checkCutLine(
   label: string,
   display: LengthDisplay,
 ): Finding {
-  const strips = stripsOf(piece, parameters);
+  const strips = stripsOf(clockwise(piece), parameters);
   const crossed = crossedSeams(cut, strips);
   const nearest = nearestPlace(cut, strips);
   const { kept, wanted, seam } = nearest ?? { kept: 0, wanted: 0, seam: 'outline' };

@@ -1,5 +1,5 @@
 /** Whether every size is content with the number of darts that the range was given. */
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { panelsOf } from '../pattern/piece';
 import type { PiecePlan } from '../pattern/piece';
 import { DART_INTAKE_LEAST, SAME_PLACE } from '../tolerance';

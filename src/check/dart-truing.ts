@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { add, angleBetween, distance, dot, scale, subtract, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import type { DartEdge, Piece } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
 import { AXIS_TURN, DART_FOLD, DART_LEGS, WAIST_TURN } from '../tolerance';

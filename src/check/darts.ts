@@ -1,7 +1,7 @@
 /** Darts that can be sewn: wide enough, not too wide, apart from each other, clear of the hip. */
 import type { Point } from '../geometry/point';
 import { distance, subtract } from '../geometry/point';
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';

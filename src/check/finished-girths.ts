@@ -1,6 +1,6 @@
 /** Finished waist and hip, measured from the outlines, against body plus ease. */
-import type { GradedRange } from '../grade/graded-range';
-import { measureOf } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
+import { measureOf } from '../grade/graded-pattern';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

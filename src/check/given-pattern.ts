@@ -1,8 +1,8 @@
 /** What a sample room should know of the pattern and the rule sheet that it gave. */
 import { moverOf } from '../given/move-piece';
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
-import type { GradedPattern } from '../grade/graded-range';
+import type { GradedPattern } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import { SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
@@ -11,7 +11,7 @@ const OWN_RULE = "the engine's own rule";
 
 /** Notes on points without rules and seam names that pair nothing; steps that turn back. */
 export function checkGivenPattern(
-  pattern: GivenPattern,
+  pattern: Pattern,
   rules: GivenRules,
   range: GradedPattern,
 ): Finding[] {
@@ -41,7 +41,7 @@ function finding(
   return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
 }
 
-function unruledPieces({ pieces }: GivenPattern, { ruled }: GivenRules): Finding[] {
+function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
   return pieces.flatMap(({ base }, p) =>
     (ruled[p]?.size ?? 0) > 0
       ? []
@@ -56,7 +56,7 @@ function unruledPieces({ pieces }: GivenPattern, { ruled }: GivenRules): Finding
   );
 }
 
-function unruledPoints({ pieces }: GivenPattern, { ruled }: GivenRules): Finding[] {
+function unruledPoints({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
   return pieces.flatMap((piece, p) => {
     const own = new Set(ruled[p]?.keys());
     if (own.size === 0) return [];
@@ -76,7 +76,7 @@ function unruledPoints({ pieces }: GivenPattern, { ruled }: GivenRules): Finding
   });
 }
 
-function unpairedSeams({ unpaired }: GivenPattern): Finding[] {
+function unpairedSeams({ unpaired }: Pattern): Finding[] {
   return unpaired.map(({ name, edges }) =>
     finding(
       'note',
@@ -90,7 +90,7 @@ function unpairedSeams({ unpaired }: GivenPattern): Finding[] {
 
 /** A point that turns back from one size to the next: rarely meant, often a slip of the pen. */
 function turningSteps(
-  { pieces }: GivenPattern,
+  { pieces }: Pattern,
   { ruled, sizes, base }: GivenRules,
   range: GradedPattern,
 ): Finding[] {

@@ -1,7 +1,7 @@
 /** The graded pattern against a fresh draft of each size, at every point and along every curve. */
 import { distance } from '../geometry/point';
 import { segmentAt } from '../geometry/segment';
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import { GRADE_REPRODUCES_DRAFT } from '../tolerance';

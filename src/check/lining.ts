@@ -1,58 +1,25 @@
-/** The lining: its side seams match, its waist is the shell's, and it has the room it should. */
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+/** The lining has the room that it should. That its seams meet the shell's, the walk of seams tells. */
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { hipWidth } from '../measure/finished';
 import type { Piece } from '../pattern/piece';
-import { panelsOf, seamLength } from '../pattern/piece';
-import { MEETS_TARGET, SEAM_MATCH } from '../tolerance';
+import { panelsOf } from '../pattern/piece';
+import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
-import { seamSeverity } from './seams-match';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
+/** One finding for each lining piece of each size. */
 export function checkLining(range: GradedRange, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
-  return range.sizes.flatMap((size) => {
-    const linings = size.pieces.filter(({ plan }) => plan.part === 'lining');
-    const [front, back] = linings;
-    if (front === undefined || back === undefined) return [];
-    return [
-      matching(size, 'side', [front, back], display),
-      ...panelsOf(size.pieces).flatMap((panel) =>
-        linings
-          .filter(({ plan }) => plan.name === `${panel.plan.name}_lining`)
-          .flatMap((lining) => [
-            matching(size, 'waist', [lining, panel], display),
-            hipRoom(size, lining, panel, MEETS_TARGET + step, display),
-          ]),
-      ),
-    ];
-  });
-}
-
-function matching(
-  size: GradedSize,
-  seam: string,
-  [piece, other]: readonly [Piece, Piece],
-  display: LengthDisplay,
-): Finding {
-  const [measured, expected] = [seamLength(piece, seam), seamLength(other, seam)];
-  return {
-    severity: seamSeverity(Math.abs(measured - expected)),
-    check: 'lining-seams',
-    size: size.label,
-    piece: `${piece.plan.name}, ${other.plan.name}`,
-    subject: seam,
-    quantity: 'length',
-    measured,
-    expected,
-    tolerance: SEAM_MATCH,
-    source: `${COMMON_PRACTICE}: every seam pair walked in every size`,
-    message:
-      `the ${seam} of ${piece.plan.name} is ${showLength(measured, display)}, ` +
-      `that of ${other.plan.name} ${showLength(expected, display)}`,
-  };
+  return range.sizes.flatMap((size) =>
+    panelsOf(size.pieces).flatMap((panel) =>
+      size.pieces
+        .filter(({ plan }) => plan.name === `${panel.plan.name}_lining`)
+        .map((lining) => hipRoom(size, lining, panel, MEETS_TARGET + step, display)),
+    ),
+  );
 }
 
 /** Lining does not give when its wearer sits, so it must not be narrower than the shell. */

@@ -1,6 +1,6 @@
 /** Moves that run against those beside them, where no seam may tell. */
 import { besidePoints } from '../given/beside';
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 import { SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
@@ -15,7 +15,7 @@ const WITH = 0.1;
  * `piece.point`.
  */
 export function checkOddSigns(
-  pattern: GivenPattern,
+  pattern: Pattern,
   rules: GivenRules,
   told: ReadonlySet<string>,
 ): Finding[] {
@@ -78,7 +78,7 @@ function isShared(
   rule: GivenRule,
   shows: readonly number[],
   axis: Axis,
-  { pieces }: GivenPattern,
+  { pieces }: Pattern,
   { ruled }: GivenRules,
 ): boolean {
   return pieces.some(({ base: { plan } }, p) => {

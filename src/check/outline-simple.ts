@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { firstCrossing } from '../geometry/simple-polygon';
 import { segmentAt } from '../geometry/segment';
-import type { GradedPattern } from '../grade/graded-range';
+import type { GradedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import type { Finding } from './finding';

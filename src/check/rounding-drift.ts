@@ -1,9 +1,9 @@
 /** What rounding costs: cumulative positions against the habit of rounding each step. */
-import type { GradedRange } from '../grade/graded-range';
-import { measureOf } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
+import { measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
-import type { Measure } from '../measure/finished';
+import type { Measure } from '../grade/graded-pattern';
 import { finishedMeasures } from '../measure/finished';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

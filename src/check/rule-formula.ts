@@ -1,5 +1,5 @@
 /** The rules as formulas against the rules as moves: increments times a linear rule is the move. */
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

@@ -1,18 +1,21 @@
-/** Every seam of a given pattern walked in every size: lengths, notches, corners, wrong signs. */
-import type { GradedPattern } from '../grade/graded-range';
+/** Every seam walked in every size: lengths, notches, corners, wrong signs. */
+import type { GradedPattern } from '../grade/graded-pattern';
 import type { Graded, RuleChange } from '../seams/closing-change';
 import { closingChange } from '../seams/closing-change';
-import type { WalkedSeam } from '../seams/seam-trial';
+import type { WalkedSeam } from '../seams/walked-seam';
 import type { WrongSign } from '../seams/wrong-sign';
 import { wrongSigns } from '../seams/wrong-sign';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
-import { seamSeverity } from './seams-match';
+import { isMirrored } from '../pattern/seam-pair';
+import { seamSeverity } from './seam-severity';
 import { signFindings } from './wrong-sign';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
+/** Rounded ends that a seam may have more or less of than its fellow: two of each of two halves. */
+const ROUNDED_ENDS = 2;
 const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
 
 /** The findings of all seams: wrong signs first, then seam by seam and size by size. */
@@ -23,16 +26,21 @@ export function checkSewnSeams(
   display: LengthDisplay,
 ): Finding[] {
   const sizes = range.sizes.map(({ pieces }) => pieces);
+  const slack = ROUNDED_ENDS * (range.roundingStep ?? 0);
   const signs = seams.map((seam) => wrongSigns(seam, seams, sizes, graded));
   return [
     ...signFindings(range, seams, signs, WALKED),
     ...seams.flatMap((seam, s) => [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
-        lengthFinding(range, seam, i, display, () =>
-          closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
-        ),
-        ...notchFindings(seam, size.label, i, display),
+        ...(isMirrored(seam.pair)
+          ? []
+          : [
+              lengthFinding(range, seam, i, slack, display, () =>
+                closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
+              ),
+            ]),
+        ...notchFindings(seam, size.label, i, slack, display),
         ...cornerFindings(seam, size.label, i),
       ]),
     ]),
@@ -51,15 +59,17 @@ function closingChangeOf(
 }
 
 function piecesOf({ pair }: WalkedSeam): string {
-  return pair.sides
-    .map(({ edges }) => [...new Set(edges.map(({ piece }) => piece))].join(' + '))
-    .join(', ');
+  const sides = pair.sides.map(({ edges }) =>
+    [...new Set(edges.map(({ piece }) => piece))].join(' + '),
+  );
+  return [...new Set(sides)].join(', ');
 }
 
 function lengthFinding(
   range: GradedPattern,
   seam: WalkedSeam,
   i: number,
+  slack: number,
   display: LengthDisplay,
   closing: () => RuleChange | undefined,
 ): Finding {
@@ -68,9 +78,10 @@ function lengthFinding(
   const gap = walks[i]?.gap ?? NaN;
   const atBase = walks[range.rules.base]?.gap ?? NaN;
   const [a = NaN, b = NaN] = [first?.length, second?.length];
-  const ease = pair.ease === 0 ? '' : `, ${showLength(pair.ease, display)} of it ease`;
+  const eased = walks[i]?.ease ?? 0;
+  const ease = eased === 0 ? '' : `, ${showLength(eased, display)} of it ease`;
   const apart = `the first side is ${showLength(a, display)}, the second ${showLength(b, display)}${ease}`;
-  const severity = seamSeverity(Math.abs(gap));
+  const severity = seamSeverity(Math.abs(gap), slack);
   return {
     severity,
     check: 'seam-lengths',
@@ -79,7 +90,7 @@ function lengthFinding(
     subject: pair.name,
     quantity: 'length',
     measured: a,
-    expected: b + pair.ease,
+    expected: b + eased,
     tolerance: SEAM_MATCH,
     source: WALKED,
     message:
@@ -111,7 +122,7 @@ function changeWords(change: RuleChange | undefined, display: LengthDisplay): st
 function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
   const [first, second] = walks[0]?.walks ?? [];
   const counts = [first?.notches.length ?? 0, second?.notches.length ?? 0] as const;
-  if (counts[0] === counts[1]) return [];
+  if (walks[0]?.isMatched !== false) return [];
   return [
     {
       severity: 'warning',
@@ -128,24 +139,30 @@ function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
   ];
 }
 
-/** Between notches the ease may lie anywhere, so only what exceeds it counts. */
+/**
+ * Between places that meet the ease may lie anywhere, so only what exceeds it counts; where it is
+ * spread evenly, every stretch has its share of it.
+ */
 function notchFindings(
   seam: WalkedSeam,
   size: string,
   i: number,
+  slack: number,
   display: LengthDisplay,
 ): Finding[] {
   const { pair, walks } = seam;
-  const stretches = walks[i]?.stretches ?? [];
+  const { stretches = [], ease = 0, walks: [first, second] = [] } = walks[i] ?? {};
   if (stretches.length < 2) return [];
+  const share = (first?.length ?? NaN) / (second?.length ?? NaN);
   const off = stretches.map(({ lengths: [a, b] }) => {
+    if (pair.spread === 'even') return a - share * b;
     const more = a - b;
-    const [least, most] = [Math.min(0, pair.ease), Math.max(0, pair.ease)];
+    const [least, most] = [Math.min(0, ease), Math.max(0, ease)];
     return more < least ? more - least : more > most ? more - most : 0;
   });
   const worst = off.reduce((k, value, j) => (Math.abs(value) > Math.abs(off[k] ?? 0) ? j : k), 0);
   const stretch = stretches[worst];
-  const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
+  const severity = seamSeverity(Math.abs(off[worst] ?? NaN), slack);
   return [
     {
       severity,
@@ -170,6 +187,7 @@ function notchFindings(
 function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
   const walk = seam.walks[i];
   return ([0, 1] as const).flatMap((end): Finding[] => {
+    if (!seam.pair.runsOn[end]) return [];
     const sum = walk?.angleSums[end] ?? NaN;
     if (Number.isNaN(sum)) return [];
     const held = Math.abs(sum - 180) <= 2 * SQUARE;
@@ -189,7 +207,7 @@ function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
         message: held
           ? `the corners add up to ${trimmed(sum, 1)} degrees`
           : `the corners at ${at} add up to ${trimmed(sum, 1)} degrees instead of 180, ` +
-            'which makes a point or a dip',
+            'which makes a point or a dip: with the seam sewn, true the edge across it by hand',
       },
     ];
   });

@@ -1,7 +1,7 @@
 /** The side seam: what it takes in from hip to waist, and how it turns at the hip. */
 import { angleBetween, subtract } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';

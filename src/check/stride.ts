@@ -1,5 +1,5 @@
 /** Room to walk: the step that the skirt allows in every size, against the one that is wanted. */
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
 import { STRIDE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

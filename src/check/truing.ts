@@ -1,5 +1,5 @@
 /** What truing moved in every size, and whether it reached its aim. */
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

@@ -2,10 +2,9 @@
 import { distanceToSegment } from '../geometry/nearest';
 import { unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
-import type { GradedRange } from '../grade/graded-range';
-import { isHem } from '../pattern/allowance';
+import type { GradedPattern } from '../grade/graded-pattern';
+import { finishOf } from '../pattern/allowance';
 import { mirroredIn } from '../pattern/allowance-kept';
-import { cutPieces } from '../pattern/cut-pieces';
 import type { CutPiece } from '../pattern/cut-piece';
 import type { Edge } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
@@ -15,9 +14,9 @@ import { showLength } from '../units';
 import type { Finding } from './finding';
 
 /** One finding for each piece with a hem. */
-export function checkTurnUps(range: GradedRange, display: LengthDisplay): Finding[] {
-  return range.sizes.flatMap(({ label, pieces, parameters }) =>
-    cutPieces(pieces, parameters).flatMap((piece) => checkTurnUp(piece, label, display) ?? []),
+export function checkTurnUps({ sizes }: GradedPattern, display: LengthDisplay): Finding[] {
+  return sizes.flatMap(({ label, cutPieces = [] }) =>
+    cutPieces.flatMap((piece) => checkTurnUp(piece, label, display) ?? []),
   );
 }
 
@@ -58,6 +57,7 @@ interface HemEnd {
 /** Corners between a hem and another seam; at a fold the turn-up runs straight on. */
 function hemEnds({ piece }: CutPiece): readonly HemEnd[] {
   const { outline } = piece.plan;
+  const isHem = (seam: string): boolean => finishOf(piece.plan, seam) === 'hem';
   return outline.flatMap((edge, i): HemEnd[] => {
     const before = outline.at(i - 1);
     if (before === undefined || before.kind === 'fold' || edge.kind === 'fold') return [];

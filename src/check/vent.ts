@@ -1,10 +1,11 @@
 /** The vent or slit at center back: clear of the zip in every size, and of a usual length. */
-import type { GradedRange, GradedSize } from '../grade/graded-range';
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import { cornerAngle } from '../measure/corner';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
-import { SAME_PLACE } from '../tolerance';
+import { SAME_PLACE, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
-import { showLength } from '../units';
+import { showLength, trimmed } from '../units';
 import { depthOf } from '../stride/skirt-profile';
 import type { Finding } from './finding';
 
@@ -23,6 +24,7 @@ const USUAL = {
 export function checkVent(range: GradedRange, display: LengthDisplay): Finding[] {
   return [
     ...range.sizes.flatMap((size) => ventOf(size).map((back) => clearOfZip(size, back, display))),
+    ...range.sizes.flatMap((size) => ventOf(size).flatMap((back) => hemRunsOn(size, back))),
     ...usualLength(range, display),
   ];
 }
@@ -54,6 +56,30 @@ function clearOfZip({ label, measures }: GradedSize, back: Piece, display: Lengt
       `${showLength(CLEAR_OF_ZIP, display)} of closed seam between them ` +
       `${held ? 'is enough' : 'would hold; shorten the vent, or widen or lengthen the skirt'}`,
   };
+}
+
+/** Where a vent goes on beyond the center line, so does the hem. */
+function hemRunsOn({ label }: GradedSize, back: Piece): readonly Finding[] {
+  if (!back.plan.index.has('vent_hem')) return [];
+  const measured = cornerAngle(back, 'center_hem');
+  const held = Math.abs(measured - 180) <= SQUARE;
+  return [
+    {
+      severity: held ? 'ok' : 'warning',
+      check: 'vent-hem',
+      size: label,
+      piece: back.plan.name,
+      subject: 'center_hem',
+      quantity: 'angle',
+      measured,
+      expected: 180,
+      tolerance: SQUARE,
+      source: `${COMMON_PRACTICE}: the hem runs on across the fold of a vent`,
+      message: held
+        ? 'the hem runs on across the fold of the vent'
+        : `at the fold of the vent the hem turns by ${trimmed(Math.abs(measured - 180), 1)} degrees`,
+    },
+  ];
 }
 
 /** One finding for the range, since the length of a vent is not graded. */

@@ -1,6 +1,6 @@
 /** Signs of a rule sheet that are probably wrong, as the seams tell. */
-import type { GradedPattern } from '../grade/graded-range';
-import type { WalkedSeam } from '../seams/seam-trial';
+import type { GradedPattern } from '../grade/graded-pattern';
+import type { WalkedSeam } from '../seams/walked-seam';
 import type { WrongSign } from '../seams/wrong-sign';
 import type { Finding } from './finding';
 

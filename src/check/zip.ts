@@ -1,5 +1,5 @@
 /** The zip of each size: long enough for the waist to pass the hip, and no longer than to the hip. */
-import type { GradedRange } from '../grade/graded-range';
+import type { GradedRange } from '../grade/graded-pattern';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

@@ -1,50 +1,75 @@
-/** `skirtgrade grade`: the main job, from a chart file to a folder of results. */
-import { skirtDxf } from '../files/dxf-files';
-import { gradeChart } from '../jobs/grade-chart';
-import type { PrintFile } from '../files/print-files';
-import type { PrintRequest } from '../print/print-options';
-import type { ResultFile } from '../files/result-files';
+/** `skirtgrade grade`: the main job, from a chart or a given pattern to a folder of results. */
+import { bySeverity } from '../check/finding';
+import { EXPORTS, exportFiles } from '../files/exports';
 import { resultFiles } from '../files/result-files';
-import type { DxfOptions } from './dxf-request';
-import { withDxf } from './dxf-request';
-import { gradeReport } from './grade-report';
-import type { GradeRequestOptions } from './grade-request';
-import { gradeRequest, outFolder } from './grade-request';
+import { gradeChart } from '../jobs/grade-chart';
+import { gradePattern } from '../jobs/grade-pattern';
+import type { GradeResult } from '../jobs/grade-result';
+import type { PrintFile } from '../print/print-drawing';
+import type { PrintRequest } from '../print/print-options';
+import { draftReport } from './draft-report';
+import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
+import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
-import type { SpecOptions } from './spec-request';
-import { withSpec } from './spec-request';
+import { patternReport } from './pattern-report';
+import type { WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
 
-export type GradeCommandOptions = GradeRequestOptions &
-  Partial<PrintRequest> &
+/** What may be written besides the files that every result has: an option for each export. */
+export type OutputOptions = Partial<PrintRequest> &
   SpecOptions &
-  DxfOptions & {
-    /** Lays the pieces out for the cloth to buy, which takes longer than all the rest. */
-    readonly fabric?: boolean;
-  };
+  Readonly<Partial<Record<string, unknown>>>;
 
-/** With `--paper` the printed pattern is among the results, with `--fabric` the cloth to buy. */
-export async function gradeCommand(
+/** Drafts the sizes of a chart and writes the results. */
+export function gradeCommand(
   file: string,
-  options: GradeCommandOptions,
+  options: GradeRequestOptions & OutputOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const graded = gradeChart(gradeRequest(file, options, io));
-  const [specified, spec] = withSpec(graded, graded.range, options, io);
-  const [result, exchanged] = withDxf(specified, options, skirtDxf);
-  const { paper, fabric = false } = options;
-  let cloth: readonly ResultFile[] = [];
-  if (fabric) {
-    const { fabricFiles } = await import('../files/fabric-files');
-    cloth = fabricFiles(result);
-  }
+  const result = gradeChart(gradeRequest(file, options, io));
+  return write(result, outFolder(file, options), options, io, draftReport);
+}
+
+/** Grades a pattern that is given and writes the results. */
+export function patternCommand(
+  options: PatternRequestOptions & OutputOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const result = gradePattern(patternRequest(options, io));
+  return write(result, outFolder(options.pattern, options), options, io, patternReport);
+}
+
+/** How a result is told on the terminal. */
+type Report<Result> = (
+  result: Result,
+  written: WrittenFiles,
+  printed: readonly PrintFile[],
+  color: boolean,
+) => string;
+
+async function write<Result extends GradeResult>(
+  graded: Result,
+  folder: string,
+  options: OutputOptions,
+  io: Io,
+  report: Report<Result>,
+): Promise<ExitCode> {
+  const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
+  const { files: exported, findings } = await exportFiles(graded, names, specRequest(options, io));
+  const result = { ...graded, findings: bySeverity([...graded.findings, ...findings]) };
+  const { paper } = options;
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
-    const { printResult } = await import('../files/print-result');
-    printed = await printResult(result, { ...options, paper });
+    const { printFiles } = await import('../files/print-files');
+    printed = await printFiles(result, { ...options, paper });
   }
-  const files = [...resultFiles(result), ...spec, ...exchanged, ...cloth, ...printed];
-  const written = writeFiles(outFolder(file, options), files);
-  io.out(gradeReport(result, written, printed, io.color));
+  const written = writeFiles(folder, [...resultFiles(result), ...exported, ...printed]);
+  io.out(report(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+}
+
+/** An export is asked for by an option of its name, the spec also by what it is made from. */
+function isAsked(name: string, options: OutputOptions): boolean {
+  const hasLists = options.measures !== undefined || options.measured !== undefined;
+  return options[name] === true || (name === 'spec' && hasLists);
 }

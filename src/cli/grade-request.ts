@@ -1,24 +1,35 @@
-/** The options that every command which grades a chart has in common. */
+/** The options of a call that grades, and the requests that they make. */
 import { basename } from 'node:path';
-import type { AllowancePreset } from '../draft/allowance-parameters';
-import type { GradeRequest } from '../jobs/grade-chart';
-import type { LinesShown } from '../render/lines-shown';
-import type { LengthUnit } from '../units';
+import { InputError } from '../errors';
+import type { SpecRequest } from '../jobs/grade-spec';
+import type { GradeRequest, NamedText, PatternRequest } from '../jobs/requests';
 import type { Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
-export interface GradeRequestOptions extends StyleOptions {
-  readonly base: string;
-  readonly allowances?: AllowancePreset;
-  readonly sizes?: readonly string[];
-  readonly round?: string;
-  readonly stack?: string;
-  readonly unit?: LengthUnit;
-  readonly fractions?: boolean;
-  readonly lines?: LinesShown;
-  readonly against: readonly string[];
+/** What is asked of a chart; a request with names of files for texts. */
+export type GradeRequestOptions = Omit<
+  GradeRequest,
+  'chart' | 'file' | 'style' | 'set' | 'against'
+> &
+  StyleOptions & { readonly against: readonly string[]; readonly out?: string };
+
+/** What is asked of a pattern that is given; a request with names of files for texts. */
+export type PatternRequestOptions = Omit<
+  PatternRequest,
+  'pattern' | 'rules' | 'chart' | 'seams'
+> & {
+  readonly pattern: string;
+  readonly rules?: string;
+  readonly chart?: string;
+  readonly seams?: string;
   readonly out?: string;
+};
+
+/** Names of files for a spec. */
+export interface SpecOptions {
+  readonly measures?: string;
+  readonly measured?: string;
 }
 
 /** Reads the files that the options name. */
@@ -33,7 +44,38 @@ export function gradeRequest(file: string, options: GradeRequestOptions, io: Io)
   };
 }
 
-/** The folder of the results: the one asked for, or one named after the chart. */
-export function outFolder(file: string, { out }: Pick<GradeRequestOptions, 'out'>): string {
+/** Reads the files that the options name. Throws InputError `bad-option` without a rule sheet. */
+export function patternRequest(options: PatternRequestOptions, io: Io): PatternRequest {
+  const { pattern, rules, chart, seams, ...rest } = options;
+  if (rules === undefined) {
+    throw new InputError('bad-option', {
+      what: 'a pattern is graded by a rule sheet',
+      allowed: '--rules <rules.csv> together with --pattern',
+      place: { option: '--rules' },
+    });
+  }
+  return {
+    ...rest,
+    pattern: named(pattern, io),
+    rules: named(rules, io),
+    ...(chart === undefined ? {} : { chart: named(chart, io) }),
+    ...(seams === undefined ? {} : { seams: named(seams, io) }),
+  };
+}
+
+/** Reads the lists that a spec is made from. */
+export function specRequest({ measures, measured }: SpecOptions, io: Io): SpecRequest {
+  return {
+    ...(measures === undefined ? {} : { measures: named(measures, io) }),
+    ...(measured === undefined ? {} : { measured: named(measured, io) }),
+  };
+}
+
+function named(file: string, io: Io): NamedText {
+  return { text: io.readText(file), file };
+}
+
+/** The folder of the results: the one asked for, or one named after the file. */
+export function outFolder(file: string, { out }: { readonly out?: string }): string {
   return out ?? `output/${basename(file).replace(/\.[^.]*$/, '')}`;
 }

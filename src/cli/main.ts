@@ -2,14 +2,15 @@
 import { Command, CommanderError, Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
+import { EXPORTS } from '../files/exports';
 import { JOINS } from '../print/join';
 import { LINES_SHOWN } from '../render/lines-shown';
 import { VERSION } from '../render/version';
-import type { GradeCommandOptions } from './grade-command';
+import type { OutputOptions } from './grade-command';
+import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';
 import { againstOption, list, unitOption, withStyle } from './options';
-import type { PatternCommandOptions } from './pattern-command';
 import type { PrintCommandOptions } from './print-command';
 import { addStudentCommands } from './student-commands';
 
@@ -62,10 +63,9 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       )
       .option('--out <folder>', 'where the results go (output/<name of the chart>)');
 
-  grading(program.command('grade'), paperOption(), '[chart.csv]')
-    .option('--fabric', 'write how much cloth to buy, and how the pieces lie on it')
-    .option('--dxf', 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size')
-    .option('--spec', 'also write spec.csv and grade-sheet.csv: points of measure, tolerances')
+  const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
+  for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
+  grade
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
@@ -75,13 +75,12 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
       refuseMixedOptions(command, chart);
-      if (options.pattern !== undefined) {
-        const { patternCommand } = await import('./pattern-command');
-        exitCode = await patternCommand({ ...options, pattern: options.pattern }, io);
-        return;
-      }
-      const { gradeCommand } = await import('./grade-command');
-      exitCode = await gradeCommand(...drafted(chart, options, command), io);
+      const { gradeCommand, patternCommand } = await import('./grade-command');
+      const { pattern } = options;
+      exitCode =
+        pattern === undefined
+          ? await gradeCommand(...drafted(chart, options, command), io)
+          : await patternCommand({ ...options, pattern }, io);
     });
   grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
@@ -144,8 +143,9 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
 }
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
-type GradingOptions = Omit<GradeCommandOptions, 'base'> &
-  Partial<PatternCommandOptions> & { readonly base?: string };
+type GradingOptions = Omit<GradeRequestOptions, 'base'> &
+  Partial<PatternRequestOptions> &
+  OutputOptions;
 
 /** The chart and the base that drafting cannot do without; their lack is told as for any option. */
 function drafted<Options extends { readonly base?: string }>(

@@ -1,6 +1,6 @@
 /** What `grade --pattern` tells on the terminal: pieces, seams of each size, findings, files. */
 import type { PatternResult } from '../jobs/grade-pattern';
-import type { PrintFile } from '../files/print-files';
+import type { PrintFile } from '../print/print-drawing';
 import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';

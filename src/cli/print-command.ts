@@ -1,6 +1,6 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
 import { gradeChart } from '../jobs/grade-chart';
-import { printResult } from '../files/print-result';
+import { printFiles } from '../files/print-files';
 import type { PrintRequest } from '../print/print-options';
 import { CAUTIONS } from '../print/words';
 import { findingsReport } from './findings-report';
@@ -19,7 +19,7 @@ export async function printCommand(
   io: Io,
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
-  const files = await printResult(result, options);
+  const files = await printFiles(result, options);
   const { folder } = writeFiles(outFolder(file, options), files);
   const { chart, style, range, shown, findings } = result;
   // What is worth a note was told when the chart was graded; here only what may spoil the skirt.

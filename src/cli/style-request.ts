@@ -1,7 +1,7 @@
 /** The style of a call: its name or file, and the parameters that `--set` changes. */
 import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
-import type { GradeRequest } from '../jobs/grade-chart';
+import type { GradeRequest } from '../jobs/requests';
 import type { Io } from './io';
 
 export interface StyleOptions {

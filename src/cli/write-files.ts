@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { InputError } from '../errors';
-import type { BinaryFile, ResultFile } from '../files/result-files';
+import type { BinaryFile, ResultFile } from '../files/result-file';
 
 export interface WrittenFiles {
   readonly folder: string;

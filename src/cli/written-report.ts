@@ -1,5 +1,5 @@
 /** What was written, for the terminal. */
-import type { PrintFile } from '../files/print-files';
+import type { PrintFile } from '../print/print-drawing';
 import { paragraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 

@@ -1,6 +1,7 @@
 /** A block as data: parameters, and points whose coordinates are formulas. */
 import type { Point } from '../geometry/point';
-import type { Cutting, Edge, MarkedLine, Piece, PiecePlan } from '../pattern/piece';
+import type { Cutting, Edge, MarkedLine, Part, Piece, PiecePlan } from '../pattern/piece';
+import type { SeamPair } from '../pattern/seam-pair';
 
 /** Whether a formula gives a length (mm inside) or a plain number. */
 export type FormulaQuantity = 'length' | 'number';
@@ -41,9 +42,16 @@ export interface PointDefinition {
   readonly handle?: true;
 }
 
-/** A panel of the skirt. */
-export interface BlockPiece {
+/**
+ * A piece whose points are formulas. What it does not state of its edges, notches and grain is plain,
+ * none and down.
+ */
+export interface BlockPiece extends Partial<
+  Pick<PiecePlan, 'edges' | 'grain' | 'notches' | 'drillHoles' | 'zip'>
+> {
   readonly name: string;
+  /** A `piece` if absent. */
+  readonly part?: Part;
   readonly cuttings: readonly Cutting[];
   /** Values of this piece alone; they go before values and parameters of the same name. */
   readonly values?: readonly ValueDefinition[];
@@ -96,6 +104,8 @@ export interface BlockLayout {
   readonly values?: readonly ValueDefinition[];
   readonly truing: readonly Truing[];
   readonly derived: readonly DerivedPiece[];
+  /** What is sewn to what. */
+  readonly seams: readonly SeamPair[];
 }
 
 export interface Block {

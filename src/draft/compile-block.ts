@@ -171,17 +171,15 @@ interface PlacedPiece {
 }
 
 function placesOf(piece: BlockPiece, slotOf: (key: string) => number): PlacedPiece {
+  const { points, values, ...lines } = piece;
   return {
     plan: piecePlan({
-      name: piece.name,
-      part: 'panel',
-      cuttings: piece.cuttings,
-      pointNames: piece.points.map(({ name }) => name),
-      handles: new Set(piece.points.filter(({ handle }) => handle).map(({ name }) => name)),
-      outline: piece.outline,
-      marks: piece.marks,
+      part: 'piece',
+      ...lines,
+      pointNames: points.map(({ name }) => name),
+      handles: new Set(points.filter(({ handle }) => handle).map(({ name }) => name)),
     }),
-    at: piece.points.map(({ name }) => ({
+    at: points.map(({ name }) => ({
       x: slotOf(`${piece.name}/${name}.x`),
       y: slotOf(`${piece.name}/${name}.y`),
     })),

@@ -44,7 +44,7 @@ export function decideLayout(
     const values: readonly ValueDefinition[] = [
       { name: STRIDE_OPENING, quantity: 'length', formula: `${opening} mm` },
     ];
-    const drafts = draftsOf({ pieces: [], truing: [], derived: [], values });
+    const drafts = draftsOf({ pieces: [], truing: [], derived: [], seams: [], values });
     const layout = block.layout({
       atBase: (name) => drafts[base]?.valueOf(name) ?? NaN,
       alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),

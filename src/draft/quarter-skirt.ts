@@ -7,6 +7,8 @@
  */
 import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
 import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
+import { skirtSeams } from './skirt-seams';
+import { skirtPanel } from './skirt-traits';
 import { panelCutting } from './panel-cutting';
 import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
 
@@ -174,8 +176,8 @@ function quarter(panel: 'front' | 'back'): BlockPiece {
 const BACK = quarter('back');
 
 const PIECES: readonly BlockPiece[] = [
-  quarter('front'),
-  {
+  skirtPanel(quarter('front')),
+  skirtPanel({
     ...BACK,
     points: [
       ...BACK.points,
@@ -186,7 +188,7 @@ const PIECES: readonly BlockPiece[] = [
       ...BACK.marks,
       { name: 'zip-allowance', through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'] },
     ],
-  },
+  }),
 ];
 
 export const QUARTER_SKIRT: Block = {
@@ -194,5 +196,5 @@ export const QUARTER_SKIRT: Block = {
   parameters: PARAMETERS,
   values: [],
   sums: [],
-  layout: () => ({ pieces: PIECES, truing: [], derived: [] }),
+  layout: () => ({ pieces: PIECES, truing: [], derived: [], seams: skirtSeams(PIECES) }),
 };

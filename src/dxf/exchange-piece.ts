@@ -65,17 +65,25 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): 
     });
   const grain = plan.marks.find(({ name }) => name === 'grainline');
   const fold = plan.outline.find(({ kind }) => kind === 'fold');
+  const marked = plan.notches.flatMap(({ place, marks }) =>
+    'point' in place ? [{ point: place.point, marks }] : [],
+  );
   const notches =
     model === undefined
-      ? (plan.notches ?? []).map(named)
+      ? marked.map(({ point }) => named(point))
       : spots((own) => own.notches.map((notch) => (line === undefined ? notch.net : notch.cut)));
   return {
     name: plan.name,
     boundary: line ?? net,
     sewLine: line === undefined ? undefined : net,
-    notches: notches.map((notch, i) => ({ ...notch, marks: model?.notches[i]?.marks ?? 1 })),
+    notches: notches.map((notch, i) => ({
+      ...notch,
+      marks: (model?.notches ?? marked)[i]?.marks ?? 1,
+    })),
     drillHoles:
-      model === undefined ? (plan.drillHoles ?? []).map(named) : spots((own) => own.drillHoles),
+      model === undefined
+        ? plan.drillHoles.flatMap((rule) => ('point' in rule ? [named(rule.point)] : []))
+        : spots((own) => own.drillHoles),
     grain:
       model === undefined
         ? (grain?.through ?? []).map(named)

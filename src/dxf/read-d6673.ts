@@ -1,7 +1,7 @@
 /** A pattern for exchange after ASTM D6673, unverified: blocks and rule table back to a pattern. */
 import { InputError } from '../errors';
 import { scale } from '../geometry/point';
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import { assembled } from '../given/read-pattern';
 import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 import { toMillimeters } from '../units';
@@ -13,7 +13,7 @@ import { readRuleTable } from './rule-table';
 import { readSeamWords } from './seam-words';
 
 export interface Exchanged {
-  readonly pattern: GivenPattern;
+  readonly pattern: Pattern;
   readonly rules: GivenRules;
 }
 
@@ -57,7 +57,7 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     read.map(({ piece }, p) => ({ ...piece, name: names[p] ?? piece.name })),
   );
   const plans = pieces.map(({ base: { plan } }) => plan);
-  const pattern: GivenPattern = {
+  const pattern: Pattern = {
     pieces,
     seams: entities.flatMap(
       ({ words, row }) => readSeamWords(words, plans, { file: drawing.file, row }) ?? [],

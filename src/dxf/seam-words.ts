@@ -3,13 +3,22 @@
  * these annotations are a convention of our own, which others may pass over.
  */
 import type { Place } from '../errors';
-import type { SeamPair, SeamSide } from '../given/pattern';
-import { readSide } from '../seams/seam-pairs';
+import type { SeamPair, SeamSide } from '../pattern/seam-pair';
+import { easeOf, seamPair } from '../pattern/seam-pair';
+import { readSide } from '../seams/read-seams';
 import type { PiecePlan } from '../pattern/piece';
 import { dxfNumber } from './entities';
 
-/** `SEWN: sleeve.cap TO front.armhole + back.armhole, EASE 20, WAY opposite`; ease in mm. */
-export function seamWords({ sides: [first, second], ease, way }: SeamPair): string {
+/**
+ * `SEWN: sleeve.cap TO front.armhole + back.armhole, EASE 20, WAY opposite`; ease in mm, which must be
+ * known.
+ */
+export function seamWords(pair: SeamPair): string {
+  const {
+    sides: [first, second],
+    way,
+  } = pair;
+  const ease = easeOf(pair, new Map());
   const eased = ease === 0 ? '' : `, EASE ${dxfNumber(ease)}`;
   const run = way === undefined ? '' : `, WAY ${way}`;
   return `SEWN: ${sideWords(first)} TO ${sideWords(second)}${eased}${run}`;
@@ -35,10 +44,8 @@ export function readSeamWords(
   const [, first, second, ease = '0', way] = SEWN.exec(words) ?? [];
   if (first === undefined || second === undefined) return undefined;
   const side = (text: string): SeamSide => readSide({ text, place }, plans);
-  return {
-    name: `${first} to ${second}`,
-    sides: [side(first), side(second)],
+  return seamPair(`${first} to ${second}`, [side(first), side(second)], {
     ease: Number(ease),
     way: way === 'same' || way === 'opposite' ? way : undefined,
-  };
+  });
 }

@@ -5,7 +5,7 @@
 import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, cross, dot, point, scale, subtract } from '../geometry/point';
-import type { SeamPair } from '../given/pattern';
+import type { SeamPair } from '../pattern/seam-pair';
 import { D6673_LAYERS } from './d6673-layers';
 import { distinct, dxfDocument } from './document';
 import {

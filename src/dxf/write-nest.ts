@@ -4,8 +4,9 @@ import type { Point } from '../geometry/point';
 import { add, point, quarterTurn, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength } from '../geometry/segment';
-import type { SizedPieces } from '../grade/graded-range';
+import type { SizedPattern } from '../grade/graded-pattern';
 import type { CutPiece } from '../pattern/cut-piece';
+import { drillHole } from '../pattern/notch-places';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
 import { distinct, dxfDocument } from './document';
@@ -29,7 +30,7 @@ const DOUBLE = 4;
  * size is on its layer; what is not cut is dashed.
  */
 export function* writeNest(
-  sizes: readonly SizedPieces[],
+  sizes: readonly SizedPattern[],
   lines: NestLines = 'both',
 ): Generator<string> {
   const names = distinct(sizes.map(({ label }) => dxfName(`SIZE_${label}`)));
@@ -38,7 +39,7 @@ export function* writeNest(
 }
 
 function* nestEntities(
-  sizes: readonly SizedPieces[],
+  sizes: readonly SizedPattern[],
   layers: readonly string[],
   lines: NestLines,
 ): Generator<string> {
@@ -85,9 +86,11 @@ function penOn(layer: string, zero: Point): Pen {
 }
 
 function* netPiece(piece: Piece, pen: Pen): Generator<string> {
-  const { notches = [], drillHoles = [] } = piece.plan;
+  const { notches, drillHoles } = piece.plan;
   yield pen.line(chords(outlineSegments(piece)), true);
-  for (const name of [...notches, ...drillHoles]) yield pen.spot(pointOf(piece, name));
+  for (const { place } of notches)
+    if ('point' in place) yield pen.spot(pointOf(piece, place.point));
+  for (const rule of drillHoles) yield pen.spot(drillHole(piece, rule));
 }
 
 function* cutPiece(cut: CutPiece, withNet: boolean, pen: Pen): Generator<string> {
@@ -110,7 +113,7 @@ function* cutPiece(cut: CutPiece, withNet: boolean, pen: Pen): Generator<string>
 }
 
 /** Where the zero of each piece lies, so that no size of one meets a size of the next. */
-function zerosOf(sizes: readonly SizedPieces[]): readonly Point[] {
+function zerosOf(sizes: readonly SizedPattern[]): readonly Point[] {
   let x = 0;
   return (sizes[0]?.pieces ?? []).map((_, p) => {
     const box = joinBoxes(

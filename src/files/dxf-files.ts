@@ -1,107 +1,33 @@
 /** A graded pattern as DXF files: for exchange after ASTM D6673, and plainly nested. */
 import { checkExchange } from '../check/exchange';
-import type { Finding } from '../check/finding';
-import type { ExchangePiece } from '../dxf/exchange-piece';
 import { exchangePiece } from '../dxf/exchange-piece';
 import { writeRuleTable } from '../dxf/rule-table';
 import { ruleNumbers, writeD6673 } from '../dxf/write-d6673';
-import type { NestLines } from '../dxf/write-nest';
 import { writeNest } from '../dxf/write-nest';
-import { point } from '../geometry/point';
-import type { SeamPair } from '../given/pattern';
-import type { PatternResult } from '../jobs/grade-pattern';
-import type { GradedPattern, GradedSize, SizedPieces } from '../grade/graded-range';
-import { cutPieces } from '../pattern/cut-pieces';
-import type { Part, Piece, PiecePlan } from '../pattern/piece';
-import type { GradeResult } from '../jobs/grade-chart';
-import type { ResultFile } from './result-files';
-import { drawingOf, longFile } from './result-files';
-import { wayOf } from '../seams/walk-pair';
+import type { GradeResult } from '../jobs/grade-result';
+import type { PatternPiece } from '../pattern/pattern';
+import type { SeamPair } from '../pattern/seam-pair';
+import { isMirrored } from '../pattern/seam-pair';
+import type { Exported } from './exports';
+import { longFile } from './result-file';
 
-/** DXF files, and what they could not carry. */
-export interface DxfResult {
-  readonly files: readonly ResultFile[];
-  readonly findings: readonly Finding[];
-}
-
-/** The DXF files of a given pattern; `lines` are those of the nest. */
-export function patternDxf(result: PatternResult): DxfResult {
-  const { title, pattern, range, shown, seams, lines } = result;
+/** The DXF files, and what they could not carry. */
+export function dxfFiles(result: GradeResult): Exported {
+  const { title, pattern, range, shown, lines } = result;
   const { base } = range.rules;
-  const pieces = pattern.pieces.map(({ splines, ruleX, base: { plan } }, p) => {
-    const inner = splines.flatMap(({ points }) => points.slice(1, -1));
-    const smooth = new Set([
-      ...inner.map((i) => plan.pointNames[i] ?? ''),
-      ...(plan.notches ?? []),
-    ]);
-    const sizes = pieceOf(range, p);
-    const cut = range.sizes.flatMap(({ cutPieces: own }) => own?.[p] ?? []);
-    return exchangePiece({ sizes, cut, base, smooth, ruleX });
-  });
-  const pairs = seams.map(({ pair, way }) => ({ ...pair, way }));
-  return dxfFiles(title, range, pieces, pairs, shown, lines);
-}
-
-/** The DXF files of a drafted skirt; `lines` of the result are those of the nest. */
-export function skirtDxf(result: GradeResult): DxfResult {
-  const { range, lines } = result;
-  const cut = range.sizes.map(({ pieces, parameters }: GradedSize) =>
-    cutPieces(pieces, parameters),
-  );
-  const pieces = range.plans.map((_, p) =>
+  const pieces = pattern.pieces.map((piece, p) =>
     exchangePiece({
-      sizes: pieceOf(range, p),
-      cut: cut.flatMap((size) => size[p] ?? []),
-      base: range.rules.base,
-      smooth: new Set(),
-      ruleX: point(1, 0),
+      sizes: range.sizes.flatMap((size) => size.pieces[p] ?? []),
+      cut: range.sizes.flatMap(({ cutPieces }) => cutPieces?.[p] ?? []),
+      base,
+      smooth: smoothPoints(piece),
+      ruleX: piece.ruleX,
     }),
   );
-  const { title, sizes } = drawingOf(result);
-  const seams = skirtSeams(range.sizes[range.rules.base]?.pieces ?? []);
-  return dxfFiles(title, range, pieces, seams, sizes, lines);
-}
-
-/** The seams of a skirt that can be walked: its sides, and its waist along a facing. */
-function skirtSeams(pieces: readonly Piece[]): readonly SeamPair[] {
-  const plans = pieces.map(({ plan }) => plan);
-  const sided = (part: Part) =>
-    plans.filter((plan) => plan.part === part && plan.outline.some(({ seam }) => seam === 'side'));
-  const pair = (a: PiecePlan, b: PiecePlan, edge: string): SeamPair => {
-    const sides = [
-      { edges: [{ piece: a.name, edge }] },
-      { edges: [{ piece: b.name, edge }] },
-    ] as const;
-    const found: SeamPair = { name: edge, sides, ease: 0, way: undefined };
-    return { ...found, way: wayOf(pieces, found) };
-  };
-  const sides = (['panel', 'facing', 'lining'] as const).flatMap((part) => {
-    const [front, back, ...more] = sided(part);
-    return front && back && more.length === 0 ? [pair(front, back, 'side')] : [];
-  });
-  const waists = sided('facing').flatMap((facing) => {
-    const panel = sided('panel').find(({ name }) => facing.name.startsWith(name));
-    return panel === undefined ? [] : [pair(panel, facing, 'waist')];
-  });
-  return [...sides, ...waists];
-}
-
-function pieceOf({ sizes }: GradedPattern, p: number) {
-  return sizes.flatMap(({ pieces }) => pieces[p] ?? []);
-}
-
-function dxfFiles(
-  title: string,
-  range: GradedPattern,
-  pieces: readonly ExchangePiece[],
-  seams: readonly SeamPair[],
-  shown: readonly SizedPieces[],
-  lines: NestLines = 'both',
-): DxfResult {
   const numbers = ruleNumbers();
   const sizes = range.sizes.map(({ label }) => label);
-  const { base } = range.rules;
-  const exchange = [...writeD6673({ title, sizes, base, pieces, seams }, numbers)].join('');
+  const drawing = { title, sizes, base, pieces, seams: walkableSeams(result) };
+  const exchange = [...writeD6673(drawing, numbers)].join('');
   const { rules } = numbers;
   const files = [
     { name: 'pattern.dxf', text: exchange },
@@ -109,7 +35,37 @@ function dxfFiles(
       name: 'pattern.rul',
       text: writeRuleTable({ name: title, sizes, sample: range.base, rules }),
     },
-    longFile('nest.dxf', () => writeNest(shown, lines)),
+    longFile('nest.dxf', () => writeNest(shown, lines ?? 'both')),
   ];
   return { files, findings: checkExchange(pieces) };
+}
+
+/** The points at which the outline does not turn: those within a curve, and notches on a straight. */
+function smoothPoints({ splines, base: { plan } }: PatternPiece): ReadonlySet<string> {
+  const inner = splines.flatMap(({ points }) => points.slice(1, -1));
+  const isWithin = (name: string): boolean => {
+    const [before, after] = [
+      plan.outline.find(({ to }) => to === name),
+      plan.outline.find(({ from }) => from === name),
+    ];
+    return before?.kind === 'line' && after?.kind === 'line' && before.seam === after.seam;
+  };
+  const notches = plan.notches.flatMap(({ place }) =>
+    place.by === 'joint' && isWithin(place.point) ? [place.point] : [],
+  );
+  return new Set([...inner.map((i) => plan.pointNames[i] ?? ''), ...notches]);
+}
+
+/**
+ * The seams that two pieces meet in, with the way that their sides run, as words in the file can say
+ * them: not mirrored, and not as the other half of the garment lies.
+ */
+function walkableSeams({ seams, range }: GradeResult): readonly SeamPair[] {
+  return seams
+    .filter(({ pair }) => !isMirrored(pair) && pair.sides.every(isSaid))
+    .map(({ pair, way, walks }) => ({ ...pair, way, ease: walks[range.rules.base]?.ease ?? 0 }));
+}
+
+function isSaid({ edges }: SeamPair['sides'][number]): boolean {
+  return edges.every(({ back }) => back === undefined);
 }

@@ -1,17 +1,18 @@
 /** The cloth to buy as files: the table of all sizes, and a lay of the base size. */
-import { cutPieces } from '../pattern/cut-pieces';
-import type { GradeResult } from '../jobs/grade-chart';
-import { laySheet } from '../render/lay-sheet';
-import { fabricNeedsTable } from './lay-table';
-import { svg } from '../render/svg';
-import type { ResultFile } from './result-files';
-import { drawingOf } from './result-files';
-import type { LengthDisplay } from '../units';
+import { InputError } from '../errors';
 import type { ClothWidth } from '../fabric/cloth';
 import { CLOTH_NAMES, USUAL_NAP } from '../fabric/cloth';
 import type { CutSize } from '../fabric/fabric-needs';
 import { SPARE, fabricNeeds, leastNeed } from '../fabric/fabric-needs';
 import { isLay } from '../fabric/lay';
+import type { SizedPattern } from '../grade/graded-pattern';
+import type { GradeResult } from '../jobs/grade-result';
+import type { PiecePlan } from '../pattern/piece';
+import { laySheet } from '../render/lay-sheet';
+import { svg } from '../render/svg';
+import type { Exported } from './exports';
+import { fabricNeedsTable } from './lay-table';
+import type { ResultFile } from './result-file';
 
 /** The usual width of skirt cloth, which the lays are drawn on. */
 const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
@@ -19,37 +20,15 @@ const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
   inch: { value: 54, unit: 'in' },
 };
 
-/** What is laid on cloth. */
-export interface FabricJob {
-  readonly title: string;
-  readonly display: LengthDisplay;
-  /** The base size alone, which is drawn. */
-  readonly base: readonly CutSize[];
-  /** The sizes of the table. */
-  readonly shown: readonly CutSize[];
-}
-
-/** The same files of a drafted skirt. */
-export function fabricFiles(result: GradeResult): readonly ResultFile[] {
-  const { range, shown, display } = result;
-  const sized = ({ label, pieces, parameters }: (typeof shown)[number]): CutSize => ({
-    label,
-    pieces: cutPieces(pieces, parameters),
-  });
-  return layFiles({
-    title: drawingOf(result).title,
-    display,
-    base: range.sizes.filter(({ label }) => label === range.base).map(sized),
-    shown: shown.map(sized),
-  });
-}
-
 /**
  * `fabric.csv` for the sizes shown, and `lay-<cloth>.svg` for each cloth: the base size, the shell
  * with a nap and the others without, folded unless that takes more. A cloth that the base does not
- * go on has no drawing.
+ * go on has no drawing. Throws InputError `bad-option` if the pattern does not say how its pieces are
+ * cut.
  */
-export function layFiles({ title, display, base, shown }: FabricJob): readonly ResultFile[] {
+export function fabricFiles({ title, display, range, shown }: GradeResult): Exported {
+  for (const plan of range.plans) refuseUncut(plan);
+  const base = range.sizes.filter(({ label }) => label === range.base).map(cutSize);
   const width = DRAWN[display.unit === 'in' ? 'inch' : 'metric'];
   const drawn = fabricNeeds(base, { widths: [width] });
   const lays = CLOTH_NAMES.flatMap((cloth): readonly ResultFile[] => {
@@ -66,5 +45,46 @@ export function layFiles({ title, display, base, shown }: FabricJob): readonly R
       },
     ];
   });
-  return [{ name: 'fabric.csv', text: fabricNeedsTable(fabricNeeds(shown)) }, ...lays];
+  const table = { name: 'fabric.csv', text: fabricNeedsTable(fabricNeeds(shown.map(cutSize))) };
+  return { files: [table, ...lays], findings: [] };
+}
+
+/** Whether every piece says how often it is cut, and from what line. */
+export function isLayable({ range }: Pick<GradeResult, 'range'>): boolean {
+  return (
+    range.sizes.every(({ cutPieces }) => cutPieces !== undefined) &&
+    range.plans.every((plan) => plan.cuttings.length > 0 && !lacksFold(plan))
+  );
+}
+
+function lacksFold({ outline, cuttings }: PiecePlan): boolean {
+  return cuttings.some(({ onFold }) => onFold) && !outline.some(({ kind }) => kind === 'fold');
+}
+
+function refuseUncut(plan: PiecePlan): void {
+  if (plan.cuttings.length === 0) {
+    refuse(
+      `nothing says how often ${plan.name} is cut`,
+      'a cell such as `2` or `1 on fold` in column cut',
+    );
+  }
+  if (lacksFold(plan)) {
+    refuse(
+      `${plan.name} is cut on the fold, and none of its edges is on it`,
+      'a mark in column fold',
+    );
+  }
+}
+
+/** A size as it is laid. Throws InputError `bad-option` if it has no cut lines. */
+export function cutSize({ label, cutPieces }: SizedPattern): CutSize {
+  if (cutPieces !== undefined) return { label, pieces: cutPieces };
+  return refuse(
+    'the pattern has no cut lines, and cloth is laid with pieces as they are cut',
+    'a line such as `# allowance: 1.5` in the pattern, or a column allowance',
+  );
+}
+
+function refuse(what: string, allowed: string): never {
+  throw new InputError('bad-option', { what, allowed, place: { option: '--fabric' } });
 }

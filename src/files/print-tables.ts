@@ -1,15 +1,16 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
-import type { GradeResult } from '../jobs/grade-chart';
+import type { GradeResult } from '../jobs/grade-result';
 import { inchFraction, toMillimeters, fromMillimeters } from '../units';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
 /** Lengths in these units, so that nobody has to convert. */
 const CAPTION = 'in centimeters and, to the nearest eighth, in inches';
 
+/** Bodies where a chart tells them, garments where they were measured. */
 export function printTables({ chart, shown }: GradeResult): readonly SizeTable[] {
   const sizes = shown.map(({ label }) => label);
-  const columns = sizes.map((label) => chart.sizes.indexOf(label));
-  const body = chart.rows
+  const columns = sizes.map((label) => chart?.sizes.indexOf(label) ?? -1);
+  const body = (chart?.rows ?? [])
     .filter(({ known }) => known)
     .map(({ name, values }) =>
       lengths(
@@ -29,7 +30,7 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
   return [
     { heading: `Body measurements ${CAPTION}`, sizes, rows: body },
     { heading: `Finished garment ${CAPTION}`, sizes, rows: finished },
-  ];
+  ].filter(({ rows }) => rows.length > 0);
 }
 
 function lengths(name: string, values: readonly (number | null)[]): SizeRow {

@@ -1,6 +1,6 @@
 /** The walk of every seam in every size as CSV text. */
-import type { GradedPattern } from '../grade/graded-range';
-import type { WalkedSeam } from '../seams/seam-trial';
+import type { GradedPattern } from '../grade/graded-pattern';
+import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 import { csv } from './tables';
@@ -17,7 +17,7 @@ export function seamsTable(
   const show = (mm: number): string => tableLength(mm, display);
   const degrees = (angle: number): string => (Number.isNaN(angle) ? '' : trimmed(angle, 2));
   const rows = seams.flatMap(({ pair, walks }) =>
-    walks.flatMap(({ walks: [a, b], gap, stretches, angleSums }, i) => [
+    walks.flatMap(({ walks: [a, b], ease, gap, stretches, angleSums }, i) => [
       [
         pair.name,
         range.sizes[i]?.label ?? '',
@@ -25,7 +25,7 @@ export function seamsTable(
         a.ends[1],
         show(a.length),
         show(b.length),
-        show(pair.ease),
+        show(ease),
         show(gap),
         degrees(angleSums[0]),
         degrees(angleSums[1]),

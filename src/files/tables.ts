@@ -1,19 +1,19 @@
 /** The tables of a graded range as CSV text. */
 import { stringify } from 'csv-stringify/sync';
 import type { Finding } from '../check/finding';
-import type { GradedPattern, GradedSize, RuleTexts, SizedPieces } from '../grade/graded-range';
+import type { GradedPattern, RuleTexts, SizedPattern } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 
 /** `size,piece,point,x_in,y_in`: every point of every graded piece. */
-export function gradedPointsTable(sizes: readonly SizedPieces[], display: LengthDisplay): string {
+export function gradedPointsTable(sizes: readonly SizedPattern[], display: LengthDisplay): string {
   return [...gradedPointsRows(sizes, display)].join('');
 }
 
 /** The same table piece by piece. */
 export function* gradedPointsRows(
-  sizes: readonly SizedPieces[],
+  sizes: readonly SizedPattern[],
   display: LengthDisplay,
 ): Generator<string> {
   const { unit } = display;
@@ -40,7 +40,7 @@ export function* gradedPointsRows(
 export function gradeRulesTable(
   range: GradedPattern,
   formulas: RuleTexts,
-  sizes: readonly SizedPieces[],
+  sizes: readonly SizedPattern[],
   display: LengthDisplay,
 ): string {
   return [...gradeRulesRows(range, formulas, sizes, display)].join('');
@@ -50,7 +50,7 @@ export function gradeRulesTable(
 export function* gradeRulesRows(
   range: GradedPattern,
   formulas: RuleTexts,
-  sizes: readonly SizedPieces[],
+  sizes: readonly SizedPattern[],
   display: LengthDisplay,
 ): Generator<string> {
   const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
@@ -80,7 +80,7 @@ export function* gradeRulesRows(
 
 /** `measure,unit,<one column a size>`: the finished measurements. */
 export function finishedMeasurementsTable(
-  sizes: readonly GradedSize[],
+  sizes: readonly SizedPattern[],
   display: LengthDisplay,
 ): string {
   const rows = (sizes[0]?.measures ?? []).map(({ name }, i) => [

@@ -1,12 +1,12 @@
 /** The points with rules that stand beside a point: its moves are likely to be like theirs. */
-import type { GivenPiece } from './pattern';
+import type { PatternPiece } from '../pattern/pattern';
 
 /**
  * The ruled points before and after a point on the outline or cut line of its piece; for a handle the
  * ends of its edge, as far as they have rules. None for a point that is on no line.
  */
 export function besidePoints(
-  { path, cutPath, followers }: GivenPiece,
+  { path, cutPath, followers }: PatternPiece,
   ruled: { has: (point: number) => boolean } | undefined,
   point: number,
 ): readonly number[] {

@@ -1,12 +1,13 @@
 /** Points as a file lists them, joined into a piece that can be graded. */
 import type { Point } from '../geometry/point';
 import { distance, point, subtract, unit } from '../geometry/point';
-import { segmentLength } from '../geometry/segment';
 import { splineHandles } from '../geometry/spline';
-import type { Edge, MarkedLine, Piece } from '../pattern/piece';
-import { edgeSegments, piecePlan } from '../pattern/piece';
+import { usualFinish } from '../pattern/allowance';
+import type { Edge, MarkedLine, NotchRule, Piece } from '../pattern/piece';
+import { piecePlan } from '../pattern/piece';
+import type { PatternPiece, SplineRun } from '../pattern/pattern';
+import { pathAlong } from '../pattern/pattern';
 import { besideFollowers, handleFollowers } from './followers';
-import type { GivenPiece, Path, PathStop, SplineRun } from './pattern';
 import type { RawPiece, RawPoint } from './raw-point';
 import { outlineError } from './raw-point';
 import type { Span } from './spans';
@@ -18,7 +19,7 @@ const BESIDE: ReadonlySet<RawPoint['kind']> = new Set(['inside', 'grain', 'drill
  * Builds one piece. Throws InputError `outline-malformed` if its points make no outline, or a line
  * of two points has another number of them.
  */
-export function buildPiece(raw: RawPiece): GivenPiece {
+export function buildPiece(raw: RawPiece): PatternPiece {
   const { points, cutLine, cutNotches } = raw;
   const reference = pair(points, 'reference');
   const grain = pair(points, 'grain');
@@ -30,6 +31,11 @@ export function buildPiece(raw: RawPiece): GivenPiece {
   const curves = splinesThrough([...splineRuns(spans), ...splineRuns(cutSpans)], kept.length, at);
   const names = [...kept.map((own) => own.name), ...curves.names];
   const places = [...kept.map((own) => own.at), ...curves.places];
+  const notch = (name: string, place: NotchRule['place']): NotchRule => ({
+    name,
+    marks: raw.doubleNotches.has(name) ? 2 : 1,
+    place,
+  });
   const named = (kind: RawPoint['kind']): readonly string[] =>
     kept.filter((own) => own.kind === kind).map((own) => own.name);
   const plan = piecePlan({
@@ -46,9 +52,19 @@ export function buildPiece(raw: RawPiece): GivenPiece {
         ? []
         : [{ name: 'grainline' as const, through: grain.map((own) => own.name) }]),
     ],
-    notches: named('notch'),
-    doubleNotches: raw.doubleNotches,
-    drillHoles: named('drill'),
+    edges: new Map(
+      spans.map(({ from: { edge } }) => [
+        edge,
+        { allowance: raw.allowances.get(edge), finish: usualFinish(edge) },
+      ]),
+    ),
+    notches: [
+      ...named('notch')
+        .filter((name) => !cutNotches.some((own) => own.name === name))
+        .map((name) => notch(name, { by: 'joint', point: name, beside: 'after' })),
+      ...cutNotches.map(({ name }) => notch(name, { by: 'cut', point: name })),
+    ],
+    drillHoles: named('drill').map((name) => ({ point: name })),
   });
   const base: Piece = { plan, points: places };
   const path = pathAlong(base, plan.outline);
@@ -64,7 +80,6 @@ export function buildPiece(raw: RawPiece): GivenPiece {
       ...besideFollowers(beside, at, places, path),
       ...besideFollowers(cutNotches, at, places, cutPath ?? path),
     ],
-    allowances: raw.allowances,
     ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),
     ruleNames: new Map(
       kept
@@ -155,16 +170,4 @@ function insideLines(points: readonly RawPoint[]): readonly MarkedLine[] {
     lines.set(edge, [...(lines.get(edge) ?? []), name]);
   }
   return [...lines.values()].map((through) => ({ name: 'internal-line', through }));
-}
-
-function pathAlong(piece: Piece, line: readonly Edge[]): Path {
-  const { index } = piece.plan;
-  const stops: PathStop[] = [];
-  let at = 0;
-  for (const edge of line) {
-    stops.push({ point: index.get(edge.from) ?? -1, at });
-    if (edge.kind === 'dart') stops.push({ point: index.get(edge.tip) ?? -1, at });
-    else at += edgeSegments(piece, edge).reduce((sum, part) => sum + segmentLength(part), 0);
-  }
-  return { stops, around: at };
 }

@@ -1,7 +1,7 @@
 /** What the points of a piece move with that have no rule of their own and lie on no edge. */
 import type { Point } from '../geometry/point';
 import { distance } from '../geometry/point';
-import type { Follower, Path } from './pattern';
+import type { Follower, Path } from '../pattern/pattern';
 import type { RawPoint } from './raw-point';
 import type { Span } from './spans';
 

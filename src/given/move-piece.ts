@@ -2,11 +2,11 @@
 import type { Point } from '../geometry/point';
 import { splineHandles } from '../geometry/spline';
 import type { Piece } from '../pattern/piece';
-import type { Follower, GivenPiece, Path } from './pattern';
+import type { Follower, PatternPiece, Path } from '../pattern/pattern';
 
 /** What moves a piece: its ruled points, and in order of dependence all others. */
 export interface Mover {
-  readonly piece: GivenPiece;
+  readonly piece: PatternPiece;
   readonly followers: readonly Follower[];
 }
 
@@ -15,7 +15,7 @@ export interface Mover {
  * points before and after it, by its share of the way between them with darts closed; so an unruled
  * dart moves as a whole, tip included. A piece without any rule does not move.
  */
-export function moverOf(piece: GivenPiece, ruled: ReadonlySet<number>): Mover {
+export function moverOf(piece: PatternPiece, ruled: ReadonlySet<number>): Mover {
   const along = [
     ...pathFollowers(piece.path, ruled),
     ...(piece.cutPath === undefined ? [] : pathFollowers(piece.cutPath, ruled)),

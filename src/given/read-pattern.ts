@@ -6,9 +6,9 @@ import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import { allowanceCell, cuttingCell, kindCell } from './pattern-cells';
 import { buildPiece } from './build-piece';
-import type { GivenPattern } from './pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { RawPiece, RawPoint } from './raw-point';
-import { pairsBySeam } from '../seams/seam-pairs';
+import { pairsBySeam } from './pairs-by-seam';
 import type { TableCell, TableRow } from '../table/typed-table';
 import { lengthCell, readTable, statedBy, statedDown, statedUnit } from '../table/typed-table';
 
@@ -23,7 +23,7 @@ type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
  * it. Throws InputError with file, row and column for everything that would leave a point or an edge
  * doubtful.
  */
-export function readPattern(text: string, file: string): GivenPattern {
+export function readPattern(text: string, file: string): Pattern {
   const table = readTable<Column>(text, file, NEEDED, KNOWN);
   const unit = statedUnit(table) ?? table.units.get('x');
   if (unit === undefined) {
@@ -51,7 +51,7 @@ export function readPattern(text: string, file: string): GivenPattern {
 /** The pieces, and the seams in which they are sewn together. */
 export function assembled(
   raw: readonly RawPiece[],
-): Pick<GivenPattern, 'pieces' | 'seams' | 'unpaired'> {
+): Pick<Pattern, 'pieces' | 'seams' | 'unpaired'> {
   return { pieces: raw.map(buildPiece), ...pairsBySeam(raw) };
 }
 

@@ -7,16 +7,24 @@ import { pointOf } from '../pattern/piece';
 /** The default: center line at the waist. */
 export const CENTER_WAIST = 'center_waist';
 
-/** Checks that every panel has the point. Throws InputError `point-unknown` naming those shared. */
+/**
+ * Checks that every panel has the point, or without panels that any piece has it. Throws InputError
+ * `point-unknown` naming those there are. An empty name stacks nothing and is always right.
+ */
 export function checkStackPoint(plans: readonly PiecePlan[], name: string): void {
+  if (name === '') return;
   const panels = plans.filter((plan) => plan.part === 'panel');
-  const shared = (panels[0]?.pointNames ?? []).filter((candidate) =>
-    panels.every((plan) => plan.index.has(candidate)),
-  );
-  if (shared.includes(name)) return;
+  const known =
+    panels.length > 0
+      ? (panels[0]?.pointNames ?? []).filter((own) => panels.every(({ index }) => index.has(own)))
+      : plans.flatMap(({ pointNames, handles }) => pointNames.filter((own) => !handles.has(own)));
+  if (known.includes(name)) return;
   throw new InputError('point-unknown', {
-    what: 'the panels do not all have this stack point',
-    allowed: shared.join(', '),
+    what:
+      panels.length > 0
+        ? 'the panels do not all have this stack point'
+        : 'no piece has this stack point',
+    allowed: [...new Set(known)].join(', '),
     got: name,
     place: { option: '--stack' },
   });

@@ -1,76 +1,25 @@
 /** The job of a sample room as a pure function: a pattern and its rules in, sizes and findings out. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import { chartNotes } from '../check/chart-notes';
-import type { Finding } from '../check/finding';
-import { bySeverity } from '../check/finding';
-import { checkGivenCutLines } from '../check/given-cut-lines';
-import { checkGivenPattern } from '../check/given-pattern';
-import { checkOddSigns } from '../check/odd-signs';
-import { checkOutlineSimple } from '../check/outline-simple';
-import { checkSewnSeams } from '../check/sewn-seams';
+import { checkPattern } from '../check/checks';
 import { readD6673 } from '../dxf/read-d6673';
-import { givenRuleTexts, gradeGiven } from '../given/grade-given';
-import type { GivenPattern, SeamPair } from '../given/pattern';
+import { InputError } from '../errors';
+import { givenRuleTexts, gradedPieces } from '../given/grade-given';
 import { readPattern } from '../given/read-pattern';
-import { readRules } from '../rule-sheet/read-given-rules';
-import type { GivenRules } from '../rule-sheet/point-rules';
-import { readSeams } from '../seams/seam-pairs';
-import type { GradedPattern, RuleTexts, SizedPieces } from '../grade/graded-range';
+import { gradeSizes } from '../grade/grade-sizes';
 import { readRoundingStep } from '../grade/rounding-step';
-import type { LinesShown } from '../render/lines-shown';
-import { checkStack, refuseForDrawing, shownSizes } from './pattern-options';
-import { regrader } from '../seams/regrade';
-import { walkPair, wayOf } from '../seams/walk-pair';
-import type { WalkedSeam } from '../seams/seam-trial';
-import type { LengthDisplay, LengthUnit } from '../units';
+import type { Pattern } from '../pattern/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import { readRules } from '../rule-sheet/read-given-rules';
+import { readSeams } from '../seams/read-seams';
+import { walkedSeams } from '../seams/walked-seam';
+import type { GradeResult } from './grade-result';
+import { displayOf, shownSizes } from './grade-result';
+import type { PatternRequest } from './requests';
 
-/** A text and the name of its file for messages. */
-export interface NamedText {
-  readonly text: string;
-  readonly file: string;
-}
-
-export interface PatternRequest {
-  /** The pieces in the base size: CSV, or DXF after ASTM D6673 if the file is called so. */
-  readonly pattern: NamedText;
-  /** The rule sheet: CSV, or with DXF the rule table. */
-  readonly rules: NamedText;
-  /** A chart for rules that are formulas of its increments. */
-  readonly chart?: NamedText;
-  /** What is sewn to what; equal seam names pair edges besides. */
-  readonly seams?: NamedText;
-  /** Label of the base size; if absent the pattern or the rule sheet says it. */
-  readonly base?: string;
-  /** Labels of the sizes to show; all if absent. */
-  readonly sizes?: readonly string[];
-  /** Rounding step such as `1/16in` or `0.5mm`; a bare number is in the pattern's unit. */
-  readonly round?: string;
-  /** Point on which the sizes of a piece are stacked; if absent they lie as the rules say. */
-  readonly stack?: string;
-  /** The lines that the drawings show, where the pattern says how it is cut. */
-  readonly lines?: LinesShown;
-  /** Unit of everything written; the pattern's if absent. */
-  readonly unit?: LengthUnit;
-  /** Shows inches as fractions. */
-  readonly fractions?: boolean;
-}
-
-export interface PatternResult {
-  readonly title: string;
-  readonly pattern: GivenPattern;
+/** A graded pattern that was there already, and its rules as they were given. */
+export interface PatternResult extends GradeResult {
   readonly rules: GivenRules;
-  readonly range: GradedPattern;
-  readonly ruleTexts: RuleTexts;
-  readonly seams: readonly WalkedSeam[];
-  readonly stackPoint: string;
-  /** The sizes asked for. */
-  readonly shown: readonly SizedPieces[];
-  /** The lines asked for. */
-  readonly lines: LinesShown | undefined;
-  readonly display: LengthDisplay;
-  /** Gravest first. */
-  readonly findings: readonly Finding[];
 }
 
 /**
@@ -78,78 +27,75 @@ export interface PatternResult {
  * is wrong with the pattern or its rules comes back as findings.
  */
 export function gradePattern(request: PatternRequest): PatternResult {
-  if (/\.dxf$/iu.test(request.pattern.file)) {
-    const { pattern, rules } = readD6673(request.pattern, request.rules);
-    refuseForDrawing(request, pattern.base ?? '');
-    return gradeRead(request, pattern, rules, undefined);
-  }
-  const pattern = readPattern(request.pattern.text, request.pattern.file);
-  const chart = request.chart && readChart(request.chart.text, request.chart.file);
-  const rules = readRules(request.rules.text, request.rules.file, {
-    pattern,
-    chart,
-    base: request.base?.trim(),
-  });
-  return gradeRead(request, pattern, rules, chart);
-}
-
-/** The same from a pattern and rules that are read already. */
-function gradeRead(
-  request: Omit<PatternRequest, 'pattern' | 'rules'>,
-  pattern: GivenPattern,
-  rules: GivenRules,
-  chart: SizeChart | undefined,
-): PatternResult {
-  const display: LengthDisplay = {
-    unit: request.unit ?? pattern.unit,
-    fractions: request.fractions ?? false,
-  };
-  const stackPoint = request.stack ?? '';
-  checkStack(pattern, stackPoint);
+  const { pattern: read, rules, chart } = readRequest(request);
+  const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
+  const pattern = { ...read, seams: [...read.seams, ...(more ?? [])] };
+  const display = displayOf(request, pattern.unit);
   const roundingStep =
     request.round === undefined ? undefined : readRoundingStep(request.round, pattern.unit);
-  const range = gradeGiven(pattern, rules, { roundingStep, stackPoint });
-  const seams = walkedSeams(range, [
-    ...pattern.seams,
-    ...(request.seams === undefined
-      ? []
-      : readSeams(request.seams.text, request.seams.file, pattern)),
-  ]);
-  const sewn = checkSewnSeams(
-    range,
-    seams,
-    { pattern, rules, regrade: regrader(pattern, rules) },
-    display,
+  const pieces = gradedPieces(pattern, rules);
+  const range = gradeSizes(
+    rules.sizes.map((label, i) => ({ label, pieces: pieces[i] ?? [], parameters: new Map() })),
+    { base: rules.base, stackPoint: request.stack ?? '', roundingStep },
   );
-  const signs = sewn.filter(({ check }) => check === 'wrong-sign');
-  const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
-  const shown = shownSizes(range, request.sizes);
+  const seams = walkedSeams(range, pattern.seams);
   return {
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
     pattern,
+    chart,
     rules,
     range,
     ruleTexts: givenRuleTexts(pattern, rules),
     seams,
-    stackPoint,
-    shown,
-    lines: request.lines,
+    shown: shownSizes(range.sizes, request.sizes, pattern.file),
     display,
-    findings: bySeverity([
-      ...(chart === undefined ? [] : chartNotes(chart)),
-      ...checkGivenPattern(pattern, rules, range),
-      ...sewn,
-      ...checkOddSigns(pattern, rules, told),
-      ...checkOutlineSimple(range),
-      ...checkGivenCutLines(pattern, range, display),
-    ]),
+    lines: request.lines,
+    findings: checkPattern({
+      pattern,
+      range,
+      rules,
+      areRulesTyped: true,
+      seams,
+      chart,
+      against: undefined,
+      drafted: undefined,
+      display,
+    }),
   };
 }
 
-function walkedSeams(range: GradedPattern, pairs: readonly SeamPair[]): readonly WalkedSeam[] {
-  const base = range.sizes[range.rules.base]?.pieces ?? [];
-  return pairs.map((pair) => {
-    const way = wayOf(base, pair);
-    return { pair, way, walks: range.sizes.map(({ pieces }) => walkPair(pieces, pair, way)) };
-  });
+interface ReadRequest {
+  readonly pattern: Pattern;
+  readonly rules: GivenRules;
+  readonly chart: SizeChart | undefined;
+}
+
+/** The pattern and its rules, from a drawing with its rule table or from sheets. */
+function readRequest(request: PatternRequest): ReadRequest {
+  if (/\.dxf$/iu.test(request.pattern.file)) {
+    const { pattern, rules } = readD6673(request.pattern, request.rules);
+    refuseForDrawing(request, pattern.base ?? '');
+    return { pattern, rules, chart: undefined };
+  }
+  const pattern = readPattern(request.pattern.text, request.pattern.file);
+  const chart = request.chart && readChart(request.chart.text, request.chart.file);
+  const base = request.base?.trim();
+  const rules = readRules(request.rules.text, request.rules.file, { pattern, chart, base });
+  return { pattern, rules, chart };
+}
+
+/**
+ * A drawing has its rules and its sample size in its own table. Throws InputError `bad-option` for a
+ * base or a chart beside them.
+ */
+function refuseForDrawing({ base, chart }: PatternRequest, sample: string): void {
+  const refuse = (option: string, what: string, allowed: string, got: string): never => {
+    throw new InputError('bad-option', { what, allowed, got, place: { option } });
+  };
+  if (base !== undefined && base.trim() !== sample) {
+    refuse('--base', 'the base is the sample size that the rule table states', sample, base);
+  }
+  if (chart !== undefined) {
+    refuse('--chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
+  }
 }

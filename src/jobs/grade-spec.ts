@@ -2,16 +2,13 @@
 import type { Finding } from '../check/finding';
 import { checkSample, checkTolerances } from '../check/spec';
 import { InputError } from '../errors';
-import type { NamedText } from './grade-pattern';
-import type { GradedPattern, GradedRange } from '../grade/graded-range';
-import { sampleTable, gradeSheet, specTable } from '../files/spec-tables';
-import type { ResultFile } from '../files/result-files';
 import { patternSpec, skirtSpec } from '../measure/make-spec';
 import { readMeasures } from '../measure/read-measures';
 import type { Deviation } from '../measure/sample';
 import { deviations, readSample, sampleFits } from '../measure/sample';
 import type { Spec } from '../measure/spec';
-import type { LengthDisplay } from '../units';
+import type { GradeResult } from './grade-result';
+import type { NamedText } from './requests';
 
 export interface SpecRequest {
   /** Points of measure, CSV; without them a skirt has its usual ones. */
@@ -27,25 +24,25 @@ export interface SpecResult {
 }
 
 /**
- * Takes the points of measure in every size. `skirt` is the range where the pattern was drafted, so
- * that it has finished measurements of its own. Throws InputError for lists that cannot be used.
+ * Takes the points of measure in every size: those asked for, else those that the sizes were measured
+ * by. Throws InputError for lists that cannot be used.
  */
 export function gradeSpec(
-  range: GradedPattern,
-  skirt: GradedRange | undefined,
+  { range, display }: Pick<GradeResult, 'range' | 'display'>,
   { measures, measured }: SpecRequest,
-  display: LengthDisplay,
 ): SpecResult {
-  if (measures === undefined && skirt === undefined) {
+  const isMeasured = range.sizes.every((size) => size.measures.length > 0);
+  if (measures === undefined && !isMeasured) {
     throw new InputError('measure-unknown', {
       what: 'a pattern of your own has no usual points of measure',
       allowed: '--measures <list.csv> with what is to be measured',
       place: { option: '--spec' },
     });
   }
-  const own = measures && readMeasures(measures.text, measures.file, range.plans, display.unit);
   const spec =
-    own === undefined && skirt !== undefined ? skirtSpec(skirt) : patternSpec(range, own ?? []);
+    measures === undefined
+      ? skirtSpec(range)
+      : patternSpec(range, readMeasures(measures.text, measures.file, range.plans, display.unit));
   const sample =
     measured === undefined
       ? []
@@ -58,13 +55,4 @@ export function gradeSpec(
       ...checkSample(sample, sampleFits(sample, spec), spec, display),
     ],
   };
-}
-
-/** The tables of a spec; that of the sample only where one was measured. */
-export function specFiles({ spec, sample }: SpecResult): readonly ResultFile[] {
-  return [
-    { name: 'spec.csv', text: specTable(spec) },
-    { name: 'grade-sheet.csv', text: gradeSheet(spec) },
-    ...(sample.length === 0 ? [] : [{ name: 'sample.csv', text: sampleTable(sample, spec) }]),
-  ];
 }

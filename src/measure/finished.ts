@@ -1,15 +1,10 @@
 /** Finished measurements of a skirt, taken from its outlines as a sewer would take them. */
 import { distance } from '../geometry/point';
 import { crossingsAtLevel } from '../geometry/level';
+import type { Measure } from '../grade/graded-pattern';
 import type { Edge, Piece } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
-
-/** One finished measurement in millimeters. */
-export interface Measure {
-  readonly name: string;
-  readonly value: number;
-}
 
 /** Each panel is half a front or half a back, so a girth is twice the sum over the pieces. */
 const GIRTH = 2;

@@ -1,7 +1,7 @@
 /** Finished measurements of the pieces that are made from the panels, where a style has them. */
 import type { Piece } from '../pattern/piece';
 import { seamLength } from '../pattern/piece';
-import type { Measure } from './finished';
+import type { Measure } from '../grade/graded-pattern';
 import { hipWidth } from './finished';
 
 /** Each lining panel is half a front or half a back. */

@@ -1,5 +1,5 @@
 /** Specs from points of measure on any pattern, and from the finished measurements of a skirt. */
-import type { GradedPattern, GradedRange } from '../grade/graded-range';
+import type { GradedPattern } from '../grade/graded-pattern';
 import type { PointOfMeasure } from './point-of-measure';
 import { takeMeasure } from './point-of-measure';
 import type { MeasureGroup, Spec, Taken } from './spec';
@@ -72,7 +72,7 @@ function pom(
 }
 
 /** The spec of a drafted skirt; its style may set the tolerances. */
-export function skirtSpec({ sizes, rules }: GradedRange): Spec {
+export function skirtSpec({ sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>): Spec {
   const parameters = sizes[rules.base]?.parameters ?? new Map<string, number>();
   const setting = (group: MeasureGroup): number =>
     parameters.get(`${group}_tolerance`) ?? USUAL_TOLERANCES[group];

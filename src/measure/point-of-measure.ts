@@ -2,7 +2,7 @@
 import { crossingsAtLevel } from '../geometry/level';
 import { distance, point } from '../geometry/point';
 import { windingNumber } from '../geometry/winding';
-import type { SeamSide } from '../given/pattern';
+import type { SeamSide } from '../pattern/seam-pair';
 import type { Piece } from '../pattern/piece';
 import { outlineSegments, pieceNamed, pointOf } from '../pattern/piece';
 import { walkSide } from '../seams/seam-walk';

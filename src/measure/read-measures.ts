@@ -3,7 +3,7 @@ import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
 import type { TableCell, TableRow } from '../table/typed-table';
 import { lengthCell, readTable, statedUnit } from '../table/typed-table';
-import { readSide } from '../seams/seam-pairs';
+import { readSide } from '../seams/read-seams';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { Path, PiecePoint, PointOfMeasure } from './point-of-measure';

@@ -1,7 +1,7 @@
 /** The zip among the finished measurements. */
 import type { Piece } from '../pattern/piece';
 import { zipOf } from '../pattern/zip';
-import type { Measure } from './finished';
+import type { Measure } from '../grade/graded-pattern';
 
 /** The opening and the zip in mm; nothing for a style that does not step its zips. */
 export function zipMeasures(

@@ -1,59 +1,48 @@
-/** Which allowance a seam has: the name of its parameter, by the seam's own name. */
-import type { Edge, Part, PiecePlan } from './piece';
+/** What is added outside the edges of a piece, as its plan says. */
+import type { Edge, EdgeFinish, PiecePlan } from './piece';
 
-/**
- * Seams that meet in sewing share a parameter, so that their cut edges lie on each other. The
- * allowance of the center back is that of the zip, in a slit below it too.
- */
-const BY_SEAM: Readonly<Record<string, string>> = {
-  waist: 'waist_allowance',
-  tuck: 'waist_allowance',
-  underlap: 'waist_allowance',
-  side: 'side_allowance',
-  hem: 'hem_allowance',
-  vent_hem: 'hem_allowance',
-  vent: 'vent_allowance',
-  vent_top: 'vent_allowance',
-  slit: 'zip_allowance',
-  center_back: 'zip_allowance',
-  inside_edge: 'band_allowance',
-  overlap_end: 'band_allowance',
-  underlap_end: 'band_allowance',
-  facing_edge: 'facing_edge_allowance',
-};
-
-const HEMS: ReadonlySet<string> = new Set(['hem', 'vent_hem']);
-
-/** Whether a seam is turned up at the lower edge. */
-export function isHem(seam: string): boolean {
-  return HEMS.has(seam);
+/** Whether anything says how a piece is cut: its own cut line, or an allowance of an edge. */
+export function saysHowCut({ cutLine, edges }: PiecePlan): boolean {
+  return cutLine !== undefined || hasAllowances({ edges });
 }
 
-/** Whether the allowances of a seam are pressed apart once it is sewn. */
-export function isPressedOpen(seam: string): boolean {
-  return seam === 'side' || seam === 'center_back';
+/** Whether a piece states an allowance for any of its edges. */
+export function hasAllowances({ edges }: Pick<PiecePlan, 'edges'>): boolean {
+  return [...edges.values()].some(({ allowance }) => allowance !== undefined);
 }
 
 /**
- * The parameter that holds the allowance of a seam; a piece of which the engine knows nothing has one
- * for each of its edges. Throws a RangeError for an unknown seam.
+ * mm of allowance along an edge in a size with these parameters; none along a fold, or where nothing
+ * is stated. Throws a RangeError if the parameter that holds it has no value.
  */
-export function allowanceParameter(part: Part, seam: string): string {
-  if (part === 'piece') return `allowance of ${seam}`;
-  const name = part === 'lining' && isHem(seam) ? 'lining_hem_allowance' : BY_SEAM[seam];
-  if (name === undefined) throw new RangeError(`seam ${seam} has no allowance`);
-  return name;
-}
-
-/** mm of allowance along an edge; none along a fold. Throws a RangeError if it is not known. */
 export function allowanceAlong(
-  { part }: PiecePlan,
-  edge: Edge,
+  { edges }: PiecePlan,
+  { kind, seam }: Pick<Edge, 'kind' | 'seam'>,
   parameters: ReadonlyMap<string, number>,
 ): number {
-  if (edge.kind === 'fold') return 0;
-  const name = allowanceParameter(part, edge.seam);
-  const width = parameters.get(name);
-  if (width === undefined) throw new RangeError(`${name} has no value`);
+  const stated = kind === 'fold' ? undefined : edges.get(seam)?.allowance;
+  if (stated === undefined || typeof stated === 'number') return stated ?? 0;
+  const width = parameters.get(stated);
+  if (width === undefined) throw new RangeError(`${stated} has no value`);
   return width;
+}
+
+/** The allowances by the names of the edges, in the order of the outline; empty if none is stated. */
+export function allowancesOf(
+  plan: PiecePlan,
+  parameters: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
+  if (!hasAllowances(plan)) return new Map();
+  return new Map(plan.outline.map((edge) => [edge.seam, allowanceAlong(plan, edge, parameters)]));
+}
+
+/** How the allowance of an edge is worked; plain where nothing is said. */
+export function finishOf({ edges }: PiecePlan, seam: string): EdgeFinish {
+  return edges.get(seam)?.finish ?? 'plain';
+}
+
+/** How the allowance of an edge of this name is usually worked, in a skirt or elsewhere. */
+export function usualFinish(edge: string): EdgeFinish {
+  if (edge === 'hem' || edge === 'vent_hem') return 'hem';
+  return edge === 'side' || edge === 'center_back' ? 'pressed-open' : 'plain';
 }

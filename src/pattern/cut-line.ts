@@ -5,7 +5,6 @@ import { distance, quarterTurn, scale, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { reversed, segmentTangent } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
-import { isHem, isPressedOpen } from './allowance';
 import type { Arm, CornerShape } from './corner-join';
 import { joinAt } from './corner-join';
 import type { Strip } from './strip';
@@ -69,14 +68,14 @@ function shapeBetween(
   after: Strip,
   style: (typeof STYLES)[number],
 ): { readonly shape: CornerShape; readonly swap: boolean } {
+  const [first, second] = [before.finish, after.finish];
   if (before.isFold || after.isFold) return { shape: 'fold', swap: false };
-  if (isHem(before.seam) !== isHem(after.seam))
-    return { shape: 'mirrored', swap: isHem(before.seam) };
-  if (before.seam === after.seam || isHem(before.seam)) return { shape: 'mitered', swap: false };
+  if ((first === 'hem') !== (second === 'hem')) return { shape: 'mirrored', swap: first === 'hem' };
+  if (before.seam === after.seam || first === 'hem') return { shape: 'mitered', swap: false };
   if (style !== 'squared') return { shape: style, swap: false };
-  if (isPressedOpen(before.seam) === isPressedOpen(after.seam))
+  if ((first === 'pressed-open') === (second === 'pressed-open'))
     return { shape: 'mitered', swap: false };
-  return { shape: 'squared', swap: isPressedOpen(after.seam) };
+  return { shape: 'squared', swap: second === 'pressed-open' };
 }
 
 function farthest(corner: Point, points: readonly Point[]): Point {

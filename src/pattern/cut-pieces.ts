@@ -1,68 +1,80 @@
 /** Net pieces in, cut pieces out: allowances and marks, added after grading. */
 import { crossings } from '../geometry/crossings';
 import type { Point } from '../geometry/point';
-import { add, distance, scale } from '../geometry/point';
+import { add, distance, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
-import { allowanceAlong } from './allowance';
+import { allowancesOf, saysHowCut } from './allowance';
+import { clockwise } from './clockwise';
 import { cutLine } from './cut-line';
 import type { CutPiece, Notch } from './cut-piece';
 import { grainline } from './grainline';
-import type { NotchPlace } from './notch-places';
-import { drillHole, notchPlaces } from './notch-places';
+import type { PlacedNotch } from './notch-places';
+import { drillHole, nearestOnOutline, notchPlaces } from './notch-places';
 import type { Piece } from './piece';
-import { outlineSegments, pointOf } from './piece';
+import { cutLineSegments, outlineSegments, pointOf } from './piece';
 import { stripsOf } from './strip';
 
 /**
- * The pieces of one size ready to cut, in the order of `pieces`. `parameters` are the style's in
- * this size. An allowance is as wide in every size, since it is added to the graded net outline:
- * widths are not graded (common practice, no source). Throws a RangeError if a seam's allowance is
- * not among the parameters.
+ * The pieces of one size ready to cut, in the order of `pieces`; undefined if nothing says how any
+ * of them is cut. `parameters` are those that allowances are named by, in this size. A piece is cut
+ * along the line that its pattern gives, else by its allowances, else along its outline. An
+ * allowance is as wide in every size, since it is added to the graded net outline: widths are not
+ * graded (common practice, no source). Throws a RangeError if an allowance has no value.
  */
 export function cutPieces(
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
-): readonly CutPiece[] {
-  const known = KNOWN.get(pieces);
-  if (known?.parameters === parameters) return known.cut;
-  const cut = cutAnew(pieces, parameters);
-  KNOWN.set(pieces, { parameters, cut });
-  return cut;
+): readonly CutPiece[] | undefined {
+  if (!pieces.some(({ plan }) => saysHowCut(plan))) return undefined;
+  return pieces.map((piece, i) => cutPiece(piece, i + 1, pieces, parameters));
 }
 
-/** Drawings, sheets and lays ask for the same pieces; they are values, so once is enough. */
-const KNOWN = new WeakMap<
-  readonly Piece[],
-  { readonly parameters: ReadonlyMap<string, number>; readonly cut: readonly CutPiece[] }
->();
+/** mm in which the cut line is looked for outside the outline where the pattern gives it as a line. */
+const WIDEST = 200;
 
-function cutAnew(
+function cutPiece(
+  piece: Piece,
+  number: number,
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
-): readonly CutPiece[] {
-  return pieces.map((piece, i) => {
-    const { outline, darts, part } = piece.plan;
-    const strips = stripsOf(piece, parameters);
-    const { segments: cut, corners } = cutLine(strips, parameters.get('corner_style') ?? 0);
-    const widest = Math.max(0, ...strips.map(({ width }) => width));
-    const net = outlineSegments(piece);
-    const fold = outline.find(({ kind }) => kind === 'fold');
-    const at = (name: string): Point => corners.get(name) ?? pointOf(piece, name);
-    return {
-      piece,
-      number: i + 1,
-      net,
-      cut,
-      corners,
-      notches: notchPlaces(piece, pieces, parameters).map((place) => notchAt(place, cut, widest)),
-      drillHoles: darts.map(({ from, tip, to }) => drillHole(piece, tip, [from, to])),
-      grain: grainline(net, part === 'waistband' ? 'across' : 'down'),
-      fold: fold && { from: at(fold.from), to: at(fold.to) },
-      allowances: new Map(
-        outline.map((edge) => [edge.seam, allowanceAlong(piece.plan, edge, parameters)]),
-      ),
-    };
-  });
+): CutPiece {
+  const { plan } = piece;
+  const allowances = allowancesOf(plan, parameters);
+  const net = outlineSegments(piece);
+  const { cut, corners } = cutLineOf(piece, net, allowances.size > 0, parameters);
+  const widest = plan.cutLine ? WIDEST : Math.max(0, ...allowances.values());
+  const at = (name: string): Point => corners.get(name) ?? pointOf(piece, name);
+  const [from, to] = plan.marks
+    .filter(({ name }) => name === 'grainline')
+    .flatMap(({ through }) => through.map((name) => pointOf(piece, name)));
+  const fold = [...(plan.cutLine ?? []), ...plan.outline].find(({ kind }) => kind === 'fold');
+  return {
+    piece,
+    number,
+    net,
+    cut,
+    corners,
+    notches: notchPlaces(piece, pieces, parameters).map((placed) =>
+      placed.isOnCut ? notchFrom(placed, piece) : notchAt(placed, cut, widest),
+    ),
+    drillHoles: plan.drillHoles.map((rule) => drillHole(piece, rule)),
+    grain: from && to ? { from, to } : grainline(net, plan.grain),
+    fold: fold && { from: at(fold.from), to: at(fold.to) },
+    allowances,
+  };
+}
+
+function cutLineOf(
+  piece: Piece,
+  net: readonly Segment[],
+  isWidened: boolean,
+  parameters: ReadonlyMap<string, number>,
+): Pick<CutPiece, 'cut' | 'corners'> {
+  const given = cutLineSegments(piece);
+  if (given !== undefined || !isWidened) return { cut: given ?? net, corners: new Map() };
+  const strips = stripsOf(clockwise(piece), parameters);
+  const { segments: cut, corners } = cutLine(strips, parameters.get('corner_style') ?? 0);
+  return { cut, corners };
 }
 
 /** How far beyond the widest allowance a notch looks for the cut line, as a factor. */
@@ -72,8 +84,8 @@ const REACH = 2;
  * The notch from its place on the sewing line straight out to the cut line, of which no allowance is
  * wider than `widest` mm.
  */
-export function notchAt(
-  { name, at, outward, marks }: NotchPlace,
+function notchAt(
+  { name, at, outward, marks }: PlacedNotch,
   cut: readonly Segment[],
   widest: number,
 ): Notch {
@@ -84,4 +96,10 @@ export function notchAt(
     undefined,
   );
   return { name, net: at, cut: nearest ?? at, inward: scale(outward, -1), marks };
+}
+
+/** The notch from its place on the given cut line in toward the sewing line. */
+function notchFrom({ name, at, marks }: PlacedNotch, piece: Piece): Notch {
+  const net = nearestOnOutline(piece, at);
+  return { name, net, cut: at, inward: unit(subtract(net, at)), marks };
 }

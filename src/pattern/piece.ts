@@ -44,7 +44,7 @@ export interface MarkedLine {
 
 /**
  * What a piece is in a skirt; the panels together make its girths. A `piece` is any other flat
- * piece, of which the engine knows nothing but its lines.
+ * piece, of which the engine knows nothing but its lines. Whatever only a skirt has hangs on this.
  */
 export type Part = 'panel' | 'waistband' | 'facing' | 'lining' | 'piece';
 
@@ -53,6 +53,54 @@ export interface Cutting {
   readonly cloth: 'shell' | 'lining' | 'interfacing';
   readonly count: number;
   readonly onFold: boolean;
+}
+
+/**
+ * How the allowance outside an edge is worked, which decides the corners of its cut line: turned up,
+ * pressed apart once the seam is sewn, or neither.
+ */
+export type EdgeFinish = 'hem' | 'pressed-open' | 'plain';
+
+/** What an edge has besides its line. */
+export interface EdgeTraits {
+  /** mm, or the parameter that holds them in each size; undefined where nothing says how it is cut. */
+  readonly allowance: number | string | undefined;
+  readonly finish: EdgeFinish;
+}
+
+/**
+ * Where a notch stands: `joint`, square to the edge that arrives at or leaves a point of the outline;
+ * `along`, on the line from one point through another, as at the leg of a dart; `level`, as far
+ * before the end of an edge as a joint is on the piece `like`, so that both always meet; `zip`, where
+ * the zip ends along an edge; `cut`, at a point of the given cut line.
+ */
+export type NotchPlace =
+  | { readonly by: 'joint'; readonly point: string; readonly beside: 'before' | 'after' }
+  | { readonly by: 'along'; readonly point: string; readonly from: string }
+  | {
+      readonly by: 'level';
+      readonly edge: string;
+      readonly joint: string;
+      readonly like: string;
+    }
+  | { readonly by: 'zip'; readonly edge: string }
+  | { readonly by: 'cut'; readonly point: string };
+
+/** A notch in every size. */
+export interface NotchRule {
+  /** What it marks and matches, such as `hip-line`, `dart`, `center`. */
+  readonly name: string;
+  readonly marks: 1 | 2;
+  readonly place: NotchPlace;
+}
+
+/** A drill hole: at a point, or short of the tip of a dart. */
+export type DrillRule = { readonly point: string } | { readonly dart: string };
+
+/** The opening for a zip: from the top of an edge down to a level that the body must pass. */
+export interface ZipRule {
+  readonly top: string;
+  readonly level: string;
 }
 
 /**
@@ -69,13 +117,15 @@ export interface PiecePlan {
   /** Edges in order, each starting where the one before ends, and the last closing the outline. */
   readonly outline: readonly Edge[];
   readonly marks: readonly MarkedLine[];
+  /** The traits of the edges, by the name of their seam; an edge that is not there is plain. */
+  readonly edges: ReadonlyMap<string, EdgeTraits>;
+  /** Whether the length of the piece lies along the grain, as a band's must, which must not give. */
+  readonly grain: 'down' | 'across';
   /** The line that is cut, closed, where the pattern gives it besides its sewing line. */
   readonly cutLine?: readonly Edge[];
-  /** Notches, on the outline or on the cut line, and drill holes, where the pattern gives them. */
-  readonly notches?: readonly string[];
-  /** Those of the notches that are double. */
-  readonly doubleNotches?: ReadonlySet<string>;
-  readonly drillHoles?: readonly string[];
+  readonly notches: readonly NotchRule[];
+  readonly drillHoles: readonly DrillRule[];
+  readonly zip?: ZipRule;
   /** Place of each name in `pointNames`. */
   readonly index: ReadonlyMap<string, number>;
   /** The darts of the outline, in order. */
@@ -84,9 +134,18 @@ export interface PiecePlan {
 
 export type DartEdge = Edge & { readonly kind: 'dart' };
 
+/** What a plan can do without: edges without traits, marks of no kind, the grain straight down. */
+type Spare = 'edges' | 'grain' | 'notches' | 'drillHoles';
+
 /** A plan with its look-ups filled in. */
-export function piecePlan(plan: Omit<PiecePlan, 'index' | 'darts'>): PiecePlan {
+export function piecePlan(
+  plan: Omit<PiecePlan, 'index' | 'darts' | Spare> & Partial<Pick<PiecePlan, Spare>>,
+): PiecePlan {
   return {
+    edges: new Map(),
+    grain: 'down',
+    notches: [],
+    drillHoles: [],
     ...plan,
     index: new Map(plan.pointNames.map((name, i) => [name, i])),
     darts: plan.outline.filter((edge) => edge.kind === 'dart'),

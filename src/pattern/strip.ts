@@ -5,14 +5,15 @@ import { add, distance, quarterTurn, scale, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentTangent } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
-import { allowanceAlong } from './allowance';
+import { allowanceAlong, finishOf } from './allowance';
 import { dartCap } from './dart-cap';
-import type { DartEdge, Edge, Piece } from './piece';
+import type { DartEdge, Edge, EdgeFinish, Piece } from './piece';
 import { edgeSegments, pointOf } from './piece';
 
 /** One stretch of the sewing line and what is added outside it. */
 export interface Strip {
   readonly seam: string;
+  readonly finish: EdgeFinish;
   readonly isFold: boolean;
   /** mm. */
   readonly width: number;
@@ -36,6 +37,7 @@ export function stripsOf(piece: Piece, parameters: ReadonlyMap<string, number>):
       .filter(({ net }) => hasLength(net))
       .map(({ net, start, end }) => ({
         seam: edge.seam,
+        finish: finishOf(piece.plan, edge.seam),
         isFold: edge.kind === 'fold',
         width,
         start,

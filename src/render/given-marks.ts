@@ -2,6 +2,7 @@
 import { distanceToSegment, nearestOn } from '../geometry/nearest';
 import { add, cross, quarterTurn, scale, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
+import { drillHole } from '../pattern/notch-places';
 import type { Piece } from '../pattern/piece';
 import { outlineSegments, pointOf } from '../pattern/piece';
 import { EXCHANGED } from '../tolerance';
@@ -14,14 +15,15 @@ const HOLE = 2;
 
 /** Short strokes into the piece at the notches of its outline, and rings at its drill holes. */
 export function givenMarks(piece: Piece, stroke: Stroke): readonly PathShape[] {
-  const { notches = [], drillHoles = [] } = piece.plan;
+  const { notches, drillHoles } = piece.plan;
   if (notches.length === 0 && drillHoles.length === 0) return [];
   const net = outlineSegments(piece);
   const area = net.reduce((sum, { from, to }) => sum + cross(from, to), 0);
   const inward = area > 0 ? NOTCH : -NOTCH;
   return [
-    ...notches.flatMap((name) => {
-      const at = pointOf(piece, name);
+    ...notches.flatMap(({ place }) => {
+      if (place.by !== 'joint') return [];
+      const at = pointOf(piece, place.point);
       const segment = net.find((part) => distanceToSegment(part, at) <= EXCHANGED);
       // A notch of the cut line belongs to that line.
       if (segment === undefined) return [];
@@ -29,6 +31,6 @@ export function givenMarks(piece: Piece, stroke: Stroke): readonly PathShape[] {
       const into = scale(quarterTurn(along), inward);
       return [polyline('notch', [at, add(at, into)], stroke)];
     }),
-    ...drillHoles.map((name) => circle('drill-hole', pointOf(piece, name), HOLE, stroke)),
+    ...drillHoles.map((rule) => circle('drill-hole', drillHole(piece, rule), HOLE, stroke)),
   ];
 }

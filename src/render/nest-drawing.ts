@@ -26,7 +26,7 @@ export interface DrawnSize {
   readonly label: string;
   readonly pieces: readonly Piece[];
   /** The same pieces with their allowances, if they have any. */
-  readonly cutPieces?: readonly CutPiece[];
+  readonly cutPieces?: readonly CutPiece[] | undefined;
 }
 
 /** The lines that a drawing shows. */

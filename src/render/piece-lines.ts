@@ -49,7 +49,13 @@ export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathS
     }),
   );
   if (cut === undefined || lines === 'net') {
-    const given = givenMarks(piece, { color, width: style.outline.width });
+    const given =
+      cut === undefined
+        ? givenMarks(piece, { color, width: style.outline.width })
+        : cutMarks(
+            { ...cut, notches: cut.notches.map((own) => ({ ...own, cut: own.net })) },
+            color,
+          );
     return [...marks, ...strong('outline', net, style), ...given];
   }
   const { sewing } = style;

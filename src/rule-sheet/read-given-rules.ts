@@ -2,7 +2,7 @@
 import type { SizeChart } from '../chart/size-chart';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { MoveRow, RuleUnit } from './rule-moves';
 import { ruleMoves } from './rule-moves';
 import type { GivenRule, GivenRules } from './point-rules';
@@ -15,7 +15,7 @@ const OTHERS = ['piece', 'point', 'rule', 'size', 'note'] as const;
 type Column = (typeof MOVES)[number] | (typeof OTHERS)[number];
 
 export interface RuleSources {
-  readonly pattern: GivenPattern;
+  readonly pattern: Pattern;
   readonly chart: SizeChart | undefined;
   /** The base as the caller asks for it. */
   readonly base: string | undefined;
@@ -99,7 +99,7 @@ function firstFilled(move: TableCell, step: TableCell, formula: TableCell): Move
  * `piece/point`, or `/name` for a row that defines a rule; undefined for the handles of a spline,
  * which follow its points.
  */
-function targetOf({ piece, point, rule }: MoveRow, pattern: GivenPattern): string | undefined {
+function targetOf({ piece, point, rule }: MoveRow, pattern: Pattern): string | undefined {
   if (point.text === '' && rule.text !== '') return `/${rule.text}`;
   const pieces = pattern.pieces.map(({ base }) => base.plan);
   const plan = pieces.find(({ name }) => name === piece.text);

@@ -1,5 +1,5 @@
 /** The smallest change of one rule that would close the gap of a seam in one size. */
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import type { Piece } from '../pattern/piece';
 import type { Point } from '../geometry/point';
@@ -25,13 +25,14 @@ const ALIKE = 1.02;
  * of equally good ones a `suspect`, then the first. Undefined if no rule has a say.
  */
 export function closingChange(
-  { pair, gap }: PairWalk,
+  { pair: stated, ease, gap }: PairWalk,
   way: Way,
   pieces: readonly Piece[],
   size: number,
   { pattern, rules, regrade }: Graded,
   suspects: readonly { readonly piece: string; readonly point: string }[],
 ): RuleChange | undefined {
+  const pair = { ...stated, ease };
   let best: RuleChange | undefined;
   for (const candidate of ruledPoints(pattern, rules, pair.sides)) {
     const at = regrade.moveOf(candidate, size);
@@ -55,14 +56,14 @@ export function closingChange(
 
 /** What a walk knows of the grade besides the pieces. */
 export interface Graded {
-  readonly pattern: GivenPattern;
+  readonly pattern: Pattern;
   readonly rules: GivenRules;
   readonly regrade: Regrader;
 }
 
 /** The ruled points of the pieces on the sides of a seam. */
 export function ruledPoints(
-  { pieces }: GivenPattern,
+  { pieces }: Pattern,
   { ruled }: GivenRules,
   sides: PairWalk['pair']['sides'],
 ): readonly RuledPoint[] {

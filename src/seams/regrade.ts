@@ -2,7 +2,7 @@
 import { turned } from '../given/grade-given';
 import type { Mover } from '../given/move-piece';
 import { moverOf, movedPiece } from '../given/move-piece';
-import type { GivenPattern } from '../given/pattern';
+import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import type { Point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
@@ -20,7 +20,7 @@ export interface Regrader {
   readonly withMove: (point: RuledPoint, size: number, move: Point) => Piece;
 }
 
-export function regrader({ pieces }: GivenPattern, { ruled }: GivenRules): Regrader {
+export function regrader({ pieces }: Pattern, { ruled }: GivenRules): Regrader {
   const movers: (Mover | undefined)[] = pieces.map(() => undefined);
   const moverAt = (p: number): Mover => {
     const piece = pieces[p];

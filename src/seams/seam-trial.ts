@@ -1,13 +1,6 @@
 /** Seams walked with a change that is tried: how much worse or better they fit than in the base. */
-import type { SeamPair } from '../given/pattern';
-import type { PairWalk, Way } from './walk-pair';
-
-/** A seam, the way its sides run, and its walk in every size. */
-export interface WalkedSeam {
-  readonly pair: SeamPair;
-  readonly way: Way;
-  readonly walks: readonly PairWalk[];
-}
+import type { PairWalk } from './walk-pair';
+import type { WalkedSeam } from './walked-seam';
 
 /** mm for a degree by which corners that meet in a seam open or close in the grade. */
 const DEGREE = 1;

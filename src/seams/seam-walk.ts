@@ -2,11 +2,11 @@
 import { angleBetween, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentLength, segmentTangent } from '../geometry/segment';
-import type { SeamSide } from '../given/pattern';
-import type { Edge, Piece } from '../pattern/piece';
+import type { SeamSide } from '../pattern/seam-pair';
+import type { Edge, NotchPlace, Piece } from '../pattern/piece';
 import { edgeSegments, pieceNamed } from '../pattern/piece';
 
-/** A notch, and its distance in mm from the start of the walk. */
+/** A notch, join or dart, and its distance in mm from the start of the walk. */
 export interface WalkedNotch {
   readonly piece: string;
   readonly name: string;
@@ -18,6 +18,10 @@ export interface Walk {
   readonly length: number;
   /** In the order of the walk. */
   readonly notches: readonly WalkedNotch[];
+  /** Where one edge of the side ends and the next begins. */
+  readonly joins: readonly WalkedNotch[];
+  /** Where darts are sewn. */
+  readonly darts: readonly WalkedNotch[];
   /** Distances in mm of all points of the outline on the way, notches among them. */
   readonly joints: readonly number[];
   /** Angles in degrees inside the piece at the start and at the end; NaN where it is not known. */
@@ -27,47 +31,84 @@ export interface Walk {
 }
 
 /**
- * Walks the edges of a side one after another, each in the order of its outline. Throws a RangeError
- * if a piece is not there.
+ * Walks the edges of a side one after another, each in the order of its outline, or against it where
+ * the side says so. Throws a RangeError if a piece is not there.
  */
 export function walkSide(pieces: readonly Piece[], { edges }: SeamSide): Walk {
+  const parts = edges.map((edge) => {
+    const walk = walkEdge(pieceNamed(pieces, edge.piece), edge.edge);
+    return edge.back ? walkedBack(walk) : walk;
+  });
+  return parts.reduce(joined);
+}
+
+/** One walk after another; where they meet is a join. */
+function joined(first: Walk, second: Walk): Walk {
+  const on = (found: readonly WalkedNotch[]): readonly WalkedNotch[] =>
+    found.map((own) => ({ ...own, at: own.at + first.length }));
+  const [piece = '', name = ''] = second.ends[0].split('.');
+  return {
+    length: first.length + second.length,
+    notches: [...first.notches, ...on(second.notches)],
+    joins: [...first.joins, { piece, name, at: first.length }, ...on(second.joins)],
+    darts: [...first.darts, ...on(second.darts)],
+    joints: [...first.joints, ...second.joints.map((at) => at + first.length)],
+    angles: [first.angles[0], second.angles[1]],
+    ends: [first.ends[0], second.ends[1]],
+  };
+}
+
+function walkEdge(piece: Piece, seam: string): Walk {
+  const { outline, name, notches: rules } = piece.plan;
+  const marked = new Set(rules.flatMap(({ place }) => jointMarked(place, seam)));
   let length = 0;
   const notches: WalkedNotch[] = [];
+  const darts: WalkedNotch[] = [];
   const joints: number[] = [];
-  const angles: [number, number] = [NaN, NaN];
-  const ends: [string, string] = ['', ''];
-  edges.forEach(({ piece: name, edge: seam }, part) => {
-    const piece = pieceNamed(pieces, name);
-    const { outline, notches: marked = [] } = piece.plan;
-    const run = edgesInOrder(outline, seam);
-    run.forEach((edge, i) => {
-      if (marked.includes(edge.from) && i > 0) {
-        notches.push({ piece: name, name: edge.from, at: length });
-      }
-      if (i > 0) joints.push(length);
-      if (edge.kind === 'dart') return;
-      for (const segment of edgeSegments(piece, edge)) length += segmentLength(segment);
-    });
-    const first = run[0];
-    const last = run.at(-1);
-    if (first === undefined || last === undefined) return;
-    if (part === 0) {
-      ends[0] = `${name}.${first.from}`;
-      angles[0] = angleAt(piece, outline.at(outline.indexOf(first) - 1), first);
+  const run = edgesInOrder(outline, seam);
+  run.forEach((edge, i) => {
+    if (i > 0) {
+      joints.push(length);
+      if (marked.has(edge.from)) notches.push({ piece: name, name: edge.from, at: length });
     }
-    if (part === edges.length - 1) {
-      ends[1] = `${name}.${last.to}`;
-      angles[1] = angleAt(piece, last, outline[(outline.indexOf(last) + 1) % outline.length]);
+    if (edge.kind === 'dart') {
+      darts.push({ piece: name, name: edge.name, at: length });
+      return;
     }
+    for (const segment of edgeSegments(piece, edge)) length += segmentLength(segment);
   });
-  return { length, notches, joints, angles, ends };
+  const [first, last] = [run[0], run.at(-1)];
+  if (first === undefined || last === undefined) {
+    return { length, notches, joins: [], darts, joints, angles: [NaN, NaN], ends: ['', ''] };
+  }
+  const before = outline.at(outline.indexOf(first) - 1);
+  const after = outline[(outline.indexOf(last) + 1) % outline.length];
+  return {
+    length,
+    notches,
+    joins: [],
+    darts,
+    joints,
+    angles: [angleAt(piece, before, first), angleAt(piece, last, after)],
+    ends: [`${name}.${first.from}`, `${name}.${last.to}`],
+  };
+}
+
+/** The joint of an edge at which a notch stands, if it stands at one. */
+function jointMarked(place: NotchPlace, seam: string): readonly string[] {
+  if (place.by === 'joint') return [place.point];
+  return place.by === 'level' && place.edge === seam ? [place.joint] : [];
 }
 
 /** The same walk from its other end. */
-export function walkedBack({ length, notches, joints, angles, ends }: Walk): Walk {
+export function walkedBack({ length, notches, joins, darts, joints, angles, ends }: Walk): Walk {
+  const from = (found: readonly WalkedNotch[]): readonly WalkedNotch[] =>
+    found.toReversed().map((own) => ({ ...own, at: length - own.at }));
   return {
     length,
-    notches: notches.toReversed().map((notch) => ({ ...notch, at: length - notch.at })),
+    notches: from(notches),
+    joins: from(joins),
+    darts: from(darts),
     joints: joints.toReversed().map((at) => length - at),
     angles: [angles[1], angles[0]],
     ends: [ends[1], ends[0]],

@@ -1,8 +1,9 @@
 /** Both sides of a seam walked along each other. */
-import type { SeamPair } from '../given/pattern';
+import type { SeamPair } from '../pattern/seam-pair';
+import { easeOf } from '../pattern/seam-pair';
 import type { Piece } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
-import type { Walk } from './seam-walk';
+import type { Walk, WalkedNotch } from './seam-walk';
 import { walkSide, walkedBack } from './seam-walk';
 
 /** A stretch between two places that meet: ends of the seam, or notches. */
@@ -16,10 +17,14 @@ export interface Stretch {
 export interface PairWalk {
   readonly pair: SeamPair;
   readonly walks: readonly [Walk, Walk];
+  /** mm by which the first side is meant to be longer. */
+  readonly ease: number;
   /** mm by which the first side is longer than the second and its ease. */
   readonly gap: number;
-  /** From notch to notch; one stretch where the notches of the sides do not match in number. */
+  /** From one place that meets to the next; a single stretch where the places cannot be matched. */
   readonly stretches: readonly Stretch[];
+  /** Whether the places of one side can be matched with those of the other. */
+  readonly isMatched: boolean;
   /** Sums in degrees of the corners that meet at the start and at the end. */
   readonly angleSums: readonly [number, number];
 }
@@ -27,15 +32,27 @@ export interface PairWalk {
 /** How two sides run along each other, decided once from the base. */
 export type Way = 'same' | 'opposite';
 
-export function walkPair(pieces: readonly Piece[], pair: SeamPair, way: Way): PairWalk {
+const NO_PARAMETERS: ReadonlyMap<string, number> = new Map();
+
+/** Walks a pair in one size, whose `parameters` may hold its ease. */
+export function walkPair(
+  pieces: readonly Piece[],
+  pair: SeamPair,
+  way: Way,
+  parameters = NO_PARAMETERS,
+): PairWalk {
   const first = walkSide(pieces, pair.sides[0]);
   const other = walkSide(pieces, pair.sides[1]);
   const second = way === 'same' ? other : walkedBack(other);
+  const ease = easeOf(pair, parameters);
+  const meeting = pair.notches === 'met' ? meetingPlaces(first, second) : NOTHING;
   return {
     pair,
     walks: [first, second],
-    gap: first.length - second.length - pair.ease,
-    stretches: stretchesOf(first, second),
+    ease,
+    gap: first.length - second.length - ease,
+    stretches: stretchesOf(first, second, meeting ?? NOTHING),
+    isMatched: meeting !== undefined,
     angleSums: [first.angles[0] + second.angles[0], first.angles[1] + second.angles[1]],
   };
 }
@@ -51,7 +68,7 @@ const DEGREE = 1;
 export function wayOf(base: readonly Piece[], pair: SeamPair): Way {
   if (pair.way !== undefined) return pair.way;
   const ways = (['same', 'opposite'] as const).map((way) => {
-    const walked = walkPair(base, pair, way);
+    const walked = walkPair(base, { ...pair, ease: 0 }, way);
     return { namesakes: namesakes(walked), misfit: misfit(walked) };
   });
   const [same, opposite] = ways;
@@ -77,13 +94,48 @@ function misfit({ walks: [first, second], stretches, angleSums }: PairWalk): num
   return notches + joints + DEGREE * corners;
 }
 
-function stretchesOf(first: Walk, second: Walk): readonly Stretch[] {
-  const matched = first.notches.length === second.notches.length ? first.notches : [];
+/** Nothing of either side meets. */
+const NOTHING: readonly [readonly WalkedNotch[], readonly WalkedNotch[]] = [[], []];
+
+/** What may stand for a place that meets another, from what is marked to what can be seen. */
+const SEEN: readonly ((walk: Walk) => readonly WalkedNotch[])[] = [
+  ({ notches }) => notches,
+  ({ notches, joins }) => inOrder([...notches, ...joins]),
+  ({ notches, darts }) => inOrder([...notches, ...darts]),
+  ({ notches, joins, darts }) => inOrder([...notches, ...joins, ...darts]),
+];
+
+function inOrder(places: readonly WalkedNotch[]): readonly WalkedNotch[] {
+  return places.toSorted((a, b) => a.at - b.at);
+}
+
+/**
+ * The places of both sides that meet. Where their notches differ in number, a join of edges or a dart
+ * on one side may be what a notch on the other meets, as the shoulder seam does at the crown of a
+ * sleeve. Undefined where nothing makes the numbers equal.
+ */
+function meetingPlaces(
+  first: Walk,
+  second: Walk,
+): readonly [readonly WalkedNotch[], readonly WalkedNotch[]] | undefined {
+  for (const one of SEEN)
+    for (const other of SEEN) {
+      const [a, b] = [one(first), other(second)];
+      if (a.length === b.length && (one === other || a.length > 0)) return [a, b];
+    }
+  return undefined;
+}
+
+function stretchesOf(
+  first: Walk,
+  second: Walk,
+  [own, others]: readonly [readonly WalkedNotch[], readonly WalkedNotch[]],
+): readonly Stretch[] {
   const stops = [
     { name: first.ends[0], at: [0, 0] as const },
-    ...matched.map((notch, i) => ({
-      name: `${notch.piece}.${notch.name}`,
-      at: [notch.at, second.notches[i]?.at ?? NaN] as const,
+    ...own.map(({ piece, name, at }, i) => ({
+      name: `${piece}.${name}`,
+      at: [at, others[i]?.at ?? NaN] as const,
     })),
     { name: first.ends[1], at: [first.length, second.length] as const },
   ];

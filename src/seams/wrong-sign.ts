@@ -7,7 +7,8 @@ import { SEAM_WARNING } from '../tolerance';
 import type { Graded } from './closing-change';
 import { ruledPoints } from './closing-change';
 import type { RuledPoint } from './regrade';
-import type { Trial, WalkedSeam } from './seam-trial';
+import type { Trial } from './seam-trial';
+import type { WalkedSeam } from './walked-seam';
 import { trial } from './seam-trial';
 import type { PairWalk } from './walk-pair';
 import { walkPair } from './walk-pair';
@@ -102,7 +103,9 @@ function repairs(
     const moved = regrade.withMove(ruled, size, point(move.x, move.y));
     const changed = (sizes[size] ?? []).map((piece, p) => (p === ruled.piece ? moved : piece));
     const odd = Math.abs(value - beside(size)) - Math.abs((along[size] ?? 0) - beside(size));
-    return trial(touched, seam, base, ODD * odd, ({ pair, way }) => walkPair(changed, pair, way));
+    return trial(touched, seam, base, ODD * odd, ({ pair, way, walks }) =>
+      walkPair(changed, { ...pair, ease: walks[size]?.ease ?? 0 }, way),
+    );
   };
   const [worst = base] = bad;
   const flip = (size: number): Trial => tried(size, -(along[size] ?? 0));

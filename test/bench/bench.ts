@@ -12,11 +12,16 @@ import { readChart } from '../../src/chart/read-chart';
 import { compileBlock } from '../../src/draft/compile-block';
 import { resolveParameters } from '../../src/draft/parameters';
 import { findStyle } from '../../src/draft/styles';
-import { gradeRange } from '../../src/grade/grade-range';
+import { applyRules, deriveRules } from '../../src/grade/rules';
+import { stackOn } from '../../src/grade/stack';
 import { CENTER_WAIST } from '../../src/grade/stack';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import { readPaper } from '../../src/print/paper';
-import { printFiles, printed } from '../../src/files/print-files';
+import { drawingOf } from '../../src/files/drawing-files';
+import { printWith } from '../../src/files/print-files';
+import { printTables } from '../../src/files/print-tables';
+import { skirtMeasures } from '../../src/measure/skirt-measures';
+import { printedDrawing } from '../../src/print/print-drawing';
 import { readPrintOptions } from '../../src/print/print-options';
 import { barePages, writeBare } from './bare-pages';
 import { sampleRoom } from './sample-room';
@@ -76,10 +81,11 @@ function drafting(): void {
     for (let k = 0; k < repeat; k++) {
       const sizes = chart.sizes.map((label, i) => {
         const body = columns.map((column) => column[i] as number);
-        return { label, body: new Map<string, number>(), draft: drafter.draft(body, label) };
+        const { pieces } = drafter.draft(body, label);
+        return pieces.map((piece) => stackOn(piece, CENTER_WAIST));
       });
-      const options = { base: '12', stackPoint: CENTER_WAIST, roundingStep: undefined };
-      gradeRange(drafter.plans, sizes, options);
+      const graded = applyRules(sizes[base] ?? [], deriveRules(sizes, base));
+      for (const pieces of graded) skirtMeasures(pieces, new Map());
     }
   };
   const [waist, hip, depth, length] = [
@@ -112,14 +118,19 @@ async function printing(): Promise<void> {
     style: 'shared-pencil',
   });
   const request = { paper: ['a4'] };
-  const { pages } = printed(result, readPaper('a4'), readPrintOptions(request));
+  const { pages } = printedDrawing(
+    drawingOf(result),
+    printTables(result),
+    readPaper('a4'),
+    readPrintOptions(request),
+  );
   const planned = barePages(pages);
   const timed = async (work: () => Promise<unknown>): Promise<number> => {
     const start = performance.now();
     await work();
     return performance.now() - start;
   };
-  const ours = (): Promise<unknown> => printFiles(result, request);
+  const ours = (): Promise<unknown> => printWith(result, request, printTables(result));
   const plain = (): Promise<unknown> => writeBare(planned);
   await ours();
   await plain();

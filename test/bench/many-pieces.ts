@@ -1,8 +1,8 @@
 /** A production order's worth of pieces: 200 pieces of 60 points, graded over 20 sizes. */
 import { buildPiece } from '../../src/given/build-piece';
-import type { GivenPattern } from '../../src/given/pattern';
+import type { Pattern } from '../../src/pattern/pattern';
 import type { RawPoint } from '../../src/given/raw-point';
-import { pairsBySeam } from '../../src/seams/seam-pairs';
+import { pairsBySeam } from '../../src/given/pairs-by-seam';
 import type { GivenRule, GivenRules } from '../../src/rule-sheet/point-rules';
 
 export const PIECES = 200;
@@ -39,7 +39,7 @@ function rawPiece(p: number) {
   };
 }
 
-export function manyPieces(): { readonly pattern: GivenPattern; readonly rules: GivenRules } {
+export function manyPieces(): { readonly pattern: Pattern; readonly rules: GivenRules } {
   const raw = Array.from({ length: PIECES }, (_, p) => rawPiece(p));
   const pieces = raw.map(buildPiece);
   const rule = (i: number): GivenRule => ({
@@ -95,7 +95,7 @@ export function manyFiles(): { readonly pattern: string; readonly rules: string 
 }
 
 /** The grading alone, written out by hand: a loop of additions over the same numbers. */
-export function byHand({ pieces }: GivenPattern, { ruled }: GivenRules) {
+export function byHand({ pieces }: Pattern, { ruled }: GivenRules) {
   const sizes = [];
   for (let size = 0; size < SIZES; size++) {
     const graded = [];

@@ -15,8 +15,9 @@ import { once } from 'node:events';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeNest } from '../../src/dxf/write-nest';
-import type { SizedPieces } from '../../src/grade/graded-range';
-import { gradedPieces, gradeGiven } from '../../src/given/grade-given';
+import type { SizedPattern } from '../../src/grade/graded-pattern';
+import { gradedPieces } from '../../src/given/grade-given';
+import { gradeSizes } from '../../src/grade/grade-sizes';
 import { gradedPointsRows } from '../../src/files/tables';
 import { walkPair, wayOf } from '../../src/seams/walk-pair';
 import { PIECES, POINTS, SIZES, byHand, manyFiles, manyPieces } from './many-pieces';
@@ -59,7 +60,14 @@ export async function sampleRoom(compare: Compare): Promise<void> {
   console.log(`  ratio ${grading.ratio.toFixed(2)} (goal at most 3)`);
 
   const start = performance.now();
-  const range = gradeGiven(pattern, rules, { roundingStep: undefined, stackPoint: '' });
+  const moved = gradedPieces(pattern, rules);
+  const sizes = rules.sizes.map((label, i) => ({
+    label,
+    pieces: moved[i] ?? [],
+    parameters: new Map<string, number>(),
+  }));
+  const options = { base: rules.base, roundingStep: undefined, stackPoint: '' };
+  const range = gradeSizes(sizes, options);
   const graded = performance.now();
   const base = range.sizes[rules.base]?.pieces ?? [];
   const walks = pattern.seams.flatMap((pair) => {
@@ -126,7 +134,7 @@ function wholeCommand(folder: string): void {
 }
 
 /** The whole nest, which ezdxf takes a minute or two for. */
-function compareEzdxf(folder: string, sizes: readonly SizedPieces[]): void {
+function compareEzdxf(folder: string, sizes: readonly SizedPattern[]): void {
   if (PYTHON === undefined) {
     console.log('  ezdxf is not there to compare with (package python3-ezdxf)');
     return;

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { checkFacings } from '../../src/check/facing';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
-import type { GradedRange, Piece } from '../../src/index';
+import type { Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
+import { seamFindings, withMoved } from '../seam-findings';
 import { movesOf, pieceOf } from '../skirts';
 import {
   apart,
@@ -154,39 +155,33 @@ describe.each(everyResult(FACED))('the facings of %s', (_, result) => {
   });
 
   it('are found well in every size', () => {
-    const found = result.findings.filter(({ check }) => check.startsWith('facing'));
-    expect(found).toHaveLength(7 * sizes.length);
+    const found = result.findings.filter(({ check, subject }) =>
+      /facing-depth|facing side|waist and facing/u.test(`${check} ${subject}`),
+    );
+    // Two depths; the side with its length and both corners; on each panel the length and the darts.
+    expect(found).toHaveLength((2 + 3 + 4) * sizes.length);
     expect(new Set(found.map(({ severity }) => severity))).toEqual(new Set(['ok']));
   });
 });
 
 describe('a facing that does not fit', () => {
-  const { range } = gradeChart({ ...DEMO, style: 'shared-drop', set: FACED });
-
-  function moved(point: string, by: Point): GradedRange {
-    const sizes = range.sizes.map((size) => ({
-      ...size,
-      pieces: size.pieces.map((piece) => ({
-        ...piece,
-        points: piece.points.map((p, i) =>
-          piece.plan.name === 'front_facing' && piece.plan.pointNames[i] === point
-            ? { x: p.x + by.x, y: p.y + by.y }
-            : p,
-        ),
-      })),
-    }));
-    return { ...range, sizes };
-  }
+  const result = gradeChart({ ...DEMO, style: 'shared-drop', set: FACED });
 
   it.each([
-    ['center_waist', { x: -0.2, y: 0 }, 'facing-waist', 'fail'],
-    ['center_lower', { x: 0, y: 0.4 }, 'facing-depth', 'warning'],
-    ['side_lower', { x: 4, y: 4 }, 'facing-sides', 'fail'],
-    ['side_waist_arrive', { x: 0, y: 2 }, 'facing-across-side', 'warning'],
-  ] as const)('is found at %s', (point, by, check, severity) => {
-    const found = checkFacings(moved(point, by), CM).filter((finding) => finding.check === check);
-    expect(found.filter((finding) => finding.severity === severity)).toHaveLength(
-      range.sizes.length,
+    ['center_waist', { x: -0.2, y: 0 }, 'seam-lengths', 'front waist and facing', 'note'],
+    ['center_waist', { x: -4, y: 0 }, 'seam-lengths', 'front waist and facing', 'fail'],
+    ['side_lower', { x: 4, y: 4 }, 'seam-lengths', 'facing side', 'fail'],
+    ['side_waist_arrive', { x: 0, y: 2 }, 'corners-across-seam', 'facing side', 'warning'],
+  ] as const)('is found at %s moved by %o', (point, by, check, seam, severity) => {
+    const found = seamFindings(result, withMoved(result.range, 'front_facing', point, by)).filter(
+      (own) => own.check === check && own.subject.startsWith(seam) && own.severity === severity,
     );
+    expect(found).toHaveLength(result.range.sizes.length);
+  });
+
+  it('is found where it is not as deep as asked', () => {
+    const range = withMoved(result.range, 'front_facing', 'center_lower', { x: 0, y: 0.4 });
+    const found = checkFacings(range, CM).filter(({ severity }) => severity === 'warning');
+    expect(found.map(({ check }) => check)).toEqual(range.sizes.map(() => 'facing-depth'));
   });
 });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkLining } from '../../src/check/lining';
 import { dartCap } from '../../src/pattern/dart-cap';
-import type { GradedRange, GradeResult, Piece } from '../../src/index';
+import type { DraftResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
+import { seamFindings, withMoved } from '../seam-findings';
 import { chartText, pieceOf } from '../skirts';
 import { apart, bearing, chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
 
@@ -10,7 +11,7 @@ const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
 
 /** Every panel with its lining. */
-function linings(result: GradeResult): readonly (readonly [shell: Piece, lining: Piece])[] {
+function linings(result: DraftResult): readonly (readonly [shell: Piece, lining: Piece])[] {
   return result.range.sizes.flatMap(({ label }) =>
     PANELS.map(
       (name) => [pieceOf(result, label, name), pieceOf(result, label, `${name}_lining`)] as const,
@@ -97,8 +98,11 @@ describe.each(everyResult({}))('the lining of %s', (_, result) => {
   });
 
   it('is found well in every size', () => {
-    const found = result.findings.filter(({ check }) => check.startsWith('lining'));
-    expect(found).toHaveLength(5 * result.range.sizes.length);
+    const found = result.findings.filter(({ check, subject }) =>
+      /lining-hip|lining side|waist and lining/u.test(`${check} ${subject}`),
+    );
+    // Room at two hips; the side with length, hip notch and upper corner; two waists.
+    expect(found).toHaveLength((2 + 3 + 2) * result.range.sizes.length);
     expect(new Set(found.map(({ severity }) => severity))).toEqual(new Set(['ok']));
   });
 });
@@ -178,7 +182,7 @@ describe('a lining with a vent', () => {
 
   it('has none in front, nor without a vent, nor with a slit', () => {
     const slit = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
-    const names = (other: GradeResult, piece: string) =>
+    const names = (other: DraftResult, piece: string) =>
       pieceOf(other, other.range.base, piece).plan.marks.map(({ name }) => name);
     expect(names(result, 'back_lining')).toContain('left-back-edge');
     expect(names(result, 'front_lining')).not.toContain('left-back-edge');
@@ -188,34 +192,28 @@ describe('a lining with a vent', () => {
 });
 
 describe('a lining that does not fit', () => {
-  const { range } = gradeChart({ ...DEMO, style: 'shared-drop' });
-
-  function moved(point: string, by: number): GradedRange {
-    const sizes = range.sizes.map((size) => ({
-      ...size,
-      pieces: size.pieces.map((piece) => ({
-        ...piece,
-        points: piece.points.map((p, i) =>
-          piece.plan.name === 'front_lining' && piece.plan.pointNames[i] === point
-            ? { x: p.x + (point === 'side_hem' ? 0 : by), y: p.y + (point === 'side_hem' ? by : 0) }
-            : p,
-        ),
-      })),
-    }));
-    return { ...range, sizes };
-  }
+  const result = gradeChart({ ...DEMO, style: 'shared-drop' });
+  const each = (severity: string) => result.range.sizes.map(() => severity);
 
   it.each([
-    ['side_hem', 0.5, 'lining-seams', 'note'],
-    ['side_hem', 2, 'lining-seams', 'warning'],
-    ['side_hem', 4, 'lining-seams', 'fail'],
-    ['side_hip', -1, 'lining-hip', 'warning'],
-    ['side_hip', -4, 'lining-hip', 'fail'],
-  ] as const)('is found: %s off by %s mm', (point, by, check, severity) => {
-    const found = checkLining(moved(point, by), CM).filter((finding) => finding.check === check);
-    expect(found.filter((finding) => finding.severity === severity)).toHaveLength(
-      range.sizes.length,
+    [0.5, 'note'],
+    [2, 'warning'],
+    [4, 'fail'],
+  ])('is found where its side is %d mm too long: %s', (y, severity) => {
+    const range = withMoved(result.range, 'front_lining', 'side_hem', { x: 0, y });
+    const found = seamFindings(result, range).filter(
+      ({ check, subject }) => check === 'seam-lengths' && subject === 'lining side',
     );
+    expect(found.map((finding) => finding.severity)).toEqual(each(severity));
+  });
+
+  it.each([
+    [-1, 'warning'],
+    [-4, 'fail'],
+  ])('is found where its hip is %d mm too wide: %s', (x, severity) => {
+    const range = withMoved(result.range, 'front_lining', 'side_hip', { x, y: 0 });
+    const found = checkLining(range, CM).filter(({ piece }) => piece === 'front_lining');
+    expect(found.map((finding) => finding.severity)).toEqual(each(severity));
   });
 });
 

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
 import { gradeChart, pointOf } from '../../src/index';
-import type { GradeResult, Piece } from '../../src/index';
+import type { DraftResult, Piece } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
 
 const text = (file: string): string =>
@@ -21,7 +21,7 @@ const STYLES = ['fixed-dart', 'shared-drop', 'shared-pencil', 'shared-a-line'] a
 /** Every style on both charts, with these parameters set. */
 export function everyResult(
   set: Readonly<Record<string, string>>,
-): readonly (readonly [name: string, result: GradeResult])[] {
+): readonly (readonly [name: string, result: DraftResult])[] {
   return STYLES.flatMap((style) =>
     CHARTS.map(
       ({ chart, base }) =>

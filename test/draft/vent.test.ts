@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, pointOf } from '../../src/index';
-import type { GradeRequest, GradeResult } from '../../src/index';
+import type { GradeRequest, DraftResult } from '../../src/index';
 import { walkingRoom } from '../../src/stride/walking-room';
 import { anyChart, chartText, pieceOf, sixteenthsText } from '../skirts';
 
@@ -17,16 +17,16 @@ function pencil(set: Readonly<Record<string, string>> = {}, rest: Partial<GradeR
   return gradeChart({ chart: CHART, base: '2', style: 'shared-pencil', set, ...rest });
 }
 
-function severities(result: GradeResult, check: string): ReadonlySet<string> {
+function severities(result: DraftResult, check: string): ReadonlySet<string> {
   const findings = result.findings.filter((finding) => finding.check === check);
   return new Set(findings.map(({ severity }) => severity));
 }
 
-function ventLengths({ range }: GradeResult): readonly number[] {
+function ventLengths({ range }: DraftResult): readonly number[] {
   return range.sizes.map(({ parameters }) => parameters.get('vent_length') ?? NaN);
 }
 
-const seamsOf = (result: GradeResult, size = '2'): readonly string[] =>
+const seamsOf = (result: DraftResult, size = '2'): readonly string[] =>
   pieceOf(result, size, 'back').plan.outline.map(({ seam }) => seam);
 
 describe('the vent at center back', () => {

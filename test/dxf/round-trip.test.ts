@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { patternDxf, skirtDxf } from '../../src/files/dxf-files';
+import { dxfFiles } from '../../src/files/dxf-files';
 import { readDxf } from '../../src/dxf/read';
 import { readRuleTable } from '../../src/dxf/rule-table';
 import { pointBounds } from '../../src/geometry/bounds';
@@ -10,17 +10,17 @@ import type { Segment } from '../../src/geometry/segment';
 import { segmentAt } from '../../src/geometry/segment';
 import type { PatternResult } from '../../src/jobs/grade-pattern';
 import { gradePattern } from '../../src/jobs/grade-pattern';
-import type { SizedPieces } from '../../src/grade/graded-range';
+import type { SizedPattern } from '../../src/grade/graded-pattern';
 import type { CutPiece } from '../../src/pattern/cut-piece';
-import { cutPieces } from '../../src/pattern/cut-pieces';
 import type { Piece } from '../../src/pattern/piece';
 import { outlineSegments, pointOf } from '../../src/pattern/piece';
-import type { ResultFile } from '../../src/files/result-files';
+import type { ResultFile } from '../../src/files/result-file';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import { EXCHANGED } from '../../src/tolerance';
 import { expectRefusal, graded } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
+import { cutOf } from '../pattern/cut-of';
 
 const CHART = chartText(
   'in',
@@ -43,7 +43,7 @@ function readResult(files: readonly ResultFile[]): PatternResult {
   });
 }
 
-function readBack(files: readonly ResultFile[]): readonly SizedPieces[] {
+function readBack(files: readonly ResultFile[]): readonly SizedPattern[] {
   return readResult(files).range.sizes;
 }
 
@@ -68,7 +68,7 @@ function linesApart(one: readonly Segment[], other: readonly Segment[]): number 
 }
 
 /** The farthest that any place on the outlines of one nest lies from those of the other. */
-function apart(one: readonly SizedPieces[], other: readonly SizedPieces[]): number {
+function apart(one: readonly SizedPattern[], other: readonly SizedPattern[]): number {
   let worst = 0;
   one.forEach(({ pieces }, size) => {
     pieces.forEach((piece, p) => {
@@ -89,7 +89,7 @@ describe('a pattern for exchange', () => {
     'brings the nest of %s back',
     (style) => {
       const result = gradeChart({ chart: CHART, base: '10', style });
-      const back = readBack(skirtDxf(result).files);
+      const back = readBack(dxfFiles(result).files);
       expect(back.map(({ label }) => label)).toEqual(['8', '10', '12', '14']);
       expect(apart(result.range.sizes, back)).toBeLessThanOrEqual(EXCHANGED);
       expect(apart(back, result.range.sizes)).toBeLessThanOrEqual(EXCHANGED);
@@ -109,9 +109,9 @@ describe('a pattern for exchange', () => {
     'brings every feature of %s with %o back in every size',
     (style, set) => {
       const result = gradeChart({ chart: CHART, base: '10', style, set });
-      const back = readBack(skirtDxf(result).files);
+      const back = readBack(dxfFiles(result).files);
       result.range.sizes.forEach(({ pieces, parameters }, size) => {
-        cutPieces(pieces, parameters).forEach((own, p) => {
+        cutOf({ pieces, parameters }).forEach((own, p) => {
           const piece = back[size]?.pieces[p];
           const read = back[size]?.cutPieces?.[p];
           if (piece === undefined || read === undefined) throw new Error('a piece is missing');
@@ -154,10 +154,13 @@ describe('a pattern for exchange', () => {
 
   it('walks the seams of a skirt that came back as they were', () => {
     const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
-    const { seams, range } = readResult(skirtDxf(result).files);
+    const { seams, range } = readResult(dxfFiles(result).files);
     expect(seams.map(({ pair }) => pair.name)).toEqual([
       'front.side to back.side',
       'front_lining.side to back_lining.side',
+      'waistband.inside_edge to waistband.waist + waistband.underlap',
+      'front.waist to front_lining.waist',
+      'back.waist to back_lining.waist',
     ]);
     range.sizes.forEach(({ label }, i) => {
       const walk = seams[0]?.walks[i];
@@ -172,12 +175,12 @@ describe('a pattern for exchange', () => {
   it('keeps pairs with ease over several edges, whichever way they run', () => {
     const seams = 'edge,sewn_to,ease\nfront.side,back.side + back.waist,-20 cm\n';
     const result = graded(BODICE, STEPS, { seams: { text: seams, file: 'seams.csv' } });
-    const back = readResult(patternDxf(result).files);
+    const back = readResult(dxfFiles(result).files);
     expect(back.seams).toHaveLength(3);
     back.seams.forEach(({ pair, way, walks }, i) => {
       const own = result.seams[i];
       expect(pair.sides).toEqual(own?.pair.sides);
-      expect(pair.ease).toBeCloseTo(own?.pair.ease ?? NaN, 4);
+      expect(pair.ease).toBeCloseTo(own?.walks[0]?.ease ?? NaN, 4);
       expect(way).toBe(own?.way);
       walks.forEach(({ gap }, size) => expect(gap).toBeCloseTo(own?.walks[size]?.gap ?? NaN, 2));
     });
@@ -190,7 +193,7 @@ describe('a pattern for exchange', () => {
       'front,r1,0,20,reference,,,,\nfront,r2,17.320508,30,reference,,,,\nback,neck_center',
     );
     const result = graded(withLine, STEPS);
-    const files = patternDxf(result).files;
+    const files = dxfFiles(result).files;
     const entities = readDxf(textOf(files, 'pattern.dxf'), 'a.dxf').blocks[0]?.entities ?? [];
     const [line] = entities.filter(({ layer, type }) => layer === '5' && type === 'LINE');
     const [from, to] = line?.points ?? [];
@@ -208,7 +211,7 @@ describe('a pattern for exchange', () => {
   it('brings allowances of a given pattern back as its cut line', () => {
     const pattern = BODICE.replace('# unit: cm', '# unit: cm\n# allowance: 1.5');
     const result = graded(pattern, STEPS);
-    const back = readBack(patternDxf(result).files);
+    const back = readBack(dxfFiles(result).files);
     result.range.sizes.forEach(({ cutPieces: own = [] }, size) => {
       expect(own).toHaveLength(2);
       own.forEach(({ cut, notches }, p) => {
@@ -222,7 +225,7 @@ describe('a pattern for exchange', () => {
 
   it('brings a bodice back with its curves through points, notches and folds', () => {
     const result = graded(BODICE, STEPS);
-    const files = patternDxf(result).files;
+    const files = dxfFiles(result).files;
     const back = readBack(files);
     expect(apart(result.range.sizes, back)).toBeLessThanOrEqual(1e-3);
     expect(back[0]?.pieces.map(({ plan }) => plan.notches?.length)).toEqual([2, 1]);
@@ -235,12 +238,12 @@ describe('a pattern for exchange', () => {
   it('is the same every time', () => {
     const result = graded(BODICE, STEPS);
     const texts = (files: readonly ResultFile[]) => files.map(({ name, text }) => [name, text]);
-    expect(texts(patternDxf(result).files)).toEqual(texts(patternDxf(graded(BODICE, STEPS)).files));
+    expect(texts(dxfFiles(result).files)).toEqual(texts(dxfFiles(graded(BODICE, STEPS)).files));
   });
 
   it('has one layer a size in the nested drawing', () => {
     const { entities } = readDxf(
-      textOf(patternDxf(graded(BODICE, STEPS)).files, 'nest.dxf'),
+      textOf(dxfFiles(graded(BODICE, STEPS)).files, 'nest.dxf'),
       'nest.dxf',
     );
     const outlines = entities.filter(({ type, closed }) => type === 'POLYLINE' && closed);
@@ -251,7 +254,7 @@ describe('a pattern for exchange', () => {
 });
 
 describe('a drawing that cannot be read', () => {
-  const files = patternDxf(graded(BODICE, STEPS)).files;
+  const files = dxfFiles(graded(BODICE, STEPS)).files;
   const drawing = textOf(files, 'pattern.dxf');
   const table = textOf(files, 'pattern.rul');
   const read =
@@ -335,7 +338,7 @@ describe('a cut line that has other corners in some sizes', () => {
   );
   const findingsOf = (waist_allowance: string) => {
     const set = { waist_allowance, side_allowance: '2 cm' };
-    return skirtDxf(gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }));
+    return dxfFiles(gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }));
   };
 
   it('is left out, and the findings say so', () => {

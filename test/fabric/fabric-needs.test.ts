@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { FabricNeed, GradeResult, Lay, SizeNeed } from '../../src/index';
-import { fabricFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
+import type { FabricNeed, DraftResult, Lay, ResultFile, SizeNeed } from '../../src/index';
+import { exportFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
 import { buyLength } from '../../src/fabric/fabric-needs';
 import { isLay } from '../../src/fabric/lay';
-import { cutPieces } from '../../src/pattern/cut-pieces';
+import { cutOf } from '../pattern/cut-of';
 import { rowsOf } from '../csv-tables';
 import { chartText } from '../skirts';
 import { faults, rectangle } from './lay-pieces';
@@ -12,13 +12,10 @@ import { faults, rectangle } from './lay-pieces';
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
 function needsOf(
-  { shown }: GradeResult,
+  { shown }: DraftResult,
   ...options: Parameters<typeof fabricNeeds> extends [unknown, ...infer Rest] ? Rest : never
 ): readonly FabricNeed[] {
-  const sizes = shown.map(({ label, pieces, parameters }) => ({
-    label,
-    pieces: cutPieces(pieces, parameters),
-  }));
+  const sizes = shown.map((size) => ({ label: size.label, pieces: cutOf(size) }));
   return fabricNeeds(sizes, ...options);
 }
 
@@ -159,16 +156,19 @@ describe('the files', () => {
     style: 'shared-a-line',
     sizes: ['12', '24'],
   });
-  const files = fabricFiles(result);
+  let files: readonly ResultFile[] = [];
+  beforeAll(async () => {
+    ({ files } = await exportFiles(result, ['fabric']));
+  });
 
-  it('are a table and one lay a cloth, the same every time', () => {
+  it('are a table and one lay a cloth, the same every time', async () => {
     expect(files.map(({ name }) => name)).toEqual([
       'fabric.csv',
       'lay-shell.svg',
       'lay-lining.svg',
       'lay-interfacing.svg',
     ]);
-    expect(fabricFiles(result)).toEqual(files);
+    expect((await exportFiles(result, ['fabric'])).files).toEqual(files);
   });
 
   it('give numbers as numbers, and a reason where there is none', () => {

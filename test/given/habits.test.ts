@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toMillimeters } from '../../src/units';
-import { patternFiles } from '../../src/files/pattern-files';
+import { resultFiles } from '../../src/files/result-files';
 import { FRONT, graded, move } from './sheets';
 
 const inch = (value: number): number => toMillimeters(value, 'in');
@@ -56,7 +56,7 @@ describe('a rule sheet', () => {
 
   it('comes back as it was from the rules that were written', () => {
     const first = graded(FRONT, SHEETS['moves from the base'] ?? '');
-    const written = patternFiles(first).find(({ name }) => name === 'grade-rules.csv')?.text ?? '';
+    const written = resultFiles(first).find(({ name }) => name === 'grade-rules.csv')?.text ?? '';
     const second = graded(FRONT, written);
     first.range.sizes.forEach(({ pieces: [piece] }, i) => {
       const again = second.range.sizes[i]?.pieces[0]?.points;

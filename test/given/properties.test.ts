@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
 import { distance } from '../../src/geometry/point';
 import { gradedPieces } from '../../src/given/grade-given';
-import type { GivenPattern } from '../../src/given/pattern';
+import type { Pattern } from '../../src/pattern/pattern';
 import { readPattern } from '../../src/given/read-pattern';
 import type { GivenRule } from '../../src/rule-sheet/point-rules';
 
@@ -37,7 +37,7 @@ const moves = fc.record({
 const rules = fc.dictionary(fc.constantFrom(...OUTLINE), moves, { minKeys: 1 });
 
 function places(
-  pattern: GivenPattern,
+  pattern: Pattern,
   byName: Readonly<Record<string, Point>>,
   share = 1,
 ): readonly Point[] {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { InputErrorCode, Place } from '../../src/errors';
-import { readSeams } from '../../src/seams/seam-pairs';
+import { readSeams } from '../../src/seams/read-seams';
 import { readPattern } from '../../src/given/read-pattern';
 import { FRONT, FRONT_AND_BACK, expectRefusal, graded } from './sheets';
 

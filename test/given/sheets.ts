@@ -2,7 +2,8 @@
 import { expect } from 'vitest';
 import type { InputErrorCode, Place } from '../../src/errors';
 import { InputError } from '../../src/errors';
-import type { PatternRequest, PatternResult } from '../../src/jobs/grade-pattern';
+import type { PatternRequest } from '../../src/jobs/requests';
+import type { PatternResult } from '../../src/jobs/grade-pattern';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { Point } from '../../src/geometry/point';
 import { pieceNamed, pointOf } from '../../src/pattern/piece';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, resultFiles, stepsOf } from '../../src/index';
-import type { GradeResult } from '../../src/index';
+import type { DraftResult } from '../../src/index';
 import type { SixteenthsChart } from '../skirts';
 import {
   allPoints,
@@ -31,11 +31,11 @@ const STEPS = [
   ['0,3 cm', 3],
 ] as const;
 
-function grade(chart: SixteenthsChart, base: string, more = {}): GradeResult {
+function grade(chart: SixteenthsChart, base: string, more = {}): DraftResult {
   return gradeChart({ chart: sixteenthsText(chart), base, ...more });
 }
 
-function everyMove(result: GradeResult, moves = result.range.rules.moves): readonly number[] {
+function everyMove(result: DraftResult, moves = result.range.rules.moves): readonly number[] {
   return moves.flatMap((pieces) =>
     pieces.flatMap((points) => points.flatMap(({ x, y }) => [x, y])),
   );
@@ -239,7 +239,7 @@ describe('what must not matter', () => {
         ];
         expect(down.range.sizes.map(({ label }) => label)).toEqual(sizes);
         expect(farthest(up, down)).toBe(0);
-        const texts = (result: GradeResult) =>
+        const texts = (result: DraftResult) =>
           resultFiles(result).map(({ name, text }) =>
             // One note says that the chart was turned round.
             name === 'findings.csv'

@@ -9,7 +9,7 @@ import { findStyle } from '../../src/draft/styles';
 import { valueOf } from '../../src/formula/fraction';
 import { blockGradients } from '../../src/grade/rule-formula-gradients';
 import { gradeChart, resultFiles } from '../../src/index';
-import type { GradeRequest, GradeResult, PointRule, Rule } from '../../src/index';
+import type { GradeRequest, DraftResult, PointRule, Rule } from '../../src/index';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 
 const CHART = chartText('cm', {
@@ -20,11 +20,11 @@ const CHART = chartText('cm', {
   skirt_length: [59, 60, 61],
 });
 
-function grade(request: Partial<GradeRequest> = {}): GradeResult {
+function grade(request: Partial<GradeRequest> = {}): DraftResult {
   return gradeChart({ chart: CHART, base: '2', ...request });
 }
 
-function ruleOf({ range }: GradeResult, piece: string, point: string): PointRule {
+function ruleOf({ range }: DraftResult, piece: string, point: string): PointRule {
   const p = range.plans.findIndex(({ name }) => name === piece);
   const rule = range.ruleFormulas[p]?.[range.plans[p]?.index.get(point) ?? -1];
   if (rule === undefined) throw new RangeError(`no rule for ${piece} ${point}`);

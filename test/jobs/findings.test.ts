@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkGradedEqualsDraft } from '../../src/check/graded-equals-draft';
 import { checkOutlineSimple } from '../../src/check/outline-simple';
-import { checkSeamsMatch } from '../../src/check/seams-match';
 import { gradeChart } from '../../src/index';
 import type { Finding, GradeRequest, GradedRange } from '../../src/index';
+import { seamFindings, withMoved } from '../seam-findings';
 import { chartText } from '../skirts';
 
 const INCHES = { unit: 'in', fractions: false } as const;
@@ -173,18 +173,13 @@ describe('side seams of front and back', () => {
     [2.9, 'warning'],
     [3.1, 'fail'],
   ])('%d mm apart are %s', (apart, severity) => {
-    const { range } = gradeChart({ chart: CHART, base: 'S' });
-    const longer: GradedRange = {
-      ...range,
-      sizes: range.sizes.map((size) => ({
-        ...size,
-        measures: size.measures.map(({ name, value }) => ({
-          name,
-          value: name === 'side_seam_back' ? value + apart : value,
-        })),
-      })),
-    };
-    for (const finding of checkSeamsMatch(longer, INCHES)) expect(finding.severity).toBe(severity);
+    // A straight side runs straight down, so that its seam grows by as much as its hem sinks.
+    const result = gradeChart({ chart: CHART, base: 'S', set: { hem_taper: '0 in' } });
+    const longer = withMoved(result.range, 'back', 'side_hem', { x: 0, y: apart });
+    const sides = seamFindings(result, longer).filter(
+      ({ check, subject }) => check === 'seam-lengths' && subject === 'side',
+    );
+    expect(sides.map((finding) => finding.severity)).toEqual([severity, severity]);
   });
 });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gradeSpec, specFiles } from '../../src/jobs/grade-spec';
+import { gradeSpec } from '../../src/jobs/grade-spec';
+import { specFiles } from '../../src/files/spec-files';
 import type { SpecRequest } from '../../src/jobs/grade-spec';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import { deviations, sampleFits } from '../../src/measure/sample';
@@ -39,7 +40,7 @@ L,length,between,front.center_waist to front.center_hem,,length,1/16,1/16
 
 const RESULT = graded(FRONT_AND_BACK, RULES);
 const spec = (request: SpecRequest): ReturnType<typeof gradeSpec> =>
-  gradeSpec(RESULT.range, undefined, request, { unit: 'in', fractions: false });
+  gradeSpec({ ...RESULT, display: { unit: 'in', fractions: false } }, request);
 const measures = { text: MEASURES, file: 'measures.csv' };
 
 describe('points of measure of a given pattern', () => {
@@ -103,7 +104,10 @@ describe('tolerances', () => {
 });
 
 describe('the tables of a spec', () => {
-  const files = specFiles(spec({ measures }));
+  const { files } = specFiles(
+    { ...RESULT, display: { unit: 'in', fractions: false } },
+    { measures },
+  );
   const read = (name: string) => rowsOf(files.find((file) => file.name === name)?.text ?? '');
 
   it('have numbers as numbers and mark the base', () => {
@@ -138,7 +142,7 @@ describe('the tables of a spec', () => {
       ['S', 'M', 'L'],
     );
     const result = gradeChart({ chart, base: 'M', set: { hem_tolerance: '3/4 in' } });
-    const found = gradeSpec(result.range, result.range, {}, result.display).spec;
+    const found = gradeSpec(result, {}).spec;
     expect(found.rows.map(({ measure }) => measure)).toEqual([
       ...['waist', 'hip', 'hem', 'center_front_length', 'center_back_length', 'side_seam_front'],
     ]);

@@ -12,7 +12,7 @@ import { tilePages, tiled } from '../../src/print/tiled';
 import { pdf } from '../../src/render/pdf';
 import type { Shape } from '../../src/render/scene';
 import { svg } from '../../src/render/svg';
-import { drawingOf } from '../../src/files/result-files';
+import { drawingOf } from '../../src/files/drawing-files';
 import { demo, showing } from '../print/printing';
 import type { Raster } from './raster';
 import { gray } from './raster';

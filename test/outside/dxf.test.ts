@@ -3,14 +3,13 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { patternDxf, skirtDxf } from '../../src/files/dxf-files';
+import { dxfFiles } from '../../src/files/dxf-files';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import { segmentsBounds } from '../../src/geometry/bounds';
 import type { Point } from '../../src/geometry/point';
-import { cutPieces } from '../../src/pattern/cut-pieces';
 import { pieceNamed } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/jobs/grade-chart';
-import type { ResultFile } from '../../src/files/result-files';
+import type { ResultFile } from '../../src/files/result-file';
 import { graded } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
@@ -93,7 +92,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have no errors for %s', (style) => {
     const result = gradeChart({ chart, base: 'M', style });
-    const files = skirtDxf(result).files;
+    const files = dxfFiles(result).files;
     const exchange = opened(files, 'pattern.dxf');
     expect(exchange.errors).toEqual([]);
     const names = result.range.plans.map(({ name }) => name);
@@ -113,8 +112,11 @@ describeDxf('DXF files as ezdxf reads them', () => {
   it.each(['pencil', 'shared-pencil', 'shared-a-line'])('have every feature of %s', (style) => {
     const result = gradeChart({ chart, base: 'M', style });
     const size = result.range.sizes[1];
-    const { blocks } = opened(skirtDxf(result).files, 'pattern.dxf');
-    for (const own of cutPieces(size?.pieces ?? [], size?.parameters ?? new Map())) {
+    const { blocks } = opened(dxfFiles(result).files, 'pattern.dxf');
+    for (const own of cutOf({
+      pieces: size?.pieces ?? [],
+      parameters: size?.parameters ?? new Map(),
+    })) {
       const block = blocks[own.piece.plan.name];
       const on = (layer: string): readonly (readonly [number, number])[] =>
         (block?.spots ?? []).filter(([name]) => name === layer).map(([, x, y]) => [x, y]);
@@ -139,13 +141,13 @@ describeDxf('DXF files as ezdxf reads them', () => {
     ['both', 1, 1, 1],
   ] as const)('show %s lines in the nest', (lines, strong, dashed, notched) => {
     const result = gradeChart({ chart, base: 'M', style: 'shared-pencil', lines });
-    const nest = opened(skirtDxf(result).files, 'nest.dxf');
+    const nest = opened(dxfFiles(result).files, 'nest.dxf');
     const closed = nest.lines.filter((line) => line.closed && line.layer === 'SIZE_L');
     const pieces = result.range.plans.length;
     expect(closed.filter(({ type }) => type !== 'DASHED')).toHaveLength(strong * pieces);
     expect(closed.filter(({ type }) => type === 'DASHED')).toHaveLength(dashed * pieces);
     const size = result.range.sizes[2];
-    const cut = cutPieces(size?.pieces ?? [], size?.parameters ?? new Map());
+    const cut = cutOf({ pieces: size?.pieces ?? [], parameters: size?.parameters ?? new Map() });
     const strokes = cut.flatMap(({ notches }) => notches.map(({ marks }) => marks as number));
     const sum = strokes.reduce((all, marks) => all + marks, 0);
     expect(nest.strokes.filter(([layer]) => layer === 'SIZE_L')).toHaveLength(notched * sum);
@@ -158,7 +160,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it('have the places of the base, y up', () => {
     const result = graded(BODICE, STEPS);
-    const { blocks } = opened(patternDxf(result).files, 'pattern.dxf');
+    const { blocks } = opened(dxfFiles(result).files, 'pattern.dxf');
     for (const [name, block] of Object.entries(blocks)) {
       const { plan, points } = pieceNamed(result.range.sizes[2]?.pieces ?? [], name);
       const expected = plan.outline.map(({ from }) => points[plan.index.get(from) ?? -1]);
@@ -174,7 +176,7 @@ describeDxf('DXF files as ezdxf reads them', () => {
 
   it('keep words that are not ASCII', () => {
     const pattern = BODICE.replaceAll('front,', 'd\u0155ape,');
-    const files = patternDxf(graded(pattern, STEPS.replaceAll('front', 'd\u0155ape'))).files;
+    const files = dxfFiles(graded(pattern, STEPS.replaceAll('front', 'd\u0155ape'))).files;
     const { errors, blocks } = opened(files, 'pattern.dxf');
     expect(errors).toEqual([]);
     // This release of ezdxf leaves the code of a character as it is.
@@ -210,6 +212,7 @@ b.add_circle((20, 20), 3, dxfattribs={'layer': '8'})
 d.modelspace().add_blockref('TRIANGLE', (0, 0))
 d.saveas(sys.argv[1])
 `;
+import { cutOf } from '../pattern/cut-of';
 const TABLE = `GRADE RULE TABLE: triangle
 UNITS: METRIC
 NUMBER OF SIZES: 3

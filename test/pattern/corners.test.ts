@@ -1,12 +1,12 @@
 /** Corners of the cut line, worked out by hand. */
-import { cutOf as cutSize } from './cut-of';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
 import { gradeChart, pointOf } from '../../src/index';
-import { cutPieces } from '../../src/pattern/cut-pieces';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import type { Edge, Piece } from '../../src/pattern/piece';
 import { piecePlan } from '../../src/pattern/piece';
+import { skirtTraits } from '../../src/draft/skirt-traits';
+import { cutOf as cutSize } from './cut-of';
 
 type Corner = readonly [x: number, y: number, seam: string];
 
@@ -16,15 +16,15 @@ function polygon(corners: readonly Corner[]): Piece {
     const kind = seam === 'fold' ? 'fold' : 'line';
     return { kind, from: `p${i}`, to: `p${(i + 1) % corners.length}`, seam };
   });
-  const plan = piecePlan({
+  const lines = {
     name: 'front',
-    part: 'facing',
-    cuttings: [],
+    part: 'facing' as const,
     pointNames: corners.map((_, i) => `p${i}`),
-    handles: new Set(),
     outline,
     marks: [],
-  });
+  };
+  const { edges } = skirtTraits(lines);
+  const plan = piecePlan({ ...lines, edges, cuttings: [], handles: new Set() });
   return { plan, points: corners.map(([x, y]) => ({ x, y })) };
 }
 
@@ -35,7 +35,7 @@ function cutOf(piece: Piece, style = 0, widths: Partial<typeof WIDTHS> = {}): Cu
   const parameters = new Map<string, number>(
     all.map(([name, width]) => [`${name}_allowance`, width]),
   );
-  const [cut] = cutPieces([piece], parameters.set('corner_style', style));
+  const [cut] = cutSize({ pieces: [piece], parameters: parameters.set('corner_style', style) });
   if (cut === undefined) throw new Error('no piece');
   return cut;
 }

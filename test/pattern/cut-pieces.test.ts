@@ -5,8 +5,9 @@ import { segmentAt } from '../../src/geometry/segment';
 import type { Segment } from '../../src/geometry/segment';
 import { allowanceAlong } from '../../src/pattern/allowance';
 import type { CutPiece, GradedSize } from '../../src/index';
-import { cutPieces, gradeChart, measureOf } from '../../src/index';
+import { gradeChart, measureOf } from '../../src/index';
 import { edgeSegments } from '../../src/pattern/piece';
+import { cutOf } from './cut-of';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 const PLUS = readFileSync('size-charts/standards/astm-d6960-16-plus.csv', 'utf8');
@@ -49,7 +50,7 @@ function inside(chain: readonly Place[], { x, y }: Place): boolean {
 }
 
 function cut(size: GradedSize): readonly CutPiece[] {
-  return cutPieces(size.pieces, size.parameters);
+  return cutOf(size);
 }
 
 describe.each([

@@ -2,13 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
 import { gradeChart, measureOf, pointOf } from '../../src/index';
-import type { GradeResult } from '../../src/index';
+import type { DraftResult } from '../../src/index';
 import type { CutPiece, Notch } from '../../src/pattern/cut-piece';
 import { cutOf } from './cut-of';
 import { CHARTS, DEMO, chords, everyResult, total } from '../draft/shaped-pieces';
 import { densely, edgePlaces, isWithin, nearest, sewingPolygon } from './sewing-line';
 
-const RESULTS: readonly (readonly [string, GradeResult])[] = [
+const RESULTS: readonly (readonly [string, DraftResult])[] = [
   ...everyResult({}),
   ...CHARTS.map((input) => [`pencil, base ${input.base}`, gradeChart(input)] as const),
   ...CHARTS.map(

@@ -1,11 +1,11 @@
 /** Cut lines beside those of a general library for offset polygons, in every size of every style. */
-import { cutPieces } from '../../src/pattern/cut-pieces';
 import { EndType, JoinType, inflatePathsD } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
 import { gradeChart } from '../../src/index';
 import { CHARTS } from '../draft/shaped-pieces';
 import { densely, isWithin, nearest, sewingPolygon, turns, unfolded } from './sewing-line';
+import { cutOf } from './cut-of';
 
 /** mm, the same all round, since the library knows one width only. */
 const WIDTH = 12;
@@ -35,7 +35,7 @@ describe.each(STYLES)('cut lines of %s', (style, more) => {
     const set = { ...ALL_ONE, ...more, corner_style: '1' };
     const { range } = gradeChart({ ...input, style, set });
     for (const { label, pieces, parameters } of range.sizes) {
-      for (const { piece, cut, fold } of cutPieces(pieces, parameters)) {
+      for (const { piece, cut, fold } of cutOf({ pieces, parameters })) {
         const where = `${label} ${piece.plan.name}`;
         const half = sewingPolygon(piece);
         const sewn = fold === undefined ? half : unfolded(half);

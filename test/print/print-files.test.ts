@@ -1,7 +1,10 @@
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { boxHolds, grownBox } from '../../src/geometry/bounds';
-import { printFiles, printed } from '../../src/files/print-files';
+import { drawingOf } from '../../src/files/drawing-files';
+import { printFiles } from '../../src/files/print-files';
+import { printTables } from '../../src/files/print-tables';
+import { printedDrawing } from '../../src/print/print-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import { shapeBox } from '../../src/render/shape-box';
@@ -69,7 +72,7 @@ describe('printed files', async () => {
   });
 
   it('say how many sheets they have', () => {
-    expect(files[0]?.summary).toMatch(/^\d+ sheets after 2 of instructions and tables; a plain/);
+    expect(files[0]?.summary).toMatch(/^\d+ sheets after 3 of instructions and tables; a plain/);
     expect(files[5]?.summary).toMatch(/^one sheet of \d+ x \d+ mm$/);
   });
 });
@@ -84,7 +87,12 @@ describe('pages of sheets', () => {
     ['a0', 'butt', '10mm'],
   ] as const)('on %s with %s keep all ink inside the margin of %s', (name, join, margin) => {
     const options = readPrintOptions({ paper: [name], join, margin });
-    const { pages } = printed(result, readPaper(name), options);
+    const { pages } = printedDrawing(
+      drawingOf(result),
+      printTables(result),
+      readPaper(name),
+      options,
+    );
     for (const { scene, windows } of pages) {
       const { width, height } = scene;
       const room = grownBox({ left: 0, top: 0, right: width, bottom: height }, -options.margin);
@@ -105,7 +113,12 @@ describe('pages of sheets', () => {
 
   it('take fewer sheets than a plain grid', () => {
     const summary = (name: string): readonly number[] => {
-      const told = printed(demo(), readPaper(name), readPrintOptions({ paper: [name] })).summary;
+      const told = printedDrawing(
+        drawingOf(demo()),
+        printTables(demo()),
+        readPaper(name),
+        readPrintOptions({ paper: [name] }),
+      ).summary;
       return /^(\d+) sheets.* takes (\d+)$/.exec(told)?.slice(1).map(Number) ?? [];
     };
     for (const name of ['a4', 'letter', 'a3']) {

@@ -3,12 +3,12 @@ import { readFileSync } from 'node:fs';
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from 'pdf-lib';
 import type { PDFRef } from 'pdf-lib';
 import { gradeChart } from '../../src/index';
-import type { GradeRequest, GradeResult } from '../../src/index';
+import type { GradeRequest, DraftResult } from '../../src/index';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
 /** The demo skirt with trued seams. */
-export function demo(request: Partial<GradeRequest> = {}): GradeResult {
+export function demo(request: Partial<GradeRequest> = {}): DraftResult {
   return gradeChart({ chart: DEMO, base: '12', style: 'shared-pencil', ...request });
 }
 

@@ -1,7 +1,7 @@
 /** Sheets of whole styles with cut lines: what is drawn, what is hidden, and where the words are. */
 import { describe, expect, it } from 'vitest';
 import { boxesOverlap } from '../../src/geometry/bounds';
-import type { GradeResult } from '../../src/index';
+import type { DraftResult } from '../../src/index';
 import { gradeChart } from '../../src/index';
 import { chordsOf, isClear } from '../../src/render/chords';
 import { nestSheet } from '../../src/render/nest-sheet';
@@ -9,7 +9,7 @@ import type { LinesShown } from '../../src/render/lines-shown';
 import type { Scene } from '../../src/render/scene';
 import { sizeSheet } from '../../src/render/size-sheet';
 import { svg } from '../../src/render/svg';
-import { drawingOf } from '../../src/files/result-files';
+import { drawingOf } from '../../src/files/drawing-files';
 import { DEMO } from '../draft/shaped-pieces';
 import { isWithin } from '../pattern/sewing-line';
 import { flatPaths, flatTexts } from './flat';
@@ -26,7 +26,7 @@ function result(style: string, set: Readonly<Record<string, string>> = {}, lines
   return gradeChart({ ...DEMO, style, set, ...(lines === undefined ? {} : { lines }) });
 }
 
-function sheetsOf(graded: GradeResult): readonly Scene[] {
+function sheetsOf(graded: DraftResult): readonly Scene[] {
   const drawing = drawingOf(graded);
   return [nestSheet(drawing), sizeSheet(drawing, '2'), sizeSheet(drawing, '24')];
 }
@@ -56,8 +56,9 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
         const parts = new Set(flatPaths(scene).map(({ part }) => part));
         expect(parts.has('outline')).toBe(lines !== 'cut');
         expect(parts.has('cut-line')).toBe(lines !== 'net');
-        expect(parts.has('notch')).toBe(lines !== 'net');
-        expect(parts.has('drill-hole')).toBe(lines !== 'net');
+        // What is matched in sewing is marked on whatever line is drawn.
+        expect(parts.has('notch')).toBe(true);
+        expect(parts.has('drill-hole')).toBe(true);
         expect(parts.has('dart')).toBe(lines === 'cut');
         expect(parts.has('zip-allowance')).toBe(lines === 'net');
       }

@@ -1,7 +1,7 @@
 /** Every sign of a drafted skirt's own rule sheet turned round, one at a time, and named. */
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/check/finding';
-import type { GradedRange } from '../../src/grade/graded-range';
+import type { GradedRange } from '../../src/grade/graded-pattern';
 import type { Point } from '../../src/geometry/point';
 import { pointOf } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/jobs/grade-chart';

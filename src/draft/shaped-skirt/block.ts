@@ -8,6 +8,8 @@ import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
 import type { Panel, PanelShape } from './panel';
 import { panelPiece } from './panel';
+import { skirtSeams } from '../skirt-seams';
+import { skirtPanel } from '../skirt-traits';
 import { derivedPieces } from './derived-pieces';
 import { SHAPED_SKIRT_PARAMETERS } from './parameters';
 import { PIECE_PARAMETERS } from './piece-parameters';
@@ -73,12 +75,14 @@ export const SHAPED_SKIRT: Block = {
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
   layout: (facts) => {
-    const front = panelPiece(shapeOf('front', facts));
-    const back = panelPiece(shapeOf('back', facts));
+    const front = skirtPanel(panelPiece(shapeOf('front', facts)));
+    const back = skirtPanel(panelPiece(shapeOf('back', facts)));
+    const derived = derivedPieces(front, back, facts);
     return {
       pieces: [front, back],
       truing: [waistTruing('front'), waistTruing('back'), SIDE_TRUING],
-      derived: derivedPieces(front, back, facts),
+      derived,
+      seams: skirtSeams([front, back, ...derived.map(({ plan }) => plan)]),
     };
   },
 };

@@ -9,7 +9,8 @@ import { add, distance, quarterTurn, scale, subtract, unit } from '../../geometr
 import type { Cubic } from '../../geometry/segment';
 import { segmentTangent } from '../../geometry/segment';
 import type { Edge } from '../../pattern/piece';
-import { pieceNamed, piecePlan } from '../../pattern/piece';
+import { pieceNamed } from '../../pattern/piece';
+import { skirtPlan } from '../skirt-traits';
 import type { BlockPiece, DerivedPiece } from '../block';
 import type { ClosedPanel } from './close-darts';
 import { closeDarts } from './close-darts';
@@ -43,7 +44,7 @@ export function facing(panel: BlockPiece): DerivedPiece {
   };
   const count = onFold ? 1 : 2;
   return {
-    plan: piecePlan({
+    plan: skirtPlan({
       name: `${panel.name}_facing`,
       part: 'facing',
       cuttings: [

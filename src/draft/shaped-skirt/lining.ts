@@ -7,7 +7,8 @@ import type { Point } from '../../geometry/point';
 import { add, distance, point, quarterTurn, scale, subtract, unit } from '../../geometry/point';
 import { dartCap } from '../../pattern/dart-cap';
 import type { DartEdge, Edge, MarkedLine, Piece } from '../../pattern/piece';
-import { pieceNamed, piecePlan, pointOf, seamLength } from '../../pattern/piece';
+import { pieceNamed, pointOf, seamLength } from '../../pattern/piece';
+import { skirtPlan } from '../skirt-traits';
 import type { BlockPiece, DerivedPiece } from '../block';
 
 /**
@@ -30,7 +31,7 @@ export function lining(panel: BlockPiece): DerivedPiece {
     ...darts.flatMap(({ from, to }) => [`${from}_tuck`, `${to}_tuck`]),
   ];
   return {
-    plan: piecePlan({
+    plan: skirtPlan({
       name: `${panel.name}_lining`,
       part: 'lining',
       cuttings: [{ cloth: 'lining', count: onFold ? 1 : 2, onFold }],

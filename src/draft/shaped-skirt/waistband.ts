@@ -7,7 +7,8 @@
 import type { Point } from '../../geometry/point';
 import { point } from '../../geometry/point';
 import type { Edge } from '../../pattern/piece';
-import { pieceNamed, piecePlan } from '../../pattern/piece';
+import { pieceNamed } from '../../pattern/piece';
+import { skirtPlan } from '../skirt-traits';
 import { waistStretches } from '../../pattern/stretches';
 import type { BlockPiece, DerivedPiece, ValueDefinition } from '../block';
 
@@ -26,7 +27,7 @@ export const BAND_LENGTH: ValueDefinition = {
 export function waistband(front: BlockPiece, back: BlockPiece): DerivedPiece {
   const notches = notchNames(front, back);
   return {
-    plan: piecePlan({
+    plan: skirtPlan({
       name: 'waistband',
       part: 'waistband',
       cuttings: [

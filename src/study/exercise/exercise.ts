@@ -2,7 +2,7 @@
 import { InputError } from '../../errors';
 import { answerKey, askedPoints } from '../mark/answer-key';
 import { gradeChart } from '../../jobs/grade-chart';
-import type { ResultFile } from '../../files/result-files';
+import type { ResultFile } from '../../files/result-file';
 import { inchFraction, tableNumber, toMillimeters } from '../../units';
 import type { Difficulty, ExerciseUnit } from './exercise-chart';
 import { exerciseChart } from './exercise-chart';

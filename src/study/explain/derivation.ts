@@ -6,7 +6,7 @@ import { roundTo } from '../../grade/rounding';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../mark/answer-key';
-import type { GradeResult } from '../../jobs/grade-chart';
+import type { DraftResult } from '../../jobs/grade-chart';
 import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
@@ -68,7 +68,7 @@ export interface Derivation {
  * `point-unknown` or `size-unknown`.
  */
 export function derivation(
-  result: GradeResult,
+  result: DraftResult,
   name: string,
   ruler: number,
   size?: string,
@@ -151,7 +151,7 @@ export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
   return Math.abs(valueOf(sum) * unitInMm - move) <= SAME_PLACE * 1000;
 }
 
-function found({ range }: GradeResult, name: string) {
+function found({ range }: DraftResult, name: string) {
   const [piece = '', point = ''] = name.split('.');
   const p = range.plans.findIndex((plan) => plan.name === piece);
   const plan = range.plans[p];

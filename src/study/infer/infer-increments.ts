@@ -9,7 +9,8 @@ import type { Series } from '../mark/series';
 import { keyPoint, seriesOf } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
-import type { GradeRequest, GradeResult } from '../../jobs/grade-chart';
+import type { GradeRequest } from '../../jobs/requests';
+import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
 import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
 import { leastSquares } from './least-squares';
@@ -182,7 +183,7 @@ function conventionOf(
   return { ...OWN_CONVENTION, zeros: new Map(zeros), up };
 }
 
-function isLinear({ range }: GradeResult, { piece, point, axis }: Series): boolean {
+function isLinear({ range }: DraftResult, { piece, point, axis }: Series): boolean {
   const p = range.plans.findIndex(({ name }) => name === piece);
   const k = range.plans[p]?.index.get(point) ?? -1;
   return range.ruleFormulas[p]?.[k]?.[axis].kind === 'linear';

@@ -1,5 +1,5 @@
 /** The right answers of a rule sheet: every move of every point, and what it is made of. */
-import type { GradeResult } from '../../jobs/grade-chart';
+import type { DraftResult } from '../../jobs/grade-chart';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
@@ -29,7 +29,7 @@ export interface AnswerKey {
 }
 
 /** The key of a graded chart, exact, with the zero on the range's own stack point. */
-export function answerKey({ range, chart }: GradeResult): AnswerKey {
+export function answerKey({ range, chart }: DraftResult): AnswerKey {
   const { base, moves } = range.exactRules;
   const points = range.plans.flatMap((plan, p) =>
     plan.pointNames.map((point, k): [string, PointKey] => {

@@ -4,7 +4,8 @@ import { InputError } from '../../errors';
 import { statedBy } from '../../table/typed-table';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
-import type { GradeRequest, GradeResult } from '../../jobs/grade-chart';
+import type { GradeRequest } from '../../jobs/requests';
+import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
 import { RULE_RIGHT } from '../../tolerance';
 import type { LengthUnit } from '../../units';
@@ -44,7 +45,7 @@ export interface MarkRequest extends Pick<
 
 export interface Marking {
   readonly sheet: RuleSheet;
-  readonly result: GradeResult;
+  readonly result: DraftResult;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
   readonly convention: Convention;
@@ -134,7 +135,7 @@ function errorId(piece: string, point: string, axis: Axis): string {
 }
 
 function piecesOf(
-  { range }: GradeResult,
+  { range }: DraftResult,
   sheet: RuleSheet,
   wanted: readonly string[] | undefined,
 ): readonly string[] {

@@ -1,5 +1,5 @@
 /** Edges that are sewn together and no longer match in a garment made by a sheet. */
-import type { Measure } from '../../measure/finished';
+import type { Measure } from '../../grade/graded-pattern';
 import { SEAM_MATCH } from '../../tolerance';
 import type { WornSize } from './worn-sheet';
 
@@ -11,26 +11,13 @@ export interface SeamGap {
   readonly sizes: readonly { readonly label: string; readonly gap: number }[];
 }
 
-/** Pairs whose gap the sheet changes by more than SEAM_MATCH: the side seams, and the legs of darts. */
+/** Pairs whose gap the sheet changes by more than SEAM_MATCH: the seams, and the legs of darts. */
 export function seamGaps(worn: readonly WornSize[]): readonly SeamGap[] {
-  const names = worn[0]?.right.map(({ name }) => name) ?? [];
-  const darts = names
-    .filter((name) => name.endsWith('_inner_leg'))
-    .map((inner) => ({
-      words: `legs of the ${inner.replace('_inner_leg', '').replaceAll('_', ' ')}`,
-      first: inner,
-      second: inner.replace('_inner_leg', '_outer_leg'),
-    }));
-  const sides = {
-    words: 'front and back side seams',
-    first: 'side_seam_front',
-    second: 'side_seam_back',
-  };
-  return [sides, ...darts].flatMap(({ words, first, second }): SeamGap[] => {
-    const sizes = worn.flatMap(({ label, right, sheet }) => {
-      const gap = valueOf(sheet, first) - valueOf(sheet, second);
-      const own = valueOf(right, first) - valueOf(right, second);
-      return Math.abs(gap - own) > SEAM_MATCH ? [{ label, gap }] : [];
+  const names = worn[0]?.gaps.map(({ words }) => words) ?? [];
+  return names.flatMap((words, i): SeamGap[] => {
+    const sizes = worn.flatMap(({ label, gaps }) => {
+      const { right = NaN, sheet = NaN } = gaps[i] ?? {};
+      return Math.abs(sheet - right) > SEAM_MATCH ? [{ label, gap: sheet }] : [];
     });
     return sizes.length === 0 ? [] : [{ words, sizes }];
   });

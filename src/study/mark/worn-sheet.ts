@@ -1,10 +1,13 @@
 /** The skirt that a sheet would make: the base size plus the moves of the sheet, measured. */
 import type { Point } from '../../geometry/point';
-import { add, point } from '../../geometry/point';
-import type { Measure } from '../../measure/finished';
+import { add, distance, point } from '../../geometry/point';
+import type { Measure } from '../../grade/graded-pattern';
 import { finishedMeasures } from '../../measure/finished';
 import type { Piece } from '../../pattern/piece';
-import type { GradeResult } from '../../jobs/grade-chart';
+import type { SeamPair } from '../../pattern/seam-pair';
+import { isMirrored } from '../../pattern/seam-pair';
+import { walkPair } from '../../seams/walk-pair';
+import type { DraftResult } from '../../jobs/grade-chart';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
 /** How far the sheet is from the key at a point, mm, in the axes of the drawing; zero where right. */
@@ -15,18 +18,60 @@ export interface WornSize {
   readonly label: string;
   readonly right: readonly Measure[];
   readonly sheet: readonly Measure[];
+  /** Edges that are sewn together, and mm by which they differ by the key and by the sheet. */
+  readonly gaps: readonly {
+    readonly words: string;
+    readonly right: number;
+    readonly sheet: number;
+  }[];
 }
 
 /** Every size made from the base and the sheet. Cells that the sheet leaves blank count as right. */
-export function wornSheet({ range }: GradeResult, errorAt: ErrorAt): readonly WornSize[] {
-  return range.sizes.map(({ label, draft }, size) => ({
-    label,
-    right: finishedMeasures(draft),
-    sheet: finishedMeasures(
-      draft.map((piece) =>
-        moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
-      ),
-    ),
+export function wornSheet(
+  { range, seams }: Pick<DraftResult, 'range' | 'seams'>,
+  errorAt: ErrorAt,
+): readonly WornSize[] {
+  return range.sizes.map(({ label, draft, parameters }, size) => {
+    const made = draft.map((piece) =>
+      moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
+    );
+    const gapsOf = (pieces: readonly Piece[]) => [
+      ...seams
+        .filter(({ pair }) => !isMirrored(pair))
+        .map(({ pair, way }) => ({
+          words: seamWords(pair),
+          gap: walkPair(pieces, pair, way, parameters).gap,
+        })),
+      ...pieces.flatMap(legGaps),
+    ];
+    const onSheet = gapsOf(made);
+    return {
+      label,
+      right: finishedMeasures(draft),
+      sheet: finishedMeasures(made),
+      gaps: gapsOf(draft).map(({ words, gap }, i) => ({
+        words,
+        right: gap,
+        sheet: onSheet[i]?.gap ?? NaN,
+      })),
+    };
+  });
+}
+
+/** Such as `front and back side seams`, where both sides are one edge of the same name. */
+function seamWords({ name, sides: [first, second] }: SeamPair): string {
+  const [[a, ...more], [b, ...others]] = [first.edges, second.edges];
+  if (a === undefined || b === undefined || more.length + others.length > 0 || a.edge !== b.edge)
+    return `sides of the seam ${name}`;
+  return `${a.piece} and ${b.piece} ${a.edge} seams`;
+}
+
+/** The legs of a dart are sewn to each other. */
+function legGaps({ plan, points }: Piece): readonly { words: string; gap: number }[] {
+  const at = (name: string): Point => points[plan.index.get(name) ?? -1] ?? point(NaN, NaN);
+  return plan.darts.map((dart) => ({
+    words: `legs of the ${plan.name} ${dart.name.replaceAll('_', ' ')}`,
+    gap: distance(at(dart.from), at(dart.tip)) - distance(at(dart.to), at(dart.tip)),
   }));
 }
 

@@ -1,45 +1,13 @@
-/** Which edges are sewn together: by an equal seam name on two pieces, or as a file states it. */
+/** Which edges are sewn together, as a file states it. */
 import { InputError } from '../errors';
 import { parseLength } from '../table/number-cell';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
-import type { GivenPattern, SeamPair, SeamSide } from '../given/pattern';
-import type { RawPoint } from '../given/raw-point';
+import type { Pattern } from '../pattern/pattern';
+import type { SeamPair, SeamSide } from '../pattern/seam-pair';
+import { seamPair } from '../pattern/seam-pair';
 import type { TableCell } from '../table/typed-table';
 import { lengthCell, readTable, statedUnit } from '../table/typed-table';
-
-interface NamedPoints {
-  readonly name: string;
-  readonly points: readonly RawPoint[];
-}
-
-const PASSED: ReadonlySet<RawPoint['kind']> = new Set(['corner', 'curve', 'notch']);
-
-/** Pairs the two edges that have one seam name; other numbers of edges pair nothing. */
-export function pairsBySeam(
-  pieces: readonly NamedPoints[],
-): Pick<GivenPattern, 'seams' | 'unpaired'> {
-  const edges = new Map<string, { piece: string; edge: string }[]>();
-  for (const { name: piece, points } of pieces) {
-    for (const { kind, seam, edge } of points) {
-      if (seam === '' || !PASSED.has(kind)) continue;
-      const found = edges.get(seam) ?? [];
-      if (!found.some((other) => other.piece === piece && other.edge === edge)) {
-        found.push({ piece, edge });
-      }
-      edges.set(seam, found);
-    }
-  }
-  const seams: SeamPair[] = [];
-  const unpaired: { name: string; edges: number }[] = [];
-  for (const [name, [a, b, ...more]] of edges) {
-    if (a !== undefined && b !== undefined && more.length === 0) {
-      const sides = [{ edges: [a] }, { edges: [b] }] as const;
-      seams.push({ name, sides, ease: 0, way: undefined });
-    } else unpaired.push({ name, edges: more.length + (b === undefined ? 1 : 2) });
-  }
-  return { seams, unpaired };
-}
 
 const NEEDED = ['edge', 'sewn_to'] as const;
 const KNOWN = ['ease', 'way', 'note'] as const;
@@ -52,7 +20,7 @@ const KNOWN = ['ease', 'way', 'note'] as const;
 export function readSeams(
   text: string,
   file: string,
-  pattern: Pick<GivenPattern, 'pieces' | 'unit'>,
+  pattern: Pick<Pattern, 'pieces' | 'unit'>,
 ): readonly SeamPair[] {
   const table = readTable<(typeof NEEDED)[number] | (typeof KNOWN)[number]>(
     text,
@@ -66,12 +34,11 @@ export function readSeams(
     const ease = row('ease');
     const way = row('way');
     if (ease.text !== '' && parseLength(ease.text, unit) === undefined) lengthCell(ease, unit);
-    return {
-      name: `${row('edge').text} to ${row('sewn_to').text}`,
-      sides: [readSide(row('edge'), plans), readSide(row('sewn_to'), plans)],
-      ease: ease.text === '' ? 0 : lengthCell(ease, unit),
-      way: wayOf(way),
-    };
+    return seamPair(
+      `${row('edge').text} to ${row('sewn_to').text}`,
+      [readSide(row('edge'), plans), readSide(row('sewn_to'), plans)],
+      { ease: ease.text === '' ? 0 : lengthCell(ease, unit), way: wayOf(way) },
+    );
   });
 }
 

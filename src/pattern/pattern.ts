@@ -1,8 +1,15 @@
-/** A pattern that somebody already has: base pieces, and what grading needs to know of them. */
+/**
+ * A pattern: pieces in the base size with all that cutting and sewing want to know of them. A draft, a
+ * pattern sheet and an exchange file all fill this value, and nothing after it asks which it was.
+ */
 import type { Place } from '../errors';
 import type { Point } from '../geometry/point';
-import type { Piece } from '../pattern/piece';
+import { point } from '../geometry/point';
+import { segmentLength } from '../geometry/segment';
 import type { LengthUnit } from '../units';
+import type { Edge, Piece } from './piece';
+import { edgeSegments } from './piece';
+import type { SeamPair } from './seam-pair';
 
 /** A curve through points of the outline or the cut line; all are places in the plan's `pointNames`. */
 export interface SplineRun {
@@ -34,7 +41,8 @@ export interface Follower {
   readonly share: number;
 }
 
-export interface GivenPiece {
+/** A piece in the base size, and how its points move where they have no rule of their own. */
+export interface PatternPiece {
   /** In the base size, the handles of splines among its points. */
   readonly base: Piece;
   readonly splines: readonly SplineRun[];
@@ -44,39 +52,50 @@ export interface GivenPiece {
   readonly cutPath: Path | undefined;
   /** Handles, grain, inside lines, drill holes and whatever else lies on no edge. */
   readonly followers: readonly Follower[];
-  /** The allowance in mm outside each edge, by its name; empty for a piece without any. */
-  readonly allowances: ReadonlyMap<string, number>;
   /** The unit vector in which rules count x; (1, 0) if the pattern gives no reference line. */
   readonly ruleX: Point;
   /** Named rules that the pattern itself gives its points. */
   readonly ruleNames: ReadonlyMap<string, { readonly rule: string; readonly place: Place }>;
 }
 
-/** Edges of pieces that are sewn one after another, each as `piece` and the name of its edge. */
-export interface SeamSide {
-  readonly edges: readonly { readonly piece: string; readonly edge: string }[];
-}
-
-/** Two sides of a seam that are sewn together. */
-export interface SeamPair {
-  readonly name: string;
-  readonly sides: readonly [SeamSide, SeamSide];
-  /** mm by which the first side is meant to be longer, to be eased in. */
-  readonly ease: number;
-  /** Whether both sides run the same way round in their outlines; undefined is found by fit. */
-  readonly way: 'same' | 'opposite' | undefined;
-}
-
-export interface GivenPattern {
+export interface Pattern {
+  /** The file that it was read from, or the chart that it was drafted from, for messages. */
   readonly file: string;
   readonly title: string | undefined;
   readonly unit: LengthUnit;
   /** The label of the size that it shows, where it says so. */
   readonly base: string | undefined;
-  readonly pieces: readonly GivenPiece[];
+  readonly pieces: readonly PatternPiece[];
   readonly seams: readonly SeamPair[];
   /** Seam names that are on one edge or on three and more, and so pair nothing. */
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
   /** What a drawing had that is not in the pattern, in words. */
   readonly leftOut: readonly string[];
+}
+
+/** A piece all of whose points have rules, so that nothing has to follow. */
+export function ruledPiece(base: Piece): PatternPiece {
+  const { plan } = base;
+  return {
+    base,
+    splines: [],
+    path: pathAlong(base, plan.outline),
+    cutPath: plan.cutLine && pathAlong(base, plan.cutLine),
+    followers: [],
+    ruleX: point(1, 0),
+    ruleNames: new Map(),
+  };
+}
+
+/** The points that a closed line passes, tips of darts among them, and how far along it they lie. */
+export function pathAlong(piece: Piece, line: readonly Edge[]): Path {
+  const { index } = piece.plan;
+  const stops: PathStop[] = [];
+  let at = 0;
+  for (const edge of line) {
+    stops.push({ point: index.get(edge.from) ?? -1, at });
+    if (edge.kind === 'dart') stops.push({ point: index.get(edge.tip) ?? -1, at });
+    else at += edgeSegments(piece, edge).reduce((sum, part) => sum + segmentLength(part), 0);
+  }
+  return { stops, around: at };
 }

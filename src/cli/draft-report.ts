@@ -1,16 +1,17 @@
-/** What `grade` tells on the terminal: sizes, rules of one step, findings, files. */
-import { measureOf } from '../grade/graded-range';
+/** What `grade` tells of a drafted range: sizes, rules of one step, findings, files. */
+import { measureOf } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
-import type { GradeResult } from '../jobs/grade-chart';
-import type { PrintFile } from '../files/print-files';
+import type { DraftResult } from '../jobs/grade-chart';
+import type { PrintFile } from '../print/print-drawing';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { findingsReport } from './findings-report';
 import { paragraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { writtenReport } from './written-report';
 
-export function gradeReport(
-  result: GradeResult,
+/** The words of a result; `written` and `printed` are its files. */
+export function draftReport(
+  result: DraftResult,
   written: WrittenFiles,
   printed: readonly PrintFile[],
   color: boolean,
@@ -27,7 +28,7 @@ export function gradeReport(
   ].join('\n');
 }
 
-function heading({ chart, style, range, display }: GradeResult): string {
+function heading({ chart, style, range, display }: DraftResult): string {
   const rounding =
     range.roundingStep === undefined
       ? 'rules exact'
@@ -38,13 +39,21 @@ function heading({ chart, style, range, display }: GradeResult): string {
   );
 }
 
-const SHOWN = ['waist', 'hip', 'hem', 'side_seam_front', 'side_seam_back'] as const;
+const SHOWN = [
+  ['waist', 'waist'],
+  ['hip', 'hip'],
+  ['hem', 'hem'],
+  ['side_seam_front', 'front side'],
+  ['side_seam_back', 'back side'],
+] as const;
 
-function sizesTable({ shown, range, display }: GradeResult): string {
-  const header = ['size', 'waist', 'hip', 'hem', 'front side', 'back side'];
+/** Nothing where nothing is measured, as on what is no skirt. */
+function sizesTable({ shown, range, display }: DraftResult): string {
+  if (shown.some(({ measures }) => measures.length === 0)) return '';
+  const header = ['size', ...SHOWN.map(([, heading]) => heading)];
   const rows = shown.map((size) => [
     `${size.label}${size.label === range.base ? ' (base)' : ''}`,
-    ...SHOWN.map((name) => showNumber(measureOf(size, name), display)),
+    ...SHOWN.map(([name]) => showNumber(measureOf(size, name), display)),
   ]);
   return `Finished measurements in ${UNIT_WORDS[display.unit]}\n${textTable([header, ...rows])}`;
 }
@@ -53,12 +62,12 @@ function sizesTable({ shown, range, display }: GradeResult): string {
  * The panels' rules for the step from the base to its larger neighbor, or to its smaller one at the
  * end of the range. The rules of the other pieces stand in the table of rules.
  */
-function stepTable({ range, display }: GradeResult): string {
+function stepTable({ range, display }: DraftResult): string {
   const { base } = range.rules;
   const neighbor = range.sizes[base + 1] === undefined ? base - 1 : base + 1;
   const steps = stepsOf(range.rules)[neighbor] ?? [];
   const rows = range.plans.flatMap((plan, p) =>
-    (plan.part === 'panel' ? plan.pointNames : [])
+    (plan.part === 'panel' || plan.part === 'piece' ? plan.pointNames : [])
       .map((name, i) => ({ name, move: steps[p]?.[i] }))
       .filter(({ name }) => !plan.handles.has(name))
       .map(({ name, move }) => [

@@ -1,0 +1,112 @@
+/** Every check of a graded pattern. A new check is a file of its own and a line in this list. */
+import type { SizeChart } from '../chart/size-chart';
+import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
+import type { Pattern } from '../pattern/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import { regrader } from '../seams/regrade';
+import type { WalkedSeam } from '../seams/walked-seam';
+import type { LengthDisplay } from '../units';
+import { checkChart } from './chart';
+import { chartNotes } from './chart-notes';
+import { checkCutLines } from './cut-line';
+import { checkDartNumber } from './dart-number';
+import { checkDartTruing } from './dart-truing';
+import { checkDarts } from './darts';
+import { checkFacings } from './facing';
+import type { Finding } from './finding';
+import { bySeverity } from './finding';
+import { checkFinishedGirths } from './finished-girths';
+import { checkGivenPattern } from './given-pattern';
+import { checkGradedEqualsDraft } from './graded-equals-draft';
+import { checkLining } from './lining';
+import { checkOddSigns } from './odd-signs';
+import { checkOutlineSimple } from './outline-simple';
+import { noteRoundingDrift } from './rounding-drift';
+import { checkRuleFormulas } from './rule-formula';
+import { checkSewnSeams } from './sewn-seams';
+import { checkSideTakeUp, noteHipCorner } from './side-seam';
+import { checkStride } from './stride';
+import { noteTruing } from './truing';
+import { checkTurnUps } from './turn-up';
+import { checkVent } from './vent';
+import { checkZip } from './zip';
+
+/** What a check may ask about. */
+export interface CheckContext {
+  readonly pattern: Pattern;
+  readonly range: GradedPattern;
+  readonly seams: readonly WalkedSeam[];
+  /** The rule of each point that has one of its own. */
+  readonly rules: GivenRules;
+  /** Whether somebody typed the rules, so that they may have slips of the pen. */
+  readonly areRulesTyped: boolean;
+  /** The body measurements, where they are known. */
+  readonly chart: SizeChart | undefined;
+  /** Published tables to compare the chart with; a choice that fits it if undefined. */
+  readonly against: readonly string[] | undefined;
+  /** The range with its drafts, where every size was drafted. */
+  readonly drafted: GradedRange | undefined;
+  readonly display: LengthDisplay;
+}
+
+/** Says what it finds; never throws. */
+export type Check = (context: CheckContext) => readonly Finding[];
+
+type RangeCheck = (range: GradedRange, display: LengthDisplay) => readonly Finding[];
+
+/** A check of what was drafted against its drafts. */
+function ofDraft(check: RangeCheck): Check {
+  return ({ drafted, display }) => (drafted === undefined ? [] : check(drafted, display));
+}
+
+/** A check of what only a skirt has, which declares its panels. */
+function ofSkirt(check: RangeCheck): Check {
+  return (context) =>
+    context.range.plans.some(({ part }) => part === 'panel') ? ofDraft(check)(context) : [];
+}
+
+/** In the order in which findings of one severity are told. */
+export const CHECKS: readonly Check[] = [
+  ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
+  ({ pattern, rules, range, areRulesTyped }) =>
+    areRulesTyped ? checkGivenPattern(pattern, rules, range) : [],
+  ofDraft(checkGradedEqualsDraft),
+  ofDraft(checkRuleFormulas),
+  ofSkirt(checkFinishedGirths),
+  sewnSeams,
+  ofSkirt(checkDarts),
+  ofSkirt(checkDartNumber),
+  ofSkirt(checkDartTruing),
+  ofDraft(noteTruing),
+  ofSkirt(checkSideTakeUp),
+  ofSkirt(noteHipCorner),
+  ofSkirt(checkStride),
+  ofSkirt(checkVent),
+  ofSkirt(checkFacings),
+  ofSkirt(checkLining),
+  ofSkirt(checkZip),
+  ({ range }) => checkOutlineSimple(range),
+  ({ range, display }) => checkCutLines(range, display),
+  ({ range, display }) => checkTurnUps(range, display),
+  ofSkirt(noteRoundingDrift),
+  ({ chart, against, display, areRulesTyped }) =>
+    chart === undefined || areRulesTyped ? [] : checkChart(chart, display, against),
+];
+
+/** The findings of all checks, the gravest first. */
+export function checkPattern(
+  context: CheckContext,
+  checks: readonly Check[] = CHECKS,
+): readonly Finding[] {
+  return bySeverity(checks.flatMap((check) => check(context)));
+}
+
+/** Seams first, then what no seam may tell: a sign that a seam has told of is not told of twice. */
+function sewnSeams(context: CheckContext): readonly Finding[] {
+  const { pattern, range, rules, seams, areRulesTyped, display } = context;
+  const graded = { pattern, rules, regrade: regrader(pattern, rules) };
+  const sewn = checkSewnSeams(range, seams, graded, display);
+  const signs = sewn.filter(({ check }) => check === 'wrong-sign');
+  const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
+  return [...sewn, ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : [])];
+}

@@ -1,0 +1,10 @@
+/** How grave it is that two edges which are sewn together differ. */
+import { SEAM_FAILURE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import type { Severity } from './finding';
+
+/** For a gap in mm, of which rounding that was asked for may make `slack` mm. */
+export function seamSeverity(gap: number, slack = 0): Severity {
+  if (gap <= SEAM_MATCH) return 'ok';
+  if (gap <= SEAM_WARNING + slack) return 'note';
+  return gap <= SEAM_FAILURE + slack ? 'warning' : 'fail';
+}

@@ -1,0 +1,57 @@
+/** The drawings of a graded result: the nest, and each size alone. */
+import type { GradeResult } from '../jobs/grade-result';
+import { linesNote } from '../render/lines-shown';
+import type { NestDrawing } from '../render/nest-drawing';
+import { linesShown } from '../render/nest-drawing';
+import { nestSheet } from '../render/nest-sheet';
+import { sizeSheet } from '../render/size-sheet';
+import { svg } from '../render/svg';
+import { TOILE } from '../render/wording';
+import type { ResultFile } from './result-file';
+
+/** The nest, and each size shown. */
+export function drawingFiles(result: GradeResult): readonly ResultFile[] {
+  const drawing = drawingOf(result);
+  const labels = drawing.sizes.map(({ label }) => label);
+  return [
+    { name: 'nest.svg', text: svg(nestSheet(drawing)) },
+    ...fileLabels(labels).map((label, i) => ({
+      name: `size-${label}.svg`,
+      text: svg(sizeSheet(drawing, labels[i] ?? '')),
+    })),
+  ];
+}
+
+/** What the drawings of a result are made from. */
+export function drawingOf({
+  title,
+  pattern,
+  range,
+  shown,
+  display,
+  lines,
+}: GradeResult): NestDrawing {
+  const drawing: NestDrawing = {
+    title,
+    baseSize: range.base,
+    stackPoint: range.stackPoint,
+    display,
+    ...(lines === undefined ? {} : { lines }),
+    sizes: shown,
+  };
+  const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
+  const given = `Lines as ${pattern.file.replace(/^.*[\\/]/u, '')} gives them.`;
+  return { ...drawing, notes: [isCut ? linesNote(linesShown(drawing)) : given, TOILE] };
+}
+
+/** Labels without the characters that file systems refuse, numbered where two become alike. */
+function fileLabels(labels: readonly string[]): readonly string[] {
+  const taken = new Set<string>();
+  return labels.map((label) => {
+    const safe = label.replace(/[^\p{L}\p{N}._+-]+/gu, '_');
+    let name = safe;
+    for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${safe}_${n}`;
+    taken.add(name.toLowerCase());
+    return name;
+  });
+}

@@ -1,0 +1,59 @@
+/**
+ * What can be written besides the files that every result has. A new format is a maker of its own and
+ * an entry in this list; the command line has an option of its name.
+ */
+import type { Finding } from '../check/finding';
+import type { GradeResult } from '../jobs/grade-result';
+import type { SpecRequest } from '../jobs/grade-spec';
+import type { ResultFile } from './result-file';
+
+/** Files, and what they could not carry or what they found. */
+export interface Exported {
+  readonly files: readonly ResultFile[];
+  readonly findings: readonly Finding[];
+}
+
+export interface Export {
+  /** One word, by which it is asked for. */
+  readonly name: string;
+  /** What is written, in a few words. */
+  readonly description: string;
+  /** Makes the files; heavy libraries are loaded here. Throws InputError for what cannot be made. */
+  readonly make: (result: GradeResult, request: SpecRequest) => Promise<Exported>;
+}
+
+export const EXPORTS: readonly Export[] = [
+  {
+    name: 'spec',
+    description: 'also write spec.csv and grade-sheet.csv: points of measure, tolerances',
+    make: async (result, request) => (await import('./spec-files')).specFiles(result, request),
+  },
+  {
+    name: 'dxf',
+    description: 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size',
+    make: async (result) => (await import('./dxf-files')).dxfFiles(result),
+  },
+  {
+    name: 'fabric',
+    description: 'write how much cloth to buy, and how the pieces lie on it',
+    make: async (result) => (await import('./fabric-files')).fabricFiles(result),
+  },
+];
+
+/** The files of the exports that are asked for by name, in the order of the list. */
+export async function exportFiles(
+  result: GradeResult,
+  names: readonly string[],
+  request: SpecRequest = {},
+  exports: readonly Export[] = EXPORTS,
+): Promise<Exported> {
+  const asked = exports.filter(({ name }) => names.includes(name));
+  const files: ResultFile[] = [];
+  const findings: Finding[] = [];
+  for (const { make } of asked) {
+    const made = await make(result, request);
+    files.push(...made.files);
+    findings.push(...made.findings);
+  }
+  return { files, findings };
+}

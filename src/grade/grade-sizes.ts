@@ -1,0 +1,52 @@
+/** One version of a pattern a size in, graded pattern out: rules, then every size from base plus rules. */
+import { cutPieces } from '../pattern/cut-pieces';
+import type { Piece } from '../pattern/piece';
+import type { GradedPattern } from './graded-pattern';
+import { roundCumulative } from './rounding';
+import { applyRules, deriveRules } from './rules';
+import { checkStackPoint, stackOn } from './stack';
+
+/** A size before it is graded: drafted, or moved by rules that somebody gave. */
+export interface ExactSize {
+  readonly label: string;
+  readonly pieces: readonly Piece[];
+  /** What allowances are named by in this size; empty where they are stated in mm. */
+  readonly parameters: ReadonlyMap<string, number>;
+}
+
+export interface GradeOptions {
+  /** Place of the base among the sizes. */
+  readonly base: number;
+  /** The point on which the sizes of each piece that has it are laid; empty for none. */
+  readonly stackPoint: string;
+  /** mm; undefined leaves the rules exact. */
+  readonly roundingStep: number | undefined;
+}
+
+/**
+ * Grades a range. The exact sizes give the rules; the graded pieces come from the base and the rules
+ * alone, and are cut once. Throws InputError `point-unknown` for a stack point that the pieces lack.
+ */
+export function gradeSizes(
+  exact: readonly ExactSize[],
+  { base, stackPoint, roundingStep }: GradeOptions,
+): GradedPattern {
+  const plans = exact[base]?.pieces.map(({ plan }) => plan) ?? [];
+  checkStackPoint(plans, stackPoint);
+  const stacked = exact.map(({ pieces }) => pieces.map((piece) => stackOn(piece, stackPoint)));
+  const exactRules = deriveRules(stacked, base);
+  const rules = roundingStep === undefined ? exactRules : roundCumulative(exactRules, roundingStep);
+  const graded = applyRules(stacked[base] ?? [], rules);
+  return {
+    base: exact[base]?.label ?? '',
+    stackPoint,
+    roundingStep,
+    plans,
+    exactRules,
+    rules,
+    sizes: exact.map(({ label, parameters }, i) => {
+      const pieces = graded[i] ?? [];
+      return { label, pieces, cutPieces: cutPieces(pieces, parameters), parameters, measures: [] };
+    }),
+  };
+}

@@ -1,0 +1,25 @@
+/** Every seam of a graded pattern, walked in every size. */
+import type { GradedPattern } from '../grade/graded-pattern';
+import type { SeamPair } from '../pattern/seam-pair';
+import type { PairWalk, Way } from './walk-pair';
+import { walkPair, wayOf } from './walk-pair';
+
+/** A seam, the way its sides run, and its walk in every size. */
+export interface WalkedSeam {
+  readonly pair: SeamPair;
+  readonly way: Way;
+  readonly walks: readonly PairWalk[];
+}
+
+/** Walks each pair in every size, the way that its sides run in the base. */
+export function walkedSeams(
+  { sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>,
+  pairs: readonly SeamPair[],
+): readonly WalkedSeam[] {
+  const base = sizes[rules.base]?.pieces ?? [];
+  return pairs.map((pair) => {
+    const way = wayOf(base, pair);
+    const walks = sizes.map(({ pieces, parameters }) => walkPair(pieces, pair, way, parameters));
+    return { pair, way, walks };
+  });
+}
