@@ -7,6 +7,10 @@
 /** mm. Two positions closer than this are one place to any pencil, knife or plotter. */
 export const SAME_PLACE = 1e-6;
 
+/** mm. This far above or below a level it is tried whether an edge along the level has cloth beside
+ * it: clear of SAME_PLACE, and thinner than anything that is cut. */
+export const BESIDE_LEVEL = 1e-4;
+
 /** mm. The graded pattern must equal the redraft this closely, at points and along curves. */
 export const GRADE_REPRODUCES_DRAFT = 0.01;
 

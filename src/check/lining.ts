@@ -1,8 +1,8 @@
 /** The lining: its side seams match, its waist is the shell's, and it has the room it should. */
 import type { GradedRange, GradedSize } from '../grade/graded-range';
-import { hipWidth } from '../measure/finished';
 import type { Piece } from '../pattern/piece';
-import { panelsOf, seamLength } from '../pattern/piece';
+import { panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { widthAt } from '../pattern/width';
 import { MEETS_TARGET, SEAM_MATCH } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -53,6 +53,10 @@ function matching(
       `the ${seam} of ${piece.plan.name} is ${showLength(measured, display)}, ` +
       `that of ${other.plan.name} ${showLength(expected, display)}`,
   };
+}
+
+function hipWidth(piece: Piece): number {
+  return widthAt(piece, pointOf(piece, 'center_hip').y);
 }
 
 /** Lining does not give when its wearer sits, so it must not be narrower than the shell. */

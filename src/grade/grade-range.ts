@@ -1,8 +1,8 @@
 /** Drafts in, graded range out: rules from the drafts, every size from base plus rules. */
 import type { Draft } from '../draft/compile-block';
 import { finishedMeasures } from '../measure/finished';
-import { madePieceMeasures } from '../measure/made-pieces';
-import { zipMeasures } from '../measure/zip';
+import { skirtPoints } from '../measure/skirt-points';
+import { zipLengths } from '../measure/zip';
 import type { PiecePlan } from '../pattern/piece';
 import type { GradedRange } from './graded-range';
 import { roundCumulative } from './rounding';
@@ -39,6 +39,7 @@ export function gradeRange(
   const exactRules = deriveRules(drafts, baseIndex);
   const rules = roundingStep === undefined ? exactRules : roundCumulative(exactRules, roundingStep);
   const graded = applyRules(drafts[baseIndex] ?? [], rules);
+  const points = skirtPoints(plans);
   return {
     base,
     stackPoint,
@@ -55,11 +56,7 @@ export function gradeRange(
         draft: drafts[i] ?? [],
         trued: draft.trued,
         pieces,
-        measures: [
-          ...finishedMeasures(pieces),
-          ...madePieceMeasures(pieces),
-          ...zipMeasures(pieces, draft.parameters),
-        ],
+        measures: finishedMeasures(points, pieces, zipLengths(pieces, draft.parameters)),
       };
     }),
   };

@@ -6,11 +6,14 @@ import type { NamedText } from './grade-pattern';
 import type { GradedPattern, GradedRange } from '../grade/graded-range';
 import { sampleTable, gradeSheet, specTable } from '../files/spec-tables';
 import type { ResultFile } from '../files/result-files';
-import { patternSpec, skirtSpec } from '../measure/make-spec';
+import { makeSpec } from '../measure/make-spec';
 import { readMeasures } from '../measure/read-measures';
 import type { Deviation } from '../measure/sample';
 import { deviations, readSample, sampleFits } from '../measure/sample';
+import { skirtSpecPoints } from '../measure/skirt-points';
 import type { Spec } from '../measure/spec';
+import { toleranceSettings } from '../measure/tolerances';
+import { zipLengths } from '../measure/zip';
 import type { LengthDisplay } from '../units';
 
 export interface SpecRequest {
@@ -45,7 +48,7 @@ export function gradeSpec(
   }
   const own = measures && readMeasures(measures.text, measures.file, range.plans, display.unit);
   const spec =
-    own === undefined && skirt !== undefined ? skirtSpec(skirt) : patternSpec(range, own ?? []);
+    own === undefined && skirt !== undefined ? skirtSpec(skirt) : makeSpec(range, own ?? []);
   const sample =
     measured === undefined
       ? []
@@ -58,6 +61,16 @@ export function gradeSpec(
       ...checkSample(sample, sampleFits(sample, spec), spec, display),
     ],
   };
+}
+
+/** The spec of a drafted skirt; its style may set the tolerances. */
+function skirtSpec({ plans, sizes, rules }: GradedRange): Spec {
+  const measured = sizes.map((size) => ({
+    ...size,
+    lengths: zipLengths(size.pieces, size.parameters),
+  }));
+  const settings = toleranceSettings(sizes[rules.base]?.parameters);
+  return makeSpec({ sizes: measured, rules }, skirtSpecPoints(plans), settings);
 }
 
 /** The tables of a spec; that of the sample only where one was measured. */

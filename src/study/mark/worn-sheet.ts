@@ -3,6 +3,7 @@ import type { Point } from '../../geometry/point';
 import { add, point } from '../../geometry/point';
 import type { Measure } from '../../measure/finished';
 import { finishedMeasures } from '../../measure/finished';
+import { skirtPoints } from '../../measure/skirt-points';
 import type { Piece } from '../../pattern/piece';
 import type { GradeResult } from '../../jobs/grade-chart';
 import type { Axis } from '../../rule-sheet/rule-sheet';
@@ -19,10 +20,12 @@ export interface WornSize {
 
 /** Every size made from the base and the sheet. Cells that the sheet leaves blank count as right. */
 export function wornSheet({ range }: GradeResult, errorAt: ErrorAt): readonly WornSize[] {
+  const points = skirtPoints(range.plans);
   return range.sizes.map(({ label, draft }, size) => ({
     label,
-    right: finishedMeasures(draft),
+    right: finishedMeasures(points, draft),
     sheet: finishedMeasures(
+      points,
       draft.map((piece) =>
         moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
       ),
