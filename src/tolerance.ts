@@ -3,6 +3,7 @@
  *
  * Lengths are millimeters, angles degrees.
  */
+import { toMillimeters } from './units';
 
 /** mm. Two positions closer than this are one place to any pencil, knife or plotter. */
 export const SAME_PLACE = 1e-6;
@@ -36,10 +37,10 @@ export const DART_INTAKE_LEAST = 10;
 export const DART_INTAKE_MOST = 35;
 
 /** mm. A chart's hip growth may differ this much from a published table's for one step: 1/4 in. */
-export const INCREMENT_AGREES = 6.35;
+export const INCREMENT_AGREES = toMillimeters(1 / 4, 'in');
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
-export const SAME_STEP = 25.4 / 16;
+export const SAME_STEP = toMillimeters(1 / 16, 'in');
 
 /** mm. Truing stops when every aim is met this closely. */
 export const TRUING = 1e-6;
@@ -69,7 +70,7 @@ export const FACING_DEPTH = 0.3;
 
 /** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
  * written in, and half of the 1/16 in that patterns are kept to (popparazi.blogspot.com, 2016-07). */
-export const RULE_RIGHT = 25.4 / 32;
+export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
 /** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
 export const LAY_FLATNESS = 0.5;
 

@@ -38,6 +38,19 @@ export function fromMillimeters(mm: number, unit: LengthUnit): number {
   }
 }
 
+/** Centimeters in an inch, where a number without its unit is taken for the other. */
+export const CENTIMETERS_PER_INCH = 2.54;
+
+/** Points in an inch: the unit of a PDF page (ISO 32000-1 clause 8.3.2.3). */
+export const POINTS_PER_INCH = 72;
+/** Points in a millimeter. */
+export const POINTS_PER_MILLIMETER = POINTS_PER_INCH / 25.4;
+
+/** Yards of 36 inches, by which cloth is sold, in millimeters. */
+export function yardsToMillimeters(yards: number): number {
+  return yards * 914.4;
+}
+
 /** Decimals a table needs so that neither 0.001 mm nor a sixty-fourth of an inch is ever lost. */
 const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 6, cm: 4, mm: 3 };
 /** Decimals for reading: about a tenth of a millimeter. */
