@@ -66,14 +66,17 @@ export function trimmed(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals)));
 }
 
+/** in. A length this near a fraction is written as it: half of the last of three decimals. */
+const NEAR_FRACTION = 0.0005;
+
 /**
- * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within 0.0005 in of a
+ * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within NEAR_FRACTION of a
  * whole number of `denominator`ths; otherwise decimals.
  */
 export function inchFraction(mm: number, denominator = 64): string {
   const inches = fromMillimeters(mm, 'in');
   let parts = Math.round(Math.abs(inches) * denominator);
-  if (Math.abs(Math.abs(inches) - parts / denominator) > 0.0005) return trimmed(inches, 3);
+  if (Math.abs(Math.abs(inches) - parts / denominator) > NEAR_FRACTION) return trimmed(inches, 3);
   let lowest = denominator;
   while (lowest > 1 && parts % 2 === 0) {
     parts /= 2;

@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point';
 import { add, cross, distance, dot, length, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
-import { LAY_FLATNESS, SAME_PLACE } from '../tolerance';
+import { COMPUTED_PLACE, LAY_FLATNESS, SAME_PLACE } from '../tolerance';
 
 /** Corners in order; the last is joined to the first. */
 export type Polygon = readonly Point[];
@@ -88,7 +88,8 @@ export function mirrored(p: Point, { from, to }: Axis): Point {
 /** Half a piece and its image in the fold, as one polygon. */
 export function unfolded(half: Polygon, fold: Axis): Polygon {
   const along = unit(subtract(fold.to, fold.from));
-  const onFold = (p: Point): boolean => Math.abs(cross(along, subtract(p, fold.from))) <= ON_FOLD;
+  const onFold = (p: Point): boolean =>
+    Math.abs(cross(along, subtract(p, fold.from))) <= COMPUTED_PLACE;
   // Begin where the outline leaves the fold, so that it ends where it comes back.
   const start = half.findIndex((p, i) => onFold(p) && !onFold(half[(i + 1) % half.length] ?? p));
   if (start < 0) return half;
@@ -98,6 +99,3 @@ export function unfolded(half: Polygon, fold: Axis): Polygon {
   const image = side.slice(1, -1).map((p) => mirrored(p, fold));
   return [...side, ...image.toReversed()];
 }
-
-/** mm. A point this near the fold lies on it. */
-const ON_FOLD = 1e-3;

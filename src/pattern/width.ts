@@ -3,7 +3,7 @@ import { crossingsAtLevel } from '../geometry/level';
 import { point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { windingNumber } from '../geometry/winding';
-import { BESIDE_LEVEL, SAME_PLACE } from '../tolerance';
+import { BESIDE_LINE, SAME_PLACE } from '../tolerance';
 import type { Piece } from './piece';
 import { outlineSegments } from './piece';
 
@@ -26,7 +26,7 @@ export function widthAt(piece: Piece, level: number, from = -Infinity): number {
 
 /** Inside, or on an edge that runs along the level and has the piece on one of its sides. */
 function isIn(loop: readonly Segment[], x: number, level: number): boolean {
-  return [-BESIDE_LEVEL, BESIDE_LEVEL].some(
+  return [-BESIDE_LINE, BESIDE_LINE].some(
     (off) => windingNumber(loop, point(x, level + off)) !== 0,
   );
 }

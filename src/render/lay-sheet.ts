@@ -16,6 +16,7 @@ import type { Scene, Shape } from './scene';
 import { filled, polyline, rectangle } from './scene';
 import { INK, SOFT_INK } from './size-style';
 import { CAP_MIDDLE, LEADING, text, wrapped } from './type';
+import { ARITHMETIC } from '../tolerance';
 
 export interface LayDrawing {
   /** Of the pattern. */
@@ -181,7 +182,7 @@ function lengthScale(
 ): readonly Shape[] {
   const [value, word] = unit === 'in' ? ([9, 'in'] as const) : ([10, 'cm'] as const);
   const pitch = toMillimeters(value, word) / REDUCTION;
-  const marks = Math.floor(long / pitch + 1e-9);
+  const marks = Math.floor(long / pitch + ARITHMETIC);
   const level = (y: number): number => y + CAP_MIDDLE * SMALL;
   const end = top + lay / REDUCTION;
   const line = { color: SOFT_INK, width: 0.3 };
