@@ -41,6 +41,12 @@ export interface PointDefinition {
   readonly handle?: true;
 }
 
+/** How a panel is cut: the front once on the fold, the back as a pair for its center seam. */
+export function panelCutting(panel: 'front' | 'back'): readonly Cutting[] {
+  const onFold = panel === 'front';
+  return [{ cloth: 'shell', count: onFold ? 1 : 2, onFold }];
+}
+
 /** A panel of the skirt. */
 export interface BlockPiece {
   readonly name: string;

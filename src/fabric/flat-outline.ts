@@ -1,7 +1,7 @@
 /** Cut lines as polygons: what is laid on the cloth. */
 import { distanceToSegment } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
-import { add, cross, distance, dot, length, scale, subtract, unit } from '../geometry/point';
+import { add, cross, distance, length, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
 import { COMPUTED_PLACE, LAY_FLATNESS, SAME_PLACE } from '../tolerance';
@@ -78,11 +78,9 @@ export interface Axis {
   readonly to: Point;
 }
 
-/** The image of a point in a line. */
-export function mirrored(p: Point, { from, to }: Axis): Point {
-  const along = unit(subtract(to, from));
-  const foot = add(from, scale(along, dot(subtract(p, from), along)));
-  return subtract(scale(foot, 2), p);
+/** The image of a point in an axis. */
+export function imageIn(p: Point, { from, to }: Axis): Point {
+  return mirroredIn(p, from, unit(subtract(to, from)));
 }
 
 /** Half a piece and its image in the fold, as one polygon. */
@@ -96,6 +94,6 @@ export function unfolded(half: Polygon, fold: Axis): Polygon {
   const ring = [...half.slice(start), ...half.slice(0, start)];
   const end = ring.findIndex((p, i) => i > 0 && onFold(p));
   const side = ring.slice(0, end < 0 ? ring.length : end + 1);
-  const image = side.slice(1, -1).map((p) => mirrored(p, fold));
+  const image = side.slice(1, -1).map((p) => imageIn(p, fold));
   return [...side, ...image.toReversed()];
 }

@@ -5,7 +5,7 @@ import type { NestDrawing } from '../render/nest-drawing';
 import { linesShown } from '../render/nest-drawing';
 import { seamsTable } from './seams-table';
 import { findingsTable, gradeRulesRows, gradedPointsRows } from './tables';
-import { TOILE } from '../render/wording';
+import { TOILE } from '../render/captions';
 import type { ResultFile } from './result-files';
 import { drawingFiles, longFile } from './result-files';
 

@@ -3,7 +3,7 @@ import { grownBox, segmentBounds } from '../geometry/bounds';
 import { crossings } from '../geometry/crossings';
 import { nearestOn } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
-import { cross, distance, dot, scale, subtract, unit } from '../geometry/point';
+import { cross, distance, dot, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength, segmentTangent } from '../geometry/segment';
 import { ALLOWANCE_KEPT, BARE_END, SAME_PLACE } from '../tolerance';
@@ -121,11 +121,4 @@ function cornerOf(at: Point, before: Strip, after: Strip): StripCorner {
     arriving,
     leaving,
   };
-}
-
-/** `p` mirrored in the line through `at` along the unit vector `along`. */
-export function mirroredIn(p: Point, at: Point, along: Point): Point {
-  const from = { x: p.x - at.x, y: p.y - at.y };
-  const image = scale(along, 2 * dot(from, along));
-  return { x: at.x + image.x - from.x, y: at.y + image.y - from.y };
 }
