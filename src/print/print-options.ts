@@ -6,6 +6,7 @@ import { readPaper } from './paper';
 
 /** How sheets are put together: one glued on a strip of the other, or edge to edge. */
 export const JOINS = ['overlap', 'butt'] as const;
+/** One of them. */
 export type Join = (typeof JOINS)[number];
 
 /** Choices as a person writes them. */
