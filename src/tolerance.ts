@@ -3,9 +3,29 @@
  *
  * Lengths are millimeters, angles degrees.
  */
+import { toMillimeters } from './units';
 
 /** mm. Two positions closer than this are one place to any pencil, knife or plotter. */
 export const SAME_PLACE = 1e-6;
+
+/** mm, or share of a step. What the arithmetic of doubles alone leaves of nothing. */
+export const ARITHMETIC = 1e-9;
+/** Share of a curve, 0 to 1. Bisection along it ends here, at some fifty times what doubles tell apart. */
+export const BISECTED = 1e-14;
+/** Share of a curve. A shorter part is its own chord: even of a meter it is no longer than a micron. */
+export const SHORTEST_PART = 1e-6;
+/** Sine of an angle. Lines that turn by less from each other are parallel, and where they cross is
+ * left to rounding. */
+export const PARALLEL_LINES = 1e-12;
+/** mm. A part of a curve whose handles lie this near its chord is taken for the chord where a
+ * crossing is first looked for; it is then found on the curve itself. */
+export const CHORD_FLATNESS = 1e-3;
+/** mm. A place that was fitted or cut out lies this near where it belongs: ends are joined, and a
+ * point lies on a fold, within it. */
+export const COMPUTED_PLACE = 1e-3;
+/** mm. This far to either side of a line it is tried what lies beside it: clear of SAME_PLACE, and
+ * thinner than anything that is cut. */
+export const BESIDE_LINE = 1e-4;
 
 /** mm. The graded pattern must equal the redraft this closely, at points and along curves. */
 export const GRADE_REPRODUCES_DRAFT = 0.01;
@@ -23,6 +43,21 @@ export const SEAM_WARNING = 1;
 /** mm. Above this a seam pair no longer goes together (1/8 in is adequate for many sewers). */
 export const SEAM_FAILURE = 3;
 
+/** mm. Signs turned round change a gap alike within this: a hundredth of what a sewer eases in. */
+export const SAME_GAP = SEAM_WARNING / 100;
+/** mm of misfit. Signs that mend a seam this much worse than the best are no longer mentioned: a
+ * quarter of what a sewer eases in. */
+export const NEAR_BEST = 0.25;
+/** Share of a move by which it may lie outside those beside it and still go with them: a tenth, more
+ * than rounding makes of it, less than any sign. */
+export const GOES_WITH = 0.1;
+/** mm. A rule is changed by this to see how a gap follows: far above rounding, far below a rule. */
+export const RULE_PROBE = 0.01;
+/** Square of mm per mm. A gap that follows a rule by less than a tenth of it is not closed by it. */
+export const GAP_FOLLOWS = 0.01;
+/** Factor. Points whose changes differ in length by no more than 2 % close a gap equally well. */
+export const ALIKE_CHANGES = 1.02;
+
 /** share of a rounding step. A value this near a half step counts as the half, and rounds up. */
 export const HALF_STEP = 1e-9;
 
@@ -32,13 +67,17 @@ export const DART_INTAKE_LEAST = 10;
 export const DART_INTAKE_MOST = 35;
 
 /** mm. A chart's hip growth may differ this much from a published table's for one step: 1/4 in. */
-export const INCREMENT_AGREES = 6.35;
+export const INCREMENT_AGREES = toMillimeters(1 / 4, 'in');
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
-export const SAME_STEP = 25.4 / 16;
+export const SAME_STEP = toMillimeters(1 / 16, 'in');
 
 /** mm. Truing stops when every aim is met this closely. */
 export const TRUING = 1e-6;
+/** mm. Unknowns of truing are probed by this: far above rounding and far below a dart. */
+export const TRUING_PROBE = 1e-3;
+/** Share of a step of truing below which it no longer leads anywhere. */
+export const LEAST_SHARE = 1e-4;
 /** Shares must add up to their sum this closely; a third is written 1/3. */
 export const SAME_SUM = 1e-6;
 
@@ -46,6 +85,8 @@ export const SAME_SUM = 1e-6;
 export const SQUARE = 0.5;
 /** degrees. A closed waist that turns by less is smooth. */
 export const WAIST_TURN = 0.5;
+/** degrees. A corner that turns by less is none: 0.1 mm beside a straight side of 60 cm. */
+export const CORNER_SEEN = 0.01;
 /** mm. The legs of a dart are sewn together and may differ by this much. */
 export const DART_LEGS = 0.1;
 /** degrees. The axis of a dart may lean this much from the base's: 1 mm at the tip of a 12 cm dart. */
@@ -60,12 +101,24 @@ export const STRIDE = 5;
 export const NO_SLOPE = 1e-9;
 /** mm per mm. Slopes found numerically must agree this closely: 0.01 mm over a step of 100 mm. */
 export const SLOPES_AGREE = 1e-4;
+/** Share of the largest eigenvalue. Below it equations leave a direction open; what rounding leaves
+ * of zero is smaller, what a sheet tells is larger. */
+export const OPEN_DIRECTION = 1e-9;
+/** Square of a cosine. An unknown is known if open directions have no more of it than this. */
+export const FREEDOM = 1e-6;
+/** mm. The products of a derived step add up to the move of the drafts within this, a thousand times
+ * what truing leaves: the last digit that is shown is larger. */
+export const STEPS_ADD_UP = 1000 * SAME_PLACE;
 /** mm. A facing may be this much deeper or shallower than asked: half the width of a pencil line. */
 export const FACING_DEPTH = 0.3;
 
 /** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
  * written in, and half of the 1/16 in that patterns are kept to (popparazi.blogspot.com, 2016-07). */
-export const RULE_RIGHT = 25.4 / 32;
+export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
+/** mm. Decimals as people type them differ from the exact fractions by less. */
+export const TYPED_DECIMALS = 0.02;
+/** mm. Of slips that fit, one that gives the cells to a hundredth is believed before the others. */
+export const EXACT_SLIP = 0.01;
 /** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
 export const LAY_FLATNESS = 0.5;
 
@@ -73,9 +126,22 @@ export const LAY_FLATNESS = 0.5;
 export const PARALLEL = 0.01;
 /** mm. A cut line may be this much nearer to its net line than the allowance. */
 export const ALLOWANCE_KEPT = 0.05;
+/** mm. A gap this small between two ends of a cut line is closed by moving one of them: twice what
+ * a fitted parallel may be off. */
+export const CUT_GAP = 0.02;
+/** mm. Cut lines that a turn parts by less run on as one, and a cut that small cannot be found. */
+export const CUT_TURN = 0.01;
+/** mm. Ends of cut lines that overlap by less, the width of a pencil line, are joined in their middle. */
+export const CUT_OVERLAP = 0.5;
+/** mm from the end of a seam without allowance within which the cut line may meet the sewing line. */
+export const BARE_END = 0.2;
 
 /** mm. Points on a curve are this dense that a spline through them is the curve; half of what an
  * exchanged pattern may differ by. */
 export const CURVE_POINTS = 0.004;
 /** mm. An exchanged pattern comes back within this, a tenth of a pencil line's width. */
 export const EXCHANGED = 0.01;
+/** mm. Places of a graded line nearer than this are one, and a landmark no farther from it is on it. */
+export const SAME_LANDMARK = 0.05;
+/** degrees. A parallel curve that is put together from several turns by less where they meet. */
+export const PARALLEL_TURN = 0.5;

@@ -38,6 +38,19 @@ export function fromMillimeters(mm: number, unit: LengthUnit): number {
   }
 }
 
+/** Centimeters in an inch, where a number without its unit is taken for the other. */
+export const CENTIMETERS_PER_INCH = 2.54;
+
+/** Points in an inch: the unit of a PDF page (ISO 32000-1 clause 8.3.2.3). */
+export const POINTS_PER_INCH = 72;
+/** Points in a millimeter. */
+export const POINTS_PER_MILLIMETER = POINTS_PER_INCH / 25.4;
+
+/** Yards of 36 inches, by which cloth is sold, in millimeters. */
+export function yardsToMillimeters(yards: number): number {
+  return yards * 914.4;
+}
+
 /** Decimals a table needs so that neither 0.001 mm nor a sixty-fourth of an inch is ever lost. */
 const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 6, cm: 4, mm: 3 };
 /** Decimals for reading: about a tenth of a millimeter. */
@@ -53,14 +66,17 @@ export function trimmed(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals)));
 }
 
+/** in. A length this near a fraction is written as it: half of the last of three decimals. */
+const NEAR_FRACTION = 0.0005;
+
 /**
- * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within 0.0005 in of a
+ * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within NEAR_FRACTION of a
  * whole number of `denominator`ths; otherwise decimals.
  */
 export function inchFraction(mm: number, denominator = 64): string {
   const inches = fromMillimeters(mm, 'in');
   let parts = Math.round(Math.abs(inches) * denominator);
-  if (Math.abs(Math.abs(inches) - parts / denominator) > 0.0005) return trimmed(inches, 3);
+  if (Math.abs(Math.abs(inches) - parts / denominator) > NEAR_FRACTION) return trimmed(inches, 3);
   let lowest = denominator;
   while (lowest > 1 && parts % 2 === 0) {
     parts /= 2;

@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../src/units';
 import {
+  CENTIMETERS_PER_INCH,
   LENGTH_UNITS,
+  POINTS_PER_INCH,
+  POINTS_PER_MILLIMETER,
   fromMillimeters,
   inchFraction,
   showLength,
@@ -11,6 +14,7 @@ import {
   tableNumber,
   toMillimeters,
   trimmed,
+  yardsToMillimeters,
 } from '../src/units';
 
 const length = fc.double({ min: -5000, max: 5000, noNaN: true });
@@ -134,5 +138,19 @@ describe('numbers as text', () => {
     expect(tableLength(26.5003 * 25.4, display)).toBe('26.5003');
     expect(tableLength(26.5 * 25.4, { unit: 'in', fractions: false })).toBe('26.5');
     expect(tableLength(26.5 * 25.4, { unit: 'cm', fractions: true })).toBe('67.31');
+  });
+});
+
+describe('other units', () => {
+  it('are those that are defined', () => {
+    // The yard is 0.9144 m exactly, the inch 25.4 mm (NIST Special Publication 811, appendix B).
+    expect(yardsToMillimeters(1)).toBe(914.4);
+    expect(yardsToMillimeters(1)).toBe(toMillimeters(36, 'in'));
+    expect(yardsToMillimeters(2.5)).toBeCloseTo(2286, 9);
+    expect(CENTIMETERS_PER_INCH).toBe(2.54);
+    // The unit of a page is 1/72 in (ISO 32000-1 clause 8.3.2.3): A4 is 595.276 by 841.890 points.
+    expect(210 * POINTS_PER_MILLIMETER).toBeCloseTo(595.276, 3);
+    expect(297 * POINTS_PER_MILLIMETER).toBeCloseTo(841.89, 3);
+    expect(11 * POINTS_PER_INCH).toBe(792);
   });
 });

@@ -1,6 +1,6 @@
 /** Darts as they are sewn: legs equal, waist smooth over the closed dart, fold caught in the seam. */
 import type { Point } from '../geometry/point';
-import { add, angleBetween, distance, dot, scale, subtract, unit } from '../geometry/point';
+import { add, angleBetween, distance, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import type { DartEdge, Piece } from '../pattern/piece';
@@ -135,7 +135,7 @@ function fold(
   const edge = piece.plan.outline.find((e) => (toSide ? e.from === dart.to : e.to === dart.from));
   const segment = edge && edgeSegments(piece, edge)[0];
   const tangent = segment ? unit(segmentTangent(segment, toSide ? 0 : 1)) : { x: NaN, y: NaN };
-  const across = subtract(mirrored(end, corner, tip), corner);
+  const across = subtract(mirroredIn(end, corner, unit(subtract(tip, corner))), corner);
   const measured = Math.abs(across.x * tangent.y - across.y * tangent.x);
   const held = measured <= tolerance;
   return [
@@ -153,11 +153,4 @@ function fold(
       message: `the fold of the pressed dart ends ${showLength(measured, display)} from the waist`,
     },
   ];
-}
-
-/** `p` mirrored in the line through `a` and `b`. */
-function mirrored(p: Point, a: Point, b: Point): Point {
-  const along = unit(subtract(b, a));
-  const foot = add(a, scale(along, dot(subtract(p, a), along)));
-  return subtract(scale(foot, 2), p);
 }

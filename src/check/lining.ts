@@ -1,8 +1,8 @@
 /** The lining has the room that it should. That its seams meet the shell's, the walk of seams tells. */
 import type { GradedRange, GradedSize } from '../grade/graded-pattern';
-import { hipWidth } from '../measure/finished';
 import type { Piece } from '../pattern/piece';
-import { panelsOf } from '../pattern/piece';
+import { panelsOf, pointOf } from '../pattern/piece';
+import { widthAt } from '../pattern/width';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -20,6 +20,10 @@ export function checkLining(range: GradedRange, display: LengthDisplay): Finding
         .map((lining) => hipRoom(size, lining, panel, MEETS_TARGET + step, display)),
     ),
   );
+}
+
+function hipWidth(piece: Piece): number {
+  return widthAt(piece, pointOf(piece, 'center_hip').y);
 }
 
 /** Lining does not give when its wearer sits, so it must not be narrower than the shell. */

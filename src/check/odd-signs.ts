@@ -2,11 +2,8 @@
 import { besidePoints } from '../given/beside';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
-import { SEAM_MATCH } from '../tolerance';
+import { GOES_WITH, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
-
-/** Share of a move by which it may lie outside those beside it and still go with them. */
-const WITH = 0.1;
 
 /**
  * A warning for each rule that in every size goes against the points beside it, and with its sign
@@ -93,7 +90,7 @@ function isShared(
 
 function isAgainst(own: number, beside: readonly number[]): boolean {
   const [least, most] = [Math.min(...beside), Math.max(...beside)];
-  const spare = WITH * Math.abs(own);
+  const spare = GOES_WITH * Math.abs(own);
   const goesWith = (value: number): boolean => value >= least - spare && value <= most + spare;
   return goesWith(-own) && !goesWith(own) && beside.some((other) => other * own < 0);
 }

@@ -3,13 +3,13 @@ import type { GradedRange } from '../grade/graded-pattern';
 import { measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
-import type { Measure } from '../grade/graded-pattern';
-import { finishedMeasures } from '../measure/finished';
+import { finishedMeasures, valueOf } from '../measure/finished';
+import { skirtPoints } from '../measure/skirt-points';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
-const GIRTHS = ['waist', 'hip'] as const;
+const GIRTHS: readonly string[] = ['waist', 'hip'];
 
 /** Notes for each size and girth how far off the finished garment is, and would have been. */
 export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): Finding[] {
@@ -17,9 +17,10 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
   const base = range.sizes[range.rules.base];
   if (step === undefined || base === undefined) return [];
   const drifted = applyRules(base.pieces, roundEachStep(range.exactRules, step));
+  const points = skirtPoints(range.plans).filter(({ measure }) => GIRTHS.includes(measure));
   return range.sizes.flatMap((size, i) => {
-    const exact = finishedMeasures(size.draft);
-    const stepwise = finishedMeasures(drifted[i] ?? []);
+    const exact = finishedMeasures(points, size.draft);
+    const stepwise = finishedMeasures(points, drifted[i] ?? []);
     return GIRTHS.map((girth): Finding => {
       const off = measureOf(size, girth) - valueOf(exact, girth);
       const drift = valueOf(stepwise, girth) - valueOf(exact, girth);
@@ -40,8 +41,4 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
       };
     });
   });
-}
-
-function valueOf(measures: readonly Measure[], name: string): number {
-  return measures.find((measure) => measure.name === name)?.value ?? NaN;
 }

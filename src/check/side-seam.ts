@@ -4,7 +4,7 @@ import { segmentTangent } from '../geometry/segment';
 import type { GradedRange } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
-import { SAME_PLACE } from '../tolerance';
+import { CORNER_SEEN, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -34,16 +34,13 @@ export function checkSideTakeUp(range: GradedRange, display: LengthDisplay): Fin
   );
 }
 
-/** degrees. Below this a corner is no corner. */
-const SEEN = 0.01;
-
 /** The corner where the taper begins, stated once for each piece over the whole range. */
 export function noteHipCorner(range: GradedRange): Finding[] {
   return range.plans.flatMap((plan, p): Finding[] => {
     if (plan.part !== 'panel') return [];
     const angles = range.sizes.map(({ pieces }) => hipCorner(pieces[p] as Piece));
     const [least, most] = [Math.min(...angles), Math.max(...angles)];
-    if (!(most > SEEN)) return [];
+    if (!(most > CORNER_SEEN)) return [];
     const span =
       trimmed(least, 1) === trimmed(most, 1)
         ? trimmed(most, 1)

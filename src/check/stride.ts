@@ -2,7 +2,7 @@
 import type { GradedRange } from '../grade/graded-pattern';
 import { STRIDE } from '../tolerance';
 import type { LengthDisplay } from '../units';
-import { showLength } from '../units';
+import { showLength, toMillimeters } from '../units';
 import type { WalkingRoom } from '../stride/walking-room';
 import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
@@ -62,6 +62,6 @@ function remedy({ needed, opening }: WalkingRoom, display: LengthDisplay): strin
 
 /** No step is known to more than a millimeter, or an eighth of an inch. */
 function about(mm: number, display: LengthDisplay, whole = Math.round): string {
-  const part = display.unit === 'in' ? 25.4 / 8 : 1;
+  const part = display.unit === 'in' ? toMillimeters(1 / 8, 'in') : 1;
   return showLength(part * whole(mm / part), display);
 }

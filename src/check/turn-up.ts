@@ -1,10 +1,9 @@
 /** The turn-up of a hem, folded up, must be as wide as the skirt that it lies against. */
 import { distanceToSegment } from '../geometry/nearest';
-import { unit } from '../geometry/point';
+import { mirroredIn, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { finishOf } from '../pattern/allowance';
-import { mirroredIn } from '../pattern/allowance-kept';
 import type { CutPiece } from '../pattern/cut-piece';
 import type { Edge } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';

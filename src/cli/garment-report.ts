@@ -1,5 +1,6 @@
 /** In words and figures, what a sheet would do to the garment. */
-import { seamGaps, valueOf } from '../study/mark/seam-gaps';
+import { valueOf } from '../measure/finished';
+import { seamGaps } from '../study/mark/seam-gaps';
 import type { WornSize } from '../study/mark/worn-sheet';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';

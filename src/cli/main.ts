@@ -3,7 +3,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { EXPORTS } from '../files/exports';
-import { JOINS } from '../print/join';
+import { JOINS } from '../print/print-options';
 import { LINES_SHOWN } from '../render/lines-shown';
 import { VERSION } from '../render/version';
 import type { OutputOptions } from './grade-command';

@@ -2,7 +2,7 @@
 import { gradeChart } from '../jobs/grade-chart';
 import { printFiles } from '../files/print-files';
 import type { PrintRequest } from '../print/print-options';
-import { CAUTIONS } from '../print/words';
+import { CAUTIONS } from '../print/instructions';
 import { findingsReport } from './findings-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';

@@ -42,6 +42,12 @@ export interface PointDefinition {
   readonly handle?: true;
 }
 
+/** How a panel is cut: the front once on the fold, the back as a pair for its center seam. */
+export function panelCutting(panel: 'front' | 'back'): readonly Cutting[] {
+  const onFold = panel === 'front';
+  return [{ cloth: 'shell', count: onFold ? 1 : 2, onFold }];
+}
+
 /**
  * A piece whose points are formulas. What it does not state of its edges, notches and grain is plain,
  * none and down.

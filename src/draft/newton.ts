@@ -1,4 +1,5 @@
 /** Newton's method for a few equations in as many unknowns, with a numeric Jacobian. */
+import { LEAST_SHARE, TRUING_PROBE } from '../tolerance';
 
 export interface Root {
   readonly at: readonly number[];
@@ -6,8 +7,6 @@ export interface Root {
   readonly left: number;
 }
 
-/** Unknowns are lengths in mm; a probe of this size is far above rounding and far below a dart. */
-const PROBE = 1e-3;
 const ROUNDS = 40;
 
 /**
@@ -23,8 +22,8 @@ export function findRoot(
   let values = residuals(at);
   for (let round = 0; round < ROUNDS && largest(values) > enough; round++) {
     const columns = at.map((_, k) => {
-      const probe = residuals(at.map((u, i) => (i === k ? u + PROBE : u)));
-      return probe.map((value, i) => (value - (values[i] as number)) / PROBE);
+      const probe = residuals(at.map((u, i) => (i === k ? u + TRUING_PROBE : u)));
+      return probe.map((value, i) => (value - (values[i] as number)) / TRUING_PROBE);
     });
     const step = eliminate(
       values.map((value, row) => [...columns.map((column) => column[row] as number), -value]),
@@ -46,7 +45,7 @@ function improved(
   step: readonly number[],
   values: readonly number[],
 ): readonly [readonly number[], readonly number[]] | undefined {
-  for (let share = 1; share > 1e-4; share /= 2) {
+  for (let share = 1; share > LEAST_SHARE; share /= 2) {
     const next = at.map((u, i) => u + share * (step[i] as number));
     const found = residuals(next);
     if (largest(found) < largest(values)) return [next, found];

@@ -9,7 +9,7 @@ import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
 import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
-import { panelCutting } from './panel-cutting';
+import { panelCutting } from './block';
 import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
 
 const COMMON_PRACTICE = 'common practice, no source';

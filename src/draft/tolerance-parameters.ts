@@ -1,6 +1,7 @@
 /** Tolerances of the finished measurements: parameters that every block has, for its spec. */
 import type { ParameterDefinition } from './block';
 
+/** Proposals, since no table for skirts was found. */
 const SOURCE = 'common practice, no source: by analogy with charts for other garments';
 
 function tolerance(name: string, value: string, meaning: string): ParameterDefinition {
@@ -15,6 +16,7 @@ function tolerance(name: string, value: string, meaning: string): ParameterDefin
   };
 }
 
+/** Named `<group>_tolerance`, in mm; zero leaves a girth to its grade step. */
 export const TOLERANCE_PARAMETERS: readonly ParameterDefinition[] = [
   tolerance(
     'girth_tolerance',

@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point';
 import { angleBetween, distance, subtract } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength, segmentPart, segmentTangent } from '../geometry/segment';
-import { SAME_PLACE } from '../tolerance';
+import { PARALLEL_TURN, SAME_LANDMARK, SAME_PLACE } from '../tolerance';
 import type { GradedPoint } from './graded-stretch';
 import { gradedStretch } from './graded-stretch';
 
@@ -13,11 +13,6 @@ export interface Loop {
   readonly segments: readonly Segment[];
   readonly landmarks: ReadonlyMap<string, Point>;
 }
-
-/** degrees. A parallel curve that is put together from several turns by less where they meet. */
-const TURN = 0.5;
-/** mm. Places nearer than this are one, and a landmark no farther from the line is on it. */
-const SAME = 0.05;
 
 /**
  * The loop cut at its corners and landmarks, each stretch as points with a place in every size.
@@ -43,7 +38,7 @@ export function gradedLoop(
 }
 
 function isOn(at: Point | undefined, segments: readonly Segment[]): boolean {
-  return at !== undefined && distance(at, placeOn(at, segments).at) <= SAME;
+  return at !== undefined && distance(at, placeOn(at, segments).at) <= SAME_LANDMARK;
 }
 
 interface Place {
@@ -65,12 +60,12 @@ function stretches({ segments, landmarks }: Loop, names: readonly string[]) {
   const corners = segments.flatMap((segment, i): Place[] => {
     const before = segments.at(i - 1) ?? segment;
     const turn = angleBetween(segmentTangent(before, 1), segmentTangent(segment, 0));
-    return turn > TURN ? [{ segment: i, t: 0, at: segment.from }] : [];
+    return turn > PARALLEL_TURN ? [{ segment: i, t: 0, at: segment.from }] : [];
   });
   const places = [...corners];
   for (const name of names) {
     const place = placeOn(landmarks.get(name) as Point, segments);
-    if (places.every(({ at }) => distance(at, place.at) > SAME)) places.push(place);
+    if (places.every(({ at }) => distance(at, place.at) > SAME_LANDMARK)) places.push(place);
   }
   places.sort((a, b) => a.segment + a.t - (b.segment + b.t));
   return places.map((start, i): readonly Segment[] =>

@@ -1,6 +1,7 @@
 /** The cloth to buy: for every size, cloth and width, from a lay of the pieces. */
 import type { CutPiece } from '../pattern/cut-piece';
 import { HALF_STEP } from '../tolerance';
+import { toMillimeters, yardsToMillimeters } from '../units';
 import type { Cloth, ClothName, ClothWidth, Fold, Nap } from './cloth';
 import { CLOTH_NAMES, CLOTH_WIDTHS, FOLDS, NAPS, clothWidth } from './cloth';
 import type { Lay, NoLay } from './lay';
@@ -95,7 +96,10 @@ export function fabricNeeds(
 export function buyLength(length: number, spare = SPARE): BuyLength {
   const whole = length * (1 + spare);
   const roundedUp = (step: number): number => Math.ceil(whole / step - HALF_STEP);
-  return { centimeters: 5 * roundedUp(50), yards: roundedUp(914.4 / 8) / 8 };
+  return {
+    centimeters: 5 * roundedUp(toMillimeters(5, 'cm')),
+    yards: roundedUp(yardsToMillimeters(1 / 8)) / 8,
+  };
 }
 
 /** The need that takes least of the cloth; folded before open where both round to the same. */

@@ -1,10 +1,10 @@
 /** Cut lines as polygons: what is laid on the cloth. */
 import { distanceToSegment } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
-import { add, cross, distance, dot, length, scale, subtract, unit } from '../geometry/point';
+import { add, cross, distance, length, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
-import { LAY_FLATNESS, SAME_PLACE } from '../tolerance';
+import { COMPUTED_PLACE, LAY_FLATNESS, SAME_PLACE } from '../tolerance';
 
 /** Corners in order; the last is joined to the first. */
 export type Polygon = readonly Point[];
@@ -78,26 +78,22 @@ export interface Axis {
   readonly to: Point;
 }
 
-/** The image of a point in a line. */
-export function mirrored(p: Point, { from, to }: Axis): Point {
-  const along = unit(subtract(to, from));
-  const foot = add(from, scale(along, dot(subtract(p, from), along)));
-  return subtract(scale(foot, 2), p);
+/** The image of a point in an axis. */
+export function imageIn(p: Point, { from, to }: Axis): Point {
+  return mirroredIn(p, from, unit(subtract(to, from)));
 }
 
 /** Half a piece and its image in the fold, as one polygon. */
 export function unfolded(half: Polygon, fold: Axis): Polygon {
   const along = unit(subtract(fold.to, fold.from));
-  const onFold = (p: Point): boolean => Math.abs(cross(along, subtract(p, fold.from))) <= ON_FOLD;
+  const onFold = (p: Point): boolean =>
+    Math.abs(cross(along, subtract(p, fold.from))) <= COMPUTED_PLACE;
   // Begin where the outline leaves the fold, so that it ends where it comes back.
   const start = half.findIndex((p, i) => onFold(p) && !onFold(half[(i + 1) % half.length] ?? p));
   if (start < 0) return half;
   const ring = [...half.slice(start), ...half.slice(0, start)];
   const end = ring.findIndex((p, i) => i > 0 && onFold(p));
   const side = ring.slice(0, end < 0 ? ring.length : end + 1);
-  const image = side.slice(1, -1).map((p) => mirrored(p, fold));
+  const image = side.slice(1, -1).map((p) => imageIn(p, fold));
   return [...side, ...image.toReversed()];
 }
-
-/** mm. A point this near the fold lies on it. */
-const ON_FOLD = 1e-3;

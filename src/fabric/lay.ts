@@ -4,7 +4,7 @@ import { add, point } from '../geometry/point';
 import { pointBounds } from '../geometry/bounds';
 import type { Cloth } from './cloth';
 import type { Axis, Polygon } from './flat-outline';
-import { mirrored, unfolded } from './flat-outline';
+import { imageIn, unfolded } from './flat-outline';
 import type { Placed } from './set-down';
 import type { LayShape, Position } from './shapes';
 
@@ -98,7 +98,7 @@ export function opened({ cloth, placements }: Lay): readonly Placement[] {
       ];
     }
     const right = moved(placed, (p) => add(p, middle));
-    const left = moved(placed, (p) => add(mirrored(p, FOLD), middle));
+    const left = moved(placed, (p) => add(imageIn(p, FOLD), middle));
     const both = [right, { ...left, mirrored: !placed.mirrored }];
     // A piece that is cut once is cut face up.
     const kept = layers === 2 ? both : both.filter((side) => !side.mirrored);

@@ -26,13 +26,13 @@ export function lengthBound(shapes: readonly LayShape[], cloth: Cloth): number {
   const first = shapes.flatMap(({ positions, onFold }) =>
     positions.slice(0, 1).map(({ corners, profile }) => ({ corners, profile, onFold })),
   );
-  const strips = first.flatMap(({ corners }) => stripsOf(corners));
+  const trapezoids = first.flatMap(({ corners }) => trapezoidsOf(corners));
   const edges = first.map(({ onFold, profile: { slices } }) => {
     const [atFold] = slices;
     return onFold && atFold !== undefined ? atFold.far - atFold.near : 0;
   });
   return Math.max(
-    ...SHARES.map((share) => sum(strips.map((strip) => counted(strip, width, share)))),
+    ...SHARES.map((share) => sum(trapezoids.map((part) => counted(part, width, share)))),
     ...first.map(({ profile }) => profile.height),
     sum(edges),
   );
@@ -48,14 +48,14 @@ function sum(values: readonly number[]): number {
 }
 
 /** A part of a shape between two places along the cloth: its width there, straight between. */
-interface Strip {
+interface Trapezoid {
   readonly length: number;
   readonly from: number;
   readonly to: number;
 }
 
 /** The shape cut across at every corner; what is hollow does not count. */
-function stripsOf(corners: Polygon): readonly Strip[] {
+function trapezoidsOf(corners: Polygon): readonly Trapezoid[] {
   const levels = [...new Set(corners.map(({ y }) => y))].sort((a, b) => a - b);
   return levels.slice(1).flatMap((end, i) => {
     const start = levels[i] ?? end;
@@ -81,14 +81,14 @@ function crossing([from, to]: Side, y: number): number {
   return from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y);
 }
 
-/** mm of cloth that a strip takes for itself, its width counted as the share says. */
-function counted({ length, from, to }: Strip, width: number, share: number): number {
+/** mm of cloth that a part takes for itself, its width counted as the share says. */
+function counted({ length, from, to }: Trapezoid, width: number, share: number): number {
   const [narrow, wide] = from < to ? [from, to] : [to, from];
   const least = share * width;
   const most = (1 - share) * width + SAME_PLACE;
   const rise = wide - narrow;
   if (rise <= SAME_PLACE) return length * shareOf((narrow + wide) / 2, least, most, width);
-  // The widths of the strip between `least` and `most` count as they are, those above as 1.
+  // The widths of the part between `least` and `most` count as they are, those above as 1.
   const low = Math.min(Math.max(narrow, least), wide);
   const high = Math.min(Math.max(narrow, most), wide);
   const between = Math.max(0, high - low) * ((low + high) / 2 / width);

@@ -6,7 +6,7 @@ import { linesShown } from '../render/nest-drawing';
 import { nestSheet } from '../render/nest-sheet';
 import { sizeSheet } from '../render/size-sheet';
 import { svg } from '../render/svg';
-import { TOILE } from '../render/wording';
+import { TOILE } from '../render/captions';
 import type { ResultFile } from './result-file';
 
 /** The nest, and each size shown. */

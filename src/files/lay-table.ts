@@ -12,9 +12,9 @@ const MEASURES: readonly (readonly [
 ])[] = [
   ['buy_cm', ({ buy }) => buy?.centimeters],
   ['buy_yd', ({ buy }) => buy?.yards],
-  ['lay_cm', ({ lay }) => (isLay(lay) ? lay.length / 10 : undefined)],
-  ['bound_cm', ({ lay }) => (isLay(lay) ? lay.bounds.best / 10 : undefined)],
-  ['area_bound_cm', ({ lay }) => (isLay(lay) ? lay.bounds.area / 10 : undefined)],
+  ['lay_cm', ({ lay }) => (isLay(lay) ? fromMillimeters(lay.length, 'cm') : undefined)],
+  ['bound_cm', ({ lay }) => (isLay(lay) ? fromMillimeters(lay.bounds.best, 'cm') : undefined)],
+  ['area_bound_cm', ({ lay }) => (isLay(lay) ? fromMillimeters(lay.bounds.area, 'cm') : undefined)],
   ['utilization', ({ lay }) => (isLay(lay) ? lay.utilization : undefined)],
 ];
 

@@ -3,13 +3,13 @@ import { roundTo } from '../grade/rounding';
 import type { Deviation } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
 import { growthsOf } from '../measure/spec';
-import { fromMillimeters, inchFraction, trimmed } from '../units';
+import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
 import { csv } from './tables';
 
 /** Decimals: a sixteenth of an inch exactly, and a tenth of a millimeter. */
 const INCHES = 4;
 const CENTIMETERS = 2;
-const SIXTEENTH = 25.4 / 16;
+const SIXTEENTH = toMillimeters(1 / 16, 'in');
 
 function inches(mm: number): string {
   return trimmed(fromMillimeters(mm, 'in'), INCHES);

@@ -1,6 +1,7 @@
 /** A formula as data: the text a person wrote and the tree that mathjs made of it. */
 import type { MathNode } from 'mathjs';
 import type { Place } from '../errors';
+import { toMillimeters } from '../units';
 
 export interface Formula {
   /** As written, for messages. */
@@ -15,9 +16,9 @@ export interface Formula {
 
 /** Millimeters in each unit that a formula may write behind a number. */
 export const UNIT_NAMES: ReadonlyMap<string, number> = new Map([
-  ['inch', 25.4],
-  ['cm', 10],
-  ['mm', 1],
+  ['inch', toMillimeters(1, 'in')],
+  ['cm', toMillimeters(1, 'cm')],
+  ['mm', toMillimeters(1, 'mm')],
 ]);
 
 /** The functions a formula may call, with the number of arguments each takes. */

@@ -1,5 +1,5 @@
 /** Where two segments cross each other. */
-import { SAME_PLACE } from '../tolerance';
+import { CHORD_FLATNESS, PARALLEL_LINES, SAME_PLACE, SHORTEST_PART } from '../tolerance';
 import type { Box } from './bounds';
 import { boxesMeet, pointBounds } from './bounds';
 import { cubicPart } from './cubic';
@@ -15,8 +15,6 @@ export interface Crossing {
   readonly at: Point;
 }
 
-/** mm. A part whose handles lie this near its chord is taken for the chord to start from. */
-const FLAT = 1e-3;
 /** Chords beyond its end at which one may cross another: curves at a small angle do so elsewhere. */
 const OVERSHOOT = 1;
 const NEWTON_STEPS = 8;
@@ -32,7 +30,7 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
   const search = (one: Part, other: Part): void => {
     if (!boxesMeet(one.box, other.box)) return;
     // The longer part is halved, so that boxes shrink alike and most pairs fall apart early.
-    if (Math.max(one.bend, other.bend) > FLAT) {
+    if (Math.max(one.bend, other.bend) > CHORD_FLATNESS) {
       if (one.long >= other.long) for (const half of halves(a, one)) search(half, other);
       else for (const half of halves(b, other)) search(one, half);
     } else {
@@ -85,7 +83,7 @@ function partOf(segment: Segment, start: number, end: number): Part {
   const long = length(chord);
   const off = (p: Point): number =>
     long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
-  const bend = end - start < 1e-6 ? 0 : Math.max(off(leave), off(arrive));
+  const bend = end - start < SHORTEST_PART ? 0 : Math.max(off(leave), off(arrive));
   const box = pointBounds([from, leave, arrive, to]);
   const diagonal = Math.hypot(box.right - box.left, box.bottom - box.top);
   return { start, end, from, to, box, long: diagonal, bend };
@@ -101,7 +99,7 @@ function chordsCross(one: Part, other: Part): readonly [number, number] | undefi
   const along = subtract(one.to, one.from);
   const across = subtract(other.to, other.from);
   const turn = cross(along, across);
-  if (Math.abs(turn) <= 1e-12 * length(along) * length(across)) return undefined;
+  if (Math.abs(turn) <= PARALLEL_LINES * length(along) * length(across)) return undefined;
   const gap = subtract(other.from, one.from);
   const t = cross(gap, across) / turn;
   const u = cross(gap, along) / turn;

@@ -1,7 +1,7 @@
 /** Where an outline crosses a level: a horizontal line at a given depth. */
 import { cubicAt } from './cubic';
 import type { Cubic, Segment } from './segment';
-import { SAME_PLACE } from '../tolerance';
+import { BISECTED, SAME_PLACE } from '../tolerance';
 
 /**
  * The x of every place where the segments meet the level `y`; a line that runs along the level
@@ -56,7 +56,7 @@ function cubicCrossings(cubic: Cubic, y: number): readonly number[] {
       if (i > 0) found.push(cubicAt(cubic, low).x);
       continue;
     }
-    while (high - low > 1e-14) {
+    while (high - low > BISECTED) {
       const middle = (low + high) / 2;
       if (middle === low || middle === high) break;
       if (offset(middle) * start > 0) low = middle;

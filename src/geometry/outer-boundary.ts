@@ -1,5 +1,5 @@
 /** The outer boundary of a loop that crosses itself, as raw parallels at a tight corner do. */
-import { SAME_PLACE } from '../tolerance';
+import { BESIDE_LINE, COMPUTED_PLACE, SAME_PLACE } from '../tolerance';
 import { boxesMeet, segmentBounds } from './bounds';
 import { crossings } from './crossings';
 import type { Point } from './point';
@@ -7,11 +7,6 @@ import { add, cross, distance, quarterTurn, scale, unit } from './point';
 import type { Segment } from './segment';
 import { segmentAt, segmentPart, segmentTangent } from './segment';
 import { windingNumber } from './winding';
-
-/** mm to either side of a line at which it is asked how often the loop runs round. */
-const BESIDE = 1e-4;
-/** mm. Ends this near are joined. */
-const JOINED = 1e-3;
 
 /**
  * The boundary of all that a clockwise loop runs round at least once, as a clockwise loop. Stretches
@@ -24,7 +19,7 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
   const parts = loop.flatMap((segment, i) => split(segment, cuts[i] ?? []));
   const kept = parts.filter((part) => {
     const middle = segmentAt(part, 0.5);
-    const inward = scale(quarterTurn(unit(segmentTangent(part, 0.5))), BESIDE);
+    const inward = scale(quarterTurn(unit(segmentTangent(part, 0.5))), BESIDE_LINE);
     return (
       windingNumber(loop, add(middle, inward)) > 0 &&
       windingNumber(loop, add(middle, scale(inward, -1))) <= 0
@@ -74,14 +69,14 @@ function loopsOf(parts: readonly Segment[]): readonly (readonly Segment[])[] {
     if (!left.delete(first)) continue;
     const chain = [first];
     let end = first.to;
-    while (distance(end, first.from) > JOINED) {
+    while (distance(end, first.from) > COMPUTED_PLACE) {
       const next = nearest(left, end);
       if (next === undefined) break;
       left.delete(next);
       chain.push(next);
       end = next.to;
     }
-    if (distance(end, first.from) <= JOINED) loops.push(chain);
+    if (distance(end, first.from) <= COMPUTED_PLACE) loops.push(chain);
   }
   return loops;
 }
@@ -90,7 +85,8 @@ function nearest(parts: ReadonlySet<Segment>, end: Point): Segment | undefined {
   let best: Segment | undefined;
   for (const part of parts) {
     const gap = distance(part.from, end);
-    if (gap <= JOINED && (best === undefined || gap < distance(best.from, end))) best = part;
+    if (gap <= COMPUTED_PLACE && (best === undefined || gap < distance(best.from, end)))
+      best = part;
   }
   return best;
 }

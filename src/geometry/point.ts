@@ -57,6 +57,13 @@ export function quarterTurn(a: Point): Point {
   return { x: -a.y, y: a.x };
 }
 
+/** The image of `p` in the line through `at` along the unit vector `along`. */
+export function mirroredIn(p: Point, at: Point, along: Point): Point {
+  const from = subtract(p, at);
+  const image = scale(along, 2 * dot(from, along));
+  return { x: at.x + image.x - from.x, y: at.y + image.y - from.y };
+}
+
 /** Angle in degrees, 0 to 180, between two directions. */
 export function angleBetween(a: Point, b: Point): number {
   return (Math.atan2(Math.abs(cross(a, b)), dot(a, b)) * 180) / Math.PI;

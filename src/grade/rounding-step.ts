@@ -2,9 +2,10 @@
 import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
+import { toMillimeters } from '../units';
 
-/** mm, 1/2 in. Anything coarser is no rounding but another pattern. */
-const COARSEST = 12.7;
+/** mm. Anything coarser is no rounding but another pattern. */
+const COARSEST = toMillimeters(1 / 2, 'in');
 
 /** The step in mm; `unit` is that of a bare number. Throws InputError `bad-option`. */
 export function readRoundingStep(text: string, unit: LengthUnit): number {

@@ -18,7 +18,10 @@ import { derivedRules } from '../grade/derived-rules';
 import { readRoundingStep } from '../grade/rounding-step';
 import { ruleFormulas } from '../grade/rule-formula';
 import { CENTER_WAIST, stackOn } from '../grade/stack';
-import { skirtMeasures } from '../measure/skirt-measures';
+import { finishedMeasures } from '../measure/finished';
+import type { PointOfMeasure } from '../measure/point-of-measure';
+import { skirtPoints } from '../measure/skirt-points';
+import { zipLengths } from '../measure/zip';
 import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
@@ -78,6 +81,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
     drafts.map((draft, i) => ({ ...draft, label: chart.sizes[i] ?? '' })),
     { base: baseIndex, stackPoint, roundingStep },
   );
+  const points = skirtPoints(graded.plans);
   const range: GradedRange = {
     ...graded,
     sizes: graded.sizes.map((size, i) => {
@@ -91,7 +95,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
         body,
         draft: (drafts[i]?.pieces ?? []).map((piece) => stackOn(piece, stackPoint)),
         trued: drafts[i]?.trued ?? [],
-        measures: measuresOf(size, body),
+        measures: measuresOf(points, size, body),
       };
     }),
     ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
@@ -141,12 +145,13 @@ function stackPointOf({ plans }: Drafter): string {
 
 /** What is measured on a skirt, and the step that it allows; nothing on what is no skirt. */
 function measuresOf(
+  points: readonly PointOfMeasure[],
   { pieces, parameters }: Pick<SizedPattern, 'pieces' | 'parameters'>,
   body: ReadonlyMap<string, number>,
 ): readonly Measure[] {
   if (panelsOf(pieces).length === 0) return [];
   return [
-    ...skirtMeasures(pieces, parameters),
+    ...finishedMeasures(points, pieces, zipLengths(pieces, parameters)),
     { name: 'stride', value: allowedStep({ pieces, parameters, body }) },
   ];
 }

@@ -2,11 +2,14 @@
 import type { Finding } from '../check/finding';
 import { checkSample, checkTolerances } from '../check/spec';
 import { InputError } from '../errors';
-import { patternSpec, skirtSpec } from '../measure/make-spec';
+import { makeSpec } from '../measure/make-spec';
 import { readMeasures } from '../measure/read-measures';
 import type { Deviation } from '../measure/sample';
 import { deviations, readSample, sampleFits } from '../measure/sample';
+import { skirtSpecPoints } from '../measure/skirt-points';
 import type { Spec } from '../measure/spec';
+import { toleranceSettings } from '../measure/tolerances';
+import { zipLengths } from '../measure/zip';
 import type { GradeResult } from './grade-result';
 import type { NamedText } from './requests';
 
@@ -39,10 +42,17 @@ export function gradeSpec(
       place: { option: '--spec' },
     });
   }
-  const spec =
+  const { plans, rules } = range;
+  const points =
     measures === undefined
-      ? skirtSpec(range)
-      : patternSpec(range, readMeasures(measures.text, measures.file, range.plans, display.unit));
+      ? skirtSpecPoints(plans)
+      : readMeasures(measures.text, measures.file, plans, display.unit);
+  const sizes = range.sizes.map((size) => ({
+    ...size,
+    lengths: zipLengths(size.pieces, size.parameters),
+  }));
+  const settings = toleranceSettings(sizes[rules.base]?.parameters);
+  const spec = makeSpec({ sizes, rules }, points, settings);
   const sample =
     measured === undefined
       ? []

@@ -1,25 +1,45 @@
-/** Specs from points of measure on any pattern, and from the finished measurements of a skirt. */
-import type { GradedPattern } from '../grade/graded-pattern';
-import type { PointOfMeasure } from './point-of-measure';
+/** The spec of any graded pattern from its points of measure. */
+import type { Piece } from '../pattern/piece';
+import { SAME_PLACE } from '../tolerance';
+import type { PointOfMeasure, StatedLengths } from './point-of-measure';
 import { takeMeasure } from './point-of-measure';
-import type { MeasureGroup, Spec, Taken } from './spec';
+import type { Spec, SpecRow, Taken } from './spec';
 import { growthsOf } from './spec';
 import type { ToleranceSettings } from './tolerances';
 import { USUAL_SOURCE, USUAL_TOLERANCES, usualTolerance } from './tolerances';
 
-/** Takes every point of measure in every size. */
-export function patternSpec(
-  { sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>,
+/** A size to be measured, with the lengths that it states. */
+export interface MeasuredSize {
+  readonly label: string;
+  readonly pieces: readonly Piece[];
+  readonly lengths?: StatedLengths;
+}
+
+/** What of a graded pattern a spec is made from. */
+export interface MeasuredPattern {
+  /** From the smallest to the largest. */
+  readonly sizes: readonly MeasuredSize[];
+  /** `base` is the place of the base size among them. */
+  readonly rules: { readonly base: number };
+}
+
+/**
+ * Takes every point of measure in every size; a stated length that not every size states has no
+ * row. Throws a RangeError for a piece or point that is not there.
+ */
+export function makeSpec(
+  { sizes, rules }: MeasuredPattern,
   points: readonly PointOfMeasure[],
   settings: ToleranceSettings = USUAL_TOLERANCES,
 ): Spec {
-  return {
-    sizes: sizes.map(({ label }) => label),
-    base: rules.base,
-    rows: points.map((pom) => {
-      const { code, measure, how, taken, group, tolerance } = pom;
-      const values = sizes.map(({ pieces }) => takeMeasure(pom, pieces));
-      return {
+  const rows = points.flatMap((point): readonly SpecRow[] => {
+    const { code, measure, how, taken, group, tolerance } = point;
+    const values = sizes.flatMap(
+      ({ pieces, lengths }) => takeMeasure(point, pieces, lengths) ?? [],
+    );
+    if (values.length < sizes.length) return [];
+    return [
+      {
         code,
         measure,
         how,
@@ -27,68 +47,16 @@ export function patternSpec(
         values,
         tolerance: tolerance ?? usualTolerance(group, taken, leastStep(values, taken), settings),
         source: tolerance === undefined ? USUAL_SOURCE : 'as stated with the points of measure',
-      };
-    }),
-  };
+      },
+    ];
+  });
+  return { sizes: sizes.map(({ label }) => label), base: rules.base, rows };
 }
 
-/** The smallest step that is no standing still, all round; zero if nothing grows. */
+/** The smallest step in mm that is no standing still, all round; zero if nothing grows. */
 function leastStep(values: readonly number[], taken: Taken): number {
   const steps = growthsOf({ values })
     .map(Math.abs)
-    .filter((step) => step > 1e-6);
+    .filter((step) => step > SAME_PLACE);
   return steps.length === 0 ? 0 : Math.min(...steps) * (taken === 'flat' ? 2 : 1);
-}
-
-interface SkirtPoint {
-  /** Name among the finished measurements. */
-  readonly measure: string;
-  readonly code: string;
-  readonly how: string;
-  readonly taken: Taken;
-  readonly group: MeasureGroup;
-}
-
-/** The points of measure of a skirt, in the order of a spec. */
-const SKIRT_POINTS: readonly SkirtPoint[] = [
-  pom('A', 'waist', 'along the waist seam, darts and zip closed, all round', 'girth', 'girth'),
-  pom('B', 'hip', 'straight across at the hip line, all round', 'girth', 'girth'),
-  pom('C', 'hem', 'along the bottom edge, all round', 'girth', 'hem'),
-  pom('D', 'center_front_length', 'waist seam to hem at center front', 'length', 'length'),
-  pom('E', 'center_back_length', 'waist seam to hem at center back', 'length', 'length'),
-  pom('F', 'side_seam_front', 'waist seam to hem along the side seam', 'length', 'length'),
-  pom('G', 'waistband', 'band closed, without its underlap', 'girth', 'girth'),
-  pom('H', 'zip_length', 'zip, end to end', 'length', 'opening'),
-];
-
-function pom(
-  code: string,
-  measure: string,
-  how: string,
-  taken: Taken,
-  group: MeasureGroup,
-): SkirtPoint {
-  return { code, measure, how, taken, group };
-}
-
-/** The spec of a drafted skirt; its style may set the tolerances. */
-export function skirtSpec({ sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>): Spec {
-  const parameters = sizes[rules.base]?.parameters ?? new Map<string, number>();
-  const setting = (group: MeasureGroup): number =>
-    parameters.get(`${group}_tolerance`) ?? USUAL_TOLERANCES[group];
-  const settings: ToleranceSettings = {
-    girth: setting('girth'),
-    hem: setting('hem'),
-    length: setting('length'),
-    band: setting('band'),
-    opening: setting('opening'),
-  };
-  const rows = SKIRT_POINTS.flatMap(({ code, measure, how, taken, group }) => {
-    const found = sizes.flatMap(({ measures }) => measures.filter(({ name }) => name === measure));
-    if (found.length < sizes.length) return [];
-    const values = found.map(({ value }) => value);
-    const tolerance = usualTolerance(group, taken, leastStep(values, taken), settings);
-    return [{ code, measure, how, taken, values, tolerance, source: USUAL_SOURCE }];
-  });
-  return { sizes: sizes.map(({ label }) => label), base: rules.base, rows };
 }

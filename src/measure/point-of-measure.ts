@@ -1,12 +1,9 @@
 /** A point of measure on the pieces of a pattern, and taking it. */
-import { crossingsAtLevel } from '../geometry/level';
-import { distance, point } from '../geometry/point';
-import { windingNumber } from '../geometry/winding';
+import { distance } from '../geometry/point';
 import type { SeamSide } from '../pattern/seam-pair';
 import type { Piece } from '../pattern/piece';
-import { outlineSegments, pieceNamed, pointOf } from '../pattern/piece';
-import { walkSide } from '../seams/seam-walk';
-import { SAME_PLACE } from '../tolerance';
+import { pieceNamed, pointOf, seamLength } from '../pattern/piece';
+import { widthAt } from '../pattern/width';
 import type { MeasureGroup, Taken, Tolerance } from './spec';
 
 /** A point of a piece. */
@@ -15,13 +12,19 @@ export interface PiecePoint {
   readonly point: string;
 }
 
-/** Along edges with darts closed, straight between two points, or across pieces at a level. */
+/**
+ * Along edges with darts closed, straight between two points, across pieces at a level, or a length
+ * that a size states by name because no piece shows it, such as the zip that is bought.
+ */
 export type Path =
   | { readonly kind: 'along'; readonly side: SeamSide }
   | { readonly kind: 'between'; readonly from: PiecePoint; readonly to: PiecePoint }
-  | { readonly kind: 'across'; readonly levels: readonly PiecePoint[] };
+  | { readonly kind: 'across'; readonly levels: readonly PiecePoint[] }
+  | { readonly kind: 'stated'; readonly length: string };
 
+/** What is measured on a garment, as data. */
 export interface PointOfMeasure {
+  /** Its code in a spec; empty for one that is taken but left out of the spec. */
   readonly code: string;
   readonly measure: string;
   readonly how: string;
@@ -34,18 +37,37 @@ export interface PointOfMeasure {
   readonly tolerance: Tolerance | undefined;
 }
 
-/** The value in mm in one size, as `taken` says: half of it where it is laid flat. */
+/** Lengths in mm that a size states by name. */
+export type StatedLengths = ReadonlyMap<string, number>;
+
+/** Of a size that states none. */
+export const NO_LENGTHS: StatedLengths = new Map();
+
+/**
+ * The value in mm in one size, as `taken` says: half of it where it is laid flat. Undefined for a
+ * stated length that the size does not state. Throws a RangeError for a piece or point that is not
+ * there.
+ */
 export function takeMeasure(
   { path, times, taken }: Pick<PointOfMeasure, 'path' | 'times' | 'taken'>,
   pieces: readonly Piece[],
-): number {
-  return (times * lengthOf(path, pieces)) / (taken === 'flat' ? 2 : 1);
+  lengths: StatedLengths = NO_LENGTHS,
+): number | undefined {
+  const once = lengthOf(path, pieces, lengths);
+  return once === undefined ? undefined : (times * once) / (taken === 'flat' ? 2 : 1);
 }
 
-function lengthOf(path: Path, pieces: readonly Piece[]): number {
+function lengthOf(
+  path: Path,
+  pieces: readonly Piece[],
+  lengths: StatedLengths,
+): number | undefined {
   switch (path.kind) {
     case 'along':
-      return walkSide(pieces, path.side).length;
+      return path.side.edges.reduce(
+        (sum, { piece, edge }) => sum + seamLength(pieceNamed(pieces, piece), edge),
+        0,
+      );
     case 'between': {
       const { from, to } = path;
       return distance(
@@ -54,26 +76,11 @@ function lengthOf(path: Path, pieces: readonly Piece[]): number {
       );
     }
     case 'across':
-      return path.levels.reduce((sum, { piece, point: name }) => {
+      return path.levels.reduce((sum, { piece, point }) => {
         const found = pieceNamed(pieces, piece);
-        return sum + widthAt(found, pointOf(found, name).y);
+        return sum + widthAt(found, pointOf(found, point).y);
       }, 0);
+    case 'stated':
+      return lengths.get(path.length);
   }
-}
-
-/** mm of a piece that lie on a level, open darts left out. */
-export function widthAt(piece: Piece, level: number): number {
-  const loop = outlineSegments(piece);
-  const crossed = [...crossingsAtLevel(loop, level)].sort((a, b) => a - b);
-  return crossed.slice(1).reduce((sum, right, i) => {
-    const left = crossed[i] ?? right;
-    if (right - left <= SAME_PLACE) return sum;
-    return isIn(loop, (left + right) / 2, level) ? sum + right - left : sum;
-  }, 0);
-}
-
-/** Inside, or on an edge that runs along the level and has the piece on one of its sides. */
-function isIn(loop: Parameters<typeof windingNumber>[0], x: number, level: number): boolean {
-  const beside = 1e-4;
-  return [-beside, beside].some((off) => windingNumber(loop, point(x, level + off)) !== 0);
 }

@@ -3,6 +3,7 @@ import { InputError } from '../errors';
 import { lengthCell, readTable, statedUnit } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Spec, SpecRow } from './spec';
+import { ARITHMETIC } from '../tolerance';
 
 /** One measurement of a sample. */
 export interface SampleMeasure {
@@ -82,12 +83,9 @@ export function deviations(sample: readonly SampleMeasure[]): readonly Deviation
     const { row, size, value } = measured;
     const off = value - (row.values[size] ?? NaN);
     const allowed = off < 0 ? row.tolerance.minus : row.tolerance.plus;
-    return { ...measured, off, beyond: Math.max(0, Math.abs(off) - allowed - NO_MORE) };
+    return { ...measured, off, beyond: Math.max(0, Math.abs(off) - allowed - ARITHMETIC) };
   });
 }
-
-/** mm that arithmetic alone may put a value beyond its tolerance. */
-const NO_MORE = 1e-9;
 
 /** Fits each point of measure by least squares. */
 export function sampleFits(found: readonly Deviation[], { base }: Spec): readonly SampleFit[] {
@@ -102,7 +100,7 @@ export function sampleFits(found: readonly Deviation[], { base }: Spec): readonl
       (sum, x, i) => sum + (x - meanGrowth) * ((off[i] ?? NaN) - meanOff),
       0,
     );
-    const slope = spread > NO_MORE ? shared / spread : undefined;
+    const slope = spread > ARITHMETIC ? shared / spread : undefined;
     const constant = meanOff - (slope ?? 0) * meanGrowth;
     const rest = off.map((y, i) => y - constant - (slope ?? 0) * (growth[i] ?? NaN));
     const sizes = new Set(own.map(({ size }) => size)).size;

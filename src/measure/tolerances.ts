@@ -1,4 +1,6 @@
 /** Usual tolerances of finished measurements, where neither a style nor a list states them. */
+import { TOLERANCE_PARAMETERS } from '../draft/tolerance-parameters';
+import { parseLength } from '../table/number-cell';
 import { SAME_STEP } from '../tolerance';
 import { toMillimeters } from '../units';
 import type { MeasureGroup, Taken, Tolerance } from './spec';
@@ -6,17 +8,28 @@ import type { MeasureGroup, Taken, Tolerance } from './spec';
 /** What a style sets, in mm; zero leaves a girth to its grade step. */
 export type ToleranceSettings = Readonly<Record<MeasureGroup, number>>;
 
-/**
- * Proposals by analogy with published charts for other garments, since no table for skirts was
- * found: common practice, no source.
- */
-export const USUAL_TOLERANCES: ToleranceSettings = {
-  girth: 0,
-  hem: toMillimeters(1 / 2, 'in'),
-  length: toMillimeters(3 / 8, 'in'),
-  band: toMillimeters(1 / 8, 'in'),
-  opening: toMillimeters(1 / 4, 'in'),
-};
+/** What the parameters of a style say in mm; what they do not say is as usual. */
+export function toleranceSettings(
+  parameters: ReadonlyMap<string, number> = new Map(),
+): ToleranceSettings {
+  const setting = (group: MeasureGroup): number =>
+    parameters.get(`${group}_tolerance`) ?? usualSetting(`${group}_tolerance`);
+  return {
+    girth: setting('girth'),
+    hem: setting('hem'),
+    length: setting('length'),
+    band: setting('band'),
+    opening: setting('opening'),
+  };
+}
+
+function usualSetting(parameter: string): number {
+  const text = TOLERANCE_PARAMETERS.find(({ name }) => name === parameter)?.value ?? '';
+  return parseLength(text, 'mm') ?? NaN;
+}
+
+/** Those that a block has by itself, for any pattern whose style or list says nothing. */
+export const USUAL_TOLERANCES: ToleranceSettings = toleranceSettings();
 
 export const USUAL_SOURCE = 'common practice, no source: the usual tolerance of such a measure';
 

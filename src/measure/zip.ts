@@ -1,17 +1,18 @@
-/** The zip among the finished measurements. */
+/** The zip as lengths that a size states: it is bought, so no piece shows it. */
 import type { Piece } from '../pattern/piece';
 import { zipOf } from '../pattern/zip';
-import type { Measure } from '../grade/graded-pattern';
+import type { StatedLengths } from './point-of-measure';
+import { NO_LENGTHS } from './point-of-measure';
 
-/** The opening and the zip in mm; nothing for a style that does not step its zips. */
-export function zipMeasures(
+/** `zip_opening` and `zip_length` in mm; empty for a style that does not step its zips. */
+export function zipLengths(
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
-): readonly Measure[] {
+): StatedLengths {
   const zip = zipOf(pieces, parameters);
-  if (zip?.length === undefined) return [];
-  return [
-    { name: 'zip_opening', value: zip.opening },
-    { name: 'zip_length', value: zip.length },
-  ];
+  if (zip?.length === undefined) return NO_LENGTHS;
+  return new Map([
+    ['zip_opening', zip.opening],
+    ['zip_length', zip.length],
+  ]);
 }

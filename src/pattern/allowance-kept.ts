@@ -3,10 +3,10 @@ import { grownBox, segmentBounds } from '../geometry/bounds';
 import { crossings } from '../geometry/crossings';
 import { nearestOn } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
-import { cross, distance, dot, scale, subtract, unit } from '../geometry/point';
+import { cross, distance, dot, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength, segmentTangent } from '../geometry/segment';
-import { ALLOWANCE_KEPT, SAME_PLACE } from '../tolerance';
+import { ALLOWANCE_KEPT, BARE_END, SAME_PLACE } from '../tolerance';
 import type { Strip } from './strip';
 
 /** The place where a cut line is nearest to its sewing line for what it should be. */
@@ -67,9 +67,6 @@ export function nearestPlace(
   return worst;
 }
 
-/** mm from the end of a seam without allowance, where the cut line meets the sewing line. */
-const AT_BARE_END = 0.2;
-
 /** Seams that a cut line crosses, apart from ends where the allowance is next to nothing. */
 export function crossedSeams(cut: readonly Segment[], strips: readonly Strip[]): readonly string[] {
   const isBare = ({ width }: Strip): boolean => width <= ALLOWANCE_KEPT;
@@ -80,7 +77,7 @@ export function crossedSeams(cut: readonly Segment[], strips: readonly Strip[]):
         !isBare(strip) &&
         cut.some((segment) =>
           crossings(segment, strip.net).some(({ at }) =>
-            bare.every((p) => distance(p, at) > AT_BARE_END),
+            bare.every((p) => distance(p, at) > BARE_END),
           ),
         ),
     )
@@ -124,11 +121,4 @@ function cornerOf(at: Point, before: Strip, after: Strip): StripCorner {
     arriving,
     leaving,
   };
-}
-
-/** `p` mirrored in the line through `at` along the unit vector `along`. */
-export function mirroredIn(p: Point, at: Point, along: Point): Point {
-  const from = { x: p.x - at.x, y: p.y - at.y };
-  const image = scale(along, 2 * dot(from, along));
-  return { x: at.x + image.x - from.x, y: at.y + image.y - from.y };
 }

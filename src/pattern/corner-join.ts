@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point';
 import { add, between, cross, distance, dot, scale, subtract } from '../geometry/point';
 import type { Line, Segment } from '../geometry/segment';
 import { segmentPart } from '../geometry/segment';
-import { SAME_PLACE } from '../tolerance';
+import { CUT_OVERLAP, CUT_TURN, SAME_PLACE } from '../tolerance';
 
 /** One of two strips at a corner, seen toward it. */
 export interface Arm {
@@ -37,10 +37,6 @@ export interface Join {
   readonly second: readonly Segment[];
 }
 
-/** mm. Cut lines that a turn parts by less run on as one, and a cut that small cannot be found. */
-const STRAIGHT = 0.01;
-/** mm. Ends of cut lines that overlap by less are joined in their middle. */
-const SLIGHT = 0.5;
 /** Widths from the corner beyond which a miter is cut off. */
 const MITER_LIMIT = 4;
 
@@ -52,7 +48,7 @@ const MITER_LIMIT = 4;
 export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
   const cos = dot(a.ahead, b.ahead);
   const parted = Math.abs(cross(a.ahead, b.ahead)) * Math.max(a.width, b.width, 1);
-  if (parted < STRAIGHT && cos < 0) return { first: a.chain, path: [], second: b.chain };
+  if (parted < CUT_TURN && cos < 0) return { first: a.chain, path: [], second: b.chain };
   if (dot(a.outward, b.ahead) < 0) return inward(a, b);
   if (shape === 'fold') return mitered(a, b, FAR) ?? blunt(a, b);
   if (shape === 'mirrored') return mirrored(a, b) ?? blunt(a, b);
@@ -84,7 +80,7 @@ function inward(a: Arm, b: Arm): Join {
   if (met !== undefined) return { first: met.first, path: [], second: met.second };
   // A turn so slight that the crossing is lost between two ends that all but touch.
   const [one, other] = [a.chain.at(-1)?.to, b.chain.at(-1)?.to];
-  if (one !== undefined && other !== undefined && distance(one, other) < SLIGHT)
+  if (one !== undefined && other !== undefined && distance(one, other) < CUT_OVERLAP)
     return { first: a.chain, path: [between(one, other, 0.5)], second: b.chain };
   return { first: a.chain, path: [a.corner], second: b.chain };
 }
@@ -130,7 +126,7 @@ function stepped(a: Arm, b: Arm, cos: number): Join | undefined {
 /** Whether a seam bends into its allowance at the corner, so that its cut line ends before it. */
 function isShort({ chain, corner, outward, width }: Arm): boolean {
   const end = chain.at(-1)?.to ?? corner;
-  return distance(end, add(corner, scale(outward, width))) > STRAIGHT;
+  return distance(end, add(corner, scale(outward, width))) > CUT_TURN;
 }
 
 /** The wider arm `b` ends square at the corner; the narrower one runs on to meet its end. */

@@ -4,14 +4,11 @@ import type { Point } from '../geometry/point';
 import { distance, quarterTurn, scale, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { reversed, segmentTangent } from '../geometry/segment';
-import { SAME_PLACE } from '../tolerance';
+import { CUT_GAP, SAME_PLACE } from '../tolerance';
 import type { Arm, CornerShape } from './corner-join';
 import { joinAt } from './corner-join';
 import type { Strip } from './strip';
 import { outerEdge } from './strip';
-
-/** mm. A gap this small between two ends is closed by moving one of them. */
-const CLOSED = 0.02;
 
 export interface CutLine {
   /** Closed, clockwise on paper. */
@@ -96,7 +93,7 @@ function closed(loop: readonly Segment[]): readonly Segment[] {
   const long = loop.filter(
     (segment) =>
       distance(segment.from, segment.to) > SAME_PLACE ||
-      (segment.kind === 'cubic' && distance(segment.from, segment.leave) > CLOSED),
+      (segment.kind === 'cubic' && distance(segment.from, segment.leave) > CUT_GAP),
   );
   let end = long.at(-1)?.to;
   return long.flatMap((segment): readonly Segment[] => {
@@ -104,7 +101,7 @@ function closed(loop: readonly Segment[]): readonly Segment[] {
     end = segment.to;
     const gap = distance(from, segment.from);
     if (gap === 0) return [segment];
-    if (gap <= CLOSED) return [{ ...segment, from }];
+    if (gap <= CUT_GAP) return [{ ...segment, from }];
     return [{ kind: 'line', from, to: segment.from }, segment];
   });
 }

@@ -1,6 +1,6 @@
 /** The cap of a dart: how far the cloth must reach between its legs to be caught in the seam. */
 import type { Point } from '../geometry/point';
-import { add, between, cross, dot, scale, subtract, unit } from '../geometry/point';
+import { add, between, cross, mirroredIn, point, scale, subtract, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { DartEdge, Piece } from './piece';
 import { edgeSegments, pointOf } from './piece';
@@ -14,7 +14,11 @@ export function dartCap(panel: Piece, dart: DartEdge, pressed: 'center' | 'side'
   const tip = pointOf(panel, dart.tip);
   const [inner, outer] = [pointOf(panel, dart.from), pointOf(panel, dart.to)];
   const leg = pressed === 'center' ? inner : outer;
-  const along = mirrored(edgeDirection(panel, dart, pressed), unit(subtract(tip, leg)));
+  const along = mirroredIn(
+    edgeDirection(panel, dart, pressed),
+    point(0, 0),
+    unit(subtract(tip, leg)),
+  );
   const axis = subtract(between(inner, outer, 0.5), tip);
   return add(leg, scale(along, cross(subtract(tip, leg), axis) / cross(along, axis)));
 }
@@ -28,9 +32,4 @@ function edgeDirection(panel: Piece, dart: DartEdge, pressed: 'center' | 'side')
   const segment = beside && edgeSegments(panel, beside)[0];
   if (segment === undefined) throw new RangeError(`no edge beside ${dart.name}`);
   return pressed === 'center' ? scale(segmentTangent(segment, 1), -1) : segmentTangent(segment, 0);
-}
-
-/** A vector mirrored in a unit direction. */
-function mirrored(v: Point, direction: Point): Point {
-  return subtract(scale(direction, 2 * dot(v, direction)), v);
 }

@@ -6,7 +6,7 @@ import type { Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { heightOf, placedAt } from '../render/sketch';
 import { text } from '../render/type';
-import { sizesShown } from '../render/wording';
+import { sizesShown } from '../render/captions';
 import type { Paragraph } from './paragraphs';
 import { paragraphs } from './paragraphs';
 import type { PlanePart } from './plane';
@@ -15,7 +15,7 @@ import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
 import { tableBlocks } from './size-table';
 import { TEST_SIDES, testSquare } from './test-square';
-import { CAUTIONS } from './words';
+import { CAUTIONS } from './instructions';
 
 /** mm. */
 const WIDTH = 320;

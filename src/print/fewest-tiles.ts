@@ -141,7 +141,8 @@ function lay(
   const open = new Set(others.flatMap(({ tiles }) => tiles));
   const spread = others.map(({ box }) => grownBox(box, GAP));
   const columns = Math.max(1, Math.floor(Math.max(TABLE, width + tile.width) / tile.width));
-  const rows = Math.ceil(Math.max(0, ...others.map(({ box }) => box.bottom)) / tile.height) + 1;
+  // One row further than the others and the gap below them reach, where every place is free.
+  const rows = Math.ceil(Math.max(0, ...spread.map(({ bottom }) => bottom)) / tile.height) + 1;
   let best: Laid | undefined;
   let least = Infinity;
   for (const place of places) {

@@ -6,9 +6,8 @@ import type { Group, Scene, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { INK } from '../render/size-style';
-import { text } from '../render/type';
-import { sizesShown } from '../render/wording';
-import { fitted } from './fitted';
+import { fitted, text } from '../render/type';
+import { sizesShown } from '../render/captions';
 import type { SheetPaper } from './paper';
 import { paperTitle } from './paper';
 import { paragraphs } from './paragraphs';
@@ -18,7 +17,7 @@ import { TEST_SIDES, testSquare } from './test-square';
 import { sizeLegend } from './size-legend';
 import { tileMap } from './tile-map';
 import type { TiledPlane } from './tile-page';
-import { CAUTIONS, JOIN_HOW, LAYERS_HOW, PRINT_HOW } from './words';
+import { CAUTIONS, JOIN_HOW, LAYERS_HOW, PRINT_HOW } from './instructions';
 
 /** Type sizes, mm. */
 const TITLE = 8;

@@ -5,10 +5,10 @@ import type { Point } from '../geometry/point';
 import type { NestDrawing } from '../render/nest-drawing';
 import type { Group, Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
-import { panelsOf } from '../render/sheet';
+import { drawnPieces } from '../render/sheet';
 import { sizeIds } from '../render/size-id';
 import { aloneStyle, sizeStyle } from '../render/size-style';
-import { sizesShown } from '../render/wording';
+import { sizesShown } from '../render/captions';
 import { inkOf } from './ink';
 
 /** A piece, or a block of words, that is to be laid on the plane. */
@@ -52,8 +52,8 @@ export function pieceParts(
   sizes: readonly SheetSize[],
 ): readonly PlanePart[] {
   const words = sizesShown(sizes.map(({ label }) => label));
-  const panels = panelsOf(drawing, sizes, { words, size: CAPTION });
-  return panels.map(({ name, sizes: shapes, common }) => part(name, shapes, common));
+  const drawn = drawnPieces(drawing, sizes, { words, size: CAPTION });
+  return drawn.map(({ name, sizes: shapes, common }) => part(name, shapes, common));
 }
 
 /** mm that keep a line from the edge of a sheet, where it would be cut away or overlooked. */

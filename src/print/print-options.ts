@@ -1,10 +1,13 @@
 /** What can be chosen for printing, read from texts. */
 import { parseLength } from '../table/number-cell';
 import { InputError } from '../errors';
-import { FRONT_ROOM } from './front-room';
-import type { Join } from './join';
 import type { Paper } from './paper';
 import { readPaper } from './paper';
+
+/** How sheets are put together: one glued on a strip of the other, or edge to edge. */
+export const JOINS = ['overlap', 'butt'] as const;
+/** One of them. */
+export type Join = (typeof JOINS)[number];
 
 /** Choices as a person writes them. */
 export interface PrintRequest {
@@ -49,6 +52,9 @@ export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintReque
     });
   return { papers, margin: width, join };
 }
+
+/** mm that the first page needs inside its margins: both test squares and what stands beside them. */
+const FRONT_ROOM = { width: 165, height: 238 } as const;
 
 /** Whole millimeters that leave room for the test squares. */
 function widestMargin(paper: Paper): number {

@@ -3,8 +3,7 @@ import { point } from '../geometry/point';
 import type { Group, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
-import { CAP_MIDDLE, text } from '../render/type';
-import { fitted } from './fitted';
+import { CAP_MIDDLE, fitted, text } from '../render/type';
 
 /** Line beside each label, and from one row to the next, in type sizes; rows in a column. */
 const SAMPLE = 9;

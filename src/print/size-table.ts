@@ -5,8 +5,7 @@ import { polyline } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
-import { text } from '../render/type';
-import { fitted } from './fitted';
+import { fitted, text } from '../render/type';
 
 /** One row of a table: a name, and its cells in one unit or more. */
 export interface SizeRow {

@@ -9,8 +9,7 @@ import { polyline, rectangle } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
-import { CAP_MIDDLE, text } from '../render/type';
-import { fitted } from './fitted';
+import { CAP_MIDDLE, fitted, text } from '../render/type';
 import { sizeLayer } from './plane';
 import type { TiledPlane } from './tile-page';
 

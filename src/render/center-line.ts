@@ -9,7 +9,7 @@ import type { Room } from './room';
 import type { NestedPiece } from './nested-piece';
 import type { Shape } from './scene';
 import { blocks, readingAngle } from './sketch';
-import { spelled } from './wording';
+import { spelled } from './captions';
 
 /** mm from the line, or from the bracket, to the middle of the words. */
 const WORDS_OFF = 8;

@@ -7,7 +7,7 @@ import { CLEARANCE, wordsInside } from './lay-words';
 import type { Shape } from './scene';
 import { filled, polyline } from './scene';
 import { INK } from './size-style';
-import { spelled } from './wording';
+import { spelled } from './captions';
 
 const OUTLINE = { color: INK, width: 0.35 };
 const GRAIN = { color: INK, width: 0.25 };

@@ -4,12 +4,19 @@ import { point } from '../geometry/point';
 import type { BuyLength } from '../fabric/fabric-needs';
 import type { ClothName, ClothWidth } from '../fabric/cloth';
 import type { Lay } from '../fabric/lay';
-import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
+import {
+  fromMillimeters,
+  inchFraction,
+  toMillimeters,
+  trimmed,
+  yardsToMillimeters,
+} from '../units';
 import { layPiece } from './lay-piece';
 import type { Scene, Shape } from './scene';
 import { filled, polyline, rectangle } from './scene';
 import { INK, SOFT_INK } from './size-style';
 import { CAP_MIDDLE, LEADING, text, wrapped } from './type';
+import { ARITHMETIC } from '../tolerance';
 
 export interface LayDrawing {
   /** Of the pattern. */
@@ -33,6 +40,8 @@ const SMALL = 3;
 const EDGE_WORDS = 9;
 const LENGTHS = 22;
 const LEAST_WIDTH = 175;
+/** mm. A width in inches is told to an eighth. */
+const EIGHTH = toMillimeters(1 / 8, 'in');
 
 const CLOTH = '#eef1f4';
 const SELVAGE = '#d5dbe2';
@@ -44,7 +53,9 @@ export function laySheet(drawing: LayDrawing): Scene {
   const { lay, width, buy } = drawing;
   const { cloth } = lay;
   const across = (cloth.fold === 'folded' ? cloth.width / 2 : cloth.width) / REDUCTION;
-  const bought = (width.unit === 'in' ? buy.yards * 914.4 : buy.centimeters * 10) / REDUCTION;
+  const bought =
+    (width.unit === 'in' ? yardsToMillimeters(buy.yards) : toMillimeters(buy.centimeters, 'cm')) /
+    REDUCTION;
   const left = MARGIN + EDGE_WORDS;
   const sheetWidth = Math.max(LEAST_WIDTH, left + across + EDGE_WORDS + LENGTHS + MARGIN);
   const head = heading(drawing, sheetWidth - 2 * MARGIN);
@@ -84,8 +95,8 @@ function heading(
   const { fold, nap, width: across } = lay.cloth;
   const other =
     width.unit === 'in'
-      ? `${trimmed(across / 10, 1)} cm`
-      : `${inchFraction(Math.round((across * 8) / 25.4) * (25.4 / 8))} in`;
+      ? `${trimmed(fromMillimeters(across, 'cm'), 1)} cm`
+      : `${inchFraction(EIGHTH * Math.round(across / EIGHTH))} in`;
   const long = (mm: number): string =>
     `${trimmed(fromMillimeters(mm, width.unit), 1)} ${width.unit}`;
   const folded = fold === 'folded' ? 'folded lengthwise, selvage on selvage' : 'open, in one layer';
@@ -169,9 +180,9 @@ function lengthScale(
   long: number,
   lay: number,
 ): readonly Shape[] {
-  const [step, value, word] = unit === 'in' ? [228.6, 9, 'in'] : [100, 10, 'cm'];
-  const pitch = step / REDUCTION;
-  const marks = Math.floor(long / pitch + 1e-9);
+  const [value, word] = unit === 'in' ? ([9, 'in'] as const) : ([10, 'cm'] as const);
+  const pitch = toMillimeters(value, word) / REDUCTION;
+  const marks = Math.floor(long / pitch + ARITHMETIC);
   const level = (y: number): number => y + CAP_MIDDLE * SMALL;
   const end = top + lay / REDUCTION;
   const line = { color: SOFT_INK, width: 0.3 };

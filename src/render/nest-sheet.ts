@@ -4,7 +4,7 @@ import type { Scene } from './scene';
 import { sheet } from './sheet';
 import { sizeIds } from './size-id';
 import { sizeStyle } from './size-style';
-import { sizesShown } from './wording';
+import { sizesShown } from './captions';
 
 /** Type size in mm of the sizes' line on a piece. */
 const CAPTION = 9;

@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { POINTS_PER_MILLIMETER } from '../units';
 import type { Face } from './pdf-face';
 import type { PathShape, Shape, Stroke, TextShape } from './scene';
 
@@ -12,12 +13,9 @@ export interface Names {
   readonly layers: ReadonlyMap<string, string>;
 }
 
-/** Points of 1/72 in for a millimeter. */
-export const POINTS = 72 / 25.4;
-
 /** Operators after which one unit is a millimeter, x runs right and y down from the top left. */
 export function millimeters(height: number): string {
-  return `${POINTS.toFixed(9)} 0 0 ${(-POINTS).toFixed(9)} 0 ${(height * POINTS).toFixed(6)} cm`;
+  return `${POINTS_PER_MILLIMETER.toFixed(9)} 0 0 ${(-POINTS_PER_MILLIMETER).toFixed(9)} 0 ${(height * POINTS_PER_MILLIMETER).toFixed(6)} cm`;
 }
 
 /**

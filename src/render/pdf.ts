@@ -10,7 +10,8 @@ import { joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { VERSION } from './version';
 import type { Names } from './pdf-content';
-import { POINTS, contentOf, millimeters, windowContent } from './pdf-content';
+import { POINTS_PER_INCH, POINTS_PER_MILLIMETER } from '../units';
+import { contentOf, millimeters, windowContent } from './pdf-content';
 import { face } from './pdf-face';
 import type { PdfLayer } from './pdf-layers';
 import { addLayers } from './pdf-layers';
@@ -109,11 +110,11 @@ function addPage(
   content: PDFRef,
   resources: PDFRef,
 ) {
-  const size: [number, number] = [width * POINTS, height * POINTS];
+  const size: [number, number] = [width * POINTS_PER_MILLIMETER, height * POINTS_PER_MILLIMETER];
   if (Math.max(...size) > LONGEST)
     throw new InputError('paper-too-large', {
       what: 'the page is larger than a PDF file can hold',
-      allowed: `sides of ${LONGEST / 72} in at most; choose fewer sizes or a wider paper`,
+      allowed: `sides of ${LONGEST / POINTS_PER_INCH} in at most; choose fewer sizes or a wider paper`,
       got: `${Math.ceil(width)} x ${Math.ceil(height)} mm`,
     });
   const { node } = document.addPage(size);

@@ -8,7 +8,7 @@ import type { NestedPiece } from './nested-piece';
 import type { Line, Sketch } from './sketch';
 import { block, blocks } from './sketch';
 import { wrapped } from './type';
-import { cuttings, spelled } from './wording';
+import { cuttings, spelled } from './captions';
 
 /** Type sizes, mm. */
 const NAME = 16;

@@ -14,7 +14,7 @@ import { detailBlocks, nameBlocks } from './piece-label';
 import { markPoints } from './piece-lines';
 import type { Line, Sketch } from './sketch';
 import { blocks, leftOf } from './sketch';
-import { spelled } from './wording';
+import { spelled } from './captions';
 import { zipWords } from './zip-words';
 
 /** Type sizes, mm. */

@@ -6,13 +6,13 @@ import type { DrawnSize, NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
 import { facts, legend, notes, testSquares, titleBlock } from './furniture';
 import { nestedPiece } from './nested-piece';
-import type { Panel } from './panel';
-import { panel } from './panel';
+import type { DrawnPiece } from './drawn-piece';
+import { drawnPiece } from './drawn-piece';
 import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
 import type { Line, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { sheetFacts, TOILE } from './wording';
+import { sheetFacts, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -29,9 +29,9 @@ const AFTER_BAND = 25;
 /** mm. Beyond this width the pieces go on in a further row, so that a sheet stays printable. */
 const ROW_WIDTH = 1250;
 
-/** A panel and where its zero lies on the sheet. */
-interface PlacedPanel {
-  readonly panel: Panel;
+/** A drawn piece and where its zero lies on the sheet. */
+interface PlacedPiece {
+  readonly drawn: DrawnPiece;
   readonly zero: Point;
 }
 
@@ -42,7 +42,7 @@ export function sheet(
   subtitle: string,
   caption: Line,
 ): Scene {
-  const rows = inRows(panelsOf(drawing, sizes, caption));
+  const rows = inRows(drawnPieces(drawing, sizes, caption));
   const band = [legend(sizes), facts(sheetFacts(drawing)), testSquares()];
   const width = Math.ceil(Math.max(...[...rows, band].map(rowWidth)));
   // The furniture fills the width: the legend on the left, the test squares on the right.
@@ -50,8 +50,8 @@ export function sheet(
   const title = titleBlock(drawing.title, subtitle, width);
   const small = notes(drawing.notes ?? [linesNote(linesShown(drawing)), TOILE], width);
 
-  const pieces = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
-  const bandTop = pieces.bottom + BETWEEN;
+  const placed = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
+  const bandTop = placed.bottom + BETWEEN;
   const smallTop = bandTop + Math.ceil(Math.max(...band.map(heightOf))) + AFTER_BAND;
   const common: Group = {
     kind: 'group',
@@ -59,7 +59,7 @@ export function sheet(
     layer: 'Common',
     children: [
       placedAt(title, point(MARGIN, MARGIN)),
-      ...pieces.panels.map(({ panel: { name, common: shapes }, zero }) =>
+      ...placed.pieces.map(({ drawn: { name, common: shapes }, zero }) =>
         pieceGroup(name, zero, shapes),
       ),
       ...inLine(band, spare).map(({ part, x }) => placedAt(part, point(MARGIN + x, bandTop))),
@@ -70,7 +70,7 @@ export function sheet(
     base: size.style.base,
     group: sizeGroup(
       size,
-      pieces.panels.map(({ panel: { name, sizes: shapes }, zero }) =>
+      placed.pieces.map(({ drawn: { name, sizes: shapes }, zero }) =>
         pieceGroup(name, zero, shapes[i] ?? []),
       ),
     ),
@@ -88,12 +88,12 @@ export function sheet(
   };
 }
 
-/** The panels of every piece in the sizes given; each panel's `sizes` are in their order. */
-export function panelsOf(
+/** Every piece in the sizes given; the `sizes` of each are in their order. */
+export function drawnPieces(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
   caption: Line,
-): readonly Panel[] {
+): readonly DrawnPiece[] {
   const names = sizes[0]?.pieces.map(({ plan }) => plan.name) ?? [];
   return names.map((name) => {
     const sized = sizes.flatMap(({ label, style, pieces, cutPieces = [] }) =>
@@ -104,19 +104,19 @@ export function panelsOf(
           return { label, style, piece, cut };
         }),
     );
-    return panel(nestedPiece(sized, linesShown(drawing)), caption, drawing);
+    return drawnPiece(nestedPiece(sized, linesShown(drawing)), caption, drawing);
   });
 }
 
-/** Panels side by side as long as they fit; what lies, like a band, comes below what stands. */
-function inRows(panels: readonly Panel[]): readonly (readonly Panel[])[] {
-  const lies = ({ box }: Panel): boolean => box.right - box.left > box.bottom - box.top;
-  const [standing, lying] = [panels.filter((one) => !lies(one)), panels.filter(lies)];
+/** Pieces side by side as long as they fit; what lies, like a band, comes below what stands. */
+function inRows(pieces: readonly DrawnPiece[]): readonly (readonly DrawnPiece[])[] {
+  const lies = ({ box }: DrawnPiece): boolean => box.right - box.left > box.bottom - box.top;
+  const [standing, lying] = [pieces.filter((one) => !lies(one)), pieces.filter(lies)];
   return [standing, lying].flatMap(fitted);
 }
 
-function fitted(panels: readonly Panel[]): readonly (readonly Panel[])[] {
-  return panels.reduce<readonly (readonly Panel[])[]>((rows, next) => {
+function fitted(pieces: readonly DrawnPiece[]): readonly (readonly DrawnPiece[])[] {
+  return pieces.reduce<readonly (readonly DrawnPiece[])[]>((rows, next) => {
     const row = rows.at(-1);
     return row === undefined || rowWidth([...row, next]) > ROW_WIDTH
       ? [...rows, [next]]
@@ -126,19 +126,19 @@ function fitted(panels: readonly Panel[]): readonly (readonly Panel[])[] {
 
 /** The rows below each other; the zeros of a row lie on one level and on whole millimeters. */
 function placedRows(
-  rows: readonly (readonly Panel[])[],
+  rows: readonly (readonly DrawnPiece[])[],
   top: number,
-): { readonly panels: readonly PlacedPanel[]; readonly bottom: number } {
-  const panels: PlacedPanel[] = [];
+): { readonly pieces: readonly PlacedPiece[]; readonly bottom: number } {
+  const pieces: PlacedPiece[] = [];
   let y = top;
   for (const row of rows) {
     y += Math.ceil(Math.max(...row.map(({ box }) => -box.top)));
     for (const { part, x } of inLine(row, BETWEEN)) {
-      panels.push({ panel: part, zero: point(Math.ceil(MARGIN + x - part.box.left), y) });
+      pieces.push({ drawn: part, zero: point(Math.ceil(MARGIN + x - part.box.left), y) });
     }
     y += Math.ceil(Math.max(...row.map(({ box }) => box.bottom))) + BETWEEN;
   }
-  return { panels, bottom: y - BETWEEN };
+  return { pieces, bottom: y - BETWEEN };
 }
 
 type Boxed = Pick<Sketch, 'box'>;

@@ -5,7 +5,7 @@ import type { Scene } from './scene';
 import { sheet } from './sheet';
 import { sizeIds } from './size-id';
 import { aloneStyle, sizeStyle } from './size-style';
-import { sizesShown } from './wording';
+import { sizesShown } from './captions';
 
 /** Type size in mm of the size on a piece: on a sheet of one size it is what is looked for. */
 const CAPTION = 14;

@@ -56,6 +56,11 @@ export function textWidth(words: string, size: number): number {
   return em * size;
 }
 
+/** The type size in mm, or a smaller one at which the words are no wider than `width` mm. */
+export function fitted(words: string, size: number, width: number): number {
+  return Math.min(size, width / textWidth(words, 1));
+}
+
 /** The upright box that surely holds a line of words, turned or not. */
 export function textBox({ words, at, size, anchor, rotation }: TextShape): Box {
   const width = textWidth(words, size);

@@ -7,6 +7,7 @@ import { dot, length, point, scale } from '../geometry/point';
 import type { Regrader, RuledPoint } from './regrade';
 import type { PairWalk, Way } from './walk-pair';
 import { walkPair } from './walk-pair';
+import { ALIKE_CHANGES, GAP_FOLLOWS, RULE_PROBE } from '../tolerance';
 
 /** A change in mm to the move of a point, along and square to its reference line. */
 export interface RuleChange {
@@ -14,11 +15,6 @@ export interface RuleChange {
   readonly point: string;
   readonly change: Point;
 }
-
-/** mm by which a rule is changed to see how the gap follows. */
-const PROBE = 0.01;
-/** Points whose changes differ in length by no more than this share are equally good. */
-const ALIKE = 1.02;
 
 /**
  * Of all points with rules on the two pieces the one whose move must change least, to first order;
@@ -41,15 +37,19 @@ export function closingChange(
       const changed = pieces.map((piece, p) => (p === candidate.piece ? moved : piece));
       return walkPair(changed, pair, way).gap;
     };
-    const slope = point((gapWith(PROBE, 0) - gap) / PROBE, (gapWith(0, PROBE) - gap) / PROBE);
+    const slope = point(
+      (gapWith(RULE_PROBE, 0) - gap) / RULE_PROBE,
+      (gapWith(0, RULE_PROBE) - gap) / RULE_PROBE,
+    );
     const steep = dot(slope, slope);
-    if (steep < 0.01) continue;
+    if (steep < GAP_FOLLOWS) continue;
     const change = scale(slope, -gap / steep);
     const plan = pattern.pieces[candidate.piece]?.base.plan;
     const name = { piece: plan?.name ?? '', point: plan?.pointNames[candidate.point] ?? '' };
     const isSuspect = suspects.some((s) => s.piece === name.piece && s.point === name.point);
-    const enough = (best === undefined ? Infinity : length(best.change)) * (isSuspect ? ALIKE : 1);
-    if (length(change) < enough / (isSuspect ? 1 : ALIKE)) best = { ...name, change };
+    const enough =
+      (best === undefined ? Infinity : length(best.change)) * (isSuspect ? ALIKE_CHANGES : 1);
+    if (length(change) < enough / (isSuspect ? 1 : ALIKE_CHANGES)) best = { ...name, change };
   }
   return best;
 }

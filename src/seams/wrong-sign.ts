@@ -3,7 +3,7 @@ import { besidePoints } from '../given/beside';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
-import { SEAM_WARNING } from '../tolerance';
+import { NEAR_BEST, SAME_GAP, SEAM_WARNING } from '../tolerance';
 import type { Graded } from './closing-change';
 import { ruledPoints } from './closing-change';
 import type { RuledPoint } from './regrade';
@@ -31,8 +31,6 @@ export interface WrongSign {
 const ODD = 0.5;
 /** mm for a millimeter by which a step, turned round, differs more from the steps before and after it. */
 const ODD_STEP = 2;
-/** Candidates this much worse than the best are no longer mentioned. */
-const NEAR_BEST = 0.25;
 
 /**
  * The signs that would mend a seam if they were turned round, the likeliest first, those about as
@@ -110,7 +108,7 @@ function repairs(
   const [worst = base] = bad;
   const flip = (size: number): Trial => tried(size, -(along[size] ?? 0));
   if (Math.abs(along[worst] ?? 0) === 0) return [];
-  if (Math.abs(flip(worst).gap - growth(seam, worst, base)) < SEAM_WARNING / 100) return [];
+  if (Math.abs(flip(worst).gap - growth(seam, worst, base)) < SAME_GAP) return [];
 
   const now = labels.map((_, size) =>
     trial(touched, seam, base, 0, ({ walks }) => walks[size] as PairWalk),

@@ -1,8 +1,7 @@
 /** The girth of a skirt from its hip line to its hem, measured from the outlines. */
-import { crossingsAtLevel } from '../geometry/level';
-import type { Segment } from '../geometry/segment';
 import type { Piece } from '../pattern/piece';
-import { edgeSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { widthAt } from '../pattern/width';
 import type { GirthProfile } from './girth-profile';
 
 /** Each panel is half a front or half a back. */
@@ -25,7 +24,12 @@ export function skirtProfile(pieces: readonly Piece[], waistToHip: number): Girt
     .sort((a, b) => a - b)
     .map((depth) => ({
       level: waistToHip + depth,
-      girth: GIRTH * sides.reduce((sum, side) => sum + widthAt(side, depth), 0),
+      girth:
+        GIRTH *
+        sides.reduce(
+          (sum, { panel, center }) => sum + widthAt(panel, center.y + depth, center.x),
+          0,
+        ),
     }));
   const around = GIRTH * panels.reduce((sum, panel) => sum + seamLength(panel, 'hem'), 0);
   return [...across, { level: waistToHip + hem, girth: around }];
@@ -39,7 +43,7 @@ export function depthOf(panel: Piece, name: string): number {
 /** The side of a panel, and the place of its center line at the hip line. */
 interface Side {
   readonly center: { readonly x: number; readonly y: number };
-  readonly segments: readonly Segment[];
+  readonly panel: Piece;
   /** mm below the hip line. */
   readonly corners: readonly number[];
   /** The depth at which it meets the hem. */
@@ -51,12 +55,8 @@ function sideOf(panel: Piece): Side {
   const corners = edges.map(({ to }) => depthOf(panel, to));
   return {
     center: pointOf(panel, 'center_hip'),
-    segments: edges.flatMap((edge) => edgeSegments(panel, edge)),
+    panel,
     corners,
     end: corners.at(-1) ?? NaN,
   };
-}
-
-function widthAt({ center, segments }: Side, depth: number): number {
-  return Math.max(...crossingsAtLevel(segments, center.y + depth)) - center.x;
 }

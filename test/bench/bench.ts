@@ -20,7 +20,8 @@ import { readPaper } from '../../src/print/paper';
 import { drawingOf } from '../../src/files/drawing-files';
 import { printWith } from '../../src/files/print-files';
 import { printTables } from '../../src/files/print-tables';
-import { skirtMeasures } from '../../src/measure/skirt-measures';
+import { finishedMeasures } from '../../src/measure/finished';
+import { skirtPoints } from '../../src/measure/skirt-points';
 import { printedDrawing } from '../../src/print/print-drawing';
 import { readPrintOptions } from '../../src/print/print-options';
 import { barePages, writeBare } from './bare-pages';
@@ -77,6 +78,7 @@ function drafting(): void {
   const base = chart.sizes.indexOf('12');
   const repeat = 500;
 
+  const points = skirtPoints(drafter.plans);
   const ours = (): void => {
     for (let k = 0; k < repeat; k++) {
       const sizes = chart.sizes.map((label, i) => {
@@ -85,7 +87,7 @@ function drafting(): void {
         return pieces.map((piece) => stackOn(piece, CENTER_WAIST));
       });
       const graded = applyRules(sizes[base] ?? [], deriveRules(sizes, base));
-      for (const pieces of graded) skirtMeasures(pieces, new Map());
+      for (const pieces of graded) finishedMeasures(points, pieces);
     }
   };
   const [waist, hip, depth, length] = [

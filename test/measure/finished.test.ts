@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { gradeChart, resultFiles } from '../../src/index';
 import type { GradeRequest, LengthUnit } from '../../src/index';
 import { finishedMeasures } from '../../src/measure/finished';
+import { skirtPoints } from '../../src/measure/skirt-points';
 import { pointsOf, rowsOf } from '../csv-tables';
 import { chordLength, cubic } from '../geometry/curves';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
@@ -144,7 +145,11 @@ describe('finished measurements', () => {
         plan.pointNames[i] === 'dart_tip' ? { x: x + 12.7, y } : { x, y },
       ),
     }));
-    const measures = new Map(finishedMeasures(leaning).map(({ name, value }) => [name, value]));
+    const measures = new Map(
+      finishedMeasures(skirtPoints(leaning.map(({ plan }) => plan)), leaning).map(
+        ({ name, value }) => [name, value],
+      ),
+    );
     for (const [piece, long] of [
       ['front', 4],
       ['back', 5],

@@ -4,9 +4,13 @@ import { gradeSpec } from '../../src/jobs/grade-spec';
 import { specFiles } from '../../src/files/spec-files';
 import type { SpecRequest } from '../../src/jobs/grade-spec';
 import { gradeChart } from '../../src/jobs/grade-chart';
+import { STYLES } from '../../src/draft/styles';
+import { measureOf } from '../../src/grade/graded-pattern';
+import { finishedMeasures } from '../../src/measure/finished';
 import { deviations, sampleFits } from '../../src/measure/sample';
 import type { Spec } from '../../src/measure/spec';
-import { usualTolerance } from '../../src/measure/tolerances';
+import { skirtPoints } from '../../src/measure/skirt-points';
+import { USUAL_TOLERANCES, usualTolerance } from '../../src/measure/tolerances';
 import { toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
 import { FRONT_AND_BACK, expectRefusal, graded } from '../given/sheets';
@@ -148,6 +152,65 @@ describe('the tables of a spec', () => {
     ]);
     expect(found.rows[0]?.tolerance.plus).toBeCloseTo(inch(1 / 2), 9);
     expect(found.rows[2]?.tolerance.plus).toBeCloseTo(inch(3 / 4), 9);
+  });
+});
+
+describe('the usual points of a skirt', () => {
+  const chart = chartText('in', { waist_girth: ['26', '28'], hip_girth: ['36', '38'] });
+
+  it('are those of the finished measurements, in a spec with a code', () => {
+    for (const { name: style } of STYLES) {
+      const result = gradeChart({ chart, base: '1', style });
+      const { range } = result;
+      const { rows } = gradeSpec(result, {}).spec;
+      const codes = rows.map(({ code }) => code);
+      expect(codes).toEqual([...new Set(codes)].sort());
+      for (const { measure, values } of rows) {
+        expect(values, `${style} ${measure}`).toEqual(
+          range.sizes.map((size) => measureOf(size, measure)),
+        );
+      }
+      // Every dart of every panel is measured, whatever it is called and however many there are.
+      const darts = range.plans.flatMap((plan) =>
+        plan.part === 'panel' ? plan.darts.map((dart) => `${plan.name}_${dart.name}`) : [],
+      );
+      const intakes = (range.sizes[0]?.measures ?? [])
+        .filter(({ name }) => name.endsWith('_intake'))
+        .map(({ name }) => name.replace('_intake', ''));
+      expect(intakes).toEqual(darts);
+      expect(darts.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('are none for a pattern that declares no parts of a skirt', () => {
+    const { plans, sizes } = RESULT.range;
+    expect(finishedMeasures(skirtPoints(plans), sizes[0]?.pieces ?? [])).toEqual([]);
+  });
+
+  it('measure what a list of the same paths measures', () => {
+    const result = gradeChart({ chart, base: '1', style: 'shared-pencil' });
+    const { range } = result;
+    const list = `code,measure,path,of,times
+1,waist,along,front.waist + back.waist,2
+2,hip,across,front.center_hip + back.center_hip,2
+3,hem,along,front.hem + back.hem,2
+4,center_back_length,between,back.center_waist to back.center_hem,1
+`;
+    const request = { measures: { text: list, file: 'list.csv' } };
+    for (const { measure, values } of gradeSpec(result, request).spec.rows) {
+      expect(values, measure).toEqual(range.sizes.map((size) => measureOf(size, measure)));
+    }
+  });
+
+  it('have the tolerances that a block proposes, for any pattern', () => {
+    // Proposals: common practice, no source.
+    expect(USUAL_TOLERANCES).toEqual({
+      girth: 0,
+      hem: inch(1 / 2),
+      length: inch(3 / 8),
+      band: inch(1 / 8),
+      opening: inch(1 / 4),
+    });
   });
 });
 

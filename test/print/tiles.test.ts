@@ -3,16 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { boxHolds, boxesOverlap } from '../../src/geometry/bounds';
 import type { Box } from '../../src/geometry/bounds';
 import { between, point } from '../../src/geometry/point';
+import { gradePattern, printFiles } from '../../src/index';
 import { onFewestTiles } from '../../src/print/fewest-tiles';
 import { inkOf } from '../../src/print/ink';
+import type { SheetPaper } from '../../src/print/paper';
 import type { Arrangement, PlanePart } from '../../src/print/plane';
 import { part, planeShapes } from '../../src/print/plane';
 import { onStrip, onTable } from '../../src/print/side-by-side';
+import { tileFormats } from '../../src/print/tile-format';
 import { tilesOf } from '../../src/print/tile-grid';
 import { turned } from '../../src/print/turned';
 import { polyline, rectangle } from '../../src/render/scene';
 
 const LINE = { color: '#000000', width: 0.5 };
+const A4: SheetPaper = { kind: 'sheet', name: 'a4', width: 210, height: 297 };
 const TILE = { width: 180, height: 267 };
 
 function rectanglePart(width: number, height: number): PlanePart {
@@ -100,6 +104,70 @@ describe('parts on tiles', () => {
       'C4',
       'D4',
     ]);
+  });
+});
+
+/** Millimeters of two rectangles: the first nearly fills a row of tiles, the second three columns. */
+type Pair = readonly [readonly [number, number], readonly [number, number]];
+
+/** Besides the pair that once found no room, some that leave as little of a tile beside them. */
+const TIGHT_SEED = 1;
+const TIGHT: readonly Pair[] = [
+  [
+    [703, 253],
+    [528, 559],
+  ],
+  ...fc.sample(
+    fc.tuple(
+      fc.tuple(fc.integer({ min: 700, max: 880 }), fc.integer({ min: 250, max: 259 })),
+      fc.tuple(fc.integer({ min: 523, max: 532 }), fc.integer({ min: 500, max: 760 })),
+    ),
+    { seed: TIGHT_SEED, numRuns: 24 },
+  ),
+];
+
+describe(`two parts that nearly fill their tiles (seed ${TIGHT_SEED})`, () => {
+  const formats = tileFormats(A4, { margin: 10, join: 'overlap' });
+
+  it.each(TIGHT)('%o and %o are laid apart on A4, on no more tiles than side by side', (a, b) => {
+    const parts = [rectanglePart(...a), rectanglePart(...b)];
+    for (const format of formats) {
+      const arrangement = onFewestTiles(parts, format.tile);
+      expectApart(arrangement);
+      const few = tilesOf(planeShapes(arrangement, []), format).length;
+      const plain = tilesOf(planeShapes(onTable(parts), []), format).length;
+      expect(few).toBeLessThanOrEqual(plain);
+    }
+  });
+
+  it.each([
+    [703, 253, 528, 559],
+    [878, 258, 523, 614],
+  ])('are printed from a pattern sheet: %i x %i and %i x %i mm', async (a, b, c, d) => {
+    const pattern = `# unit: mm
+# base: 12
+piece,point,x,y
+a,p1,0,0
+a,p2,${a},0
+a,p3,${a},${b}
+a,p4,0,${b}
+b,p1,0,0
+b,p2,${c},0
+b,p3,${c},${d}
+b,p4,0,${d}
+`;
+    const result = gradePattern({
+      pattern: { text: pattern, file: 'two.csv' },
+      rules: {
+        text: '# sizes: 12, 14\npiece,point,step_dx,step_dy\na,p1,0,0\n',
+        file: 'rules.csv',
+      },
+    });
+    const [file] = await printFiles(result, { paper: ['a4'] });
+    const sheets = Number(/^(\d+) sheets/u.exec(file?.summary ?? '')?.[1]);
+    // No sheet shows more of an outline than runs round its own tile.
+    expect(sheets * 2 * (210 + 297)).toBeGreaterThanOrEqual(2 * (a + b + c + d));
+    expect(sheets).toBeLessThanOrEqual(Number(/(\d+)$/u.exec(file?.summary ?? '')?.[1]));
   });
 });
 

@@ -9,7 +9,7 @@
  * it a plain parabola, without a dip.
  */
 import type { Edge, MarkedLine } from '../../pattern/piece';
-import { panelCutting } from '../panel-cutting';
+import { panelCutting } from '../block';
 import type { BlockPiece, PointDefinition, ValueDefinition } from '../block';
 import type { Vent } from './vent';
 import { centerBackEdges, centerBackMarks, ventPoints, zipPoints } from './vent';

@@ -5,6 +5,7 @@ import { UNIT_WORDS, showLength, showNumber, toMillimeters } from '../../units';
 import type { AxisDerivation, Derivation, DerivedStep } from './derivation';
 import { exactText } from './exact';
 import { addsUp } from './derivation';
+import { ARITHMETIC, SAME_PLACE } from '../../tolerance';
 
 export type BoardLine =
   | { readonly kind: 'heading'; readonly words: string }
@@ -54,7 +55,7 @@ function axisLines(
         : `Measurements that reach it: ${chain.measurements.join(', ')}.`,
     ),
   ];
-  if (terms.length === 0 && steps.every(({ move }) => Math.abs(move) < 1e-6))
+  if (terms.length === 0 && steps.every(({ move }) => Math.abs(move) < SAME_PLACE))
     return [
       ...opening,
       words(`Seen from the zero nothing that grows moves the point: ${name} is 0 in every size.`),
@@ -127,7 +128,7 @@ function sumTable({ steps }: AxisDerivation, display: LengthDisplay): BoardLine 
   const text = (value: DerivedStep['step']): string => exactText(value, display.unit);
   const rows = steps.map((step) => {
     const before = valueOf(step.sum) - valueOf(step.step);
-    const start = Math.abs(before) < 1e-9 ? '0' : text(previous(steps, step));
+    const start = Math.abs(before) < ARITHMETIC ? '0' : text(previous(steps, step));
     const sign = valueOf(step.step) < 0 ? '-' : '+';
     const size = text(step.step).replace(/^-/u, '');
     return [

@@ -7,7 +7,7 @@ import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../mark/answer-key';
 import type { DraftResult } from '../../jobs/grade-chart';
-import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
+import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
 import { formulaChain } from './formula-chain';
@@ -148,7 +148,7 @@ export function derivation(
 
 /** True where the products add up to the move that the drafts give. */
 export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
-  return Math.abs(valueOf(sum) * unitInMm - move) <= SAME_PLACE * 1000;
+  return Math.abs(valueOf(sum) * unitInMm - move) <= STEPS_ADD_UP;
 }
 
 function found({ range }: DraftResult, name: string) {

@@ -3,16 +3,16 @@ import type { Fraction } from '../../formula/fraction';
 import { fraction, fractionOf, valueOf } from '../../formula/fraction';
 import type { LengthUnit } from '../../units';
 import { fromMillimeters, trimmed } from '../../units';
+import { ARITHMETIC } from '../../tolerance';
 
 /** Shares of a rule have no larger denominators. */
 const LARGEST_BOTTOM = 960;
-const NEAR = 1e-9;
 
 /** A share such as 0.25 or 0.08333 as the fraction it stands for; others stay decimals. */
 export function shareFraction(share: number): Fraction {
   for (let bottom = 1; bottom <= LARGEST_BOTTOM; bottom++) {
     const top = Math.round(share * bottom);
-    if (Math.abs(top / bottom - share) < NEAR) return fraction(top, bottom);
+    if (Math.abs(top / bottom - share) < ARITHMETIC) return fraction(top, bottom);
   }
   return fraction(share);
 }

@@ -9,6 +9,7 @@ import { CAP_MIDDLE, text, textBox, textWidth } from '../../render/type';
 import type { LengthDisplay } from '../../units';
 import { UNIT_WORDS, showNumber, trimmed } from '../../units';
 import type { Derivation } from './derivation';
+import { SAME_PLACE } from '../../tolerance';
 
 /** mm. The longer side of the ladder, however small or large the moves are. */
 const DRAWN = 100;
@@ -31,7 +32,7 @@ export function ladderDrawing(derived: Derivation, display: LengthDisplay): Scen
   const { left, right, top, bottom } = pointBounds(ladder);
   const [wide, tall] = [right - left, bottom - top];
   const longest = Math.max(wide, tall);
-  const scale = longest < 1e-6 ? 1 : DRAWN / longest;
+  const scale = longest < SAME_PLACE ? 1 : DRAWN / longest;
   const at = ladder.map(({ x, y }) => point(x * scale, y * scale));
   const sideways = wide >= tall;
   const slots = spread(at.map(({ x, y }) => (sideways ? x : y)));

@@ -1,5 +1,6 @@
 /** Least squares by mathjs, and which unknowns the equations cannot tell. */
 import { create, eigsDependencies, multiplyDependencies, transposeDependencies } from 'mathjs';
+import { FREEDOM, OPEN_DIRECTION } from '../../tolerance';
 
 /** Loaded by `infer` alone: matrices are the larger part of mathjs. */
 const math = create({ ...eigsDependencies, ...multiplyDependencies, ...transposeDependencies });
@@ -10,11 +11,6 @@ export interface Fit {
   /** One an equation: what it gives less what it should. */
   readonly residuals: readonly number[];
 }
-
-/** Share of the largest eigenvalue below which the equations leave a direction open. */
-const OPEN = 1e-9;
-/** An unknown is known if the equations leave it no freedom beyond this. */
-const FREE = 1e-6;
 
 /**
  * The values that miss `wanted` least in the sum of squares. `rows` has one row an equation and one
@@ -34,7 +30,7 @@ export function leastSquares(rows: readonly (readonly number[])[], wanted: reado
       vector: vector as number[],
     }));
   const largest = Math.max(...directions.map(({ value }) => value));
-  const seen = directions.filter(({ value }) => value > OPEN * largest);
+  const seen = directions.filter(({ value }) => value > OPEN_DIRECTION * largest);
   const solved = Array.from({ length: unknowns }, (_, k) =>
     seen.reduce((sum, { value, vector }) => {
       const along = vector.reduce((all, part, i) => all + part * (aim[i] ?? 0), 0);
@@ -47,5 +43,8 @@ export function leastSquares(rows: readonly (readonly number[])[], wanted: reado
     (row, i) =>
       row.reduce((sum, factor, k) => sum + factor * (solved[k] ?? 0), 0) - (wanted[i] ?? 0),
   );
-  return { values: solved.map((value, k) => (freedom(k) < FREE ? value : undefined)), residuals };
+  return {
+    values: solved.map((value, k) => (freedom(k) < FREEDOM ? value : undefined)),
+    residuals,
+  };
 }

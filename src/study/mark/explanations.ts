@@ -1,5 +1,5 @@
 /** Which slips, alone or two together, would have written what stands in one series. */
-import { SAME_PLACE } from '../../tolerance';
+import { EXACT_SLIP, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import { predicted } from './predict';
 import type { Series } from './series';
@@ -20,9 +20,6 @@ export interface Run {
   /** Empty where no slip fits. */
   readonly explanations: readonly Explanation[];
 }
-
-/** mm. Of slips that fit, one that gives the cells to a hundredth is believed before the others. */
-export const EXACT = 0.01;
 
 /** Kinds that are nothing in a single cell. */
 const OF_LADDERS: ReadonlySet<string> = new Set(['break', 'rounded-steps', 'coarse', 'form']);
@@ -60,7 +57,7 @@ export function explainSeries(
   const explain = (sizes: readonly number[]): readonly Explanation[] => {
     const singles = fitting(sizes, alone);
     // A slip that only comes near may hide two that fit: small moves come near to many things.
-    return singles.some(({ miss }) => miss <= EXACT)
+    return singles.some(({ miss }) => miss <= EXACT_SLIP)
       ? singles
       : [...singles, ...fitting(sizes, pairs)];
   };

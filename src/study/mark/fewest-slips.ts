@@ -1,7 +1,7 @@
 /** The fewest slips that explain all runs that can be explained. */
 import type { Explanation, Run } from './explanations';
-import { EXACT } from './explanations';
 import type { Slip } from './slip';
+import { EXACT_SLIP } from '../../tolerance';
 
 /** One slip with the runs it had a part in. */
 export interface FoundSlip {
@@ -57,7 +57,7 @@ function isAlike(slip: Slip, other: Slip) {
       run.explanations.find((one) => [...idsOf(one)].sort().join() === ids.join())?.miss ??
       Infinity;
     const own = missBy(slips.map(({ id }) => id).sort());
-    return missBy(wanted) <= Math.max(own, EXACT);
+    return missBy(wanted) <= Math.max(own, EXACT_SLIP);
   };
 }
 
@@ -96,7 +96,7 @@ function costOf(taken: Ids, runs: readonly Run[], rank: ReadonlyMap<string, numb
   for (const id of taken) ranks += rank.get(id) ?? 0;
   const loose = runs.filter((run) => {
     const miss = bestWithin(run, taken)?.miss ?? Infinity;
-    return miss > EXACT && run.explanations.some((other) => other.miss <= EXACT);
+    return miss > EXACT_SLIP && run.explanations.some((other) => other.miss <= EXACT_SLIP);
   }).length;
   return { count: taken.size, loose, ranks };
 }
@@ -124,7 +124,7 @@ function idsOf(explanation: Explanation | undefined): readonly string[] {
 function distinct(runs: readonly Run[]): Run[] {
   const seen = new Map<string, Run>();
   for (const run of runs) {
-    const exact = (one: Explanation): string => (one.miss <= EXACT ? '=' : '~');
+    const exact = (one: Explanation): string => (one.miss <= EXACT_SLIP ? '=' : '~');
     const signature = run.explanations
       .map((one) => `${exact(one)}${idsOf(one).join('+')}`)
       .join('\n');

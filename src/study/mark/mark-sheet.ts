@@ -9,6 +9,7 @@ import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
 import { RULE_RIGHT } from '../../tolerance';
 import type { LengthUnit } from '../../units';
+import { toMillimeters } from '../../units';
 import { addedUp, answerKey, askedPoints } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
@@ -157,7 +158,7 @@ function piecesOf(
 function toleranceOf(text: string, unit: LengthUnit): number {
   const mm = parseLength(text, unit);
   // Half an inch hides every slip there is.
-  if (mm !== undefined && mm >= 0 && mm <= 12.7) return mm;
+  if (mm !== undefined && mm >= 0 && mm <= toMillimeters(1 / 2, 'in')) return mm;
   throw new InputError('bad-option', {
     what: 'the tolerance is not usable',
     allowed: 'a length from 0 to 1/2 in, such as 1/32in or 0.5mm',

@@ -1,6 +1,6 @@
 /** The verdict on every cell of a sheet. */
 import type { Axis, Form } from '../../rule-sheet/rule-sheet';
-import { SAME_PLACE } from '../../tolerance';
+import { SAME_PLACE, TYPED_DECIMALS } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Series, SeriesName } from './series';
 import { rightValues, seriesId } from './series';
@@ -59,8 +59,6 @@ export function markedCells(
   });
 }
 
-/** mm. Typed decimals differ from exact fractions by less. */
-const TYPED = 0.02;
 /** Fewer right cells say little about how closely the sheet is written. */
 const ENOUGH = 6;
 
@@ -74,5 +72,7 @@ export function precisionOf(key: AnswerKey, series: readonly Series[], tolerance
       return Math.abs(own) > tolerance && miss <= tolerance ? [miss] : [];
     });
   });
-  return misses.length < ENOUGH ? tolerance : Math.min(tolerance, Math.max(...misses) + TYPED);
+  return misses.length < ENOUGH
+    ? tolerance
+    : Math.min(tolerance, Math.max(...misses) + TYPED_DECIMALS);
 }

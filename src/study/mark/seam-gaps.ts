@@ -1,5 +1,4 @@
 /** Edges that are sewn together and no longer match in a garment made by a sheet. */
-import type { Measure } from '../../grade/graded-pattern';
 import { SEAM_MATCH } from '../../tolerance';
 import type { WornSize } from './worn-sheet';
 
@@ -21,9 +20,4 @@ export function seamGaps(worn: readonly WornSize[]): readonly SeamGap[] {
     });
     return sizes.length === 0 ? [] : [{ words, sizes }];
   });
-}
-
-/** A measure by its name; NaN if it is not taken. */
-export function valueOf(measures: readonly Measure[], name: string): number {
-  return measures.find((measure) => measure.name === name)?.value ?? NaN;
 }

@@ -1,7 +1,13 @@
 /** The slips that are looked for, the likelier first where two explain a sheet equally well. */
 import { roundTo } from '../../grade/rounding';
 import type { LengthUnit } from '../../units';
-import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';
+import {
+  CENTIMETERS_PER_INCH,
+  fromMillimeters,
+  inchFraction,
+  toMillimeters,
+  trimmed,
+} from '../../units';
 import type { AnswerKey } from './answer-key';
 import { addedUp, asSteps } from './answer-key';
 import { breakSlips } from './break-slips';
@@ -87,14 +93,14 @@ export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): r
       'unit',
       'inches read as centimeters: every number is 2.54 times too small',
       'read the unit of the chart before the numbers',
-      scaled(1 / 2.54),
+      scaled(1 / CENTIMETERS_PER_INCH),
     ),
     slip(
       'inches',
       'unit',
       'centimeters written where inches belong: every number is 2.54 times too large',
       'divide centimeters by 2.54 before they go into a sheet in inches',
-      scaled(2.54),
+      scaled(CENTIMETERS_PER_INCH),
     ),
     slip(
       'sign',

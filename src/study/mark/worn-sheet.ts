@@ -3,6 +3,7 @@ import type { Point } from '../../geometry/point';
 import { add, distance, point } from '../../geometry/point';
 import type { Measure } from '../../grade/graded-pattern';
 import { finishedMeasures } from '../../measure/finished';
+import { skirtPoints } from '../../measure/skirt-points';
 import type { Piece } from '../../pattern/piece';
 import type { SeamPair } from '../../pattern/seam-pair';
 import { isMirrored } from '../../pattern/seam-pair';
@@ -31,6 +32,7 @@ export function wornSheet(
   { range, seams }: Pick<DraftResult, 'range' | 'seams'>,
   errorAt: ErrorAt,
 ): readonly WornSize[] {
+  const points = skirtPoints(range.plans);
   return range.sizes.map(({ label, draft, parameters }, size) => {
     const made = draft.map((piece) =>
       moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
@@ -47,8 +49,8 @@ export function wornSheet(
     const onSheet = gapsOf(made);
     return {
       label,
-      right: finishedMeasures(draft),
-      sheet: finishedMeasures(made),
+      right: finishedMeasures(points, draft),
+      sheet: finishedMeasures(points, made),
       gaps: gapsOf(draft).map(({ words, gap }, i) => ({
         words,
         right: gap,

@@ -1,5 +1,5 @@
-/** Fixed words of printed patterns. */
-import type { Join } from './join';
+/** What a printed pattern tells its reader: cautions, and how it is printed and put together. */
+import type { Join } from './print-options';
 
 export const CAUTIONS: readonly string[] = [
   'Sew a toile before you cut cloth.',

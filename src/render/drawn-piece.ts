@@ -14,7 +14,7 @@ import type { Line } from './sketch';
 import { stackMark } from './stack-mark';
 
 /** All in the coordinates of the piece. */
-export interface Panel {
+export interface DrawnPiece {
   readonly name: string;
   /** The shapes of each size, in the order of the sizes. */
   readonly sizes: readonly (readonly Shape[])[];
@@ -23,11 +23,11 @@ export interface Panel {
 }
 
 /** `caption` says on the piece which sizes it shows. */
-export function panel(
+export function drawnPiece(
   nested: NestedPiece,
   caption: Line,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint' | 'labelType'>,
-): Panel {
+): DrawnPiece {
   const { stackPoint, labelType = LADDER_TYPE } = drawing;
   const words = pieceWords(nested, caption, drawing);
   const ladders = laddersOf(nested, labelType);

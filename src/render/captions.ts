@@ -1,6 +1,6 @@
-/** Fixed words of the sheets. */
+/** What is written on every sheet and every piece: names, cuttings, sizes, facts. */
 import type { PiecePlan } from '../pattern/piece';
-import type { LengthUnit } from '../units';
+import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
 
 export const TOILE = 'Sew a toile before cutting cloth.';
@@ -25,12 +25,6 @@ export function sizesShown(labels: readonly string[]): string {
   return labels.length > 1 ? `Sizes ${first} to ${last}` : `Size ${first}`;
 }
 
-const UNITS: Readonly<Record<LengthUnit, string>> = {
-  in: 'inches',
-  cm: 'centimeters',
-  mm: 'millimeters',
-};
-
 /** The facts of a sheet, each a name and a value. */
 export function sheetFacts({
   baseSize,
@@ -43,7 +37,7 @@ export function sheetFacts({
       'Stack point',
       stackPoint === '' ? 'zero of each piece' : `${stackPoint.replace(/_/g, ' ')}, ringed`,
     ],
-    ['Unit', UNITS[display.unit]],
+    ['Unit', UNIT_WORDS[display.unit]],
     ['Scale', 'true size, 1:1'],
   ];
 }

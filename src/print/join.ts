@@ -1,5 +1,0 @@
-/** How sheets are put together. */
-
-/** One glued on a strip of the other, or edge to edge. */
-export const JOINS = ['overlap', 'butt'] as const;
-export type Join = (typeof JOINS)[number];
