@@ -66,6 +66,9 @@ export const FACING_DEPTH = 0.3;
 /** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
  * written in, and half of the 1/16 in that patterns are kept to (popparazi.blogspot.com, 2016-07). */
 export const RULE_RIGHT = 25.4 / 32;
+/** mm. A move and the steps that lead to it agree within this: three numbers of a rule sheet, each
+ * written to 0.001 mm. */
+export const RULES_AGREE = 0.002;
 /** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
 export const LAY_FLATNESS = 0.5;
 

@@ -14,6 +14,7 @@ import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
+import { recognizeMeasurement } from './vocabulary';
 import type { UnitStatement } from './unit-statement';
 import { agreedUnit, takeUnitStatements } from './unit-statement';
 
@@ -29,7 +30,7 @@ const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitStatements(readSheet(text, file));
+  const { statements, rest } = takeUnitStatements(readSheet(text, file, namesMeasurement));
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {
       what: 'the chart is empty',
@@ -58,6 +59,11 @@ export function readChart(text: string, file: string): SizeChart {
   const chart = smallestFirst(asTyped);
   checkRange(chart);
   return chart;
+}
+
+/** A line of a chart has a label and two sizes or more. */
+function namesMeasurement(cells: readonly string[]): boolean {
+  return cells.length >= 3 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
 }
 
 /** Units behind the labels of known measurements, and in the corner, as in `measurement (cm)`. */

@@ -13,7 +13,7 @@ import { readD6673 } from '../dxf/read-d6673';
 import { givenRuleTexts, gradeGiven } from '../given/grade-given';
 import type { GivenPattern, SeamPair } from '../given/pattern';
 import { readPattern } from '../given/read-pattern';
-import { readRules } from '../rule-sheet/read-given-rules';
+import { readRules } from '../rule-sheet/read-rules';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readSeams } from '../seams/seam-pairs';
 import type { GradedPattern, RuleTexts, SizedPieces } from '../grade/graded-range';
@@ -86,9 +86,10 @@ export function gradePattern(request: PatternRequest): PatternResult {
   const pattern = readPattern(request.pattern.text, request.pattern.file);
   const chart = request.chart && readChart(request.chart.text, request.chart.file);
   const rules = readRules(request.rules.text, request.rules.file, {
-    pattern,
+    pieces: pattern.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
+    unit: pattern.unit,
     chart,
-    base: request.base?.trim(),
+    base: request.base?.trim() ?? pattern.base,
   });
   return gradeRead(request, pattern, rules, chart);
 }
