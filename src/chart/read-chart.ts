@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { checkGirthUnit } from './girth-unit';
 import { splitLabel } from '../table/label';
-import type { Table } from './layout';
+import type { ChartTable } from './layout';
 import { findLayout } from './layout';
 import type { MeasurementLine } from './measurement-lines';
 import { measurementRow, nameLines } from './measurement-lines';
@@ -67,7 +67,10 @@ function namesMeasurement(cells: readonly string[]): boolean {
 }
 
 /** Units behind the labels of known measurements, and in the corner, as in `measurement (cm)`. */
-function statedByLabels({ corner }: Table, lines: readonly MeasurementLine[]): UnitStatement[] {
+function statedByLabels(
+  { corner }: ChartTable,
+  lines: readonly MeasurementLine[],
+): UnitStatement[] {
   const cornerUnit = splitLabel(corner.text).unit ?? unitNamed(corner.text);
   return [
     { unit: cornerUnit, label: corner },
@@ -78,7 +81,7 @@ function statedByLabels({ corner }: Table, lines: readonly MeasurementLine[]): U
 }
 
 /** Comments and title lines in the order of the file. */
-function commentTexts(comments: readonly SheetComment[], { titles }: Table): string[] {
+function commentTexts(comments: readonly SheetComment[], { titles }: ChartTable): string[] {
   const fromTitles = titles.map(({ row, cells }) => ({
     row,
     text: cells

@@ -57,8 +57,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
       place: { file, row: 1 },
     });
   }
-  const stated = statedBy(table, 'sizes');
-  const known = about.sizes ?? (stated && statedSizes(stated));
+  const known = agreedSizes(table, about.sizes);
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   const heads = sizeHeads(
@@ -101,13 +100,31 @@ function agreedBase(sheet: Statements, wanted: string | undefined): string | und
   });
 }
 
+/** The sizes of the chart, or as stated. Throws InputError `rule-contradicted` where both differ. */
+function agreedSizes(
+  sheet: Statements,
+  wanted: readonly string[] | undefined,
+): readonly string[] | undefined {
+  const stated = statedBy(sheet, 'sizes');
+  const own = stated && statedSizes(stated);
+  if (own === undefined || wanted === undefined) return wanted ?? own;
+  if (own.length === wanted.length && own.every((size) => wanted.includes(size))) return wanted;
+  // A step leads to another neighbor where a size between is left out.
+  throw new InputError('rule-contradicted', {
+    what: 'the sheet states other sizes than the chart has',
+    allowed: wanted.join(', '),
+    got: own.join(', '),
+    place: stated?.place ?? {},
+  });
+}
+
 function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHeads): void {
   const unknown = labels.find(
     (label) => !sizes.includes(label.text) && stepOf(label) === undefined,
   );
   if (unknown === undefined) return;
   throw new InputError('size-unknown', {
-    what: 'a rule is for a size that the range does not have',
+    what: 'the range has no such size',
     allowed: sizes.join(', '),
     got: unknown.text,
     place: unknown.place,
@@ -122,13 +139,15 @@ function rowCells(row: RuleRow, reading: Reading): readonly RuleCell[] {
     ({ size, form, mm }) => size === '' && form === 'move' && (mm ?? 0) !== 0,
   );
   if (sized.length > 0 && move === undefined) return sized;
+  const [first] = row.entries;
+  const size = first?.size.place.column === undefined ? undefined : first.size.place;
   throw new InputError('size-missing', {
     what: 'a row does not say its size',
     allowed:
       'the label of a size; only a step, a formula or 0 may hold in every size, ' +
       'in step_dx or step_dy',
     got: move?.text ?? '',
-    place: move?.places.cell ?? row.entries[0]?.cell.place ?? row.point.place,
+    place: size ?? move?.places.cell ?? first?.cell.place ?? row.point.place,
   });
 }
 

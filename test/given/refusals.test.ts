@@ -143,7 +143,7 @@ describe('a rule sheet that cannot be used', () => {
       'a move for no size',
       sized('front,side_hip,,1,0'),
       'size-missing',
-      { file, row: 3, column: 4 },
+      { file, row: 3, column: 3 },
     ],
     ['a base that is no size', SIZED.replace('10,12,14', '10,14'), 'size-unknown', { file }],
     ['one size', SIZED.replace('10,12,14', '12'), 'sizes-too-few', { file }],

@@ -69,7 +69,13 @@ const UNREADABLE: readonly Case[] = [
     'a move for all sizes',
     'point,size,dx\nfront.side_hip,,1\n',
     'size-missing',
-    { row: 5, column: 3 },
+    { row: 5, column: 2 },
+  ],
+  [
+    'a move and no column of sizes',
+    'point,dx\nfront.side_hip,1\n',
+    'size-missing',
+    { row: 5, column: 2 },
   ],
   ['a row that says nothing', 'point,step_dx\nfront.side_hip,\n', 'size-missing', { row: 5 }],
   [
@@ -186,6 +192,13 @@ describe('a rule sheet that contradicts itself', () => {
     expect(infer(sheet).base).toBe('14');
   });
 
+  it('or the chart that it is used with', () => {
+    const sheet = '# unit: in\n# sizes: 10, 14\n# base: 14\npoint,step_dx\nfront.side_hip,1/4\n';
+    const call = () => markSheet({ chart: CHART, base: '14', sheet, sheetFile: file });
+    expectRefusal(call, 'rule-contradicted', { file, row: 2 });
+    expect(infer(sheet).sizes.map(({ label }) => label)).toEqual(['10', '14']);
+  });
+
   /** Moves by quarters, each step by quarters, as the engine writes them. */
   const own = `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in,rule_x,rule_y
 front,side_hip,10,-0.25,0,-0.25,0,1/4 hip_girth,0
@@ -298,4 +311,11 @@ it('sizes with hyphens are sizes where they are known or are the base', () => {
   expect(labels(`# sizes: 8-10 10-12 12-14\n# base: 10-12\n${sheet}`)).toEqual([
     ...['8-10', '10-12', '12-14'],
   ]);
+});
+
+it('sizes of numbers count up in whatever order they are listed, 00 before 0', () => {
+  const sheet = '# unit: in\n# base: 0\npoint,axis,2,00,0\nfront.side_hip,step_dx,1/4,-1/8,0\n';
+  const result = grade(sheet, FRONT.replace('base: 12', 'base: 0'));
+  expect(result.range.sizes.map(({ label }) => label)).toEqual(['00', '0', '2']);
+  expect(infer(sheet).sizes.map(({ label }) => label)).toEqual(['00', '0', '2']);
 });
