@@ -119,6 +119,9 @@ export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
 export const TYPED_DECIMALS = 0.02;
 /** mm. Of slips that fit, one that gives the cells to a hundredth is believed before the others. */
 export const EXACT_SLIP = 0.01;
+/** mm. A move and the steps that lead to it agree within this: three numbers of a rule sheet, each
+ * written to 0.001 mm. */
+export const RULES_AGREE = 0.002;
 /** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
 export const LAY_FLATNESS = 0.5;
 

@@ -8,33 +8,33 @@ import { excerpt, isBlank } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /** One cell; rows and columns count from 1. The text is empty where the file has no cell. */
-export interface TableCell {
+export interface ChartCell {
   readonly text: string;
   readonly row: number;
   readonly column: number;
 }
 
 /** `row 3, column 4`, for messages that name two cells. */
-export function cellPosition({ row, column }: TableCell): string {
+export function cellPosition({ row, column }: ChartCell): string {
   return `row ${row}, column ${column}`;
 }
 
 /** A chart with one measurement a line, whichever way its file is turned. */
-export interface Table {
+export interface ChartTable {
   readonly layout: SizeChart['layout'];
   /** The records above the header. */
   readonly titles: readonly SheetRecord[];
   /** The cell before the sizes and above the measurements, or the other way around. */
-  readonly corner: TableCell;
+  readonly corner: ChartCell;
   /** Labels of the sizes; blank where there are cells but no label. */
-  readonly sizes: readonly TableCell[];
-  readonly lines: readonly TableLine[];
+  readonly sizes: readonly ChartCell[];
+  readonly lines: readonly ChartLine[];
 }
 
 /** The label of a measurement and its cells, one a size. */
-export interface TableLine {
-  readonly label: TableCell;
-  readonly cells: readonly TableCell[];
+export interface ChartLine {
+  readonly label: ChartCell;
+  readonly cells: readonly ChartCell[];
 }
 
 /**
@@ -42,7 +42,7 @@ export interface TableLine {
  * Throws `measurement-missing` if there are none, and `chart-no-header` if the line or column of
  * the size names cannot be told.
  */
-export function findLayout(records: readonly SheetRecord[], file: string): Table {
+export function findLayout(records: readonly SheetRecord[], file: string): ChartTable {
   const known = findKnown(records);
   const column = fullest(known.byColumn);
   const row = fullest(known.byRow);
@@ -63,7 +63,11 @@ export function findLayout(records: readonly SheetRecord[], file: string): Table
     : measurementRows(records, column.index, file);
 }
 
-function measurementRows(records: readonly SheetRecord[], labels: number, file: string): Table {
+function measurementRows(
+  records: readonly SheetRecord[],
+  labels: number,
+  file: string,
+): ChartTable {
   const headerIndex = findHeader(records, labels, file);
   const body = records.slice(headerIndex + 1);
   const header = records[headerIndex];
@@ -83,7 +87,7 @@ function measurementRows(records: readonly SheetRecord[], labels: number, file: 
   };
 }
 
-function sizeRows(records: readonly SheetRecord[], headerIndex: number, file: string): Table {
+function sizeRows(records: readonly SheetRecord[], headerIndex: number, file: string): ChartTable {
   const header = records[headerIndex];
   const body = records.slice(headerIndex + 1);
   const columns = range(0, width(records)).filter((column) =>
@@ -141,7 +145,7 @@ function fullest(sets: ReadonlyMap<number, ReadonlySet<string>>) {
   return found;
 }
 
-function cellOf(record: SheetRecord | undefined, column: number): TableCell {
+function cellOf(record: SheetRecord | undefined, column: number): ChartCell {
   return { text: record?.cells[column] ?? '', row: record?.row ?? 1, column: column + 1 };
 }
 

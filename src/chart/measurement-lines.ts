@@ -3,7 +3,7 @@ import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { cellError, readCell } from './chart-cell';
 import { snakeCase, splitLabel } from '../table/label';
-import type { Table, TableLine } from './layout';
+import type { ChartTable, ChartLine } from './layout';
 import { cellPosition } from './layout';
 import { parseLength } from '../table/number-cell';
 import type { MeasurementRow } from './size-chart';
@@ -12,7 +12,7 @@ import { isBlank, tidyText } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /** A line of a table, the measurement it is, and the unit its label states, if any. */
-export interface MeasurementLine extends TableLine {
+export interface MeasurementLine extends ChartLine {
   readonly name: string;
   readonly known: boolean;
   readonly unit?: LengthUnit | undefined;
@@ -22,7 +22,7 @@ export interface MeasurementLine extends TableLine {
  * Names the lines of a table. Throws `measurement-twice` if two of them are one measurement, even
  * where they call it differently.
  */
-export function nameLines(table: Table, file: string): readonly MeasurementLine[] {
+export function nameLines(table: ChartTable, file: string): readonly MeasurementLine[] {
   const lines = table.lines
     .filter(({ label, cells }) => [label, ...cells].some(({ text }) => !isBlank(text)))
     .map(nameLine);
@@ -78,7 +78,7 @@ export function measurementRow(
   };
 }
 
-function nameLine(line: TableLine): MeasurementLine {
+function nameLine(line: ChartLine): MeasurementLine {
   const { text, unit } = splitLabel(line.label.text);
   const name = recognizeMeasurement(line.label.text)?.name;
   return { ...line, name: name ?? snakeCase(text), known: name !== undefined, unit };

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { checkGirthUnit } from './girth-unit';
 import { splitLabel } from '../table/label';
-import type { Table } from './layout';
+import type { ChartTable } from './layout';
 import { findLayout } from './layout';
 import type { MeasurementLine } from './measurement-lines';
 import { measurementRow, nameLines } from './measurement-lines';
@@ -14,6 +14,7 @@ import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
+import { recognizeMeasurement } from './vocabulary';
 import type { UnitStatement } from './unit-statement';
 import { agreedUnit, takeUnitStatements } from './unit-statement';
 
@@ -29,7 +30,7 @@ const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitStatements(readSheet(text, file));
+  const { statements, rest } = takeUnitStatements(readSheet(text, file, namesMeasurement));
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {
       what: 'the chart is empty',
@@ -60,8 +61,16 @@ export function readChart(text: string, file: string): SizeChart {
   return chart;
 }
 
+/** A line of a chart has a label and two sizes or more. */
+function namesMeasurement(cells: readonly string[]): boolean {
+  return cells.length >= 3 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
+}
+
 /** Units behind the labels of known measurements, and in the corner, as in `measurement (cm)`. */
-function statedByLabels({ corner }: Table, lines: readonly MeasurementLine[]): UnitStatement[] {
+function statedByLabels(
+  { corner }: ChartTable,
+  lines: readonly MeasurementLine[],
+): UnitStatement[] {
   const cornerUnit = splitLabel(corner.text).unit ?? unitNamed(corner.text);
   return [
     { unit: cornerUnit, label: corner },
@@ -72,7 +81,7 @@ function statedByLabels({ corner }: Table, lines: readonly MeasurementLine[]): U
 }
 
 /** Comments and title lines in the order of the file. */
-function commentTexts(comments: readonly SheetComment[], { titles }: Table): string[] {
+function commentTexts(comments: readonly SheetComment[], { titles }: ChartTable): string[] {
   const fromTitles = titles.map(({ row, cells }) => ({
     row,
     text: cells

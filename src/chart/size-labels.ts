@@ -1,6 +1,6 @@
 /** The names of a chart's sizes, checked. */
 import { InputError } from '../errors';
-import type { Table, TableCell, TableLine } from './layout';
+import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 
@@ -16,11 +16,11 @@ export interface SizeLabel {
  * at least two.
  */
 export function readSizeLabels(
-  table: Table,
-  needed: readonly (TableLine & { readonly name: string })[],
+  table: ChartTable,
+  needed: readonly (ChartLine & { readonly name: string })[],
   file: string,
 ): readonly SizeLabel[] {
-  const found = new Map<string, { label: TableCell; index: number }>();
+  const found = new Map<string, { label: ChartCell; index: number }>();
   for (const [index, label] of table.sizes.entries()) {
     const name = tidyText(label.text);
     if (name === '') {
@@ -50,7 +50,7 @@ export function readSizeLabels(
 }
 
 function refuseStrayCells(
-  needed: readonly (TableLine & { readonly name: string })[],
+  needed: readonly (ChartLine & { readonly name: string })[],
   index: number,
   file: string,
 ): void {

@@ -1,7 +1,8 @@
 /** The tables of a graded range as CSV text. */
 import { stringify } from 'csv-stringify/sync';
 import type { Finding } from '../check/finding';
-import type { GradedPattern, RuleTexts, SizedPattern } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
+import type { RuleTexts } from '../rule-sheet/point-rules';
 import { stepsOf } from '../grade/rules';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';

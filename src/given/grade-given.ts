@@ -1,10 +1,10 @@
 /** A given pattern and its rules in, every size out. */
-import type { RuleTexts } from '../grade/graded-pattern';
+
 import type { Point } from '../geometry/point';
 import { add, quarterTurn, scale } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
 import type { Pattern, PatternPiece } from '../pattern/pattern';
-import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
+import type { GivenRule, GivenRules, RuleTexts } from '../rule-sheet/point-rules';
 import { moverOf, movedPiece } from './move-piece';
 
 /** The pieces of each size, exact and where the pattern has its own zero. */

@@ -4,14 +4,14 @@ import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { RawPoint } from './raw-point';
 import { POINT_KINDS } from './raw-point';
-import type { TableCell } from '../table/typed-table';
+import type { TypedCell } from '../table/typed-table';
 import { lengthCell } from '../table/typed-table';
 
 /** mm. A wider allowance is another piece of cloth. */
 const WIDEST = 200;
 
 /** An allowance in mm. Throws InputError `parameter-out-of-range` and what `lengthCell` throws. */
-export function allowanceCell(cell: TableCell, unit: LengthUnit): number {
+export function allowanceCell(cell: TypedCell, unit: LengthUnit): number {
   const width = lengthCell(cell, unit);
   if (width >= 0 && width <= WIDEST) return width;
   throw new InputError('parameter-out-of-range', {
@@ -23,7 +23,7 @@ export function allowanceCell(cell: TableCell, unit: LengthUnit): number {
 }
 
 /** The kind of a point. Throws InputError `outline-malformed`. */
-export function kindCell({ text, place }: TableCell): RawPoint['kind'] {
+export function kindCell({ text, place }: TypedCell): RawPoint['kind'] {
   const typed = text.toLowerCase();
   const kind = POINT_KINDS.find((known) => known === (typed || 'corner'));
   if (kind !== undefined) return kind;
@@ -36,7 +36,7 @@ export function kindCell({ text, place }: TableCell): RawPoint['kind'] {
 }
 
 /** How often a piece is cut, such as `1 on fold`. Throws InputError `outline-malformed`. */
-export function cuttingCell({ text, place }: TableCell): Cutting {
+export function cuttingCell({ text, place }: TypedCell): Cutting {
   const parts = /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?$/iu.exec(text);
   if (parts === null) {
     throw new InputError('outline-malformed', {

@@ -3,7 +3,7 @@ import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
 import type { Cutting } from '../pattern/piece';
-import type { TableCell } from '../table/typed-table';
+import type { TypedCell } from '../table/typed-table';
 
 /**
  * `corner`, `curve` and `notch` points are passed by the outline in the order of the file; a pair
@@ -36,7 +36,7 @@ export interface RawPoint {
   /** Whether that edge lies on the fold of the cloth. */
   readonly fold: boolean;
   /** A named rule; its text is empty for none. */
-  readonly rule: TableCell;
+  readonly rule: TypedCell;
   readonly place: Place;
 }
 

@@ -9,8 +9,9 @@ import { buildPiece } from './build-piece';
 import type { Pattern } from '../pattern/pattern';
 import type { RawPiece, RawPoint } from './raw-point';
 import { pairsBySeam } from './pairs-by-seam';
-import type { TableCell, TableRow } from '../table/typed-table';
-import { lengthCell, readTable, statedBy, statedDown, statedUnit } from '../table/typed-table';
+import type { TypedCell, TypedRow } from '../table/typed-table';
+import { agreedUnit, statedBy, statedDown } from '../table/statements';
+import { lengthCell, readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['piece', 'point', 'x', 'y'] as const;
 const KNOWN = ['kind', 'edge', 'seam', 'allowance', 'fold', 'rule', 'cut', 'note'] as const;
@@ -24,8 +25,8 @@ type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
  * doubtful.
  */
 export function readPattern(text: string, file: string): Pattern {
-  const table = readTable<Column>(text, file, NEEDED, KNOWN);
-  const unit = statedUnit(table) ?? table.units.get('x');
+  const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
+  const unit = agreedUnit(table, table.units.values());
   if (unit === undefined) {
     throw new InputError('unit-missing', {
       what: 'the pattern does not say in which unit it is',
@@ -56,7 +57,7 @@ export function assembled(
 }
 
 function rawPieces(
-  rows: readonly TableRow<Column>[],
+  rows: readonly TypedRow<Column>[],
   unit: LengthUnit,
   down: 1 | -1,
   usual: number | undefined,
@@ -120,13 +121,13 @@ function rawPieces(
   }));
 }
 
-function named(cell: TableCell): string {
+function named(cell: TypedCell): string {
   if (cell.text === '') throw missingName(cell, 'a piece or a point has no name');
   if (!/[.+]/u.test(cell.text)) return cell.text;
   throw missingName(cell, 'a name has a character by which names are joined');
 }
 
-function missingName({ text, place }: TableCell, what: string): InputError {
+function missingName({ text, place }: TypedCell, what: string): InputError {
   return new InputError('outline-malformed', {
     what,
     allowed: 'a name without . and +',
@@ -135,7 +136,7 @@ function missingName({ text, place }: TableCell, what: string): InputError {
   });
 }
 
-function refuseSplit({ text, place }: TableCell): never {
+function refuseSplit({ text, place }: TypedCell): never {
   throw new InputError('outline-malformed', {
     what: 'the points of a piece do not stand together',
     allowed: 'all points of a piece one below the other, in the order of its outline',
@@ -153,7 +154,7 @@ function refuseTwice(name: string, place: Place): never {
   });
 }
 
-function refuseTwoWidths(edge: string, { text, place }: TableCell): never {
+function refuseTwoWidths(edge: string, { text, place }: TypedCell): never {
   throw new InputError('outline-malformed', {
     what: `the edge ${edge} has two allowances`,
     allowed: 'one allowance an edge; give the rest of it an edge name of its own',

@@ -40,12 +40,6 @@ export interface GradedPattern {
   readonly sizes: readonly SizedPattern[];
 }
 
-/** The rules in words, `texts[piece][point]`. */
-export type RuleTexts = readonly (readonly {
-  readonly x: { readonly text: string };
-  readonly y: { readonly text: string };
-}[])[];
-
 /** One size of a drafted range, and the draft that it must equal. */
 export interface GradedSize extends SizedPattern {
   /** The body measurements that the draft used and those that tell its walker, in mm. */

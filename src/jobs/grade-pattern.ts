@@ -10,7 +10,7 @@ import { gradeSizes } from '../grade/grade-sizes';
 import { readRoundingStep } from '../grade/rounding-step';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
-import { readRules } from '../rule-sheet/read-given-rules';
+import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
 import { walkedSeams } from '../seams/walked-seam';
 import type { GradeResult } from './grade-result';
@@ -79,8 +79,12 @@ function readRequest(request: PatternRequest): ReadRequest {
   }
   const pattern = readPattern(request.pattern.text, request.pattern.file);
   const chart = request.chart && readChart(request.chart.text, request.chart.file);
-  const base = request.base?.trim();
-  const rules = readRules(request.rules.text, request.rules.file, { pattern, chart, base });
+  const rules = readRules(request.rules.text, request.rules.file, {
+    pieces: pattern.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
+    unit: pattern.unit,
+    chart,
+    base: request.base?.trim() ?? pattern.base,
+  });
   return { pattern, rules, chart };
 }
 

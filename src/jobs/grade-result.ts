@@ -2,7 +2,8 @@
 import type { SizeChart } from '../chart/size-chart';
 import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
-import type { GradedPattern, RuleTexts, SizedPattern } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
+import type { RuleTexts } from '../rule-sheet/point-rules';
 import type { Pattern } from '../pattern/pattern';
 import type { LinesShown } from '../render/lines-shown';
 import type { WalkedSeam } from '../seams/walked-seam';

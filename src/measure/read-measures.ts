@@ -1,8 +1,9 @@
 /** Points of measure as a file lists them, one a row. */
 import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
-import type { TableCell, TableRow } from '../table/typed-table';
-import { lengthCell, readTable, statedUnit } from '../table/typed-table';
+import type { TypedCell, TypedRow } from '../table/typed-table';
+import { agreedUnit } from '../table/statements';
+import { lengthCell, readTypedTable } from '../table/typed-table';
 import { readSide } from '../seams/read-seams';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
@@ -29,8 +30,8 @@ export function readMeasures(
   plans: readonly PiecePlan[],
   patternUnit: LengthUnit,
 ): readonly PointOfMeasure[] {
-  const table = readTable<Column>(text, file, NEEDED, KNOWN);
-  const unit = statedUnit(table) ?? table.units.get('minus') ?? patternUnit;
+  const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
+  const unit = agreedUnit(table, table.units.values()) ?? patternUnit;
   const codes = new Set<string>();
   return table.rows.map((row): PointOfMeasure => {
     const code = row('code');
@@ -62,7 +63,7 @@ export function readMeasures(
   });
 }
 
-function pathOf(row: TableRow<Column>, plans: readonly PiecePlan[]): Path {
+function pathOf(row: TypedRow<Column>, plans: readonly PiecePlan[]): Path {
   const of = row('of');
   switch (chosen(row('path'), PATHS, undefined)) {
     case 'along':
@@ -86,7 +87,7 @@ function pathOf(row: TableRow<Column>, plans: readonly PiecePlan[]): Path {
   }
 }
 
-function pieceAndPoint(text: string, cell: TableCell, plans: readonly PiecePlan[]): PiecePoint {
+function pieceAndPoint(text: string, cell: TypedCell, plans: readonly PiecePlan[]): PiecePoint {
   const [piece = '', point = ''] = text.split('.').map((part) => part.trim());
   const plan = plans.find(({ name }) => name === piece);
   if (plan?.index.has(point)) return { piece, point };
@@ -98,7 +99,7 @@ function pieceAndPoint(text: string, cell: TableCell, plans: readonly PiecePlan[
 }
 
 function chosen<Choice extends string>(
-  cell: TableCell,
+  cell: TypedCell,
   choices: readonly Choice[],
   fallback: Choice | undefined,
 ): Choice {
@@ -108,14 +109,14 @@ function chosen<Choice extends string>(
   return refuse('bad-option', 'a word is not known', choices.join(', '), cell);
 }
 
-function timesOf(cell: TableCell): number {
+function timesOf(cell: TypedCell): number {
   if (cell.text === '') return 1;
   if (/^[1-9]\d?$/u.test(cell.text)) return Number(cell.text);
   return refuse('cell-not-a-number', 'it is not clear how often it counts', 'such as 2', cell);
 }
 
 /** One tolerance alone counts both ways; a minus sign in front of it is how people write it. */
-function toleranceOf(own: TableCell, other: TableCell, unit: LengthUnit): number {
+function toleranceOf(own: TypedCell, other: TypedCell, unit: LengthUnit): number {
   return Math.abs(lengthCell(own.text === '' ? other : own, unit));
 }
 
@@ -123,7 +124,7 @@ function refuse(
   code: InputErrorCode,
   what: string,
   allowed: string,
-  { text, place }: TableCell,
+  { text, place }: TypedCell,
 ): never {
   throw new InputError(code, { what, allowed, got: text, place });
 }

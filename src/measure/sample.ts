@@ -1,6 +1,7 @@
 /** A sewn sample against its spec: what is out of tolerance, and whether base or grade is to blame. */
 import { InputError } from '../errors';
-import { lengthCell, readTable, statedUnit } from '../table/typed-table';
+import { agreedUnit } from '../table/statements';
+import { lengthCell, readTypedTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Spec, SpecRow } from './spec';
 import { ARITHMETIC } from '../tolerance';
@@ -44,13 +45,13 @@ export function readSample(
   spec: Spec,
   specUnit: LengthUnit,
 ): readonly SampleMeasure[] {
-  const table = readTable<'measure' | 'size' | 'value' | 'note'>(
+  const table = readTypedTable<'measure' | 'size' | 'value' | 'note'>(
     text,
     file,
     ['measure', 'size', 'value'],
     ['note'],
   );
-  const unit = statedUnit(table) ?? table.units.get('value') ?? specUnit;
+  const unit = agreedUnit(table, table.units.values()) ?? specUnit;
   return table.rows.map((row) => {
     const [measure, size] = [row('measure'), row('size')];
     const found = spec.rows.find(

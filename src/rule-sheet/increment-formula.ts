@@ -8,11 +8,11 @@ import { parseFormula } from '../formula/parse';
 import { valueAt } from '../formula/value-at';
 import { SAME_PLACE } from '../tolerance';
 
-/** The moves in mm for each size of a chart, in its order, from the base at place `base`. */
-export type IncrementFormula = (base: number) => readonly number[];
+/** mm for the growth from one size of a chart to another, by their places in it. */
+export type IncrementFormula = (from: number, to: number) => number;
 
 /**
- * Reads a formula in which the name of a measurement stands for its growth from the base size.
+ * Reads a formula in which the name of a measurement stands for its growth from size to size.
  * Between a number and a name the sign of multiplication may be left out. Throws InputError
  * `measurement-missing` without a chart, `formula-unknown-name` for a row that the chart does not
  * have, `rule-moves-base` for a formula that is not zero where nothing grows, and what every formula
@@ -52,13 +52,11 @@ export function incrementFormula(
     });
   }
   const columns = new Map(formula.names.map((name) => [name, needValues(chart, name)]));
-  return (base) =>
-    chart.sizes.map((_, size) =>
-      valueAt(formula, formula.tree, (name) => {
-        const values = columns.get(name) ?? [];
-        return (values[size] ?? NaN) - (values[base] ?? NaN);
-      }),
-    );
+  return (from, to) =>
+    valueAt(formula, formula.tree, (name) => {
+      const values = columns.get(name) ?? [];
+      return (values[to] ?? NaN) - (values[from] ?? NaN);
+    });
 }
 
 const UNITS = 'in|cm|mm';

@@ -21,3 +21,9 @@ export interface GivenRules {
   /** For each piece the rules of its points, by the place of the point in the plan. */
   readonly ruled: readonly ReadonlyMap<number, GivenRule>[];
 }
+
+/** The rules in words, `texts[piece][point]`. */
+export type RuleTexts = readonly (readonly {
+  readonly x: { readonly text: string };
+  readonly y: { readonly text: string };
+}[])[];

@@ -1,48 +1,56 @@
 /** What stands in the cells of a rule sheet. */
-import { excerpt } from '../table/tidy-text';
+import { MEASUREMENTS } from '../chart/vocabulary';
+import { statedBy } from '../table/statements';
+import type { Statements } from '../table/statements';
+import { excerpt, withPlainHyphens } from '../table/tidy-text';
 import { InputError } from '../errors';
 import { parseMove } from './parse-move';
-import type { TableCell } from '../table/typed-table';
+import type { TypedCell } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import { UNIT_WORDS } from '../units';
-import type { RuleCell } from './rule-sheet';
+import type { CellValue } from './rule-sheet';
 
-/** Names of measurements, by which a formula is told from a slip of the pen. */
-const NAMED = /[a-z]_[a-z]/u;
+/** A name with an underscore, or a word beside a digit or a sign, tells a formula from a slip. */
+const FORMULA = /[a-z]_[a-z]|[\d+*/()].*[a-z]{3}|[a-z]{3}.*[\d+*/()]/u;
 
-/** A move as millimeters or a formula; neither where blank. Throws `cell-not-a-number`. */
-export function readMove(
-  { text, place }: TableCell,
-  unit: LengthUnit,
-): Pick<RuleCell, 'mm' | 'formula'> {
-  if (text === '') return { mm: undefined };
-  const mm = parseMove(text, unit);
-  if (mm !== undefined) return { mm };
-  if (NAMED.test(text)) return { mm: undefined, formula: text };
-  throw new InputError('cell-not-a-number', {
-    what: 'a move is not a number',
-    allowed: `a number of ${UNIT_WORDS[unit]} such as 0.375, 3/8 or -1 1/4, or a blank`,
-    got: excerpt(text),
-    place,
+/** How a sheet writes zero besides `0`. */
+export interface Blanks {
+  /** Tells a cell that says nothing. */
+  readonly isBlank: (cell: TypedCell) => boolean;
+  /** mm that such a cell stands for; undefined where it is missing. */
+  readonly mm: 0 | undefined;
+}
+
+/** The line `# blank: 0` makes zeros of empty cells and of dashes. Throws InputError `bad-option`. */
+export function statedBlanks(statements: Statements): Blanks {
+  const stated = statedBy(statements, 'blank');
+  if (stated === undefined) return { isBlank: ({ text }) => text === '', mm: undefined };
+  if (/^(?:0|zero)$/iu.test(stated.text)) {
+    return { isBlank: ({ text }) => text === '' || withPlainHyphens(text) === '-', mm: 0 };
+  }
+  throw new InputError('bad-option', {
+    what: 'the file states an unknown meaning of blank cells',
+    allowed: '# blank: 0, or no such line where a blank is a number left out',
+    got: stated.text,
+    place: stated.place,
   });
 }
 
-/**
- * Piece and point from two cells, or from one as in `front.side_hip`. Throws InputError
- * `sheet-malformed` where one of them is not named.
- */
-export function readName(
-  pieceCell: TableCell | undefined,
-  { text, place }: TableCell,
-): Pick<RuleCell, 'piece' | 'point'> {
-  const joined =
-    pieceCell === undefined || pieceCell.text === '' ? text : `${pieceCell.text}.${text}`;
-  const [piece = '', point = '', ...more] = joined.split('.');
-  if (piece !== '' && point !== '' && more.length === 0) return { piece, point };
-  throw new InputError('sheet-malformed', {
-    what: 'a row does not name its piece and point',
-    allowed: 'names as in graded-points.csv, such as front and side_hip, or front.side_hip',
-    got: excerpt(joined),
+/** A move as millimeters or a formula; neither where missing. Throws `cell-not-a-number`. */
+export function readMove(cell: TypedCell, unit: LengthUnit, blanks: Blanks): CellValue {
+  const { text, place } = cell;
+  if (blanks.isBlank(cell)) return { text, mm: blanks.mm };
+  const mm = parseMove(text, unit);
+  if (mm !== undefined) return { text, mm };
+  if (FORMULA.test(text) || MEASUREMENTS.some(({ name }) => name === text)) {
+    return { text, mm: undefined, formula: text };
+  }
+  throw new InputError('cell-not-a-number', {
+    what: 'a move is not a number',
+    allowed:
+      `a number of ${UNIT_WORDS[unit]} such as 0.375, 3/8 or -1 1/4, or a blank; ` +
+      'a dash for zero only below a line "# blank: 0"',
+    got: excerpt(text),
     place,
   });
 }

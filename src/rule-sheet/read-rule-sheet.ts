@@ -1,46 +1,178 @@
-/** Reads a sheet of grade rules: one size a row, or one size a column. */
-import { readSheet } from '../table/sheet';
+/** The one reader of grade rules, for grading, marking and inferring. */
 import { InputError } from '../errors';
-import { readLongSheet } from './read-long-sheet';
-import { readWideSheet, wideHeader } from './read-wide-sheet';
-import { LAYOUTS } from './rule-columns';
+import type { PiecePlan } from '../pattern/piece';
+import type { Statements } from '../table/statements';
+import { agreedUnit, statedBy } from '../table/statements';
+import type { TypedCell } from '../table/typed-table';
+import { readOpenTable } from '../table/typed-table';
+import type { LengthUnit } from '../units';
+import { longRows } from './long-rows';
+import { namedPoint } from './name-match';
+import { pointCells } from './point-cells';
+import type { Blanks } from './read-cell';
+import { readMove, statedBlanks } from './read-cell';
+import { COLUMNS, LAYOUTS } from './rule-columns';
+import type { RuleEntry, RuleRow } from './rule-row';
 import type { RuleCell, RuleSheet } from './rule-sheet';
+import { isFilled } from './rule-sheet';
+import { statedSizes } from './size-list';
+import type { SizeHeads } from './step-heads';
+import { sizeHeads } from './step-heads';
+import { wideRows } from './wide-rows';
+
+/** What is known beside the sheet. */
+export interface SheetAbout {
+  /** The pieces whose points have rules. */
+  readonly plans: readonly PiecePlan[];
+  /** Unit of a sheet that does not say its own. */
+  readonly unit?: LengthUnit | undefined;
+  /** The sizes of the chart. */
+  readonly sizes?: readonly string[] | undefined;
+  /** The base as the caller has it; otherwise as the sheet states it. */
+  readonly base?: string | undefined;
+}
+
+/** How the numbers of one sheet are read. */
+interface Reading {
+  readonly unit: LengthUnit;
+  readonly blanks: Blanks;
+  readonly heads: SizeHeads;
+}
 
 /**
- * Reads the text of a sheet; `file` names it in messages. Without a column `piece` the points are
- * named `front.side_hip`. Throws InputError with the row and the column for whatever would leave a
- * cell doubtful; a blank cell is none of that.
+ * Reads the text of a sheet; `file` names it in messages. One size a row or one a column, points as
+ * `front.side_hip` or in two columns, moves or steps, numbers or formulas, named rules: rows with
+ * the name of a rule and no point define it, rows with a point and the name use it. Throws InputError
+ * with the row and the column for whatever would leave a cell doubtful; a blank cell is none of that.
  */
-export function readRuleSheet(text: string, file: string): RuleSheet {
-  const raw = readSheet(text, file);
-  const header = wideHeader(raw);
-  const sheet = header === undefined ? readLongSheet(text, file) : readWideSheet(raw, header, file);
-  if (sheet.cells.length === 0)
+export function readRuleSheet(text: string, file: string, about: SheetAbout): RuleSheet {
+  const table = readOpenTable(text, file, COLUMNS);
+  const blanks = statedBlanks(table);
+  const layout = table.columns.has('axis') ? wideRows : longRows;
+  const { rows, units } = layout(table, blanks.isBlank);
+  if (rows.length === 0) {
     throw new InputError('sheet-malformed', {
       what: 'the sheet has no rules',
       allowed: LAYOUTS,
-      place: { file, row: raw.records[0]?.row ?? 1 },
+      place: { file, row: 1 },
     });
-  refuseTwice(sheet.cells);
-  return sheet;
+  }
+  const known = agreedSizes(table, about.sizes);
+  const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
+  const labels = typed.filter((size) => size.text !== '');
+  const heads = sizeHeads(
+    [...new Set(labels.map((size) => size.text))],
+    known,
+    agreedBase(table, about.base),
+    file,
+  );
+  if (known !== undefined) refuseUnknown(labels, heads);
+  const unit = agreedUnit(table, [...table.units.values(), ...units]) ?? about.unit;
+  if (unit === undefined) {
+    throw new InputError('unit-missing', {
+      what: 'the sheet does not say its unit',
+      allowed: 'columns such as dx_in or dx_cm, or a line "# unit: in"',
+      place: { file },
+    });
+  }
+  const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
+  return {
+    file,
+    comments: table.comments,
+    unit,
+    sizes: heads.sizes,
+    sizesKnown: known !== undefined,
+    ...pointCells(rows, cellsOf, ({ piece, point }) => namedPoint(piece, point, about.plans)),
+  };
 }
 
-/** A cell for all sizes is there twice if there is one for a single size. */
-function refuseTwice(cells: readonly RuleCell[]): void {
-  const seen = new Map<string, Map<string, RuleCell>>();
-  for (const cell of cells) {
-    const { piece, point, size, axis, form, places } = cell;
-    const id = [piece, point, axis, form].join('\n');
-    const bySize = seen.get(id) ?? new Map<string, RuleCell>();
-    const [any] = bySize.values();
-    const first = bySize.get(size) ?? bySize.get('') ?? (size === '' ? any : undefined);
-    if (first !== undefined)
-      throw new InputError('rule-twice', {
-        what: 'the same move stands in the sheet twice',
-        allowed: 'one row for all sizes, or one row a size',
-        got: `it stands in row ${first.places.cell.row ?? '?'} already`,
-        place: places.cell,
-      });
-    seen.set(id, bySize.set(size, cell));
+/** The base from which the sheet counts. Throws InputError `rule-contradicted` where it has another. */
+function agreedBase(sheet: Statements, wanted: string | undefined): string | undefined {
+  const stated = statedBy(sheet, 'base');
+  if (stated === undefined || wanted === undefined || stated.text === wanted) {
+    return wanted ?? stated?.text;
   }
+  throw new InputError('rule-contradicted', {
+    what: 'the sheet counts from another base size than the one that is graded from',
+    allowed: wanted,
+    got: stated.text,
+    place: stated.place,
+  });
+}
+
+/** The sizes of the chart, or as stated. Throws InputError `rule-contradicted` where both differ. */
+function agreedSizes(
+  sheet: Statements,
+  wanted: readonly string[] | undefined,
+): readonly string[] | undefined {
+  const stated = statedBy(sheet, 'sizes');
+  const own = stated && statedSizes(stated);
+  if (own === undefined || wanted === undefined) return wanted ?? own;
+  if (own.length === wanted.length && own.every((size) => wanted.includes(size))) return wanted;
+  // A step leads to another neighbor where a size between is left out.
+  throw new InputError('rule-contradicted', {
+    what: 'the sheet states other sizes than the chart has',
+    allowed: wanted.join(', '),
+    got: own.join(', '),
+    place: stated?.place ?? {},
+  });
+}
+
+function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHeads): void {
+  const unknown = labels.find(
+    (label) => !sizes.includes(label.text) && stepOf(label) === undefined,
+  );
+  if (unknown === undefined) return;
+  throw new InputError('size-unknown', {
+    what: 'the range has no such size',
+    allowed: sizes.join(', '),
+    got: unknown.text,
+    place: unknown.place,
+  });
+}
+
+/** The numbers of a row, of no point yet. Throws InputError `size-missing` and what cells throw. */
+function rowCells(row: RuleRow, reading: Reading): readonly RuleCell[] {
+  const cells = row.entries.map((entry) => ruleCell(row, entry, reading));
+  const sized = cells.filter((cell) => cell.size !== '' || isFilled(cell));
+  const move = sized.find(
+    ({ size, form, mm }) => size === '' && form === 'move' && (mm ?? 0) !== 0,
+  );
+  if (sized.length > 0 && move === undefined) return sized;
+  const [first] = row.entries;
+  const size = first?.size.place.column === undefined ? undefined : first.size.place;
+  throw new InputError('size-missing', {
+    what: 'a row does not say its size',
+    allowed:
+      'the label of a size; only a step, a formula or 0 may hold in every size, ' +
+      'in step_dx or step_dy',
+    got: move?.text ?? '',
+    place: size ?? move?.places.cell ?? first?.cell.place ?? row.point.place,
+  });
+}
+
+function ruleCell(row: RuleRow, entry: RuleEntry, reading: Reading): RuleCell {
+  const { unit, blanks, heads } = reading;
+  const { size, cell, axis, form } = entry;
+  const step = size.text === '' ? undefined : heads.stepOf(size);
+  const label = step?.size ?? size.text;
+  const place = { ...cell.place, ...(label === '' ? {} : { size: label }) };
+  const value = readMove({ ...cell, place }, unit, blanks);
+  const reversed = step?.reversed ?? false;
+  return {
+    ...value,
+    ...(reversed && value.mm !== undefined ? { mm: 0 - value.mm } : {}),
+    piece: '',
+    point: '',
+    size: label,
+    axis,
+    form: step === undefined ? form : 'step',
+    reversed,
+    places: {
+      cell: place,
+      piece: (row.piece.text === '' ? row.point : row.piece).place,
+      point: row.point.place,
+      size: size.place,
+    },
+  };
 }

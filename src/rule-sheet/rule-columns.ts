@@ -1,12 +1,9 @@
-/** The columns of moves that rule sheets have, and the one unit of them. */
+/** The columns that rule sheets have, and the names of axes in a column `axis`. */
 import { snakeCase, splitLabel } from '../table/label';
-import { excerpt } from '../table/tidy-text';
-import { InputError } from '../errors';
-import type { Table } from '../table/typed-table';
-import { statedUnit } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Axis, Form } from './rule-sheet';
 
+/** A column, or a row, of moves or steps along one axis. */
 export interface MoveColumn {
   readonly axis: Axis;
   readonly form: Form;
@@ -19,39 +16,32 @@ export const MOVE_COLUMNS = {
   step_dy: { axis: 'y', form: 'step' },
 } as const satisfies Readonly<Record<string, MoveColumn>>;
 
+/** In a column `axis` the letter alone will do; as a column of its own it would be a place. */
+const AXIS_NAMES: Readonly<Record<string, MoveColumn>> = {
+  ...MOVE_COLUMNS,
+  x: MOVE_COLUMNS.dx,
+  y: MOVE_COLUMNS.dy,
+  step_x: MOVE_COLUMNS.step_dx,
+  step_y: MOVE_COLUMNS.step_dy,
+};
+
+export const COLUMNS = [
+  ...(['piece', 'point', 'rule', 'size', 'axis', 'note'] as const),
+  ...(['dx', 'dy', 'step_dx', 'step_dy', 'rule_x', 'rule_y'] as const),
+] as const;
+/** A column with a name that is no size. */
+export type Column = (typeof COLUMNS)[number];
+
 export const LAYOUTS =
   'columns piece, point, size, dx_in, dy_in (step_dx_in, step_dy_in), ' +
   'or point, axis and one column a size';
 
-/** What a label such as `step_dx (cm)` says: its column of moves, and the unit if there is one. */
-export function moveLabel(
+/** What a label such as `step_dx (cm)` says in a column `axis`, and the unit if there is one. */
+export function axisNamed(
   text: string,
 ): { readonly move: MoveColumn; readonly unit?: LengthUnit } | undefined {
   const { text: label, unit } = splitLabel(text);
-  const name = Object.entries(MOVE_COLUMNS).find(([own]) => own === snakeCase(label));
-  if (name === undefined) return undefined;
-  return { move: name[1], ...(unit === undefined ? {} : { unit }) };
-}
-
-/**
- * The unit that a sheet states (`# unit: in`) or that its labels name. Throws InputError
- * `unit-missing`, or `unit-contradicted` where they name more than one.
- */
-export function sheetUnit(
-  sheet: Pick<Table<string>, 'comments' | 'file'>,
-  labeled: Iterable<LengthUnit>,
-): LengthUnit {
-  const named = new Set(labeled);
-  const stated = statedUnit(sheet);
-  if (stated !== undefined) named.add(stated);
-  const [unit, other] = named;
-  if (unit !== undefined && other === undefined) return unit;
-  const { file } = sheet;
-  throw new InputError(unit === undefined ? 'unit-missing' : 'unit-contradicted', {
-    what:
-      unit === undefined ? 'the sheet does not say its unit' : 'the sheet names more than one unit',
-    allowed: 'one unit, by columns such as dx_in or dx_cm, or by a line "# unit: in"',
-    got: excerpt([...named].join(', ')),
-    place: { file },
-  });
+  const [, move] = Object.entries(AXIS_NAMES).find(([own]) => own === snakeCase(label)) ?? [];
+  if (move === undefined) return undefined;
+  return { move, ...(unit === undefined ? {} : { unit }) };
 }

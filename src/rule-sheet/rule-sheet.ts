@@ -1,9 +1,9 @@
-/** A sheet of grade rules as somebody handed it in: its cells with their places, nothing judged. */
-import type { SheetComment } from '../table/sheet';
+/** A sheet of grade rules as somebody typed it: its cells with their places, nothing judged. */
+import type { Statements } from '../table/statements';
 import type { Place } from '../errors';
 import type { LengthUnit } from '../units';
 
-/** x runs along the waist, y along the center line. */
+/** x runs along the waist, or along the reference line of a piece; y square to it. */
 export type Axis = 'x' | 'y';
 
 /** A move from the base size, or a step from the neighbor on the base's side. */
@@ -17,27 +17,44 @@ export interface CellPlaces {
   readonly size: Place;
 }
 
+/** What a cell says: a number, a formula, or nothing where it is blank. */
+export interface CellValue {
+  /** As typed. */
+  readonly text: string;
+  /** Millimeters, signed as typed; undefined where the cell is blank or a formula. */
+  readonly mm: number | undefined;
+  /** `1/4 waist_girth`: a share of what the chart grows by. */
+  readonly formula?: string;
+}
+
 /** One number of a sheet, or the blank where it should stand. */
-export interface RuleCell {
+export interface RuleCell extends CellValue {
+  /** Names as the pattern has them; both empty in the definition of a named rule. */
   readonly piece: string;
   readonly point: string;
   /** Empty for one step, or one formula, that holds in every size. */
   readonly size: string;
   readonly axis: Axis;
   readonly form: Form;
-  /** Millimeters, signed as typed; undefined where the cell is blank or a formula. */
-  readonly mm: number | undefined;
-  /** `1/4 waist_girth`: a share of what the chart grows by. */
-  readonly formula?: string;
+  /** True where a formula gives the step from the size toward the base instead of to the size. */
+  readonly reversed: boolean;
   readonly places: CellPlaces;
 }
 
-export interface RuleSheet {
-  /** Name for messages, usually the file's. */
-  readonly file: string;
+export interface RuleSheet extends Statements {
   /** Unit of the columns. */
   readonly unit: LengthUnit;
-  /** Lines such as `# zero: side_hip`. */
-  readonly comments: readonly SheetComment[];
+  /** The sizes that are known or, in the order of the file, listed; then the base may be missing. */
+  readonly sizes: readonly string[];
+  /** Whether a chart or `# sizes: 8, 10, 12` says them. */
+  readonly sizesKnown: boolean;
+  /** The cells of all points, also of those that use a named rule. */
   readonly cells: readonly RuleCell[];
+  /** The cells of each named rule. */
+  readonly named: ReadonlyMap<string, readonly RuleCell[]>;
+}
+
+/** True where a cell says something. */
+export function isFilled({ mm, formula }: CellValue): boolean {
+  return mm !== undefined || formula !== undefined;
 }

@@ -6,8 +6,9 @@ import type { LengthUnit } from '../units';
 import type { Pattern } from '../pattern/pattern';
 import type { SeamPair, SeamSide } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
-import type { TableCell } from '../table/typed-table';
-import { lengthCell, readTable, statedUnit } from '../table/typed-table';
+import type { TypedCell } from '../table/typed-table';
+import { agreedUnit } from '../table/statements';
+import { lengthCell, readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['edge', 'sewn_to'] as const;
 const KNOWN = ['ease', 'way', 'note'] as const;
@@ -22,13 +23,13 @@ export function readSeams(
   file: string,
   pattern: Pick<Pattern, 'pieces' | 'unit'>,
 ): readonly SeamPair[] {
-  const table = readTable<(typeof NEEDED)[number] | (typeof KNOWN)[number]>(
+  const table = readTypedTable<(typeof NEEDED)[number] | (typeof KNOWN)[number]>(
     text,
     file,
     NEEDED,
     KNOWN,
   );
-  const unit: LengthUnit = statedUnit(table) ?? table.units.get('ease') ?? pattern.unit;
+  const unit: LengthUnit = agreedUnit(table, table.units.values()) ?? pattern.unit;
   const plans = pattern.pieces.map(({ base }) => base.plan);
   return table.rows.map((row) => {
     const ease = row('ease');
@@ -43,7 +44,7 @@ export function readSeams(
 }
 
 /** Edges such as `front.side` or `front.armhole + back.armhole`. Throws InputError `edge-unknown`. */
-export function readSide({ text, place }: TableCell, plans: readonly PiecePlan[]): SeamSide {
+export function readSide({ text, place }: TypedCell, plans: readonly PiecePlan[]): SeamSide {
   const edges = text.split('+').map((part) => {
     const [piece = '', edge = ''] = part.split('.').map((name) => name.trim());
     return { piece, edge };
@@ -63,7 +64,7 @@ export function readSide({ text, place }: TableCell, plans: readonly PiecePlan[]
   return { edges };
 }
 
-function wayOf({ text, place }: TableCell): SeamPair['way'] {
+function wayOf({ text, place }: TypedCell): SeamPair['way'] {
   if (text === '') return undefined;
   if (text === 'same' || text === 'opposite') return text;
   throw new InputError('bad-option', {

@@ -3,7 +3,7 @@ import { InputError } from '../errors';
 import type { CatalogEntry } from './catalog';
 import { CATALOG } from './catalog';
 import type { PublishedTable, TableKind } from './published-table';
-import { readTable } from './read-table';
+import { readPublishedTable } from './read-published-table';
 
 /** One line of a list of tables. */
 export interface TableListing {
@@ -40,7 +40,7 @@ export function publishedTable(id: string): PublishedTable {
       id,
     );
   }
-  return readTable(entry, entry.table);
+  return readPublishedTable(entry, entry.table);
 }
 
 function entryOf(id: string): CatalogEntry {

@@ -1,6 +1,7 @@
 /** The text of a CSV file as records of cells that still know their row, and its comments. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
+import type { TellingLine } from './delimiter';
 import { findDelimiter } from './delimiter';
 import { isBlank, tidyText } from './tidy-text';
 
@@ -35,10 +36,11 @@ const NO_CONTENT = /^(?:[\s,;]|"")*$/u;
 const ANNOUNCED = /^sep=([,;\t])$/iu;
 
 /**
- * Reads CSV text with any of the usual delimiters and line ends. Throws `csv-malformed` with the
- * row in which a quoted cell begins that does not end as it should.
+ * Reads CSV text with any of the usual delimiters and line ends; `tells` knows the lines by which
+ * the delimiter is found. Throws `csv-malformed` with the row in which a quoted cell begins that
+ * does not end as it should.
  */
-export function readSheet(text: string, file: string): Sheet {
+export function readSheet(text: string, file: string, tells: TellingLine): Sheet {
   const comments: SheetComment[] = [];
   const lines: Line[] = [];
   for (const [index, line] of text
@@ -51,7 +53,7 @@ export function readSheet(text: string, file: string): Sheet {
   }
 
   const records: SheetRecord[] = [];
-  for (const record of parseLines(lines, file)) {
+  for (const record of parseLines(lines, file, tells)) {
     const cells = record.cells.filter((cell) => !isBlank(cell));
     // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
     if (cells[0]?.startsWith('#')) {
@@ -69,7 +71,7 @@ function withoutMark(comment: string): string {
   return tidyText(comment.slice(0, end).replace(COMMENT, ''));
 }
 
-function parseLines(lines: readonly Line[], file: string): SheetRecord[] {
+function parseLines(lines: readonly Line[], file: string, tells: TellingLine): SheetRecord[] {
   const announced = ANNOUNCED.exec(lines[0]?.text ?? '')?.[1];
   const content = announced === undefined ? lines : lines.slice(1);
   const texts = content.map((line) => line.text);
@@ -82,7 +84,7 @@ function parseLines(lines: readonly Line[], file: string): SheetRecord[] {
   };
   try {
     parse(csv, {
-      delimiter: announced ?? findDelimiter(texts),
+      delimiter: announced ?? findDelimiter(texts, tells),
       relax_column_count: true,
       // The inch mark behind a number is no quote.
       relax_quotes: true,

@@ -1,137 +1,177 @@
 /** A CSV table with a header line: cells by the name of their column, each with its place. */
 import { parseLength } from './number-cell';
 import { snakeCase, splitLabel } from './label';
-import type { SheetComment } from './sheet';
+import type { SheetRecord } from './sheet';
 import { readSheet } from './sheet';
+import type { Statements } from './statements';
+import { statementsOf } from './statements';
 import { excerpt, isBlank, tidyText } from './tidy-text';
-import { unitNamed } from './unit-name';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { LENGTH_UNITS } from '../units';
 
 /** The text of a cell, tidy; empty where the row has none. */
-export interface TableCell {
+export interface TypedCell {
   readonly text: string;
   readonly place: Place;
 }
 
-/** Gives the cell of a column; an empty one where the table has no such column. */
-export type TableRow<Column extends string> = (column: Column) => TableCell;
+/**
+ * Gives the cell of a column, by its name or by its number, from 1, in the file; an empty one where
+ * the table has no such column.
+ */
+export type TypedRow<Column extends string> = (column: Column | number) => TypedCell;
 
-export interface Table<Column extends string> {
-  readonly file: string;
+export interface TypedTable<Column extends string> extends Statements {
   readonly columns: ReadonlySet<Column>;
   /** Units stated behind the names of columns, as in `x_in`. */
   readonly units: ReadonlyMap<Column, LengthUnit>;
-  readonly rows: readonly TableRow<Column>[];
-  readonly comments: readonly SheetComment[];
+  /** The heads of the columns that have names of their own, as sizes have. */
+  readonly others: readonly TypedCell[];
+  readonly rows: readonly TypedRow<Column>[];
+}
+
+interface Header<Column> {
+  readonly row: number;
+  readonly at: ReadonlyMap<Column, number>;
+  readonly units: ReadonlyMap<Column, LengthUnit>;
+  readonly others: readonly TypedCell[];
 }
 
 /**
- * Reads a table whose columns may stand in any order. Throws InputError `column-missing` if one of
- * `needed` is not there, and `column-unknown` for a column that is neither needed nor in `known`.
+ * Reads a table whose columns may stand in any order, below any number of title lines. Throws
+ * InputError `column-missing` if one of `needed` is not there, and `column-unknown` for a column
+ * that is neither needed nor in `known`, and for a cell in a column without a name.
  */
-export function readTable<Column extends string>(
+export function readTypedTable<Column extends string>(
   text: string,
   file: string,
   needed: readonly Column[],
   known: readonly Column[],
-): Table<Column> {
-  const { records, comments } = readSheet(text, file);
-  // A title may stand above the header; a table has more than one column.
-  const start = records.findIndex(({ cells }) => cells.filter((cell) => !isBlank(cell)).length > 1);
-  const [header, ...body] = records.slice(Math.max(0, start));
+): TypedTable<Column> {
   const all = [...needed, ...known];
-  const units = new Map<Column, LengthUnit>();
-  const at = new Map<Column, number>();
-  header?.cells.forEach((cell, i) => {
-    if (tidyText(cell) === '') return;
-    const { text: label, unit } = splitLabel(cell);
-    const name = all.find((column) => column === snakeCase(label) || column === snakeCase(cell));
-    if (name === undefined || at.has(name)) {
-      throw new InputError('column-unknown', {
-        what: name === undefined ? 'a column is not known' : 'a column is there twice',
-        allowed: all.join(', '),
-        got: excerpt(cell),
-        place: { file, row: header.row, column: i + 1 },
-      });
-    }
-    at.set(name, i);
-    if (unit !== undefined && name !== snakeCase(cell)) units.set(name, unit);
+  const { header, ...table } = readOpenTable(text, file, all);
+  const [unknown] = table.others;
+  if (unknown !== undefined) refuseColumn('a column is not known', all, unknown);
+  const missing = needed.filter((column) => !table.columns.has(column));
+  if (missing.length === 0) return table;
+  throw new InputError('column-missing', {
+    what: `the table has no column ${missing.join(', ')}`,
+    allowed: `a header line with ${all.join(', ')}`,
+    got: header.text,
+    place: header.place,
   });
-  const missing = needed.filter((column) => !at.has(column));
-  if (missing.length > 0) {
-    throw new InputError('column-missing', {
-      what: `the table has no column ${missing.join(', ')}`,
-      allowed: `a header line with ${all.join(', ')}`,
-      got: header?.cells.join(',') ?? '',
-      place: { file, row: header?.row ?? 1 },
-    });
-  }
+}
+
+/**
+ * The same for a table that may have none of the columns `known`, and others besides, with names of
+ * their own; `header` is its whole header line.
+ */
+export function readOpenTable<Column extends string>(
+  text: string,
+  file: string,
+  known: readonly Column[],
+): TypedTable<Column> & { readonly header: TypedCell } {
+  const isHeader = (cells: readonly string[]): boolean =>
+    cells.filter((cell) => columnNamed(cell, known) !== undefined).length > 1;
+  const { records, comments } = readSheet(text, file, isHeader);
+  const start = headerIndex(records, isHeader);
+  const first = records[start];
+  const header = readHeader(first, file, known);
+  const body = records.slice(start + 1);
+  const heads = new Set([...header.at.values(), ...header.others.map(({ place }) => place.column)]);
+  body.forEach((record) => {
+    refuseNameless(record, file, heads);
+  });
   return {
-    file,
-    columns: new Set(at.keys()),
-    units,
-    comments,
-    rows: body.map(({ row, cells }): TableRow<Column> => {
-      return (column) => {
-        const i = at.get(column);
-        if (i === undefined) return { text: '', place: { file, row } };
-        return { text: tidyText(cells[i] ?? ''), place: { file, row, column: i + 1 } };
+    ...statementsOf(file, comments, records.slice(0, start)),
+    header: { text: first?.cells.join(',') ?? '', place: { file, row: header.row } },
+    columns: new Set(header.at.keys()),
+    units: header.units,
+    others: header.others,
+    rows: body.map(({ row, cells }): TypedRow<Column> => {
+      return (name) => {
+        const column = typeof name === 'number' ? name : header.at.get(name);
+        if (column === undefined) return { text: '', place: { file, row } };
+        return { text: tidyText(cells[column - 1] ?? ''), place: { file, row, column } };
       };
     }),
   };
 }
 
-/** What a comment line such as `# base: 12` states, and its place; undefined if none does. */
-export function statedBy(
-  { comments, file }: Pick<Table<string>, 'comments' | 'file'>,
-  name: string,
-): TableCell | undefined {
-  for (const { row, text } of comments) {
-    const [, key = '', value = ''] = /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
-    if (tidyText(key).toLowerCase() === name) {
-      return { text: tidyText(value), place: { file, row } };
-    }
-  }
-  return undefined;
+/** The first line with two columns that are known; without one the first that has several cells. */
+function headerIndex(
+  records: readonly SheetRecord[],
+  isHeader: (cells: readonly string[]) => boolean,
+): number {
+  const known = records.findIndex(({ cells }) => isHeader(cells));
+  const several = records.findIndex(
+    ({ cells }) => cells.filter((cell) => !isBlank(cell)).length > 1,
+  );
+  return Math.max(0, known < 0 ? several : known);
 }
 
-/** The unit that `# unit: cm` states. Throws InputError `unit-unknown`. */
-export function statedUnit(
-  table: Pick<Table<string>, 'comments' | 'file'>,
-): LengthUnit | undefined {
-  const stated = statedBy(table, 'unit');
-  if (stated === undefined) return undefined;
-  const unit = unitNamed(stated.text);
-  if (unit !== undefined) return unit;
-  throw new InputError('unit-unknown', {
-    what: 'the file states an unknown unit',
-    allowed: LENGTH_UNITS.join(', '),
-    got: stated.text,
-    place: stated.place,
+function readHeader<Column extends string>(
+  record: SheetRecord | undefined,
+  file: string,
+  all: readonly Column[],
+): Header<Column> {
+  const row = record?.row ?? 1;
+  const at = new Map<Column, number>();
+  const units = new Map<Column, LengthUnit>();
+  const others: TypedCell[] = [];
+  record?.cells.forEach((text, i) => {
+    if (isBlank(text)) return;
+    const cell = { text: tidyText(text), place: { file, row, column: i + 1 } };
+    const name = columnNamed(text, all);
+    if (name === undefined) {
+      others.push(cell);
+      return;
+    }
+    if (at.has(name)) refuseColumn('a column is there twice', all, cell);
+    at.set(name, i + 1);
+    const { unit } = splitLabel(text);
+    if (unit !== undefined && name !== snakeCase(text)) units.set(name, unit);
+  });
+  return { row, at, units, others };
+}
+
+function columnNamed<Column extends string>(
+  text: string,
+  all: readonly Column[],
+): Column | undefined {
+  const own = snakeCase(text);
+  const label = snakeCase(splitLabel(text).text);
+  return all.find((column) => column === label || column === own);
+}
+
+/** A decimal comma among commas would shift every cell behind it by one. */
+function refuseNameless(
+  { row, cells }: SheetRecord,
+  file: string,
+  heads: ReadonlySet<number | undefined>,
+): void {
+  const i = cells.findIndex((cell, at) => !isBlank(cell) && !heads.has(at + 1));
+  if (i < 0) return;
+  throw new InputError('column-unknown', {
+    what: 'a cell stands in a column without a name',
+    allowed: 'cells below the names of the header; a number with a decimal comma between quotes',
+    got: excerpt(cells[i] ?? ''),
+    place: { file, row, column: i + 1 },
   });
 }
 
-/**
- * 1 if y runs down, as in the engine's own files, or -1 for a file with the line `# y: up`. Throws
- * InputError `bad-option` for anything else.
- */
-export function statedDown(table: Pick<Table<string>, 'comments' | 'file'>): 1 | -1 {
-  const stated = statedBy(table, 'y');
-  if (stated === undefined || /^down$/iu.test(stated.text)) return 1;
-  if (/^up$/iu.test(stated.text)) return -1;
-  throw new InputError('bad-option', {
-    what: 'the file states an unknown direction of y',
-    allowed: 'down or up',
-    got: stated.text,
-    place: stated.place,
+function refuseColumn(what: string, all: readonly string[], { text, place }: TypedCell): never {
+  throw new InputError('column-unknown', {
+    what,
+    allowed: all.join(', '),
+    got: excerpt(text),
+    place,
   });
 }
 
 /** A cell as a length in mm, of either sign. Throws InputError `cell-missing` or `cell-not-a-number`. */
-export function lengthCell({ text, place }: TableCell, unit: LengthUnit): number {
+export function lengthCell({ text, place }: TypedCell, unit: LengthUnit): number {
   const length = parseLength(text, unit);
   if (length !== undefined) return length;
   throw new InputError(text === '' ? 'cell-missing' : 'cell-not-a-number', {

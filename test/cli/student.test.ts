@@ -98,7 +98,7 @@ describe('mark', () => {
     ],
     ['two units', 'piece,point,size,dx_in,dy_cm\nfront,side_hip,14,1,0\n', /more than one unit/],
     ['no header', 'front,side_hip,14,1,0\n', /row 1, column 1: a column is not known.*Got: front/],
-    ['nothing', '', /no column point/],
+    ['nothing', '', /no rules/],
     ['no rules', `${HEADER}\n`, /no rules/],
     [
       'a formula of what the chart does not have',

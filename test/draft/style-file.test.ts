@@ -41,6 +41,9 @@ describe('style files', () => {
       'its own unit, saved by a spreadsheet',
       '# unit: cm,,\nparameter,value,note\nhem_taper,1.5,\n',
     ],
+    ['its columns in any order', 'note;value;parameter\nx;1,5 cm;hem_taper\n'],
+    ['tabs and title lines', 'Our hems\nunit\tcm\nvalue\tparameter\n1.5\them_taper\n'],
+    ['its unit in words', '# Unit: centimeters\nparameter,value\nhem_taper,1.5\n'],
     ['quotes', '"parameter","value","note"\n"hem_taper","1,5 cm","a, b"\n'],
   ])('may have %s', (_, text) => {
     expect(hemWidth(text)).toBeCloseTo(9.5 - 1.5 / 2.54, 9);
@@ -66,9 +69,10 @@ describe('style files', () => {
 
 describe('refused style files', () => {
   it.each([
-    ['style-malformed', '', { file, row: 1 }, 'parameter,value,note'],
-    ['style-malformed', 'hem_taper,1 in\n', { file, row: 1 }, 'hem_taper,1 in'],
-    ['style-malformed', '# x\nparameter,note,value\nhem_taper,a,1 in', { file, row: 2 }, 'note'],
+    ['column-missing', '', { file, row: 1 }, 'parameter, value, note'],
+    ['column-unknown', 'hem_taper,1 in\n', { file, row: 1, column: 1 }, 'Got: hem_taper'],
+    ['column-missing', '# x\nparameter,note\nhem_taper,a', { file, row: 2 }, 'value'],
+    ['column-unknown', 'parameter,value\nhem_taper,1,5 cm', { file, row: 2, column: 3 }, '5 cm'],
     ['parameter-unknown', 'parameter,value\nhem,1 in', { file, row: 2 }, 'Got: hem'],
     ['parameter-unknown', 'parameter,value\n,1 in', { file, row: 2 }, 'Got: nothing'],
     [
@@ -77,9 +81,9 @@ describe('refused style files', () => {
       { file, row: 4 },
       'hem_taper',
     ],
-    ['unit-unknown', '# unit: ell\nparameter,value\nhem_taper,1', { file }, 'in, cm, mm'],
-    ['style-unknown', '# based on: tulip\nparameter,value', { file }, 'pencil, straight'],
-    ['csv-malformed', 'parameter,value\nhem_taper,"1 in\n', { file }, 'quote'],
+    ['unit-unknown', '# unit: ell\nparameter,value\nhem_taper,1', { file, row: 1 }, 'in, cm, mm'],
+    ['style-unknown', '# based on: tulip\nparameter,value', { file, row: 1 }, 'pencil, straight'],
+    ['csv-malformed', 'parameter,value\nhem_taper,"1 in\n', { file, row: 2 }, 'quote'],
   ] as const)('%s: %j', (code, text, place, words) => {
     expectRefusal(() => readStyle(text, file), code, place, words);
   });

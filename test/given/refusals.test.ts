@@ -111,7 +111,7 @@ describe('a rule sheet that cannot be used', () => {
     ],
     [
       'a forbidden formula',
-      SIZED.replace('1/4', 'x = 3'),
+      SIZED.replace('1/4', 'waist_girth = 3'),
       'formula-not-allowed',
       { file, row: 3, column: 3 },
     ],
@@ -131,7 +131,7 @@ describe('a rule sheet that cannot be used', () => {
       'a size twice',
       sized('front,side_hip,10,1,0\nfront,side_hip,10,2,0'),
       'rule-twice',
-      { file, row: 4, column: 3 },
+      { file, row: 4, column: 4, size: '10', point: 'front.side_hip' },
     ],
     [
       'a moved base',
@@ -142,8 +142,8 @@ describe('a rule sheet that cannot be used', () => {
     [
       'a move for no size',
       sized('front,side_hip,,1,0'),
-      'rule-missing',
-      { file, row: 3, column: 4 },
+      'size-missing',
+      { file, row: 3, column: 3 },
     ],
     ['a base that is no size', SIZED.replace('10,12,14', '10,14'), 'size-unknown', { file }],
     ['one size', SIZED.replace('10,12,14', '12'), 'sizes-too-few', { file }],

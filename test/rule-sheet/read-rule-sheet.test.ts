@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { gradePattern } from '../../src/jobs/grade-pattern';
 import { parseMove } from '../../src/rule-sheet/parse-move';
-import { readRuleSheet } from '../../src/rule-sheet/read-rule-sheet';
 import { inferIncrements } from '../../src/study/infer/infer-increments';
 import { markSheet } from '../../src/study/mark/mark-sheet';
+import { toMillimeters } from '../../src/units';
+import { FRONT, move } from '../given/sheets';
 import { chartText } from '../skirts';
+import { HABITS } from './habits';
 
 // motley-muse.com, skirt grading: waist and hip 1 in, length 1/4 in a size; a quarter of a girth
 // step for each panel: Threads no. 101, fashion-incubator.com. Half of it for the dart: common
@@ -20,81 +23,46 @@ const CHART = chartText(
 
 const marked = (sheet: string) => markSheet({ chart: CHART, base: '12', sheet, pieces: ['front'] });
 
-/** The published grade in the habits of the trade, each with the zero at the center of the waist. */
-const HABITS: Readonly<Record<string, string>> = {
-  'a step that holds in every size': `# unit: in
-# sizes: 10, 12, 14, 16
-# base: 12
-piece,point,step_dx,step_dy
-front,center_waist,0,0
-front,dart_inner,1/8,0
-front,dart_tip,1/8,0
-front,dart_outer,1/8,0
-front,side_waist,1/4,0
-front,side_hip,1/4,0
-front,side_hem,+1/4,+1/4
-front,center_hem,0,1/4
-`,
-  'named rules': `Rules of the front
-# sizes: 10, 12, 14, 16
-# base: 12
-rule,point,size,step_dx_in,step_dy_in,note
-still,,,0,0,of nothing that grows
-dart,,,1/8,0
-side,,,1/4,0
-still,front.center_waist
-dart,front.dart_inner
-dart,front.dart_tip
-dart,front.dart_outer
-side,front.side_waist
-side,front.side_hip
-,front.side_hem,,1/4,1/4
-,front.center_hem,,0,1/4
-`,
-  'moves by named rules, y up': `# unit: in
-# y: up
-# base: 12
-rule,piece,point,size,dx,dy
-side,,,10,-1/4,0
-side,,,14,1/4,0
-side,,,16,2/4,0
-dart,,,10,-1/8,0
-dart,,,14,1/8,0
-dart,,,16,1/4,0
-,front,center_waist,,0,0
-dart,front,dart_inner
-dart,front,dart_tip
-dart,front,dart_outer
-side,front,side_waist
-side,front,side_hip
-,front,side_hem,10,-1/4,1/4
-,front,side_hem,14,1/4,-1/4
-,front,side_hem,16,1/2,-1/2
-,front,center_hem,10,0,1/4
-,front,center_hem,14,0,-1/4
-,front,center_hem,16,0,-1/2
-`,
-};
+/** A pattern in the base size with the points of the drafted front. */
+const PATTERN = FRONT.replace('dart_in,', 'dart_inner,').replace('dart_out,', 'dart_outer,');
+
+const graded = (rules: string, chart?: string) =>
+  gradePattern({
+    pattern: { text: PATTERN, file: 'base.csv' },
+    rules: { text: rules, file: 'sheet' },
+    ...(chart === undefined ? {} : { chart: { text: chart, file: 'chart.csv' } }),
+  });
+
+/** Inches a size that the published grade moves each point, y down. */
+const STEPS = {
+  center_waist: [0, 0],
+  dart_inner: [1 / 8, 0],
+  dart_tip: [1 / 8, 0],
+  dart_outer: [1 / 8, 0],
+  side_waist: [1 / 4, 0],
+  side_hip: [1 / 4, 0],
+  side_hem: [1 / 4, 1 / 4],
+  center_hem: [0, 1 / 4],
+} as const;
 
 describe('a sheet in the habits of the trade', () => {
+  it.each(Object.entries(HABITS))('with %s grades a pattern', (_, sheet) => {
+    const result = graded(sheet);
+    expect(result.range.sizes.map(({ label }) => label)).toEqual(['10', '12', '14', '16']);
+    for (const [point, [dx, dy]] of Object.entries(STEPS))
+      ['10', '12', '14', '16'].forEach((size, i) => {
+        const { x, y } = move(result, size, 'front', point);
+        expect(x, `${point} ${size}`).toBeCloseTo(toMillimeters((i - 1) * dx, 'in'), 9);
+        expect(y, `${point} ${size}`).toBeCloseTo(toMillimeters((i - 1) * dy, 'in'), 9);
+      });
+  });
+
   it.each(Object.entries(HABITS))('with %s is right', (_, sheet) => {
     const { cells } = marked(sheet);
     expect(cells.filter(({ verdict }) => verdict !== 'right')).toEqual([]);
-    expect(cells).toHaveLength(8 * 2 * 3);
-  });
-
-  it.each(Object.entries(HABITS))('with %s shows one slip where there is one', (_, sheet) => {
-    const { cells, diagnosis } = marked(sheet.replace('side,front,side_hip', ''));
-    expect(cells.every(({ verdict }) => verdict !== 'wrong')).toBe(true);
-    expect(diagnosis.found).toEqual([]);
-    const turned = marked(
-      sheet.replace(
-        /(front[.,]side_hem,(?:10|14|16)?,?)([-+]?)1\/([24])/gu,
-        (__, name: string, sign: string, under: string) =>
-          `${name}${sign === '-' ? '' : '-'}1/${under}`,
-      ),
+    expect(new Set(cells.map(({ point, size, axis }) => `${point} ${size} ${axis}`)).size).toBe(
+      8 * 2 * 3,
     );
-    expect(turned.diagnosis.found.map(({ slip }) => slip.id)).toEqual(['sign']);
   });
 
   it.each(Object.entries(HABITS))('with %s implies the steps of the chart', (_, sheet) => {
@@ -111,6 +79,22 @@ describe('a sheet in the habits of the trade', () => {
       ).toEqual([-step, 0, step, 2 * step].map((inches) => expect.closeTo(inches, 9) as number));
   });
 
+  const named = ['a step that holds in every size', 'named rules', 'moves by named rules, y up'];
+  it.each(named)('with %s shows one slip where there is one', (habit) => {
+    const sheet = HABITS[habit] ?? '';
+    const { cells, diagnosis } = marked(sheet.replace('side,front,side_hip', ''));
+    expect(cells.every(({ verdict }) => verdict !== 'wrong')).toBe(true);
+    expect(diagnosis.found).toEqual([]);
+    const turned = marked(
+      sheet.replace(
+        /(front[.,]side_hem,(?:10|14|16)?,?)([-+]?)1\/([24])/gu,
+        (__, name: string, sign: string, under: string) =>
+          `${name}${sign === '-' ? '' : '-'}1/${under}`,
+      ),
+    );
+    expect(turned.diagnosis.found.map(({ slip }) => slip.id)).toEqual(['sign']);
+  });
+
   it('may hold formulas of what the chart grows by', () => {
     const sheet = (share: string) => `point,size,dx_in,dy_in,rule_x
 front.side_waist,,1/4 waist_girth,0,
@@ -124,13 +108,41 @@ front.side_hem,14,1/4 hip_girth,skirt_length - 0*hip_girth,
     );
   });
 
-  it('may not have a move for all sizes, nor a size beside all of them', () => {
-    for (const [sheet, code] of [
-      ['point,size,dx_in\nfront.side_hip,,1\n', 'size-missing'],
-      ['point,size,step_dx_in\nfront.side_hip,,1\nfront.side_hip,14,1\n', 'rule-twice'],
-      ['point,size,step_dx_in\nfront.side_hip,14,1\nfront.side_hip,,1\n', 'rule-twice'],
-    ] as const)
-      expect(() => readRuleSheet(sheet, 'sheet')).toThrow(expect.objectContaining({ code }));
+  it('may count a formula in each step by itself', () => {
+    const chart = chartText(
+      'in',
+      {
+        waist_girth: [24, 28, 37, 43],
+        hip_girth: [34, 38, 47, 53],
+        bust_girth: [32, 36, 45, 51],
+      },
+      ['10', '12', '14', '16'],
+    );
+    // A quarter of 4, 9 and 6 in, added up from 9 in: 8, 9, 11.25 and 12.75.
+    for (const sheet of [
+      `point,size,step_dx\n${['16', '14', '10']
+        .map((size) => `front.side_hip,${size},1/4 bust_girth`)
+        .join('\n')}\n`,
+      'point,step_dx\nfront.side_hip,1/4 bust_girth\n',
+      'point,axis,10-12,12-14,14-16\nfront.side_hip,x,1/4 bust_girth,2.25,1/4 bust_girth\n',
+      'point,size,dx,step_dx\nfront.side_hip,,1/4 bust_girth,1/4 bust_girth\n',
+    ]) {
+      const result = graded(sheet, chart);
+      const places = ['10', '12', '14', '16'].map(
+        (size) => 9 + move(result, size, 'front', 'side_hip').x / 25.4,
+      );
+      expect(places).toEqual([8, 9, 11.25, 12.75].map((x) => expect.closeTo(x, 9) as number));
+    }
+    // The quarter method takes a quarter of the hip, which grows by 4, 9 and 6 in as well.
+    const cells = markSheet({
+      chart,
+      base: '12',
+      pieces: ['front'],
+      sheet: '# unit: in\npoint,size,step_dx\nfront.side_hip,16,1/4 bust_girth\n',
+    }).cells.filter(({ given }) => given !== undefined);
+    expect(cells).toMatchObject([
+      { verdict: 'right', given: expect.closeTo(1.5 * 25.4, 9) as number },
+    ]);
   });
 });
 

@@ -1,12 +1,15 @@
 /** The body increments that a rule sheet implies. */
+import { axisMoves, byPoint } from '../../rule-sheet/axis-moves';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
+import type { SizeList } from '../../rule-sheet/size-list';
+import { sizeList } from '../../rule-sheet/size-list';
 import type { AnswerKey } from '../mark/answer-key';
-import { addedUp, answerKey } from '../mark/answer-key';
+import { answerKey } from '../mark/answer-key';
 import type { Convention } from '../mark/convention';
 import { OWN_CONVENTION, inConvention } from '../mark/convention';
 import type { Series } from '../mark/series';
-import { keyPoint, seriesOf } from '../mark/series';
+import { keyPoint } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
 import type { GradeRequest } from '../../jobs/requests';
@@ -14,7 +17,7 @@ import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
 import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
 import { leastSquares } from './least-squares';
-import { baseOf, sizesOf } from './sheet-sizes';
+import { baseOf } from './sheet-base';
 import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
 
 export interface InferRequest {
@@ -61,7 +64,6 @@ export interface Inference {
  * a sheet that cannot be used.
  */
 export function inferIncrements(request: InferRequest): Inference {
-  const sheet = readRuleSheet(request.sheet, request.file ?? 'sheet');
   const result = gradeChart({
     chart: STAND_IN_CHART,
     file: 'the stand-in chart',
@@ -69,12 +71,14 @@ export function inferIncrements(request: InferRequest): Inference {
     ...(request.style === undefined ? {} : { style: request.style }),
     ...(request.set === undefined ? {} : { set: request.set }),
   });
+  const sheet = readRuleSheet(request.sheet, request.file ?? 'sheet', {
+    plans: result.range.plans,
+    base: request.base,
+  });
   const base = baseOf(sheet, request.base);
-  const labels = sizesOf(sheet);
-  const sizes = labels.includes(base) ? labels : [...labels, base];
-  const baseIndex = sizes.indexOf(base);
-  const key: AnswerKey = { ...answerKey(result), sizes, base: baseIndex };
-  const series = movesIn(seriesOf(sheet, key, undefined), baseIndex);
+  const list = sizeList(sheet, base);
+  const key: AnswerKey = { ...answerKey(result), sizes: list.labels, base: list.base };
+  const series = movesIn(sheet, list);
   const convention = conventionOf(key, series, statedConvention(key, sheet, request.zero));
   const fit = fitted(inConvention(key, convention), series);
   return {
@@ -90,23 +94,15 @@ export function inferIncrements(request: InferRequest): Inference {
 }
 
 /** Every point and axis once, as moves; steps are added up where the moves are not given. */
-function movesIn(all: readonly Series[], base: number): readonly Series[] {
-  return all.flatMap((series): Series[] => {
-    if (series.form === 'move') return [series];
-    const { piece, point, axis, given } = series;
-    const twin = all.some(
-      (one) =>
-        one.form === 'move' && one.piece === piece && one.point === point && one.axis === axis,
-    );
-    if (twin) return [];
-    const moves = addedUp(
-      given.map((step) => step ?? NaN),
-      base,
-    );
-    return [
-      { ...series, form: 'move', given: moves.map((mm) => (Number.isFinite(mm) ? mm : undefined)) },
-    ];
-  });
+function movesIn({ cells }: RuleSheet, list: SizeList): readonly Series[] {
+  return [...byPoint(cells).values()].flatMap((axes) =>
+    (['x', 'y'] as const).flatMap((axis): Series[] => {
+      const [first] = axes[axis];
+      if (first === undefined) return [];
+      const { piece, point } = first;
+      return [{ piece, point, axis, form: 'move', given: axisMoves(axes[axis], list, undefined) }];
+    }),
+  );
 }
 
 interface Fitted {

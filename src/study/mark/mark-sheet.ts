@@ -1,7 +1,7 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
 import { parseLength } from '../../table/number-cell';
 import { InputError } from '../../errors';
-import { statedBy } from '../../table/typed-table';
+import { statedBy } from '../../table/statements';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
@@ -73,8 +73,12 @@ export function markSheet(request: MarkRequest): Marking {
     pieces,
     ...grading
   } = request;
-  const sheet = readRuleSheet(text, sheetFile);
   const result = gradeChart(grading);
+  const sheet = readRuleSheet(text, sheetFile, {
+    plans: result.range.plans,
+    sizes: result.chart.sizes,
+    base: result.range.base,
+  });
   const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
   const asked = piecesOf(result, sheet, pieces);
   const exact = answerKey(result);

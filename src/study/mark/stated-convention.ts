@@ -1,6 +1,6 @@
 /** What a sheet or its reader states about zero and axes, so that it need not be recognized. */
 import { InputError } from '../../errors';
-import { statedBy, statedDown } from '../../table/typed-table';
+import { statedBy, statedDown } from '../../table/statements';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey } from './answer-key';
 

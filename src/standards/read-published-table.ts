@@ -1,7 +1,7 @@
 /** Reads the text of a published table: comment lines, one header line, one measurement a line. */
-import { parse } from 'csv-parse/sync';
-import type { LengthUnit } from '../units';
-import { LENGTH_UNITS, toMillimeters } from '../units';
+import { readSheet } from '../table/sheet';
+import { statedUnit } from '../table/statements';
+import { toMillimeters } from '../units';
 import type { CatalogEntry, TableText } from './catalog';
 import type { PublishedRow, PublishedTable } from './published-table';
 
@@ -9,17 +9,15 @@ import type { PublishedRow, PublishedTable } from './published-table';
  * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come
  * with the program, so one that cannot be read is a defect of the program, not a user's input.
  */
-export function readTable(
+export function readPublishedTable(
   entry: CatalogEntry,
   { csv, waistRow, hipRow }: TableText,
 ): PublishedTable {
-  const lines = csv.split(/\r?\n/);
-  const notes = lines.filter((line) => line.startsWith('#')).map((line) => line.slice(1).trim());
-  const [header = [], ...rows] = parse(lines.filter((line) => !line.startsWith('#')).join('\n'), {
-    skip_empty_lines: true,
-    trim: true,
-  });
-  const unit = unitOf(notes, entry.id);
+  const { records, comments } = readSheet(csv, entry.id, ([name]) => name === waistRow);
+  const [header = [], ...rows] = records.map(({ cells }) => cells);
+  const notes = comments.map(({ text }) => text);
+  const unit = statedUnit({ file: entry.id, comments });
+  if (unit === undefined) throw new Error(`The bundled table ${entry.id} states no unit`);
   const cells = (name: string) => rows.find((row) => row[0] === name)?.slice(1);
   const waistCells = cells(waistRow);
   const hipCells = cells(hipRow);
@@ -44,16 +42,6 @@ export function readTable(
     ...(depthCells === undefined ? {} : { waistToHip: row('waist_to_hip', depthCells) }),
     notes,
   };
-}
-
-function unitOf(notes: readonly string[], id: string): LengthUnit {
-  const stated = notes
-    .find((note) => note.startsWith('unit:'))
-    ?.slice('unit:'.length)
-    .trim();
-  const unit = LENGTH_UNITS.find((known) => known === stated);
-  if (unit === undefined) throw new Error(`The bundled table ${id} states no unit`);
-  return unit;
 }
 
 /**

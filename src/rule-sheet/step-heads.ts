@@ -1,0 +1,114 @@
+/** Sizes that are named by a step, as in `4-6`: what is typed there is the growth from 4 to 6. */
+import { InputError } from '../errors';
+import { withPlainHyphens } from '../table/tidy-text';
+import type { TypedCell } from '../table/typed-table';
+
+/** From one size to the next, as a sheet writes it. */
+interface Step {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** The size to which a typed step belongs, and whether it is typed from there toward the base. */
+export interface StepSize {
+  readonly size: string;
+  readonly reversed: boolean;
+}
+
+/** What the labels of a sheet mean. */
+export interface SizeHeads {
+  /** The sizes in their order. */
+  readonly sizes: readonly string[];
+  /** The size of a label that is a step; undefined for a plain size. */
+  readonly stepOf: (label: TypedCell) => StepSize | undefined;
+}
+
+/** `4-6`, `4 to 6`, `4 > 6`; of several hyphens each may be the one. */
+const BETWEEN = / ?(?:-|>|\u2192) ?| to /giu;
+
+/**
+ * Tells steps from sizes. Where the sizes are known, a label is a step if it is none of them and
+ * leads from one to its neighbor; otherwise labels are steps if all are and they follow on one
+ * another. Throws InputError `base-missing` or `size-unknown` for steps that cannot be counted.
+ */
+export function sizeHeads(
+  labels: readonly string[],
+  known: readonly string[] | undefined,
+  base: string | undefined,
+  file: string,
+): SizeHeads {
+  const sizes = known ?? chained(labels, base);
+  if (sizes === undefined) return { sizes: labels, stepOf: () => undefined };
+  const stepOf = ({ text, place }: TypedCell): StepSize | undefined => {
+    if (sizes.includes(text)) return undefined;
+    const step = splits(text).find(({ from, to }) => sizes.includes(from) && sizes.includes(to));
+    if (step === undefined) return undefined;
+    const [from, to] = [sizes.indexOf(step.from), sizes.indexOf(step.to)];
+    const at = base === undefined ? -1 : sizes.indexOf(base);
+    if (at < 0) {
+      throw new InputError(base === undefined ? 'base-missing' : 'size-unknown', {
+        what: 'steps count from the base size, and the sheet has none that is known',
+        allowed: `a line such as "# base: ${step.from}" with one of ${sizes.join(', ')}`,
+        got: base ?? '',
+        place: { file },
+      });
+    }
+    if (Math.abs(from - to) !== 1) {
+      throw new InputError('size-unknown', {
+        what: 'a step does not lead from a size to its neighbor',
+        allowed: `neighbors among ${sizes.join(', ')}`,
+        got: text,
+        place,
+      });
+    }
+    const reversed = Math.abs(to - at) < Math.abs(from - at);
+    return { size: reversed ? step.from : step.to, reversed };
+  };
+  return { sizes, stepOf };
+}
+
+function splits(label: string): readonly Step[] {
+  const text = withPlainHyphens(label);
+  return [...text.matchAll(BETWEEN)]
+    .map(({ 0: mark, index }) => ({
+      from: text.slice(0, index).trim(),
+      to: text.slice(index + mark.length).trim(),
+    }))
+    .filter(({ from, to }) => from !== '' && to !== '' && from !== to);
+}
+
+/**
+ * The sizes through which the labels lead, each a step that goes on where another ends; undefined if
+ * they are no such steps, or if the base is one of the labels.
+ */
+function chained(
+  labels: readonly string[],
+  base: string | undefined,
+): readonly string[] | undefined {
+  if (base !== undefined && labels.includes(base)) return undefined;
+  const steps = labels.flatMap((label) => {
+    const [step, ...others] = splits(label);
+    return step === undefined || others.length > 0 ? [] : [step];
+  });
+  const [first, ...rest] = steps;
+  if (first === undefined || steps.length < labels.length) return undefined;
+  const sizes = [first.from, first.to];
+  // Steps may stand in any order, from the base outward or from one end to the other.
+  let left: readonly Step[] = rest;
+  for (let before = -1; before !== left.length;) {
+    before = left.length;
+    left = left.filter((step) => !joins(sizes, step));
+  }
+  const isPath = left.length === 0 && new Set(sizes).size === sizes.length;
+  const isTold = rest.length > 0 || (base !== undefined && sizes.includes(base));
+  return isPath && isTold ? sizes : undefined;
+}
+
+/** Puts a step on to whichever end of the sizes it leads from or to; false if it does to neither. */
+function joins(sizes: string[], { from, to }: Step): boolean {
+  const [start, end] = [sizes[0], sizes.at(-1)];
+  if (from === end || to === end) sizes.push(from === end ? to : from);
+  else if (from === start || to === start) sizes.unshift(from === start ? to : from);
+  else return false;
+  return true;
+}
