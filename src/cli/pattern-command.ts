@@ -67,7 +67,7 @@ function patternRequest(options: PatternCommandOptions, io: Io): PatternRequest 
     throw new InputError('bad-option', {
       what: 'a pattern is graded by a rule sheet',
       allowed: '--rules <rules.csv> together with --pattern',
-      place: { option: '--rules' },
+      place: { field: 'rules' },
     });
   }
   const read = (file: string): NamedText => ({ text: io.readText(file), file });

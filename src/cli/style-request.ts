@@ -31,14 +31,14 @@ function settingsOf(texts: readonly string[]): Record<string, string> {
         what: 'a setting is a parameter, an equals sign and a value or formula',
         allowed: 'such as hem_taper="1 1/2 in"',
         got: text,
-        place: { option: '--set' },
+        place: { field: 'set' },
       });
     if (settings.has(name))
       throw new InputError('parameter-twice', {
         what: 'the parameter is set twice',
         allowed: 'one --set a parameter',
         got: name,
-        place: { option: '--set', parameter: name },
+        place: { field: 'set', parameter: name },
       });
     settings.set(name, value.trim());
   }

@@ -45,7 +45,7 @@ export function writeFiles(
       what: 'the results cannot be written',
       allowed: 'a folder that exists or can be made, and can be written to',
       got: error instanceof Error ? error.message : String(error),
-      place: { option: '--out', file: folder },
+      place: { field: 'out', file: folder },
     });
   }
   const names = files.map(({ name }) => name);

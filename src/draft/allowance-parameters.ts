@@ -93,5 +93,5 @@ export const ALLOWANCE_PRESETS: Readonly<Record<AllowancePreset, readonly Settin
 };
 
 function preset(parameter: string, value: string, note: string): Setting {
-  return { parameter, value, note, place: { option: '--allowances' } };
+  return { parameter, value, note, place: { field: 'allowances' } };
 }

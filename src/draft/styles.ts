@@ -87,7 +87,7 @@ export const STYLES: readonly Style[] = [
 ];
 
 /** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
-export function findStyle(name: string, place: Place = { option: '--style' }): Style {
+export function findStyle(name: string, place: Place = { field: 'style' }): Style {
   const style = STYLES.find((candidate) => candidate.name === name);
   if (style !== undefined) return style;
   throw new InputError('style-unknown', {

@@ -41,5 +41,5 @@ function sized({ label, cutPieces }: SizedPieces): CutSize {
 }
 
 function refuse(what: string, allowed: string): never {
-  throw new InputError('bad-option', { what, allowed, place: { option: '--fabric' } });
+  throw new InputError('bad-option', { what, allowed, place: { field: 'fabric' } });
 }

@@ -18,7 +18,7 @@ export function checkStackPoint(plans: readonly PiecePlan[], name: string): void
     what: 'the panels do not all have this stack point',
     allowed: shared.join(', '),
     got: name,
-    place: { option: '--stack' },
+    place: { field: 'stack' },
   });
 }
 

@@ -79,8 +79,8 @@ export interface GradeResult {
  */
 export function gradeChart(request: GradeRequest): GradeResult {
   const chart = readChart(request.chart, request.file ?? 'chart');
-  const base = knownSize(chart, request.base, '--base');
-  const labels = request.sizes?.map((label) => knownSize(chart, label, '--sizes'));
+  const base = knownSize(chart, request.base, 'base');
+  const labels = request.sizes?.map((label) => knownSize(chart, label, 'sizes'));
   const display: LengthDisplay = {
     unit: request.unit ?? chart.unit,
     fractions: request.fractions ?? false,
@@ -156,7 +156,7 @@ function chosenStyle({
     parameter,
     value,
     note: 'set by the caller',
-    place: { option: '--set' },
+    place: { field: 'set' },
   }));
   return {
     style: choice.style,
@@ -164,12 +164,12 @@ function chosenStyle({
   };
 }
 
-function knownSize(chart: SizeChart, label: string, option: string): string {
+function knownSize(chart: SizeChart, label: string, field: string): string {
   if (chart.sizes.includes(label.trim())) return label.trim();
   throw new InputError('size-unknown', {
     what: 'the chart has no such size',
     allowed: chart.sizes.join(', '),
     got: label,
-    place: { option, file: chart.file },
+    place: { field, file: chart.file },
   });
 }

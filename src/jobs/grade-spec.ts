@@ -39,8 +39,8 @@ export function gradeSpec(
   if (measures === undefined && skirt === undefined) {
     throw new InputError('measure-unknown', {
       what: 'a pattern of your own has no usual points of measure',
-      allowed: '--measures <list.csv> with what is to be measured',
-      place: { option: '--spec' },
+      allowed: 'a list of what is to be measured',
+      place: { field: 'measures' },
     });
   }
   const own = measures && readMeasures(measures.text, measures.file, range.plans, display.unit);

@@ -11,14 +11,14 @@ export function refuseForDrawing(
   { base, chart }: { readonly base?: string; readonly chart?: { readonly file: string } },
   sample: string,
 ): void {
-  const refuse = (option: string, what: string, allowed: string, got: string): never => {
-    throw new InputError('bad-option', { what, allowed, got, place: { option } });
+  const refuse = (field: string, what: string, allowed: string, got: string): never => {
+    throw new InputError('bad-option', { what, allowed, got, place: { field } });
   };
   if (base !== undefined && base.trim() !== sample) {
-    refuse('--base', 'the base is the sample size that the rule table states', sample, base);
+    refuse('base', 'the base is the sample size that the rule table states', sample, base);
   }
   if (chart !== undefined) {
-    refuse('--chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
+    refuse('chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
   }
 }
 
@@ -36,7 +36,7 @@ export function shownSizes(
     what: 'the range has no such size',
     allowed: known.join(', '),
     got: unknown,
-    place: { option: '--sizes' },
+    place: { field: 'sizes' },
   });
 }
 
@@ -50,6 +50,6 @@ export function checkStack({ pieces }: GivenPattern, stackPoint: string): void {
     what: 'no piece has this stack point',
     allowed: [...new Set(names)].join(', '),
     got: stackPoint,
-    place: { option: '--stack' },
+    place: { field: 'stack' },
   });
 }

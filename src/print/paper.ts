@@ -77,6 +77,6 @@ export function readPaper(text: string): Paper {
       `${SHEETS.map((paper) => paper.name).join(', ')}, projector, or roll=<width> ` +
       `with a width of ${ROLL_LEAST} to ${ROLL_MOST} mm, such as roll=36in`,
     got: text,
-    place: { option: '--paper' },
+    place: { field: 'paper' },
   });
 }

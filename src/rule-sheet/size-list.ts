@@ -30,7 +30,8 @@ export function sizeList(sources: SizeSources): SizeList {
   if (base === undefined) {
     throw new InputError('base-missing', {
       what: 'nothing says which size the pattern shows',
-      allowed: '--base, or a line such as `# base: 12` in the pattern or the rule sheet',
+      allowed: 'a line such as `# base: 12` in the pattern or the rule sheet',
+      orField: 'base',
       place: { file },
     });
   }

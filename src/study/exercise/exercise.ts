@@ -34,7 +34,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
       what: 'the seed is not usable',
       allowed: 'a whole number from 0 to 4294967295',
       got: String(seed),
-      place: { option: '--seed' },
+      place: { field: 'seed' },
     });
   const { sizes, base, rows } = exerciseChart(difficulty, unit, seeded(seed));
   const show = (mm: number): string => (unit === 'in' ? inchFraction(mm) : tableNumber(mm, unit));

@@ -80,7 +80,7 @@ export function derivation(
       what: 'the chart has no such size',
       allowed: chart.sizes.join(', '),
       got: size,
-      place: { option: '--size' },
+      place: { field: 'size' },
     });
   const { base, moves: all } = range.exactRules;
   const movesOf = (axis: Axis): readonly number[] =>

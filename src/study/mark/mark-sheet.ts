@@ -148,7 +148,7 @@ function piecesOf(
         what: 'the skirt has no such piece',
         allowed: range.plans.map((plan) => plan.name).join(', '),
         got: name,
-        place: wanted === undefined ? (statement?.place ?? {}) : { option: '--pieces' },
+        place: wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' },
       });
   return asked;
 }
@@ -161,6 +161,6 @@ function toleranceOf(text: string, unit: LengthUnit): number {
     what: 'the tolerance is not usable',
     allowed: 'a length from 0 to 1/2 in, such as 1/32in or 0.5mm',
     got: text,
-    place: { option: '--tolerance' },
+    place: { field: 'tolerance' },
   });
 }

@@ -21,7 +21,7 @@ export function statedConvention(
   zero: string | undefined,
 ): StatedConvention {
   const stated =
-    zero === undefined ? statedBy(sheet, 'zero') : { text: zero, place: { option: '--zero' } };
+    zero === undefined ? statedBy(sheet, 'zero') : { text: zero, place: { field: 'zero' } };
   const zeros = stated?.text.split('+').map((name) => name.trim());
   const names = new Set([...points.values()].map(({ point }) => point));
   const unknown = zeros?.find((name) => !names.has(name));
