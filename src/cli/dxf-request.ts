@@ -4,6 +4,7 @@ import type { Finding } from '../check/finding';
 import type { DxfResult } from '../files/dxf-files';
 import type { ResultFile } from '../files/result-files';
 
+/** The option as commander reads it. */
 export interface DxfOptions {
   readonly dxf?: boolean;
 }

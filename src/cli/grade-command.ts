@@ -15,6 +15,7 @@ import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
+/** The options of `grade` where a skirt is drafted, as commander reads them. */
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> &
   SpecOptions &

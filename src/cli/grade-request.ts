@@ -8,6 +8,7 @@ import type { Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
+/** These options as commander reads them: texts as typed, files by their paths. */
 export interface GradeRequestOptions extends StyleOptions {
   readonly base: string;
   readonly allowances?: AllowancePreset;
@@ -17,7 +18,9 @@ export interface GradeRequestOptions extends StyleOptions {
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
   readonly lines?: LinesShown;
+  /** Ids of published tables; a choice that fits the chart if empty. */
   readonly against: readonly string[];
+  /** Folder of the results; see `outFolder` if absent. */
   readonly out?: string;
 }
 

@@ -18,6 +18,10 @@ import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
 import { writeFiles } from './write-files';
 
+/**
+ * The options of `grade` where a pattern is given, as commander reads them: files by their paths,
+ * the rest as typed.
+ */
 export interface PatternCommandOptions extends SpecOptions, DxfOptions, Partial<PrintRequest> {
   readonly pattern: string;
   readonly rules?: string;
@@ -31,9 +35,14 @@ export interface PatternCommandOptions extends SpecOptions, DxfOptions, Partial<
   readonly fractions?: boolean;
   readonly lines?: LinesShown;
   readonly fabric?: boolean;
+  /** Folder of the results; one named after the pattern if absent. */
   readonly out?: string;
 }
 
+/**
+ * Grades, writes and reports. Gives 0, or 1 where a check failed; throws InputError, and then
+ * nothing is written.
+ */
 export async function patternCommand(options: PatternCommandOptions, io: Io): Promise<ExitCode> {
   const graded = gradePattern(patternRequest(options, io));
   const [specified, spec] = withSpec(graded, undefined, options, io);

@@ -9,9 +9,12 @@ import type { ResultFile } from '../files/result-files';
 import type { LengthDisplay } from '../units';
 import type { Io } from './io';
 
+/** These options as commander reads them; either file asks for the spec as well. */
 export interface SpecOptions {
   readonly spec?: boolean;
+  /** Path of a list of points of measure. */
   readonly measures?: string;
+  /** Path of a measured sample. */
   readonly measured?: string;
 }
 

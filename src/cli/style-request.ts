@@ -4,8 +4,11 @@ import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/grade-chart';
 import type { Io } from './io';
 
+/** These options as commander reads them. */
 export interface StyleOptions {
+  /** Name of a style, or the path of a style file, which ends in `.csv`. */
   readonly style: string;
+  /** Each `parameter=formula`, as typed. */
   readonly set: readonly string[];
 }
 

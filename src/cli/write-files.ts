@@ -14,8 +14,10 @@ import { dirname, join } from 'node:path';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-files';
 
+/** What a run left on the disk. */
 export interface WrittenFiles {
   readonly folder: string;
+  /** In the order in which they were given. */
   readonly names: readonly string[];
   /** Size drawings that lie in the folder from an earlier run and do not belong to this one. */
   readonly leftovers: readonly string[];

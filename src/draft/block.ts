@@ -5,6 +5,7 @@ import type { Cutting, Edge, MarkedLine, Piece, PiecePlan } from '../pattern/pie
 /** Whether a formula gives a length (mm inside) or a plain number. */
 export type FormulaQuantity = 'length' | 'number';
 
+/** What a style or a caller may change about a block: its default, its range, what it means. */
 export interface ParameterDefinition {
   readonly name: string;
   readonly quantity: FormulaQuantity;
@@ -13,6 +14,7 @@ export interface ParameterDefinition {
   /** Allowed range, both ends included, written like the value. */
   readonly least: string;
   readonly most: string;
+  /** What it does to the skirt, for people. */
   readonly meaning: string;
   /** Where the default comes from. */
   readonly source: string;
@@ -29,6 +31,7 @@ export interface ValueDefinition {
   readonly formula: string;
 }
 
+/** A point of a panel whose place is computed in every size. */
 export interface PointDefinition {
   readonly name: string;
   /**
@@ -98,10 +101,13 @@ export interface BlockLayout {
   readonly derived: readonly DerivedPiece[];
 }
 
+/** A way to draft a skirt, as data: whatever is computed stands in it as a formula. */
 export interface Block {
   readonly name: string;
   readonly parameters: readonly ParameterDefinition[];
+  /** Common to all pieces, such as the ease of a quarter. */
   readonly values: readonly ValueDefinition[];
   readonly sums: readonly SumRule[];
+  /** Decides the points that every size of a range will have. */
   readonly layout: (facts: RangeFacts) => BlockLayout;
 }

@@ -6,10 +6,12 @@ import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
 import { SHAPED_SKIRT } from './shaped-skirt/block';
 
+/** A skirt that can be asked for by name. */
 export interface Style {
   readonly name: string;
   readonly description: string;
   readonly block: Block;
+  /** What differs from the defaults of the block. */
   readonly settings: readonly Setting[];
 }
 
@@ -21,6 +23,10 @@ function preset(settings: readonly (readonly [string, string, string])[]): reado
 const COMMON_PRACTICE = 'common practice, no source';
 const METRIC = 'project-patterns.co.uk (2018-11-22), skirt block';
 
+/**
+ * Every style of the engine, in the order in which they are listed to a user; `pencil` is the
+ * default.
+ */
 export const STYLES: readonly Style[] = [
   {
     name: 'pencil',

@@ -15,6 +15,7 @@ function tolerance(name: string, value: string, meaning: string): ParameterDefin
   };
 }
 
+/** How far a sewn skirt may be off, by kind of measurement; either way, in the spec. */
 export const TOLERANCE_PARAMETERS: readonly ParameterDefinition[] = [
   tolerance(
     'girth_tolerance',

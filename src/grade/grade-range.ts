@@ -16,9 +16,11 @@ export interface DraftedSize {
   readonly draft: Draft;
 }
 
+/** From which size a range is graded, on which point, and how fine. */
 export interface GradeOptions {
   /** Label of the base size; it must be among the sizes. */
   readonly base: string;
+  /** The point of each piece on which all sizes lie, the zero of its rules. */
   readonly stackPoint: string;
   /** mm; undefined leaves the rules exact. */
   readonly roundingStep: number | undefined;

@@ -33,6 +33,7 @@ export type RuleTexts = readonly (readonly {
   readonly y: { readonly text: string };
 }[])[];
 
+/** A size of a drafted skirt: graded from the base, and beside that drafted anew to compare. */
 export interface GradedSize extends SizedPieces {
   /** The body measurements that the draft used and those that tell its walker, in mm. */
   readonly body: ReadonlyMap<string, number>;
@@ -46,7 +47,9 @@ export interface GradedSize extends SizedPieces {
   readonly measures: readonly Measure[];
 }
 
+/** A drafted skirt in all its sizes. */
 export interface GradedRange extends GradedPattern {
+  /** The point of each piece on which all sizes lie, the zero of its rules. */
   readonly stackPoint: string;
   /** The rules as derived, before any rounding. */
   readonly exactRules: GradeRules;

@@ -24,6 +24,7 @@ export interface ProjectorPicture {
   readonly name: string;
 }
 
+/** What a pattern can be printed on, told apart by `kind`; lengths in mm. */
 export type Paper = SheetPaper | RollPaper | ProjectorPicture;
 
 const iso = (name: string, width: number, height: number): SheetPaper => ({

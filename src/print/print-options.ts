@@ -16,6 +16,7 @@ export interface PrintRequest {
   readonly join?: Join;
 }
 
+/** Choices that were read and fit together. */
 export interface PrintOptions {
   readonly papers: readonly Paper[];
   /** mm. */

@@ -6,6 +6,7 @@ import type { AxisDerivation, Derivation, DerivedStep } from './derivation';
 import { exactText } from './exact';
 import { addsUp } from './derivation';
 
+/** One thing on the board. The first row of a table is its header. */
 export type BoardLine =
   | { readonly kind: 'heading'; readonly words: string }
   | { readonly kind: 'words'; readonly words: string }

@@ -26,6 +26,7 @@ import { consistentSwaps } from './swaps';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
+/** A sheet to be marked, and the chart and style that it was to be made from. */
 export interface MarkRequest extends Pick<
   GradeRequest,
   'chart' | 'file' | 'base' | 'style' | 'set'
@@ -42,14 +43,17 @@ export interface MarkRequest extends Pick<
   readonly pieces?: readonly string[];
 }
 
+/** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
+  /** The chart graded as it should be. */
   readonly result: GradeResult;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
   readonly convention: Convention;
   /** mm. */
   readonly tolerance: number;
+  /** The pieces that were asked for. */
   readonly pieces: readonly string[];
   /** Every cell that is asked for or given, the base's only where they are wrong. */
   readonly cells: readonly MarkedCell[];

@@ -66,6 +66,7 @@ function valuesOf(
   return sizes.map((_, i) => (i === base ? 0 : Math.sign(i - base) * mm));
 }
 
+/** A name that no other series of the sheet has, such as `front.side_waist move x`. */
 export function seriesId({ piece, point, axis, form }: SeriesName): string {
   return `${piece}.${point} ${form} ${axis}`;
 }

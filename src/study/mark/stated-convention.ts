@@ -4,6 +4,7 @@ import { statedBy, statedDown } from '../../table/typed-table';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey } from './answer-key';
 
+/** What is stated; undefined where it must be recognized. */
 export interface StatedConvention {
   /** One zero for all pieces that have the points, two points for the place halfway between them. */
   readonly zero: readonly string[] | undefined;
