@@ -9,6 +9,10 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
+/**
+ * A finding for each piece of each size; one fails where its cut line touches the sewing line or
+ * leaves its allowance.
+ */
 export function checkCutLines(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap(({ label, pieces, parameters }) =>
     cutPieces(pieces, parameters).map((piece) => checkCutLine(piece, parameters, label, display)),

@@ -17,6 +17,10 @@ const COMMON_PRACTICE = 'common practice, no source';
 /** Places at which the depth is measured along each curve of the lower edge. */
 const PLACES = 8;
 
+/**
+ * Findings for the facings of each size, none where a style has no facing. An upper edge of another
+ * length fails, depth and the line across the side warn; rounded rules are allowed their step.
+ */
 export function checkFacings(range: GradedRange, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
   return range.sizes.flatMap((size) => {

@@ -11,6 +11,10 @@ import { seamSeverity } from './seams-match';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
+/**
+ * Findings for the lining of each size, none where a style has no lining. A lining narrower than
+ * the shell fails, one with less room than asked for warns.
+ */
 export function checkLining(range: GradedRange, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
   return range.sizes.flatMap((size) => {

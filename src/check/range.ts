@@ -24,6 +24,7 @@ import { checkWaistband } from './waistband';
 import { checkZip } from './zip';
 import { checkSideTakeUp, noteHipCorner } from './side-seam';
 
+/** All findings of a drafted skirt, check by check; lengths in their words as `display` says. */
 export function checkRange(range: GradedRange, display: LengthDisplay): Finding[] {
   return [
     ...checkGradedEqualsDraft(range, display),

@@ -6,6 +6,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding, Severity } from './finding';
 
+/** A finding for the side seams of each size, the gravity by how far they are apart. */
 export function checkSeamsMatch(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.map((size) => {
     const front = measureOf(size, 'side_seam_front');

@@ -14,6 +14,10 @@ const SIDES = [
   { name: 'side_hem', edge: 'hem' },
 ] as const;
 
+/**
+ * A finding, in degrees, for each such corner of each size; one that is off warns, since it sews
+ * but shows.
+ */
 export function checkSquareCorners(range: GradedRange): Finding[] {
   return range.sizes.flatMap((size) => [...centers(size), ...sides(size)]);
 }

@@ -15,6 +15,10 @@ const EASED =
 /** Rounded ends that a whole waist and its band have: four sides and the end of the band. */
 const ENDS = 5;
 
+/**
+ * Findings for the band of each size, none where a style has no band; wrong lengths fail. Rounded
+ * rules are allowed their step.
+ */
 export function checkWaistband(range: GradedRange, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
   return range.sizes.flatMap((size) =>

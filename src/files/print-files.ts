@@ -75,6 +75,7 @@ const LARGE = 400;
 const LABELS = 7;
 const PAPER_LABELS = 4;
 
+/** What the file of one paper will hold. Throws InputError `paper-too-small` for a narrow roll. */
 export function printed(result: GradeResult, paper: Paper, options: PrintOptions): Printed {
   return printedDrawing(drawingOf(result), printTables(result), paper, options);
 }

@@ -6,6 +6,10 @@ import type { SizeRow, SizeTable } from '../print/size-table';
 /** Lengths in these units, so that nobody has to convert. */
 const CAPTION = 'in centimeters and, to the nearest eighth, in inches';
 
+/**
+ * One table of the bodies, as far as the chart knows them, and one of the garments, a column for
+ * each size shown.
+ */
 export function printTables({ chart, shown }: GradeResult): readonly SizeTable[] {
   const sizes = shown.map(({ label }) => label);
   const columns = sizes.map((label) => chart.sizes.indexOf(label));

@@ -12,6 +12,7 @@ import {
   gradedPointsTable,
 } from './tables';
 
+/** A file of text before it is written. */
 export interface ResultFile {
   readonly name: string;
   readonly text: string;

@@ -11,6 +11,7 @@ import { moverOf, movedPiece } from './move-piece';
 import type { GivenPattern, GivenPiece } from './pattern';
 import type { GivenRule, GivenRules } from '../rule-sheet/point-rules';
 
+/** How fine the rules of a given pattern are, and how its sizes lie on each other. */
 export interface GivenOptions {
   /** mm; undefined leaves the rules exact. */
   readonly roundingStep: number | undefined;

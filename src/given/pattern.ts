@@ -34,6 +34,10 @@ export interface Follower {
   readonly share: number;
 }
 
+/**
+ * A piece in the base size, with what must follow when its ruled points move; lengths in mm, y
+ * down.
+ */
 export interface GivenPiece {
   /** In the base size, the handles of splines among its points. */
   readonly base: Piece;
@@ -67,13 +71,17 @@ export interface SeamPair {
   readonly way: 'same' | 'opposite' | undefined;
 }
 
+/** The pieces of one garment in its base size, whatever kind of file they came from. */
 export interface GivenPattern {
+  /** Its name for messages. */
   readonly file: string;
   readonly title: string | undefined;
+  /** The unit of the file; places here are mm all the same. */
   readonly unit: LengthUnit;
   /** The label of the size that it shows, where it says so. */
   readonly base: string | undefined;
   readonly pieces: readonly GivenPiece[];
+  /** What is sewn to what. */
   readonly seams: readonly SeamPair[];
   /** Seam names that are on one edge or on three and more, and so pair nothing. */
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];

@@ -28,6 +28,7 @@ import type { LinesShown } from '../render/lines-shown';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { walkingBodies } from '../stride/walking-bodies';
 
+/** What the main job is asked for; only the chart and a base are needed. */
 export interface GradeRequest {
   /** Text of the chart, CSV. */
   readonly chart: string;
@@ -57,6 +58,7 @@ export interface GradeRequest {
   readonly against?: readonly string[];
 }
 
+/** A graded skirt with everything that files and reports are made from; lengths in mm. */
 export interface GradeResult {
   readonly chart: SizeChart;
   readonly style: Style;
@@ -66,6 +68,7 @@ export interface GradeResult {
   readonly range: GradedRange;
   /** The sizes asked for. */
   readonly shown: readonly GradedSize[];
+  /** The unit in which its lengths are shown. */
   readonly display: LengthDisplay;
   /** The lines asked for. */
   readonly lines: LinesShown | undefined;

@@ -31,6 +31,7 @@ export interface NamedText {
   readonly file: string;
 }
 
+/** What grading a given pattern is asked for; only the pattern and its rules are needed. */
 export interface PatternRequest {
   /** The pieces in the base size: CSV, or DXF after ASTM D6673 if the file is called so. */
   readonly pattern: NamedText;
@@ -56,13 +57,17 @@ export interface PatternRequest {
   readonly fractions?: boolean;
 }
 
+/** A graded pattern with everything that files and reports are made from; lengths in mm. */
 export interface PatternResult {
   readonly title: string;
   readonly pattern: GivenPattern;
   readonly rules: GivenRules;
   readonly range: GradedPattern;
+  /** The rules in words, beside the moves of `range`. */
   readonly ruleTexts: RuleTexts;
+  /** Every pair of seams walked in every size. */
   readonly seams: readonly WalkedSeam[];
+  /** Point on which the sizes of a piece are stacked; empty for none. */
   readonly stackPoint: string;
   /** The sizes asked for. */
   readonly shown: readonly SizedPieces[];

@@ -13,6 +13,7 @@ import { deviations, readSample, sampleFits } from '../measure/sample';
 import type { Spec } from '../measure/spec';
 import type { LengthDisplay } from '../units';
 
+/** What a spec is made from besides the pattern. */
 export interface SpecRequest {
   /** Points of measure, CSV; without them a skirt has its usual ones. */
   readonly measures?: NamedText;
@@ -20,8 +21,10 @@ export interface SpecRequest {
   readonly measured?: NamedText;
 }
 
+/** A spec, and how a measured sample compares with it; lengths in mm. */
 export interface SpecResult {
   readonly spec: Spec;
+  /** One a measured value; empty where no sample was measured. */
   readonly sample: readonly Deviation[];
   readonly findings: readonly Finding[];
 }

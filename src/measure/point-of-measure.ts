@@ -9,7 +9,7 @@ import { walkSide } from '../seams/seam-walk';
 import { SAME_PLACE } from '../tolerance';
 import type { MeasureGroup, Taken, Tolerance } from './spec';
 
-/** A point of a piece. */
+/** A point by its name and that of its piece, as in `front.side_hip`. */
 export interface PiecePoint {
   readonly piece: string;
   readonly point: string;
@@ -21,9 +21,12 @@ export type Path =
   | { readonly kind: 'between'; readonly from: PiecePoint; readonly to: PiecePoint }
   | { readonly kind: 'across'; readonly levels: readonly PiecePoint[] };
 
+/** Something to measure in every size, as a line of a spec has it. */
 export interface PointOfMeasure {
+  /** Its short name in the spec. */
   readonly code: string;
   readonly measure: string;
+  /** How to measure, in words. */
   readonly how: string;
   readonly taken: Taken;
   readonly group: MeasureGroup;

@@ -18,6 +18,7 @@ export const USUAL_TOLERANCES: ToleranceSettings = {
   opening: toMillimeters(1 / 4, 'in'),
 };
 
+/** What a spec says of tolerances that nobody stated. */
 export const USUAL_SOURCE = 'common practice, no source: the usual tolerance of such a measure';
 
 /** Girths: 1/4 in below a step of 1 in, 3/8 at 1 in, 1/2 at 1 1/2 in and over. */

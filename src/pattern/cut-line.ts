@@ -14,6 +14,7 @@ import { outerEdge } from './strip';
 /** mm. A gap this small between two ends is closed by moving one of them. */
 const CLOSED = 0.02;
 
+/** The cut line of one piece in one size, in mm. */
 export interface CutLine {
   /** Closed, clockwise on paper. */
   readonly segments: readonly Segment[];

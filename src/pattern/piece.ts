@@ -82,6 +82,7 @@ export interface PiecePlan {
   readonly darts: readonly DartEdge[];
 }
 
+/** An edge that runs from one leg of a dart over its tip to the other leg. */
 export type DartEdge = Edge & { readonly kind: 'dart' };
 
 /** A plan with its look-ups filled in. */

@@ -14,6 +14,7 @@ const MOVES = ['dx', 'dy', 'step_dx', 'step_dy', 'rule_x', 'rule_y'] as const;
 const OTHERS = ['piece', 'point', 'rule', 'size', 'note'] as const;
 type Column = (typeof MOVES)[number] | (typeof OTHERS)[number];
 
+/** What a rule sheet is read with: the pattern it moves, and what its formulas are of. */
 export interface RuleSources {
   readonly pattern: GivenPattern;
   readonly chart: SizeChart | undefined;

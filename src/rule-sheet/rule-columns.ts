@@ -7,11 +7,13 @@ import { statedUnit } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Axis, Form } from './rule-sheet';
 
+/** What a column of numbers counts. */
 export interface MoveColumn {
   readonly axis: Axis;
   readonly form: Form;
 }
 
+/** The columns by their names without a unit: moves from the base, and steps from size to size. */
 export const MOVE_COLUMNS = {
   dx: { axis: 'x', form: 'move' },
   dy: { axis: 'y', form: 'move' },
@@ -19,6 +21,7 @@ export const MOVE_COLUMNS = {
   step_dy: { axis: 'y', form: 'step' },
 } as const satisfies Readonly<Record<string, MoveColumn>>;
 
+/** The layouts that are read, in words for a refusal. */
 export const LAYOUTS =
   'columns piece, point, size, dx_in, dy_in (step_dx_in, step_dy_in), ' +
   'or point, axis and one column a size';

@@ -32,6 +32,7 @@ export interface RuleCell {
   readonly places: CellPlaces;
 }
 
+/** A sheet as typed; its cells are in the order of the file, in mm. */
 export interface RuleSheet {
   /** Name for messages, usually the file's. */
   readonly file: string;

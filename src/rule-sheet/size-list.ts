@@ -4,12 +4,17 @@ import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { TableCell } from '../table/typed-table';
 
+/** The sizes of a range. */
 export interface SizeList {
+  /** From the smallest to the largest. */
   readonly labels: readonly string[];
+  /** Place of the base among them. */
   readonly base: number;
 }
 
+/** Whatever may tell the sizes of a range. */
 export interface SizeSources {
+  /** Name for messages. */
   readonly file: string;
   readonly chart: SizeChart | undefined;
   /** What `# sizes: 8, 10, 12` states. */

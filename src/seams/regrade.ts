@@ -13,6 +13,7 @@ export interface RuledPoint {
   readonly point: number;
 }
 
+/** Asks what one changed rule would do, without grading all the rest anew; moves in mm. */
 export interface Regrader {
   /** The rule's own move in a size, along and square to the reference line. */
   readonly moveOf: (point: RuledPoint, size: number) => Point;
@@ -20,6 +21,7 @@ export interface Regrader {
   readonly withMove: (point: RuledPoint, size: number, move: Point) => Piece;
 }
 
+/** For one pattern and its rules; what a piece needs is worked out when it is first asked for. */
 export function regrader({ pieces }: GivenPattern, { ruled }: GivenRules): Regrader {
   const movers: (Mover | undefined)[] = pieces.map(() => undefined);
   const moverAt = (p: number): Mover => {

@@ -13,6 +13,7 @@ export interface Stretch {
   readonly lengths: readonly [number, number];
 }
 
+/** What walking a pair tells: how the lengths differ, and where. */
 export interface PairWalk {
   readonly pair: SeamPair;
   readonly walks: readonly [Walk, Walk];
@@ -27,6 +28,7 @@ export interface PairWalk {
 /** How two sides run along each other, decided once from the base. */
 export type Way = 'same' | 'opposite';
 
+/** Walks a pair in one size. Throws a RangeError for an edge that no piece has. */
 export function walkPair(pieces: readonly Piece[], pair: SeamPair, way: Way): PairWalk {
   const first = walkSide(pieces, pair.sides[0]);
   const other = walkSide(pieces, pair.sides[1]);

@@ -2,6 +2,7 @@
 import { isBlank } from './tidy-text';
 import { recognizeMeasurement } from '../chart/vocabulary';
 
+/** A character that spreadsheets put between cells. */
 export type Delimiter = ',' | ';' | '\t';
 
 /**

@@ -19,7 +19,9 @@ export interface TableCell {
 /** Gives the cell of a column; an empty one where the table has no such column. */
 export type TableRow<Column extends string> = (column: Column) => TableCell;
 
+/** A table whose columns are known; a column that is not in `columns` has empty cells. */
 export interface Table<Column extends string> {
+  /** Its name for messages. */
   readonly file: string;
   readonly columns: ReadonlySet<Column>;
   /** Units stated behind the names of columns, as in `x_in`. */
