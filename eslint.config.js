@@ -1,4 +1,5 @@
 import tseslint from 'typescript-eslint';
+import { guards } from './test/lint/guards.js';
 
 export default tseslint.config(
   { ignores: ['dist/', 'output/', 'node_modules/', 'coverage/'] },
@@ -19,4 +20,5 @@ export default tseslint.config(
       '@typescript-eslint/non-nullable-type-assertion-style': 'off',
     },
   },
+  guards,
 );

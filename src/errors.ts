@@ -9,7 +9,8 @@ export interface Place {
   readonly measurement?: string;
   readonly parameter?: string;
   readonly point?: string;
-  readonly option?: string;
+  /** The field of the request, such as `base` or `sizes`; the command line words it as its option. */
+  readonly field?: string;
 }
 
 /** What a program may test for; the words of a message may change, its code does not. */
@@ -70,27 +71,42 @@ export type InputErrorCode =
 export interface InputProblem {
   readonly what: string;
   readonly allowed?: string;
+  /** A field of the request that would mend it too: allowed is what `allowed` says, or this field. */
+  readonly orField?: string;
   readonly got?: string;
   readonly place?: Place;
 }
 
+/** Input that cannot be used: tested for by its code, told by its message, found by its place. */
 export class InputError extends Error {
   readonly code: InputErrorCode;
+  readonly problem: InputProblem;
   readonly place: Place;
 
   constructor(code: InputErrorCode, problem: InputProblem) {
-    super(sentence(problem));
+    super(problemText(problem));
     this.name = 'InputError';
     this.code = code;
+    this.problem = problem;
     this.place = problem.place ?? {};
   }
 }
 
-function sentence({ what, allowed, got, place }: InputProblem): string {
-  const where = place === undefined ? '' : placeText(place);
+/**
+ * A problem in sentences: `sizes, chart.csv: the chart has no such size. Allowed: 8, 10. Got: 9.`
+ * `fieldWord` words a field of the request as its caller knows it, by its own name if absent.
+ */
+export function problemText(
+  { what, allowed, orField, got, place }: InputProblem,
+  fieldWord: (field: string) => string = (field) => field,
+): string {
+  const where = place === undefined ? '' : placeText(place, fieldWord);
+  const ways = [allowed, orField === undefined ? undefined : fieldWord(orField)].filter(
+    (way) => way !== undefined,
+  );
   return [
     `${where === '' ? '' : `${where}: `}${what}.`,
-    allowed === undefined ? '' : `Allowed: ${allowed}.`,
+    ways.length === 0 ? '' : `Allowed: ${ways.join(', or ')}.`,
     got === undefined ? '' : `Got: ${got === '' ? 'nothing' : got}.`,
   ]
     .filter((part) => part !== '')
@@ -98,9 +114,9 @@ function sentence({ what, allowed, got, place }: InputProblem): string {
 }
 
 /** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */
-function placeText(place: Place): string {
+function placeText(place: Place, fieldWord: (field: string) => string): string {
   const position = [
-    place.option,
+    place.field === undefined ? undefined : fieldWord(place.field),
     place.file,
     place.row === undefined ? undefined : `row ${place.row}`,
     place.column === undefined ? undefined : `column ${place.column}`,

@@ -1,5 +1,6 @@
 /** Lengths at the edge of the engine. Inside everything is millimeters; only this file converts. */
 
+/** A unit in which lengths are read and written. */
 export type LengthUnit = 'in' | 'cm' | 'mm';
 
 /** The units in words, for headings. */
@@ -9,6 +10,7 @@ export const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = {
   mm: 'millimeters',
 };
 
+/** Every unit there is, for options and for messages. */
 export const LENGTH_UNITS: readonly LengthUnit[] = ['in', 'cm', 'mm'];
 
 /**

@@ -1,6 +1,7 @@
 /** A chart of body measurements over a range of sizes, as an immutable value in millimeters. */
 import type { LengthUnit } from '../units';
 
+/** One measurement of the body over all sizes of a chart. */
 export interface MeasurementRow {
   /** ISO 8559-1 style name in snake_case, or the label in snake_case if it is not known. */
   readonly name: string;
@@ -16,14 +17,17 @@ export interface MeasurementRow {
   readonly places: readonly { readonly row: number; readonly column: number }[];
 }
 
+/** A chart as read: measurements by rows, sizes in rising order, lengths in mm. */
 export interface SizeChart {
   /** Name for messages, usually the file's. */
   readonly file: string;
   /** Comment and title lines above the header, without the `#`. */
   readonly comments: readonly string[];
+  /** The unit in which the file is written; the values here are mm all the same. */
   readonly unit: LengthUnit;
   /** Size labels from the smallest body to the largest, whatever the order in the file. */
   readonly sizes: readonly string[];
+  /** In the order of the file, the unknown ones too. */
   readonly rows: readonly MeasurementRow[];
   /** How the file was laid out: one measurement a row, or one size a row. */
   readonly layout: 'measurement-rows' | 'size-rows';

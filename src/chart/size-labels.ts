@@ -4,7 +4,9 @@ import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 
+/** The label of a size, and where its cells stand. */
 export interface SizeLabel {
+  /** As written, without blanks around it. */
   readonly name: string;
   /** Where the size is among the table's sizes, and in each of its lines. */
   readonly index: number;

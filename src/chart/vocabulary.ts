@@ -2,6 +2,7 @@
 import type { LengthUnit } from '../units';
 import { labelKey, splitLabel } from '../table/label';
 
+/** One body measurement with every name under which a chart may bring it. */
 export interface MeasurementTerm {
   /** ISO 8559-1 style name in snake_case. */
   readonly name: string;

@@ -22,6 +22,7 @@ export interface TableStep {
   readonly agrees: boolean;
 }
 
+/** A step of the chart beside what a table has at the same waist. */
 export interface StepComparison {
   readonly chart: ChartStep;
   /** Undefined where either waist lies outside the table's range. */

@@ -5,6 +5,7 @@ import type { ChartBody, ChartStep } from './chart-bodies';
 /** The two girths of a skirt. */
 export type Girth = 'waist' | 'hip';
 
+/** The girths whose steps are told, in the order of the findings. */
 export const GIRTHS: readonly Girth[] = ['waist', 'hip'];
 
 /** Neighboring steps of the same grade. */

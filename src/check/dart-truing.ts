@@ -12,6 +12,10 @@ import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
+/**
+ * Findings for each dart of each size: legs and fold fail, the closed waist and the axis warn.
+ * Rounded rules are allowed their step.
+ */
 export function checkDartTruing(range: GradedRange, display: LengthDisplay): Finding[] {
   const base = range.sizes[range.rules.base];
   // Two rounded points come apart by half a step each, along both axes.

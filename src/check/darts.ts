@@ -11,6 +11,10 @@ import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
+/**
+ * Findings for what is wrong with the darts of a panel, or one that all is well: darts that touch and
+ * tips at the hip line fail, odd intakes warn.
+ */
 export function checkDarts(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((piece) => {

@@ -1,9 +1,15 @@
 /** What a pattern for exchange could not carry. */
-import type { ExchangePiece } from '../dxf/exchange-piece';
 import type { Finding } from './finding';
 
+/** What the check asks of a piece that goes out for exchange. */
+export interface SentPiece {
+  readonly name: string;
+  /** True where it goes out with its net line alone, though it has a cut line. */
+  readonly lacksCutLine: boolean;
+}
+
 /** One finding for each piece that goes out without its allowances. */
-export function checkExchange(pieces: readonly ExchangePiece[]): Finding[] {
+export function checkExchange(pieces: readonly SentPiece[]): Finding[] {
   return pieces
     .filter(({ lacksCutLine }) => lacksCutLine)
     .map(({ name }) => ({

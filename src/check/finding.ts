@@ -3,17 +3,23 @@
 /** `fail` turns the exit code to 1; `ok` records a check that held, so that it can be shown. */
 export type Severity = 'fail' | 'warning' | 'note' | 'ok';
 
+/** Every severity, the gravest first: the order of reports. */
 export const SEVERITIES: readonly Severity[] = ['fail', 'warning', 'note', 'ok'];
 
 /** What kind of number a finding carries; lengths are millimeters, angles degrees. */
 export type Quantity = 'length' | 'angle' | 'number';
 
+/**
+ * One thing that a check looked at and what it saw there; numbers in the unit of `quantity`, mm or
+ * degrees.
+ */
 export interface Finding {
   readonly severity: Severity;
   /** The check's own name in kebab-case, such as `graded-equals-draft`. */
   readonly check: string;
   /** Size label, `8-10` for a step between neighbors, empty for the whole range. */
   readonly size: string;
+  /** Names of the pieces, joined by a comma; empty for the whole garment. */
   readonly piece: string;
   /** The point, seam, dart, measurement or table that the finding is about. */
   readonly subject: string;

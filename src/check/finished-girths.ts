@@ -14,6 +14,10 @@ const TARGETS = [
 /** Quarter panels in a girth: each may be off by half a rounding step. */
 const PANELS = 4;
 
+/**
+ * Waist and hip of each size; off by more than the tolerance they fail. Rounded rules are allowed
+ * half a step a panel.
+ */
 export function checkFinishedGirths(range: GradedRange, display: LengthDisplay): Finding[] {
   const tolerance = MEETS_TARGET + (PANELS * (range.roundingStep ?? 0)) / 2;
   return range.sizes.flatMap((size) =>

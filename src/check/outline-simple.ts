@@ -10,6 +10,7 @@ import type { Finding } from './finding';
 /** Chords that stand for a curve here; skirt curves are flat enough for this. */
 const CHORDS = 12;
 
+/** A finding for each piece of each size; a crossing fails and is named by the edges that meet. */
 export function checkOutlineSimple(range: Pick<GradedPattern, 'sizes'>): Finding[] {
   return range.sizes.flatMap((size) =>
     size.pieces.map((piece): Finding => {

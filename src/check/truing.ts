@@ -5,6 +5,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
+/** A finding for each length that truing found in each size; one whose aim was missed fails. */
 export function noteTruing(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
     size.trued.map(({ piece, meaning, moved, left }): Finding => {

@@ -5,6 +5,10 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
+/**
+ * A finding for each size, none where a style has no zip: too short a zip fails, one that ends
+ * below the hip line is noted.
+ */
 export function checkZip(range: GradedRange, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap(({ label, measures, parameters }): Finding[] => {
     const value = (name: string): number | undefined =>

@@ -15,12 +15,18 @@ import { findingsReport } from './findings-report';
 import type { ExitCode, Io } from './io';
 import { paragraph, textTable } from './text-table';
 
+/** The options of `check` as commander reads them. */
 export interface CheckCommandOptions {
+  /** Ids of published tables; a choice that fits the chart if empty. */
   readonly against: readonly string[];
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
 }
 
+/**
+ * Prints the comparison and its findings. Gives 0, or 1 where a check failed; throws InputError for
+ * a chart or a table that cannot be used.
+ */
 export function checkCommand(file: string, options: CheckCommandOptions, io: Io): ExitCode {
   const chart = readChart(io.readText(file), file);
   const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };

@@ -5,13 +5,19 @@ import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 import { writeFiles } from './write-files';
 
+/** The options of `exercise` as commander reads them. */
 export interface ExerciseCommandOptions {
+  /** As typed; anything but digits is refused. */
   readonly seed: string;
   readonly difficulty: Difficulty;
   readonly unit: ExerciseUnit;
   readonly out?: string;
 }
 
+/**
+ * Writes the files and tells how to go on. Throws InputError `bad-option` for a seed, or
+ * `file-unwritable`.
+ */
 export function exerciseCommand(
   { seed, difficulty, unit, out }: ExerciseCommandOptions,
   io: Io,

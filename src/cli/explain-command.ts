@@ -15,13 +15,17 @@ import { styleRequest } from './style-request';
 import { paragraph, textTable } from './text-table';
 import { writeFiles } from './write-files';
 
+/** The options of `explain` as commander reads them. */
 export interface ExplainCommandOptions extends StyleOptions {
   readonly base: string;
+  /** The only size to derive; all if absent. */
   readonly size?: string;
+  /** The ruler of the last step, as typed. */
   readonly round?: string;
   readonly stack?: string;
   readonly unit?: LengthUnit;
   readonly markdown?: boolean;
+  /** Path of the ladder; none is drawn if absent. */
   readonly out?: string;
 }
 
@@ -32,6 +36,10 @@ const RULER: Readonly<Record<LengthUnit, number>> = {
   mm: 1,
 };
 
+/**
+ * Prints the derivation of `piece.point`, and draws its ladder if asked for. Throws InputError for
+ * what cannot be derived or written.
+ */
 export function explainCommand(
   file: string,
   point: string,

@@ -51,7 +51,7 @@ export function patternRequest(options: PatternRequestOptions, io: Io): PatternR
     throw new InputError('bad-option', {
       what: 'a pattern is graded by a rule sheet',
       allowed: '--rules <rules.csv> together with --pattern',
-      place: { option: '--rules' },
+      place: { field: 'rules' },
     });
   }
   return {

@@ -6,13 +6,19 @@ import type { ExitCode, Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
+/** The options of `infer` as commander reads them. */
 export interface InferCommandOptions extends StyleOptions {
   readonly base?: string;
   readonly zero?: string;
+  /** Of the report; the sheet's if absent. */
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
 }
 
+/**
+ * Prints what the sheet implies; always 0, since an inference judges nothing. Throws InputError for
+ * a sheet that cannot be used.
+ */
 export function inferCommand(
   file: string,
   { style, set, unit, fractions, ...options }: InferCommandOptions,

@@ -11,6 +11,7 @@ import { columnsTable, paragraph, textTable } from './text-table';
 /** Tables shown; the others come less near. */
 const MOST = 4;
 
+/** The report in lines of at most 80 columns; a dash stands for what the sheet cannot tell. */
 export function inferReport(inference: Inference, display: LengthDisplay): string {
   return [
     heading(inference, display),

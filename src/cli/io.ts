@@ -5,9 +5,11 @@ import { InputError } from '../errors';
 /** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
 export type ExitCode = 0 | 1 | 2;
 
+/** The world as a command sees it. */
 export interface Io {
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
+  /** The text of a file, UTF-8. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
   /** True where the output may be colored. */
   readonly color: boolean;

@@ -10,6 +10,7 @@ import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';
+import { optionMessage } from './option-words';
 import { againstOption, list, unitOption, withStyle } from './options';
 import type { PrintCommandOptions } from './print-command';
 import { addStudentCommands } from './student-commands';
@@ -137,7 +138,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
     // Commander has told the user already; its own code 0 is for help and version.
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     if (!(error instanceof InputError)) throw error;
-    io.error(`skirtgrade: ${error.message}\n`);
+    io.error(`skirtgrade: ${optionMessage(error)}\n`);
     return 2;
   }
 }

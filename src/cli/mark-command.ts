@@ -6,15 +6,21 @@ import { markReport } from './mark-report';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
+/** The options of `mark` as commander reads them. */
 export interface MarkCommandOptions extends StyleOptions {
   readonly base: string;
   readonly tolerance?: string;
   readonly zero?: string;
   readonly pieces?: readonly string[];
+  /** Of the report; the sheet's if absent. */
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
 }
 
+/**
+ * Prints the marks. Gives 0 if every cell is right, otherwise 1; throws InputError for a chart or a
+ * sheet that cannot be used.
+ */
 export function markCommand(
   file: string,
   sheetFile: string,

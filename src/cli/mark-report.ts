@@ -9,6 +9,7 @@ import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
 import { columnsTable, paragraph } from './text-table';
 
+/** The report in lines of at most 80 columns, lengths as `display` says. */
 export function markReport(marking: Marking, display: LengthDisplay): string {
   return [
     heading(marking, display),

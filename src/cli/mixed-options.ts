@@ -1,6 +1,7 @@
 /** Options of `grade` that belong to drafting, and options that belong to a given pattern. */
 import type { Command } from 'commander';
 import { InputError } from '../errors';
+import { optionOf } from './option-words';
 
 const DRAFTING = ['style', 'allowances', 'set', 'against'];
 const GIVEN = ['rules', 'chart', 'seams'];
@@ -20,8 +21,8 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
         ? 'the option belongs to drafting, and a pattern that is given is not drafted'
         : 'the option belongs to a pattern that is given with --pattern',
       allowed: isGiven ? 'without --pattern' : 'together with --pattern',
-      got: `--${mixed}`,
-      place: { option: `--${mixed}` },
+      got: optionOf(mixed),
+      place: { field: mixed },
     });
   }
   if (isGiven && chart !== undefined) {
@@ -29,7 +30,7 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
       what: 'a pattern that is given is not drafted from a chart',
       allowed: `--chart ${chart}, for rules that are formulas of it`,
       got: chart,
-      place: { option: '--pattern' },
+      place: { field: 'pattern' },
     });
   }
 }

@@ -15,10 +15,14 @@ export function list(value: string): readonly string[] {
   return value.split(',').map((part) => part.trim());
 }
 
+/** `--against`, which gathers the ids of published tables. */
 export function againstOption(): Option {
   return repeatable('--against <table>', 'published table to compare with; may be repeated');
 }
 
+/**
+ * `--unit`, which refuses all but the units of length; its help says whose unit goes without it.
+ */
 export function unitOption(description = "unit of everything written (the chart's)"): Option {
   return new Option('--unit <unit>', description).choices(LENGTH_UNITS);
 }

@@ -8,6 +8,10 @@ import { paragraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { writtenReport } from './written-report';
 
+/**
+ * The report in lines of at most 80 columns, lengths in the unit of the result; `color` marks
+ * severities.
+ */
 export function patternReport(
   result: PatternResult,
   written: WrittenFiles,

@@ -11,8 +11,13 @@ import { paragraph } from './text-table';
 import { writeFiles } from './write-files';
 import { sheetsReport } from './written-report';
 
+/** The options of `print` as commander reads them. */
 export type PrintCommandOptions = GradeRequestOptions & PrintRequest;
 
+/**
+ * Grades, writes the sheets and tells how many there are. Gives 0, or 1 where a check failed;
+ * throws InputError, and then nothing is written.
+ */
 export async function printCommand(
   file: string,
   options: PrintCommandOptions,

@@ -4,8 +4,11 @@ import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
 import type { Io } from './io';
 
+/** These options as commander reads them. */
 export interface StyleOptions {
+  /** Name of a style, or the path of a style file, which ends in `.csv`. */
   readonly style: string;
+  /** Each `parameter=formula`, as typed. */
   readonly set: readonly string[];
 }
 
@@ -31,14 +34,14 @@ function settingsOf(texts: readonly string[]): Record<string, string> {
         what: 'a setting is a parameter, an equals sign and a value or formula',
         allowed: 'such as hem_taper="1 1/2 in"',
         got: text,
-        place: { option: '--set' },
+        place: { field: 'set' },
       });
     if (settings.has(name))
       throw new InputError('parameter-twice', {
         what: 'the parameter is set twice',
         allowed: 'one --set a parameter',
         got: name,
-        place: { option: '--set', parameter: name },
+        place: { field: 'set', parameter: name },
       });
     settings.set(name, value.trim());
   }

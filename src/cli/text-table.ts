@@ -1,5 +1,6 @@
 /** Plain tables and paragraphs for a terminal of 80 columns. */
 
+/** Columns that a report may take. */
 export const WIDTH = 80;
 
 /** Columns set apart by two blanks, numbers to the right; `left` columns from the first are text. */

@@ -14,8 +14,10 @@ import { dirname, join } from 'node:path';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
 
+/** What a run left on the disk. */
 export interface WrittenFiles {
   readonly folder: string;
+  /** In the order in which they were given. */
   readonly names: readonly string[];
   /** Size drawings that lie in the folder from an earlier run and do not belong to this one. */
   readonly leftovers: readonly string[];
@@ -45,7 +47,7 @@ export function writeFiles(
       what: 'the results cannot be written',
       allowed: 'a folder that exists or can be made, and can be written to',
       got: error instanceof Error ? error.message : String(error),
-      place: { option: '--out', file: folder },
+      place: { field: 'out', file: folder },
     });
   }
   const names = files.map(({ name }) => name);

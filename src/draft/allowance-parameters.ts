@@ -71,8 +71,10 @@ export const ALLOWANCE_PARAMETERS: readonly ParameterDefinition[] = [
   },
 ];
 
+/** Ready-made widths of all allowances: for sewing at home, or as narrow as in a factory. */
 export type AllowancePreset = 'home' | 'industry';
 
+/** The presets that may be asked for, the one taken by default first. */
 export const ALLOWANCE_PRESET_NAMES: readonly AllowancePreset[] = ['home', 'industry'];
 
 const INDUSTRY = 'fashion-incubator.com, seam allowances: 3/8 in for side seams and waists';
@@ -93,5 +95,5 @@ export const ALLOWANCE_PRESETS: Readonly<Record<AllowancePreset, readonly Settin
 };
 
 function preset(parameter: string, value: string, note: string): Setting {
-  return { parameter, value, note, place: { option: '--allowances' } };
+  return { parameter, value, note, place: { field: 'allowances' } };
 }

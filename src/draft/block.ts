@@ -6,6 +6,7 @@ import type { SeamPair } from '../pattern/seam-pair';
 /** Whether a formula gives a length (mm inside) or a plain number. */
 export type FormulaQuantity = 'length' | 'number';
 
+/** What a style or a caller may change about a block: its default, its range, what it means. */
 export interface ParameterDefinition {
   readonly name: string;
   readonly quantity: FormulaQuantity;
@@ -14,6 +15,7 @@ export interface ParameterDefinition {
   /** Allowed range, both ends included, written like the value. */
   readonly least: string;
   readonly most: string;
+  /** What it does to the skirt, for people. */
   readonly meaning: string;
   /** Where the default comes from. */
   readonly source: string;
@@ -30,6 +32,7 @@ export interface ValueDefinition {
   readonly formula: string;
 }
 
+/** A point of a panel whose place is computed in every size. */
 export interface PointDefinition {
   readonly name: string;
   /**
@@ -114,10 +117,13 @@ export interface BlockLayout {
   readonly seams: readonly SeamPair[];
 }
 
+/** A way to draft a skirt, as data: whatever is computed stands in it as a formula. */
 export interface Block {
   readonly name: string;
   readonly parameters: readonly ParameterDefinition[];
+  /** Common to all pieces, such as the ease of a quarter. */
   readonly values: readonly ValueDefinition[];
   readonly sums: readonly SumRule[];
+  /** Decides the points that every size of a range will have. */
   readonly layout: (facts: RangeFacts) => BlockLayout;
 }

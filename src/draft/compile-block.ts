@@ -25,8 +25,10 @@ export interface Draft {
   readonly valueOf: (key: string) => number;
 }
 
+/** A length that truing found in one size, and how well. */
 export interface TruedLength {
   readonly piece: string;
+  /** What was moved, and for what, in words. */
   readonly meaning: string;
   /** mm, as found. */
   readonly moved: number;
@@ -34,10 +36,12 @@ export interface TruedLength {
   readonly left: number;
 }
 
+/** A block ready to draft any size of one range; all its drafts have the same points. */
 export interface Drafter {
   readonly plans: readonly PiecePlan[];
   /** The chart rows that the draft uses, in the order in which `draft` takes their values. */
   readonly measurements: readonly string[];
+  /** What every coordinate is computed from, for those who explain or differentiate it. */
   readonly definitions: OrderedDefinitions;
   /**
    * Drafts one size. `body` holds millimeters in the order of `measurements`; `base` is the draft

@@ -19,6 +19,7 @@ export interface Definition {
     | { readonly by: 'truing' };
 }
 
+/** All definitions of a block, ordered so that one pass computes a draft. */
 export interface OrderedDefinitions {
   /** Each after all that it uses. */
   readonly order: readonly Definition[];

@@ -13,6 +13,7 @@ import type { ResolvedParameter } from './parameters';
  */
 export type CheckValue = (value: number, size: string) => void;
 
+/** The check of one parameter; its range is read once, for all sizes. */
 export function rangeCheck(parameter: ResolvedParameter): CheckValue {
   const { quantity, least, most, count } = parameter.definition;
   const bound = (text: string): number =>

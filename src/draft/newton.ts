@@ -1,7 +1,9 @@
 /** Newton's method for a few equations in as many unknowns, with a numeric Jacobian. */
 import { LEAST_SHARE, TRUING_PROBE } from '../tolerance';
 
+/** Where the search ended, and how near to a root that is. */
 export interface Root {
+  /** The unknowns, in mm. */
   readonly at: readonly number[];
   /** Largest residual left, in the unit of the residuals. */
   readonly left: number;

@@ -10,8 +10,10 @@ import type { Setting } from './setting';
 import type { Style } from './styles';
 import { defaultOf, findParameter } from './styles';
 
+/** Who gave a value: a style or a caller, the chart's row of that name, or the block itself. */
 export type Origin = 'setting' | 'chart' | 'default';
 
+/** A parameter with the value that it takes in a range, and where that comes from. */
 export interface ResolvedParameter {
   readonly definition: ParameterDefinition;
   readonly origin: Origin;

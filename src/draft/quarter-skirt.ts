@@ -191,6 +191,9 @@ const PIECES: readonly BlockPiece[] = [
   }),
 ];
 
+/**
+ * The block of the styles `pencil` and `straight`: the same points in every range, nothing trued.
+ */
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
   parameters: PARAMETERS,

@@ -8,7 +8,7 @@ export interface Setting {
   /** Why this value: shown beside the parameter. */
   readonly note: string;
   /** Where it was written, for messages. */
-  readonly place: { readonly file?: string; readonly row?: number; readonly option?: string };
+  readonly place: { readonly file?: string; readonly row?: number; readonly field?: string };
   /** Unit of a bare number; the chart's where it is not given. */
   readonly unit?: LengthUnit;
 }

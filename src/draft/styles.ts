@@ -6,10 +6,12 @@ import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
 import { SHAPED_SKIRT } from './shaped-skirt/block';
 
+/** A skirt that can be asked for by name. */
 export interface Style {
   readonly name: string;
   readonly description: string;
   readonly block: Block;
+  /** What differs from the defaults of the block. */
   readonly settings: readonly Setting[];
 }
 
@@ -21,6 +23,10 @@ function preset(settings: readonly (readonly [string, string, string])[]): reado
 const COMMON_PRACTICE = 'common practice, no source';
 const METRIC = 'project-patterns.co.uk (2018-11-22), skirt block';
 
+/**
+ * Every style of the engine, in the order in which they are listed to a user; `pencil` is the
+ * default.
+ */
 export const STYLES: readonly Style[] = [
   {
     name: 'pencil',
@@ -87,7 +93,7 @@ export const STYLES: readonly Style[] = [
 ];
 
 /** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
-export function findStyle(name: string, place: Place = { option: '--style' }): Style {
+export function findStyle(name: string, place: Place = { field: 'style' }): Style {
   const style = STYLES.find((candidate) => candidate.name === name);
   if (style !== undefined) return style;
   throw new InputError('style-unknown', {

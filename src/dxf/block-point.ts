@@ -10,6 +10,7 @@ export interface BlockContent {
   readonly file: string;
 }
 
+/** A point that was read, and the number under which the rule table has its moves. */
 export interface BlockPoint {
   readonly raw: RawPoint;
   /** Row in the file. */
@@ -29,6 +30,7 @@ export interface PointTraits {
   readonly layers: readonly string[];
 }
 
+/** The point at a place in mm, y down, with the number of a rule that stands there. */
 export function blockPoint(
   { entities, file }: BlockContent,
   at: Point,

@@ -33,6 +33,7 @@ function place({ x, y }: Point): string {
   return `10\n${dxfNumber(x)}\n20\n${dxfNumber(-y)}\n30\n0\n`;
 }
 
+/** A straight LINE on a layer; places in mm, y down. */
 export function dxfLine(layer: string, from: Point, to: Point): string {
   return (
     `0\nLINE\n8\n${layer}\n${place(from)}` +
@@ -56,6 +57,7 @@ export function dxfPolyline(
   return `${text}0\nSEQEND\n8\n${layer}\n`;
 }
 
+/** A POINT on a layer, for a notch, a hole or a place that has a rule; in mm, y down. */
 export function dxfPoint(layer: string, at: Point): string {
   return `0\nPOINT\n8\n${layer}\n${place(at)}`;
 }
@@ -65,6 +67,9 @@ export function dxfWords(layer: string, at: Point, height: number, words: string
   return `0\nTEXT\n8\n${layer}\n${place(at)}40\n${dxfNumber(height)}\n1\n${dxfText(words)}\n`;
 }
 
+/**
+ * An INSERT that shows a block with its zero at a place in mm, y down, neither scaled nor turned.
+ */
 export function dxfInsert(layer: string, block: string, at: Point): string {
   return `0\nINSERT\n8\n${layer}\n2\n${block}\n${place(at)}`;
 }

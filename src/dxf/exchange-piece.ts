@@ -7,17 +7,20 @@ import { gradedLoop } from './graded-loop';
 import type { GradedPoint } from './graded-stretch';
 import { gradedStretch } from './graded-stretch';
 
+/** A piece as an exchange file holds it; places in mm, y down, one a size. */
 export interface ExchangePiece {
   readonly name: string;
   /** The outline that is cut, closed. */
   readonly boundary: readonly GradedPoint[];
   /** The seam line, where the outline has allowances; closed. */
   readonly sewLine: readonly GradedPoint[] | undefined;
+  /** On the outline that is cut; `marks` is 2 for a double one. */
   readonly notches: readonly (GradedPoint & { readonly marks: 1 | 2 })[];
   readonly drillHoles: readonly GradedPoint[];
   /** From end to end, like the fold. */
   readonly grain: readonly GradedPoint[];
   readonly fold: readonly GradedPoint[];
+  /** Each from end to end. */
   readonly internalLines: readonly (readonly GradedPoint[])[];
   /** The unit vector in which rules count x, y down. */
   readonly ruleX: Point;

@@ -10,6 +10,7 @@ import { D6673_LAYERS } from './d6673-layers';
 import type { DxfEntity } from './read';
 import { joinless } from './seam-words';
 
+/** A block that was read: its points, and which rule moves each. */
 export interface ReadBlock {
   readonly piece: RawPiece;
   /** The rule number of each point that has one. */

@@ -12,6 +12,7 @@ import { readBlock } from './read-block';
 import { readRuleTable } from './rule-table';
 import { readSeamWords } from './seam-words';
 
+/** What a drawing and its rule table say together, as a pattern sheet and a rule sheet would. */
 export interface Exchanged {
   readonly pattern: Pattern;
   readonly rules: GivenRules;

@@ -3,19 +3,23 @@ import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 
+/** A line, place or text of a drawing. */
 export interface DxfEntity {
   readonly type: 'LINE' | 'POLYLINE' | 'POINT' | 'TEXT';
   readonly layer: string;
   /** In the unit of the file, y down. */
   readonly points: readonly Point[];
   readonly closed: boolean;
+  /** What a TEXT says; empty for the others. */
   readonly words: string;
   /** Row in the file, from 1. */
   readonly row: number;
 }
 
+/** A drawing as far as patterns need it. */
 export interface DxfContent {
   readonly blocks: readonly { readonly name: string; readonly entities: readonly DxfEntity[] }[];
+  /** Those outside all blocks. */
   readonly entities: readonly DxfEntity[];
   /** Kinds of entities that were passed over, with their number. */
   readonly passedOver: ReadonlyMap<string, number>;

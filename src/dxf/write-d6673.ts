@@ -23,8 +23,10 @@ import type { RuleTable } from './rule-table';
 import { sizeWord } from './rule-table';
 import { joinless, seamWords } from './seam-words';
 
+/** A pattern in all sizes, ready to be written. */
 export interface ExchangePattern {
   readonly title: string;
+  /** Labels from the smallest to the largest. */
   readonly sizes: readonly string[];
   /** Place of the sample size. */
   readonly base: number;
@@ -160,6 +162,7 @@ export interface RuleNumbers {
   readonly rules: RuleTable['rules'];
 }
 
+/** Rules without any number given yet; the first one is 1. */
 export function ruleNumbers(): RuleNumbers {
   const numbers = new Map<string, number>();
   const rules = new Map<number, readonly Point[]>();

@@ -6,6 +6,7 @@ import { toMillimeters } from '../units';
 /** What a piece is cut from. */
 export type ClothName = Cutting['cloth'];
 
+/** Every cloth, in the order of the tables. */
 export const CLOTH_NAMES: readonly ClothName[] = ['shell', 'lining', 'interfacing'];
 
 /**
@@ -17,7 +18,10 @@ export type Fold = 'folded' | 'open';
 /** With a nap (pile, one-way print) all pieces lie the same way up; without, half a turn is free. */
 export type Nap = 'with' | 'without';
 
+/** Both ways to lay cloth, in the order of the tables. */
 export const FOLDS: readonly Fold[] = ['folded', 'open'];
+
+/** Both, in the order of the tables. */
 export const NAPS: readonly Nap[] = ['with', 'without'];
 
 /** Common practice, no source: linings and interfacings are plain; of a shell, better be sure. */
@@ -27,6 +31,7 @@ export const USUAL_NAP: Readonly<Record<ClothName, Nap>> = {
   interfacing: 'without',
 };
 
+/** Cloth on the table, as long as it needs to be; its grain runs along the length. */
 export interface Cloth {
   /** mm, selvages included. */
   readonly width: number;
@@ -48,6 +53,7 @@ export const CLOTH_WIDTHS: readonly ClothWidth[] = [
   ...[36, 45, 54, 60].map((value) => ({ value, unit: 'in' as const })),
 ];
 
+/** A stated width in mm, selvages included. */
 export function clothWidth({ value, unit }: ClothWidth): number {
   return toMillimeters(value, unit);
 }

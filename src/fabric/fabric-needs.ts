@@ -9,11 +9,13 @@ import { isLay, opened } from './lay';
 import { layShapes } from './shapes';
 import { shortestLay } from './shortest-lay';
 
+/** One size ready to be laid. */
 export interface CutSize {
   readonly label: string;
   readonly pieces: readonly CutPiece[];
 }
 
+/** What cloth is looked at; the usual cloth where nothing is said. */
 export interface FabricOptions {
   /** The usual ones if absent. */
   readonly widths?: readonly ClothWidth[];

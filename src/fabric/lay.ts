@@ -25,6 +25,7 @@ export interface LengthBounds {
   readonly best: number;
 }
 
+/** Pieces placed on a cloth without overlap, and what that takes. */
 export interface Lay {
   readonly cloth: Cloth;
   readonly placements: readonly Placement[];
@@ -49,6 +50,7 @@ export interface NoLay {
   readonly given: number;
 }
 
+/** True where the pieces do go on the cloth. */
 export function isLay(lay: Lay | NoLay): lay is Lay {
   return 'placements' in lay;
 }

@@ -22,6 +22,7 @@ export interface Position {
   readonly turned: boolean;
 }
 
+/** One copy of a piece that must be laid. */
 export interface LayShape {
   readonly piece: CutPiece;
   /** Which copy of the piece it is, from 1, and how many there are on the cloth. */

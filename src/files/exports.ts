@@ -13,6 +13,7 @@ export interface Exported {
   readonly findings: readonly Finding[];
 }
 
+/** A format that is written on wish. */
 export interface Export {
   /** One word, by which it is asked for. */
   readonly name: string;
@@ -22,6 +23,7 @@ export interface Export {
   readonly make: (result: GradeResult, request: SpecRequest) => Promise<Exported>;
 }
 
+/** In the order in which they are written and offered. */
 export const EXPORTS: readonly Export[] = [
   {
     name: 'spec',

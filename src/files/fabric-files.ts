@@ -86,5 +86,5 @@ export function cutSize({ label, cutPieces }: SizedPattern): CutSize {
 }
 
 function refuse(what: string, allowed: string): never {
-  throw new InputError('bad-option', { what, allowed, place: { option: '--fabric' } });
+  throw new InputError('bad-option', { what, allowed, place: { field: 'fabric' } });
 }

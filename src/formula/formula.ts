@@ -3,6 +3,10 @@ import type { MathNode } from 'mathjs';
 import type { Place } from '../errors';
 import { toMillimeters } from '../units';
 
+/**
+ * A formula that was read and checked: nothing is in it that cannot be computed, but its names may
+ * still be unknown.
+ */
 export interface Formula {
   /** As written, for messages. */
   readonly text: string;

@@ -18,7 +18,10 @@ export function fraction(top: number, bottom = 1): Fraction {
   return { top: top / shared + 0, bottom: bottom / shared };
 }
 
+/** 0/1, where a sum begins. */
 export const ZERO = fraction(0);
+
+/** 1/1, where a product begins. */
 export const ONE = fraction(1);
 
 /** The number as typed: 25.4 is 127/5, though no double is exactly that. */
@@ -30,14 +33,17 @@ export function fractionOf(typed: number): Fraction {
     : exactOr(Number(whole + decimals), 10 ** decimals.length, typed);
 }
 
+/** The quotient as the nearest double. */
 export function valueOf({ top, bottom }: Fraction): number {
   return top / bottom;
 }
 
+/** The exact sum, as a decimal over 1 where its parts grow beyond 2^53. */
 export function plus(a: Fraction, b: Fraction): Fraction {
   return exactOr(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom, valueOf(a) + valueOf(b));
 }
 
+/** The exact product, as a decimal over 1 where its parts grow beyond 2^53. */
 export function times(a: Fraction, b: Fraction): Fraction {
   return exactOr(a.top * b.top, a.bottom * b.bottom, valueOf(a) * valueOf(b));
 }

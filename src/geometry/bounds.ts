@@ -19,6 +19,7 @@ export const EMPTY_BOX: Box = {
   bottom: -Infinity,
 };
 
+/** The box around points; around none it is `EMPTY_BOX`. */
 export function pointBounds(points: readonly Point[]): Box {
   let { left, top, right, bottom } = EMPTY_BOX;
   for (const { x, y } of points) {
@@ -41,6 +42,7 @@ export function segmentBounds(segment: Segment): Box {
   return pointBounds([from, to, ...turns.map((t) => cubicAt(segment, t))]);
 }
 
+/** The box around curves and lines together; around none it is `EMPTY_BOX`. */
 export function segmentsBounds(segments: readonly Segment[]): Box {
   return joinBoxes(segments.map(segmentBounds));
 }

@@ -10,6 +10,10 @@ export interface CubicPoints {
   readonly to: Point;
 }
 
+/**
+ * The point of the curve at parameter `t`, from 0 at `from` to 1 at `to`; not a share of its
+ * length.
+ */
 export function cubicAt({ from, leave, arrive, to }: CubicPoints, t: number): Point {
   const s = 1 - t;
   const a = s * s * s;

@@ -1,14 +1,19 @@
 /** Points and vectors in the plane, in millimeters: x from the center line out, y down the body. */
 
+/**
+ * A place, or a vector between places, in mm; x grows away from the center line, y down the body.
+ */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
+/** The value at `x` and `y`, both in mm. */
 export function point(x: number, y: number): Point {
   return { x, y };
 }
 
+/** The vector sum: `a` moved by `b`. */
 export function add(a: Point, b: Point): Point {
   return { x: a.x + b.x, y: a.y + b.y };
 }
@@ -18,10 +23,12 @@ export function subtract(a: Point, b: Point): Point {
   return { x: a.x - b.x, y: a.y - b.y };
 }
 
+/** The vector `a` made longer by a plain number; a negative one turns it round. */
 export function scale(a: Point, factor: number): Point {
   return { x: a.x * factor, y: a.y * factor };
 }
 
+/** The scalar product in square mm: zero at a right angle, negative where the directions part. */
 export function dot(a: Point, b: Point): number {
   return a.x * b.x + a.y * b.y;
 }
@@ -31,10 +38,12 @@ export function cross(a: Point, b: Point): number {
   return a.x * b.y - a.y * b.x;
 }
 
+/** How long a vector is, in mm. */
 export function length(a: Point): number {
   return Math.sqrt(a.x * a.x + a.y * a.y);
 }
 
+/** The straight way between two points, in mm. */
 export function distance(a: Point, b: Point): number {
   const x = a.x - b.x;
   const y = a.y - b.y;

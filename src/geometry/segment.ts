@@ -3,12 +3,14 @@ import type { Point } from './point';
 import { distance, subtract } from './point';
 import { cubicAt, cubicLength, cubicPart, cubicTangent } from './cubic';
 
+/** A straight stretch, traveled from `from` to `to`. */
 export interface Line {
   readonly kind: 'line';
   readonly from: Point;
   readonly to: Point;
 }
 
+/** A cubic Bézier curve by its four control points, traveled from `from` to `to`. */
 export interface Cubic {
   readonly kind: 'cubic';
   readonly from: Point;
@@ -19,6 +21,7 @@ export interface Cubic {
   readonly to: Point;
 }
 
+/** A stretch of an outline, told apart by `kind`. */
 export type Segment = Line | Cubic;
 
 /** Arc length in millimeters. */

@@ -22,8 +22,11 @@ export const POINT_KINDS = [
   'inside',
   'drill',
 ] as const;
+
+/** What a point is there for: see `POINT_KINDS`. */
 export type PointKind = (typeof POINT_KINDS)[number];
 
+/** A point as its row has it, not yet held against the others of its piece. */
 export interface RawPoint {
   readonly name: string;
   readonly kind: PointKind;

@@ -14,6 +14,7 @@ export interface ExactSize {
   readonly parameters: ReadonlyMap<string, number>;
 }
 
+/** From where a range is graded, how it lies, and how its rules are rounded. */
 export interface GradeOptions {
   /** Place of the base among the sizes. */
   readonly base: number;

@@ -15,6 +15,6 @@ export function readRoundingStep(text: string, unit: LengthUnit): number {
     what: 'the rounding step is not usable',
     allowed: 'a length above 0 up to 1/2 in, such as 1/16in or 0.5mm',
     got: text,
-    place: { option: '--round' },
+    place: { field: 'round' },
   });
 }

@@ -30,6 +30,7 @@ export interface Rule {
   readonly text: string;
 }
 
+/** The rule of a point: x positive away from the center line, y positive down. */
 export interface PointRule {
   readonly x: Rule;
   readonly y: Rule;

@@ -26,7 +26,7 @@ export function checkStackPoint(plans: readonly PiecePlan[], name: string): void
         : 'no piece has this stack point',
     allowed: [...new Set(known)].join(', '),
     got: name,
-    place: { option: '--stack' },
+    place: { field: 'stack' },
   });
 }
 

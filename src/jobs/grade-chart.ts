@@ -49,7 +49,7 @@ export interface DraftResult extends GradeResult {
  */
 export function gradeChart(request: GradeRequest): DraftResult {
   const chart = readChart(request.chart, request.file ?? 'chart');
-  const base = knownSize(chart.sizes, request.base, '--base', chart.file);
+  const base = knownSize(chart.sizes, request.base, 'base', chart.file);
   const display = displayOf(request, chart.unit);
   const roundingStep =
     request.round === undefined ? undefined : readRoundingStep(request.round, chart.unit);
@@ -172,7 +172,7 @@ function chosenStyle({
     parameter,
     value,
     note: 'set by the caller',
-    place: { option: '--set' },
+    place: { field: 'set' },
   }));
   return {
     style: choice.style,

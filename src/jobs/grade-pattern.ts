@@ -93,13 +93,13 @@ function readRequest(request: PatternRequest): ReadRequest {
  * base or a chart beside them.
  */
 function refuseForDrawing({ base, chart }: PatternRequest, sample: string): void {
-  const refuse = (option: string, what: string, allowed: string, got: string): never => {
-    throw new InputError('bad-option', { what, allowed, got, place: { option } });
+  const refuse = (field: string, what: string, allowed: string, got: string): never => {
+    throw new InputError('bad-option', { what, allowed, got, place: { field } });
   };
   if (base !== undefined && base.trim() !== sample) {
-    refuse('--base', 'the base is the sample size that the rule table states', sample, base);
+    refuse('base', 'the base is the sample size that the rule table states', sample, base);
   }
   if (chart !== undefined) {
-    refuse('--chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
+    refuse('chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
   }
 }

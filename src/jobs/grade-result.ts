@@ -10,6 +10,7 @@ import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay, LengthUnit } from '../units';
 import type { RangeRequest } from './requests';
 
+/** A graded pattern with its seams walked and its checks made. */
 export interface GradeResult {
   readonly title: string;
   readonly pattern: Pattern;
@@ -40,7 +41,7 @@ export function displayOf(
 export function knownSize(
   labels: readonly string[],
   label: string,
-  option: string,
+  field: string,
   file: string,
 ): string {
   if (labels.includes(label.trim())) return label.trim();
@@ -48,7 +49,7 @@ export function knownSize(
     what: 'the range has no such size',
     allowed: labels.join(', '),
     got: label,
-    place: { option, file },
+    place: { field, file },
   });
 }
 
@@ -59,6 +60,6 @@ export function shownSizes<Size extends SizedPattern>(
   file: string,
 ): readonly Size[] {
   const labels = sizes.map(({ label }) => label);
-  const known = asked?.map((label) => knownSize(labels, label, '--sizes', file));
+  const known = asked?.map((label) => knownSize(labels, label, 'sizes', file));
   return sizes.filter(({ label }) => known === undefined || known.includes(label));
 }

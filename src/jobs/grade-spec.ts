@@ -13,6 +13,7 @@ import { zipLengths } from '../measure/zip';
 import type { GradeResult } from './grade-result';
 import type { NamedText } from './requests';
 
+/** What a spec is made from besides the pattern. */
 export interface SpecRequest {
   /** Points of measure, CSV; without them a skirt has its usual ones. */
   readonly measures?: NamedText;
@@ -20,8 +21,10 @@ export interface SpecRequest {
   readonly measured?: NamedText;
 }
 
+/** A spec, and how a measured sample compares with it; lengths in mm. */
 export interface SpecResult {
   readonly spec: Spec;
+  /** One a measured value; empty where no sample was measured. */
   readonly sample: readonly Deviation[];
   readonly findings: readonly Finding[];
 }
@@ -38,8 +41,8 @@ export function gradeSpec(
   if (measures === undefined && !isMeasured) {
     throw new InputError('measure-unknown', {
       what: 'a pattern of your own has no usual points of measure',
-      allowed: '--measures <list.csv> with what is to be measured',
-      place: { option: '--spec' },
+      allowed: 'a list of what is to be measured',
+      place: { field: 'measures' },
     });
   }
   const { plans, rules } = range;

@@ -6,7 +6,7 @@ import { pieceNamed, pointOf, seamLength } from '../pattern/piece';
 import { widthAt } from '../pattern/width';
 import type { MeasureGroup, Taken, Tolerance } from './spec';
 
-/** A point of a piece. */
+/** A point by its name and that of its piece, as in `front.side_hip`. */
 export interface PiecePoint {
   readonly piece: string;
   readonly point: string;
@@ -27,6 +27,7 @@ export interface PointOfMeasure {
   /** Its code in a spec; empty for one that is taken but left out of the spec. */
   readonly code: string;
   readonly measure: string;
+  /** How to measure, in words. */
   readonly how: string;
   readonly taken: Taken;
   readonly group: MeasureGroup;

@@ -12,7 +12,9 @@ export interface Tolerance {
   readonly plus: number;
 }
 
+/** One point of measure in all sizes. */
 export interface SpecRow {
+  /** Its short name in the spec. */
   readonly code: string;
   readonly measure: string;
   /** How to measure, in words. */
@@ -25,7 +27,9 @@ export interface SpecRow {
   readonly source: string;
 }
 
+/** What a made garment is measured by. */
 export interface Spec {
+  /** Labels from the smallest to the largest. */
   readonly sizes: readonly string[];
   /** Place of the base among the sizes. */
   readonly base: number;

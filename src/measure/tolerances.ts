@@ -31,6 +31,7 @@ function usualSetting(parameter: string): number {
 /** Those that a block has by itself, for any pattern whose style or list says nothing. */
 export const USUAL_TOLERANCES: ToleranceSettings = toleranceSettings();
 
+/** What a spec says of tolerances that nobody stated. */
 export const USUAL_SOURCE = 'common practice, no source: the usual tolerance of such a measure';
 
 /** Girths: 1/4 in below a step of 1 in, 3/8 at 1 in, 1/2 at 1 1/2 in and over. */

@@ -10,6 +10,7 @@ import { joinAt } from './corner-join';
 import type { Strip } from './strip';
 import { outerEdge } from './strip';
 
+/** The line that is cut round a piece. */
 export interface CutLine {
   /** Closed, clockwise on paper. */
   readonly segments: readonly Segment[];

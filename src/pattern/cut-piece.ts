@@ -17,6 +17,7 @@ export interface Notch {
   readonly marks: 1 | 2;
 }
 
+/** A piece of one size with all that is drawn on cloth; in mm, in the coordinates of the piece. */
 export interface CutPiece {
   readonly piece: Piece;
   /** The piece's number in its pattern, from 1. */

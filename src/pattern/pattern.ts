@@ -58,10 +58,12 @@ export interface PatternPiece {
   readonly ruleNames: ReadonlyMap<string, { readonly rule: string; readonly place: Place }>;
 }
 
+/** All pieces of a garment in its base size, and what is sewn to what. */
 export interface Pattern {
   /** The file that it was read from, or the chart that it was drafted from, for messages. */
   readonly file: string;
   readonly title: string | undefined;
+  /** The unit of the file; places here are mm all the same. */
   readonly unit: LengthUnit;
   /** The label of the size that it shows, where it says so. */
   readonly base: string | undefined;

@@ -132,6 +132,7 @@ export interface PiecePlan {
   readonly darts: readonly DartEdge[];
 }
 
+/** An edge that runs from one leg of a dart over its tip to the other leg. */
 export type DartEdge = Edge & { readonly kind: 'dart' };
 
 /** What a plan can do without: edges without traits, marks of no kind, the grain straight down. */

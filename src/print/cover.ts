@@ -25,6 +25,7 @@ const BODY = 5;
 const HEAD = 34;
 const BETWEEN = 10;
 
+/** The words as one part, the same for all sizes; `tables` may be empty. */
 export function cover(
   title: string,
   sizes: readonly SheetSize[],

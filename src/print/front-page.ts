@@ -39,6 +39,7 @@ export interface FrontPage {
   readonly plain: number;
 }
 
+/** The page to print first, within the margins of the paper, in mm. */
 export function frontPage(
   plane: TiledPlane,
   { paper, options: { margin, join }, sizes, lines, plain }: FrontPage,

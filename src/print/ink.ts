@@ -18,6 +18,7 @@ export interface Ink {
 /** mm. Half of the widest line, and what a curve may lie beside its chords. */
 export const SPREAD = 0.75;
 
+/** The ink of shapes at their places; the box around it is larger by `SPREAD`. */
 export function inkOf(shapes: readonly Shape[]): Ink {
   const chords: Chord[] = [];
   const words: Box[] = [];

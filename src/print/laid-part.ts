@@ -20,12 +20,14 @@ export interface MappedPart {
   readonly height: number;
 }
 
+/** Takes stock of the ink of a part once, however often it is then tried on the grid. */
 export function mappedPart(part: PlanePart): MappedPart {
   const { left, top, right, bottom } = part.box;
   const ink = inkMap(inkOf([...part.sizes.flat(), ...part.common]));
   return { part, ink, width: right - left, height: bottom - top };
 }
 
+/** A part at its place on the plane, in mm. */
 export interface Laid {
   readonly mapped: MappedPart;
   readonly box: Box;
@@ -36,6 +38,7 @@ export interface Laid {
 /** More columns than any plane has. */
 const COLUMNS = 4096;
 
+/** One number for a tile, different for each; columns and rows count from 0. */
 export function tileNumber(column: number, row: number): number {
   return row * COLUMNS + column;
 }

@@ -24,6 +24,7 @@ export interface ProjectorPicture {
   readonly name: string;
 }
 
+/** What a pattern can be printed on, told apart by `kind`; lengths in mm. */
 export type Paper = SheetPaper | RollPaper | ProjectorPicture;
 
 const iso = (name: string, width: number, height: number): SheetPaper => ({
@@ -77,6 +78,6 @@ export function readPaper(text: string): Paper {
       `${SHEETS.map((paper) => paper.name).join(', ')}, projector, or roll=<width> ` +
       `with a width of ${ROLL_LEAST} to ${ROLL_MOST} mm, such as roll=36in`,
     got: text,
-    place: { option: '--paper' },
+    place: { field: 'paper' },
   });
 }

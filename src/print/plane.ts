@@ -30,6 +30,7 @@ export interface Arrangement {
 /** The layer of what belongs to all sizes. */
 export const ALL_SIZES = 'All sizes: names, grain, folds';
 
+/** The name of the layer of one size, as a reader of the file lists it. */
 export function sizeLayer(label: string): string {
   return `Size ${label}`;
 }

@@ -19,6 +19,7 @@ export interface PrintRequest {
   readonly join?: Join;
 }
 
+/** Choices that were read and fit together. */
 export interface PrintOptions {
   readonly papers: readonly Paper[];
   /** mm. */
@@ -39,7 +40,7 @@ export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintReque
       what: 'the paper is asked for twice',
       allowed: 'each paper once, and one roll',
       got: twice,
-      place: { option: '--paper' },
+      place: { field: 'paper' },
     });
   const width = margin === undefined ? MARGIN : parseLength(margin, 'mm');
   const most = Math.min(...papers.map(widestMargin));
@@ -48,7 +49,7 @@ export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintReque
       what: 'the margin is not usable',
       allowed: `a length of 0 to ${most} mm on the paper chosen, such as 10mm or 3/8in`,
       got: margin ?? `${MARGIN}mm`,
-      place: { option: '--margin' },
+      place: { field: 'margin' },
     });
   return { papers, margin: width, join };
 }

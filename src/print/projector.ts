@@ -8,7 +8,7 @@ import { text } from '../render/type';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 
-/** The layer of the grid. */
+/** The layer to hide once the picture has its true size. */
 export const GRID_LAYER = 'Calibration grid';
 
 /** A projector's picture is a few dots for a millimeter: lines grow by this factor. */

@@ -30,7 +30,7 @@ export function rollPage(
       what: 'the roll is narrower than the widest piece',
       allowed: `a roll of ${Math.ceil(widest + 2 * margin)} mm or more, or fewer sizes`,
       got: `${width} mm`,
-      place: { option: '--paper' },
+      place: { field: 'paper' },
     });
   }
   const shapes = planeShapes(arrangement, sizes);

@@ -13,6 +13,7 @@ export interface SizeRow {
   readonly lines: readonly { readonly unit: string; readonly cells: readonly string[] }[];
 }
 
+/** A table with a column for each size, before it is cut to the width of a page. */
 export interface SizeTable {
   readonly heading: string;
   readonly sizes: readonly string[];

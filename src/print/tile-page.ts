@@ -33,6 +33,7 @@ const NAME = 9;
 const STRIP_NAME = 5;
 const NOTE = 2.4;
 
+/** The page of a tile, in mm; beyond its frame the pattern goes on as far as the format says. */
 export function tilePage(plane: TiledPlane, tile: Tile): PdfPage {
   const { format, shapes, title } = plane;
   const { page, corner, beyond } = format;

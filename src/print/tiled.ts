@@ -13,6 +13,7 @@ import { plainSheets, tilesOf } from './tile-grid';
 import type { TiledPlane } from './tile-page';
 import { tilePage } from './tile-page';
 
+/** A plane cut into sheets, beside what a plain way would take. */
 export interface Tiling {
   readonly plane: TiledPlane;
   /**
@@ -43,6 +44,7 @@ export function tiled(
   };
 }
 
+/** A page for each sheet, in the order of their names. */
 export function tilePages(plane: TiledPlane): readonly PdfPage[] {
   return plane.tiles.map((tile) => tilePage(plane, tile));
 }

@@ -6,6 +6,7 @@ import type { Shape } from '../render/scene';
 import type { PlanePart } from './plane';
 import { part } from './plane';
 
+/** The part a quarter turn clockwise about its zero; its words are turned with it. */
 export function turned({ name, sizes, common }: PlanePart): PlanePart {
   return part(
     name,

@@ -3,6 +3,7 @@ import type { PiecePlan } from '../pattern/piece';
 import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
 
+/** The caution on every drawing: no draft knows the body that will wear it. */
 export const TOILE = 'Sew a toile before cutting cloth.';
 
 /** A name of the engine in the capitals of a pattern sheet: `center_front` is CENTER FRONT. */

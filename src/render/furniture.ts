@@ -55,6 +55,7 @@ export function paragraph(
   return { shapes, bottom: top + lines.length * LEADING * size };
 }
 
+/** A size as the legend shows it, beside a sample of its line. */
 export interface LegendEntry {
   readonly label: string;
   readonly style: SizeStyle;

@@ -18,11 +18,14 @@ import { INK, SOFT_INK } from './size-style';
 import { CAP_MIDDLE, LEADING, text, wrapped } from './type';
 import { ARITHMETIC } from '../tolerance';
 
+/** A lay with what is told about it: whose it is, on which cloth, and how much of that to buy. */
 export interface LayDrawing {
   /** Of the pattern. */
   readonly title: string;
+  /** Label of the size that is laid. */
   readonly size: string;
   readonly cloth: ClothName;
+  /** As the shop states it; lengths are told in its unit. */
   readonly width: ClothWidth;
   readonly lay: Lay;
   readonly buy: BuyLength;
@@ -49,6 +52,7 @@ const EDGE = { color: SOFT_INK, width: 0.35 };
 const FOLD = { color: INK, width: 0.6, dash: [6, 1.2, 1.2, 1.2] };
 const END = { color: SOFT_INK, width: 0.3, dash: [2, 1.5] };
 
+/** The sheet of one lay, in mm on paper; it is as long as the cloth that is bought needs. */
 export function laySheet(drawing: LayDrawing): Scene {
   const { lay, width, buy } = drawing;
   const { cloth } = lay;

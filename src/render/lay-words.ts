@@ -20,6 +20,7 @@ const NARROW = 25;
 const SIZES = [1, 0.85, 0.7, 0.55, 0.4];
 const PLACES = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8];
 
+/** Words at their place on the sheet, and the box that they take there, in mm. */
 export interface Words {
   readonly shapes: readonly Shape[];
   readonly box: Box;

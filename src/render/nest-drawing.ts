@@ -22,6 +22,7 @@ export interface NestDrawing {
   readonly sizes: readonly DrawnSize[];
 }
 
+/** One size to be drawn, its pieces in the order that all sizes have. */
 export interface DrawnSize {
   readonly label: string;
   readonly pieces: readonly Piece[];

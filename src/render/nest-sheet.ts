@@ -9,6 +9,7 @@ import { sizesShown } from './captions';
 /** Type size in mm of the sizes' line on a piece. */
 const CAPTION = 9;
 
+/** The sheet of a nest: each size in a line of its own, told apart in a legend. */
 export function nestSheet(drawing: NestDrawing): Scene {
   const labels = drawing.sizes.map(({ label }) => label);
   const ids = sizeIds(labels);

@@ -9,6 +9,7 @@ import type { LinesShown } from './lines-shown';
 import { pieceLines } from './piece-lines';
 import type { SizedPiece } from './sized-piece';
 
+/** A piece in all sizes with what is needed to find room for words in it, in mm. */
 export interface NestedPiece {
   /** Smallest size first. */
   readonly sizes: readonly SizedPiece[];

@@ -96,6 +96,7 @@ function strong(part: string, segments: readonly Segment[], style: SizeStyle): P
   return [line, { kind: 'path', part: 'corners', segments: corners, closed: false, stroke }];
 }
 
+/** The places that a marked line of a piece runs through, in its order. */
 export function markPoints(piece: Piece, mark: MarkedLine): readonly Point[] {
   return mark.through.map((name) => pointOf(piece, name));
 }

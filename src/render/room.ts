@@ -36,6 +36,7 @@ export interface Room {
   readonly reserve: (box: Box) => void;
 }
 
+/** The room of a piece with nothing put into it yet. */
 export function roomIn(nested: NestedPiece): Room {
   const taken: Box[] = [];
   const putTogether = ([first, ...rest]: readonly Part[]): readonly Group[] | undefined => {

@@ -55,6 +55,7 @@ export interface Group {
   readonly data?: Readonly<Record<string, string>>;
 }
 
+/** What can be drawn, told apart by `kind`. */
 export type Shape = PathShape | TextShape | Group;
 
 /** A sheet of `width` x `height` mm with its top left corner at (0, 0). */

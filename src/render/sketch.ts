@@ -33,6 +33,9 @@ export function block(lines: readonly Line[], rotation = 0): Sketch {
   return sketchOf(shapes);
 }
 
+/**
+ * Shapes as a sketch, with the box that holds them: lines with their widths, words as estimated.
+ */
 export function sketchOf(shapes: readonly Shape[]): Sketch {
   return { shapes, box: joinBoxes(shapes.map(shapeBox)) };
 }
@@ -74,10 +77,12 @@ export function leftOf(box: Box, sketch: Sketch, y: number): Sketch {
   return moved(sketch, point(box.left - BESIDE - widthOf(sketch), y - heightOf(sketch) / 2));
 }
 
+/** mm across. */
 export function widthOf({ box }: Pick<Sketch, 'box'>): number {
   return box.right - box.left;
 }
 
+/** mm from top to bottom. */
 export function heightOf({ box }: Pick<Sketch, 'box'>): number {
   return box.bottom - box.top;
 }

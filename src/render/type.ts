@@ -32,9 +32,12 @@ export const CAP_MIDDLE = 0.36;
 /** Distance from one baseline to the next, as a share of the type size. */
 export const LEADING = 1.35;
 
+/** How a line of words may differ from the usual one. */
 export interface TypeOptions {
   readonly weight?: TextShape['weight'];
+  /** Which end of the words, or their middle, is at the place given. */
   readonly anchor?: TextShape['anchor'];
+  /** Degrees, clockwise on paper. */
   readonly rotation?: number;
   readonly color?: string;
 }

@@ -12,6 +12,7 @@ export interface GivenRule {
   readonly place: Place;
 }
 
+/** The rules of a pattern as somebody gave them, by piece and point. */
 export interface GivenRules {
   readonly file: string;
   /** Labels from the smallest to the largest. */

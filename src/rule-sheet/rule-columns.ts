@@ -9,6 +9,7 @@ export interface MoveColumn {
   readonly form: Form;
 }
 
+/** The columns by their names without a unit: moves from the base, and steps from size to size. */
 export const MOVE_COLUMNS = {
   dx: { axis: 'x', form: 'move' },
   dy: { axis: 'y', form: 'move' },
@@ -25,6 +26,7 @@ const AXIS_NAMES: Readonly<Record<string, MoveColumn>> = {
   step_y: MOVE_COLUMNS.step_dy,
 };
 
+/** The columns that are no sizes, in lower case with underscores. */
 export const COLUMNS = [
   ...(['piece', 'point', 'rule', 'size', 'axis', 'note'] as const),
   ...(['dx', 'dy', 'step_dx', 'step_dy', 'rule_x', 'rule_y'] as const),
@@ -32,6 +34,7 @@ export const COLUMNS = [
 /** A column with a name that is no size. */
 export type Column = (typeof COLUMNS)[number];
 
+/** Both layouts in words, for refusals. */
 export const LAYOUTS =
   'columns piece, point, size, dx_in, dy_in (step_dx_in, step_dy_in), ' +
   'or point, axis and one column a size';

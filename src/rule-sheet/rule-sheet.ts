@@ -41,6 +41,7 @@ export interface RuleCell extends CellValue {
   readonly places: CellPlaces;
 }
 
+/** A rule sheet as somebody typed it: its cells with their places, whatever its layout. */
 export interface RuleSheet extends Statements {
   /** Unit of the columns. */
   readonly unit: LengthUnit;

@@ -3,6 +3,7 @@ import { InputError } from '../errors';
 import type { TypedCell } from '../table/typed-table';
 import type { RuleSheet } from './rule-sheet';
 
+/** The sizes of a range. */
 export interface SizeList {
   /** Labels from the smallest to the largest. */
   readonly labels: readonly string[];
@@ -21,7 +22,8 @@ export function sizeList(
   if (base === undefined) {
     throw new InputError('base-missing', {
       what: 'nothing says which size the pattern shows',
-      allowed: '--base, or a line such as `# base: 12` in the pattern or the rule sheet',
+      allowed: 'a line such as `# base: 12` in the pattern or the rule sheet',
+      orField: 'base',
       place: { file },
     });
   }

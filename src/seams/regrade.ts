@@ -13,6 +13,7 @@ export interface RuledPoint {
   readonly point: number;
 }
 
+/** Asks what one changed rule would do, without grading all the rest anew; moves in mm. */
 export interface Regrader {
   /** The rule's own move in a size, along and square to the reference line. */
   readonly moveOf: (point: RuledPoint, size: number) => Point;
@@ -20,6 +21,7 @@ export interface Regrader {
   readonly withMove: (point: RuledPoint, size: number, move: Point) => Piece;
 }
 
+/** Asks what pieces would be with other moves; a piece's mover is made when it is first asked. */
 export function regrader({ pieces }: Pattern, { ruled }: GivenRules): Regrader {
   const movers: (Mover | undefined)[] = pieces.map(() => undefined);
   const moverAt = (p: number): Mover => {

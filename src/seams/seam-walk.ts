@@ -13,6 +13,7 @@ export interface WalkedNotch {
   readonly at: number;
 }
 
+/** One side of a seam, walked once. */
 export interface Walk {
   /** mm, darts sewn. */
   readonly length: number;

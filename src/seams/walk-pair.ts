@@ -14,6 +14,7 @@ export interface Stretch {
   readonly lengths: readonly [number, number];
 }
 
+/** What walking a pair tells: how the lengths differ, and where. */
 export interface PairWalk {
   readonly pair: SeamPair;
   readonly walks: readonly [Walk, Walk];

@@ -19,10 +19,13 @@ export interface TableText {
   readonly hipRow: string;
 }
 
+/** One published table that the engine knows of, whether or not a chart can be compared with it. */
 export interface CatalogEntry {
+  /** The short name that a user types, such as `astm-d5585-95`. */
   readonly id: string;
   readonly title: string;
   readonly kind: TableKind;
+  /** Year of the edition, or of the survey. */
   readonly year: number;
   /** The table itself, or why no chart can be compared with it. */
   readonly table: TableText | { readonly unusable: string };

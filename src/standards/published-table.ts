@@ -7,6 +7,7 @@ import type { LengthUnit } from '../units';
  */
 export type TableKind = 'standard' | 'trade-table' | 'survey';
 
+/** One girth or height of a published table over its sizes. */
 export interface PublishedRow {
   /** Millimeters, one a size in the order of the table's `sizes`. */
   readonly values: readonly number[];
@@ -14,6 +15,9 @@ export interface PublishedRow {
   readonly certainty: string;
 }
 
+/**
+ * A published table as far as charts are compared with it: waist and hip, and how sure they are.
+ */
 export interface PublishedTable {
   /** The short name that a user types, such as `astm-d5585-95`. */
   readonly id: string;

@@ -59,6 +59,6 @@ function unknown(what: string, allowed: readonly CatalogEntry[], got: string): I
     what,
     allowed: allowed.map((entry) => entry.id).join(', '),
     got,
-    place: { option: '--against' },
+    place: { field: 'against' },
   });
 }

@@ -1,6 +1,7 @@
 /** Which character parts the cells of a typed text. */
 import { isBlank } from './tidy-text';
 
+/** A character that spreadsheets put between cells. */
 export type Delimiter = ',' | ';' | '\t';
 
 /** Whether a line, parted into cells, is one that only this kind of file can have. */

@@ -17,8 +17,10 @@ export interface SheetComment {
   readonly text: string;
 }
 
+/** A file of cells without any meaning yet. */
 export interface Sheet {
   readonly records: readonly SheetRecord[];
+  /** Lines that begin with `#`, above and among the records. */
   readonly comments: readonly SheetComment[];
 }
 

@@ -22,6 +22,7 @@ export interface TypedCell {
  */
 export type TypedRow<Column extends string> = (column: Column | number) => TypedCell;
 
+/** A table as somebody typed it, with its header read. */
 export interface TypedTable<Column extends string> extends Statements {
   readonly columns: ReadonlySet<Column>;
   /** Units stated behind the names of columns, as in `x_in`. */

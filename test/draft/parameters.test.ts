@@ -111,7 +111,7 @@ describe('values', () => {
 describe('refused values', () => {
   const setting = (parameter: string, value: string) => () =>
     gradeChart({ chart: CHART, base: '1', set: { [parameter]: value } });
-  const place = { option: '--set', parameter: 'hem_taper' };
+  const place = { field: 'set', parameter: 'hem_taper' };
 
   it.each([
     ['formula-malformed', '1 in +'],
@@ -176,7 +176,7 @@ describe('refused values', () => {
     expectRefusal(
       setting(parameter, value),
       'parameter-out-of-range',
-      { option: '--set', parameter, size: '1' },
+      { field: 'set', parameter, size: '1' },
       `${parameter} is out of its range`,
       'Allowed:',
       'Got:',
@@ -187,11 +187,11 @@ describe('refused values', () => {
     expectRefusal(
       setting('hem_tapper', '1 in'),
       'parameter-unknown',
-      { option: '--set' },
+      { field: 'set' },
       'hem_taper,',
       'Got: hem_tapper',
     );
-    expectRefusal(setting('__proto__x', '1'), 'parameter-unknown', { option: '--set' });
+    expectRefusal(setting('__proto__x', '1'), 'parameter-unknown', { field: 'set' });
   });
 
   it('a blank cell of a row that the draft uses is refused', () => {

@@ -102,7 +102,7 @@ describe('refused style files', () => {
     expectRefusal(
       () => gradeChart({ chart: CHART, base: '1', style: 'tulip' }),
       'style-unknown',
-      { option: '--style' },
+      { field: 'style' },
       'pencil',
       'straight',
       'tulip',

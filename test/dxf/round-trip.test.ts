@@ -312,11 +312,11 @@ describe('a drawing that cannot be read', () => {
     const pattern = { text: drawing, file: 'a.dxf' };
     const rules = { text: table, file: 'a.rul' };
     expectRefusal(() => gradePattern({ pattern, rules, base: 'L' }), 'bad-option', {
-      option: '--base',
+      field: 'base',
     });
     const chart = { text: CHART, file: 'chart.csv' };
     expectRefusal(() => gradePattern({ pattern, rules, chart }), 'bad-option', {
-      option: '--chart',
+      field: 'chart',
     });
   });
 

@@ -83,16 +83,16 @@ describe('a request', () => {
 
 describe('refused requests', () => {
   it.each([
-    ['size-unknown', { base: '11' }, { option: '--base', file: 'chart' }, ['8, 10, 12, 14', '11']],
-    ['size-unknown', { base: '' }, { option: '--base', file: 'chart' }, ['Got: nothing']],
-    ['size-unknown', { sizes: ['8', '9'] }, { option: '--sizes', file: 'chart' }, ['Got: 9']],
-    ['point-unknown', { stack: 'zip_waist' }, { option: '--stack' }, ['side_hip', 'zip_waist']],
-    ['point-unknown', { stack: 'nape' }, { option: '--stack' }, ['Got: nape']],
-    ['bad-option', { round: '0' }, { option: '--round' }, ['1/16in', 'Got: 0']],
-    ['bad-option', { round: '-1mm' }, { option: '--round' }, ['Got: -1mm']],
-    ['bad-option', { round: '13mm' }, { option: '--round' }, ['up to 1/2 in']],
-    ['bad-option', { round: 'fine' }, { option: '--round' }, ['Got: fine']],
-    ['bad-option', { round: '' }, { option: '--round' }, ['Got: nothing']],
+    ['size-unknown', { base: '11' }, { field: 'base', file: 'chart' }, ['8, 10, 12, 14', '11']],
+    ['size-unknown', { base: '' }, { field: 'base', file: 'chart' }, ['Got: nothing']],
+    ['size-unknown', { sizes: ['8', '9'] }, { field: 'sizes', file: 'chart' }, ['Got: 9']],
+    ['point-unknown', { stack: 'zip_waist' }, { field: 'stack' }, ['side_hip', 'zip_waist']],
+    ['point-unknown', { stack: 'nape' }, { field: 'stack' }, ['Got: nape']],
+    ['bad-option', { round: '0' }, { field: 'round' }, ['1/16in', 'Got: 0']],
+    ['bad-option', { round: '-1mm' }, { field: 'round' }, ['Got: -1mm']],
+    ['bad-option', { round: '13mm' }, { field: 'round' }, ['up to 1/2 in']],
+    ['bad-option', { round: 'fine' }, { field: 'round' }, ['Got: fine']],
+    ['bad-option', { round: '' }, { field: 'round' }, ['Got: nothing']],
   ] as const)('%s: %j', (code, request, place, words) => {
     expectRefusal(() => grade(request), code, place, ...words);
   });
@@ -100,7 +100,7 @@ describe('refused requests', () => {
   it('a base that only other charts have is refused before anything is drafted', () => {
     const set = { hem_taper: 'nonsense +' };
     expectRefusal(() => grade({ base: '99', set }), 'size-unknown', {
-      option: '--base',
+      field: 'base',
       file: 'chart',
     });
   });

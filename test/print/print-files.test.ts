@@ -157,7 +157,7 @@ describe('refusals', () => {
   it('say that a roll is too narrow', async () => {
     await expect(print('Skirt', ['1', '2', '3'], 'roll=200mm')).rejects.toMatchObject({
       code: 'paper-too-small',
-      place: { option: '--paper' },
+      place: { field: 'paper' },
     });
   });
 });

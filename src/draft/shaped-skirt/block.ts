@@ -63,6 +63,10 @@ const SIDE_TRUING: Truing = {
   meaning: 'the back side point up at the waist, so that the back side seam equals the front one',
 };
 
+/**
+ * The block of all styles but those of the quarter method: one or two darts a panel, flare, vent,
+ * zip, waist finish and lining as its parameters say.
+ */
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
   parameters: [

@@ -14,6 +14,7 @@ import type { BlockPiece, PointDefinition, ValueDefinition } from '../block';
 import type { Vent } from './vent';
 import { centerBackEdges, centerBackMarks, ventPoints, zipPoints } from './vent';
 
+/** Half a front from the fold, or half a back from the center seam. */
 export type Panel = 'front' | 'back';
 
 /** What is decided once for a whole range, so that all sizes have the same points. */
@@ -35,6 +36,10 @@ export function dartNames(darts: 1 | 2): readonly string[] {
   return darts === 1 ? ['dart'] : ['inner_dart', 'outer_dart'];
 }
 
+/**
+ * The panel in one shape, every coordinate a formula: center waist at the zero of x, the waist near
+ * the zero of y.
+ */
 export function panelPiece(shape: PanelShape): BlockPiece {
   const { panel, darts } = shape;
   const names = dartNames(darts);

@@ -4,6 +4,10 @@ import type { ParameterDefinition } from '../block';
 const COMMON_PRACTICE = 'common practice, no source';
 const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3, front 0.2';
 
+/**
+ * A parameter that is a length: its value, least and most as somebody would type them, with their
+ * units.
+ */
 export function length(
   name: string,
   [value, least, most]: readonly [string, string, string],
@@ -247,6 +251,10 @@ const SILHOUETTE: readonly ParameterDefinition[] = [
   ),
 ];
 
+/**
+ * Girths, levels, suppression, darts and silhouette, in the order in which they are listed to a
+ * user.
+ */
 export const SHAPED_SKIRT_PARAMETERS: readonly ParameterDefinition[] = [
   ...GIRTHS,
   ...LEVELS,

@@ -19,6 +19,7 @@ function choice(name: string, value: string, most: string, meaning: string): Par
   };
 }
 
+/** What is made besides the panels, and how large; each choice at 0 leaves its piece out. */
 export const PIECE_PARAMETERS: readonly ParameterDefinition[] = [
   choice('waist_finish', '1', '2', '1: straight waistband; 2: shaped facing; 0: neither'),
   length(

@@ -1,6 +1,7 @@
 /** The parameters of the room to walk: the wanted stride, and the opening at center back. */
 import type { ParameterDefinition } from '../block';
 
+/** Stature, the stride that is wanted, and the measures of the opening. */
 export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'height',

@@ -6,9 +6,13 @@ import type { Draw } from './seeded';
  * different sizes; `drop`: waist and hip grow by different steps, so that the drop is never the same.
  */
 export const DIFFICULTIES = ['even', 'break', 'apart', 'drop'] as const;
+
+/** How hard an exercise is: see `DIFFICULTIES`. */
 export type Difficulty = (typeof DIFFICULTIES)[number];
 
+/** A chart as values, before it is written. */
 export interface ExerciseChart {
+  /** Labels from the smallest size. */
   readonly sizes: readonly string[];
   readonly base: string;
   /** Measurement rows in the unit of the chart, by name. */
@@ -17,6 +21,8 @@ export interface ExerciseChart {
 
 /** Units in which exercises come. */
 export const EXERCISE_UNITS = ['in', 'cm'] as const;
+
+/** What rulers show: inches in fractions, or centimeters. */
 export type ExerciseUnit = (typeof EXERCISE_UNITS)[number];
 
 interface Scale {

@@ -8,15 +8,20 @@ import type { Difficulty, ExerciseUnit } from './exercise-chart';
 import { exerciseChart } from './exercise-chart';
 import { seeded } from './seeded';
 
+/** What is asked for; the same request gives the same exercise. */
 export interface ExerciseRequest {
   /** A whole number from 0 to 2^32 - 1. */
   readonly seed: number;
+  /** `even` if absent. */
   readonly difficulty?: Difficulty;
+  /** Inches if absent. */
   readonly unit?: ExerciseUnit;
 }
 
+/** The exercise as texts, with what its reader must be told. */
 export interface Exercise {
   readonly base: string;
+  /** Labels from the smallest size; the base is among them. */
   readonly sizes: readonly string[];
   readonly difficulty: Difficulty;
   /** `chart.csv`, `sheet.csv` to fill in, and `key.csv`. */
@@ -34,7 +39,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
       what: 'the seed is not usable',
       allowed: 'a whole number from 0 to 4294967295',
       got: String(seed),
-      place: { option: '--seed' },
+      place: { field: 'seed' },
     });
   const { sizes, base, rows } = exerciseChart(difficulty, unit, seeded(seed));
   const show = (mm: number): string => (unit === 'in' ? inchFraction(mm) : tableNumber(mm, unit));

@@ -7,6 +7,7 @@ import { exactText } from './exact';
 import { addsUp } from './derivation';
 import { ARITHMETIC, SAME_PLACE } from '../../tolerance';
 
+/** One thing on the board. The first row of a table is its header. */
 export type BoardLine =
   | { readonly kind: 'heading'; readonly words: string }
   | { readonly kind: 'words'; readonly words: string }

@@ -41,20 +41,26 @@ export interface DerivedStep {
   readonly drifted: number;
 }
 
+/** The derivation along one axis: x positive away from the center line, y positive down. */
 export interface AxisDerivation {
   readonly axis: Axis;
   readonly kind: Rule['kind'];
+  /** The rule for people, such as `1/4 waist_girth`; empty where the point has none. */
   readonly rule: string;
+  /** How the coordinate comes from measurements. */
   readonly chain: FormulaChain;
+  /** Measurements with a share in the rule; none for a point that stays. */
   readonly terms: readonly Term[];
   /** Steps down to the smallest size, then up to the largest, or those to one size only. */
   readonly steps: readonly DerivedStep[];
 }
 
+/** How far a point moves from the base to every other size, and why. */
 export interface Derivation {
   readonly piece: string;
   readonly point: string;
   readonly base: string;
+  /** The stack point, from which the moves count. */
   readonly zero: string;
   /** mm. */
   readonly ruler: number;
@@ -80,7 +86,7 @@ export function derivation(
       what: 'the chart has no such size',
       allowed: chart.sizes.join(', '),
       got: size,
-      place: { option: '--size' },
+      place: { field: 'size' },
     });
   const { base, moves: all } = range.exactRules;
   const movesOf = (axis: Axis): readonly number[] =>

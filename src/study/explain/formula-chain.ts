@@ -10,6 +10,9 @@ export interface ChainLink {
   readonly formula: string;
 }
 
+/**
+ * The formulas behind one coordinate, for somebody who reads from the coordinate back to the body.
+ */
 export interface FormulaChain {
   /** The coordinate first, then what it names, each once; measurements are left out. */
   readonly links: readonly ChainLink[];

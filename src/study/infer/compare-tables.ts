@@ -8,6 +8,7 @@ export interface GirthStep {
   readonly hip: number;
 }
 
+/** A published table at the place where its steps come nearest to those of the sheet. */
 export interface TableMatch {
   readonly table: PublishedTable;
   /** First and last size of the table, and place of the first step of the sheet, that are compared. */

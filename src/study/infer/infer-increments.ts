@@ -20,10 +20,13 @@ import { leastSquares } from './least-squares';
 import { baseOf } from './sheet-base';
 import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
 
+/** A sheet, and what its reader knows of it. */
 export interface InferRequest {
   /** Text of the sheet, CSV. */
   readonly sheet: string;
+  /** Its name for messages. */
   readonly file?: string;
+  /** The style whose points the sheet moves; `pencil` if absent. */
   readonly style?: GradeRequest['style'];
   readonly set?: GradeRequest['set'];
   /** Base size; otherwise the size whose cells are all zero. */
@@ -43,8 +46,10 @@ export interface InferredSize {
   readonly worst: { readonly cell: string; readonly miss: number } | undefined;
 }
 
+/** What a sheet tells of the bodies it was made for, as growth from its base size. */
 export interface Inference {
   readonly sheet: RuleSheet;
+  /** Name of the style whose rules were solved. */
   readonly style: string;
   readonly base: string;
   /** Measurements that the rules of the given points depend on. */
@@ -53,6 +58,7 @@ export interface Inference {
   readonly unseen: readonly string[];
   /** True where some rules hold at a base body only, for which a stand-in was taken. */
   readonly atStandIn: boolean;
+  /** Zero of each piece as stated or recognized: one point, or two for the place halfway. */
   readonly zeros: ReadonlyMap<string, readonly string[]>;
   /** From the smallest hip, or whatever measurement is known, to the largest; the base among them. */
   readonly sizes: readonly InferredSize[];

@@ -5,6 +5,7 @@ import { FREEDOM, OPEN_DIRECTION } from '../../tolerance';
 /** Loaded by `infer` alone: matrices are the larger part of mathjs. */
 const math = create({ ...eigsDependencies, ...multiplyDependencies, ...transposeDependencies });
 
+/** The best values, and what they leave over, in the unit of what was wanted. */
 export interface Fit {
   /** One an unknown; undefined where the equations cannot tell it apart from others, or at all. */
   readonly values: readonly (number | undefined)[];

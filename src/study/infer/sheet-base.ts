@@ -16,7 +16,8 @@ export function baseOf(sheet: RuleSheet, wanted: string | undefined): string {
   if (base !== undefined && still.length === 1) return base;
   throw new InputError('size-missing', {
     what: 'the sheet does not show its base size',
-    allowed: 'one size whose moves are all zero, a line such as "# base: 12", or --base <size>',
+    allowed: 'one size whose moves are all zero, or a line such as "# base: 12"',
+    orField: 'base',
     got: still.length === 0 ? 'no size without moves' : `${still.join(', ')} without moves`,
     place: { file: sheet.file },
   });

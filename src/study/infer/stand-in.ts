@@ -4,6 +4,7 @@
  */
 export const STAND_IN_BASE = '1';
 
+/** The body as a chart of two sizes, CSV in inches; its base is `STAND_IN_BASE`. */
 export const STAND_IN_CHART = `# unit: in
 measurement,1,2
 waist_girth,28,29

@@ -17,6 +17,7 @@ export interface PointKey {
   readonly role: 'tip' | 'leg' | 'other';
 }
 
+/** The right answers of all points in all sizes, seen from the base size. */
 export interface AnswerKey {
   /** Labels from the smallest size. */
   readonly sizes: readonly string[];

@@ -15,6 +15,7 @@ export interface Convention {
   readonly mirrored: ReadonlySet<string>;
 }
 
+/** The engine's: zero where the key has it, x away from the center line, y down. */
 export const OWN_CONVENTION: Convention = { zeros: new Map(), up: false, mirrored: new Set() };
 
 /** 1 where an axis of a piece runs as the key's does, -1 where it runs against it. */

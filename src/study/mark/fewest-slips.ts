@@ -11,9 +11,11 @@ export interface FoundSlip {
   readonly alike: readonly Slip[];
 }
 
+/** What went wrong in a sheet, as far as the catalog of slips can tell. */
 export interface Diagnosis {
   /** In the order of the catalog of slips. */
   readonly found: readonly FoundSlip[];
+  /** Runs of wrong cells that no slip gives. */
   readonly unexplained: readonly Run[];
 }
 

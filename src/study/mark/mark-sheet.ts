@@ -28,6 +28,7 @@ import { consistentSwaps } from './swaps';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
+/** A sheet to be marked, and the chart and style that it was to be made from. */
 export interface MarkRequest extends Pick<
   GradeRequest,
   'chart' | 'file' | 'base' | 'style' | 'set'
@@ -44,6 +45,7 @@ export interface MarkRequest extends Pick<
   readonly pieces?: readonly string[];
 }
 
+/** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
   readonly result: DraftResult;
@@ -52,6 +54,7 @@ export interface Marking {
   readonly convention: Convention;
   /** mm. */
   readonly tolerance: number;
+  /** The pieces that were asked for. */
   readonly pieces: readonly string[];
   /** Every cell that is asked for or given, the base's only where they are wrong. */
   readonly cells: readonly MarkedCell[];
@@ -154,7 +157,7 @@ function piecesOf(
         what: 'the skirt has no such piece',
         allowed: range.plans.map((plan) => plan.name).join(', '),
         got: name,
-        place: wanted === undefined ? (statement?.place ?? {}) : { option: '--pieces' },
+        place: wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' },
       });
   return asked;
 }
@@ -167,6 +170,6 @@ function toleranceOf(text: string, unit: LengthUnit): number {
     what: 'the tolerance is not usable',
     allowed: 'a length from 0 to 1/2 in, such as 1/32in or 0.5mm',
     got: text,
-    place: { option: '--tolerance' },
+    place: { field: 'tolerance' },
   });
 }

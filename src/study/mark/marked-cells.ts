@@ -5,8 +5,10 @@ import type { AnswerKey } from './answer-key';
 import type { Series, SeriesName } from './series';
 import { rightValues, seriesId } from './series';
 
+/** `missing` is a cell that was asked for and is not there or blank. */
 export type Verdict = 'right' | 'wrong' | 'missing';
 
+/** One cell with its verdict. */
 export interface MarkedCell {
   readonly piece: string;
   readonly point: string;

@@ -39,6 +39,7 @@ export function seriesOf(
   return [...found.values()];
 }
 
+/** A text that tells a series from all others of a sheet. */
 export function seriesId({ piece, point, axis, form }: SeriesName): string {
   return `${piece}.${point} ${form} ${axis}`;
 }

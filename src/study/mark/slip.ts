@@ -11,8 +11,14 @@ export interface Course {
 
 /** Where in the work a slip happens; two slips at one point are made in this order. */
 export const STAGES = ['girth', 'share', 'break', 'sign', 'still', 'rounding', 'unit'] as const;
+
+/**
+ * A stage of the work, or what is mixed up without a change of moves: the `place` or the `form`
+ * they are written in.
+ */
 export type Stage = (typeof STAGES)[number] | 'place' | 'form';
 
+/** A slip that can be tried on right numbers, and told to whoever made it. */
 export interface Slip {
   /** The same for the same slip anywhere in the sheet, such as `break 12-14 early`. */
   readonly id: string;

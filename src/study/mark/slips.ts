@@ -179,7 +179,7 @@ export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): r
           'coarse',
           'rounding',
           `rounded to ${ruler}, which is coarser than the tolerance allows`,
-          'use a finer ruler, or mark with a wider --tolerance',
+          'use a finer ruler, or mark with a wider tolerance',
           (moves) => moves.map((move) => roundTo(move, toMillimeters(length, unit))),
           ruler,
         );

@@ -4,6 +4,7 @@ import { statedBy, statedDown } from '../../table/statements';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey } from './answer-key';
 
+/** What is stated; undefined where it must be recognized. */
 export interface StatedConvention {
   /** One zero for all pieces that have the points, two points for the place halfway between them. */
   readonly zero: readonly string[] | undefined;
@@ -21,7 +22,7 @@ export function statedConvention(
   zero: string | undefined,
 ): StatedConvention {
   const stated =
-    zero === undefined ? statedBy(sheet, 'zero') : { text: zero, place: { option: '--zero' } };
+    zero === undefined ? statedBy(sheet, 'zero') : { text: zero, place: { field: 'zero' } };
   const zeros = stated?.text.split('+').map((name) => name.trim());
   const names = new Set([...points.values()].map(({ point }) => point));
   const unknown = zeros?.find((name) => !names.has(name));

@@ -1,0 +1,175 @@
+/** Each guard sees what is planted, and lets pass what is right. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Rule } from 'eslint';
+import { ESLint, Linter } from 'eslint';
+import tseslint from 'typescript-eslint';
+import { describe, expect, it } from 'vitest';
+import { conversionFactor } from './conversion-factor.js';
+import { docComment } from './doc-comment.js';
+import { importOrder } from './import-order.js';
+import { ROOMS, roomOf } from './rooms.js';
+import { sourceFiles } from './sources';
+
+/** The ids of what a rule says of a text that stands at a path below src. */
+function said(rule: Rule.RuleModule, file: string, text: string) {
+  const linter = new Linter({ cwd: resolve('.') });
+  const messages = linter.verify(
+    text,
+    {
+      files: ['**/*.ts'],
+      languageOptions: { parser: tseslint.parser },
+      plugins: { house: { rules: { rule } } },
+      rules: { 'house/rule': 'error' },
+    },
+    resolve('src', file),
+  );
+  for (const { fatal, message } of messages) expect(fatal, message).not.toBe(true);
+  return messages.map(({ messageId }) => messageId);
+}
+
+describe('the order of rooms', () => {
+  const order = (file: string, text: string) => said(importOrder, file, text);
+
+  it.each([
+    ['a value', "import { a } from '../grade/stack';"],
+    ['a type', "import type { A } from '../grade/stack';"],
+    ['what is passed on', "export { a } from '../grade/stack';"],
+    ['all that is passed on', "export * from '../grade/stack';"],
+    ['what is loaded late', "const a = await import('../grade/stack');"],
+    ['a type in place', "type A = import('../grade/stack').A;"],
+    ['the loose file behind', "import { a } from '../index';"],
+  ])('forbids %s from a room behind', (_, text) => {
+    expect(order('chart/planted.ts', text)).toEqual(['against']);
+    expect(order('cli/planted.ts', text)).toEqual([]);
+  });
+
+  it('allows the own room, those before, packages and published tables', () => {
+    const text = [
+      "import { a } from './stack';",
+      "import { b } from '../given/pattern';",
+      "import { c } from '../units';",
+      "import { d } from 'mathjs';",
+      "import e from '../../size-charts/standards/a.csv';",
+    ].join('\n');
+    expect(order('grade/planted.ts', text)).toEqual([]);
+  });
+
+  it('holds between the rooms of a room', () => {
+    expect(order('study/mark/planted.ts', "import { a } from '../infer/board';")).toEqual([
+      'against',
+    ]);
+    expect(order('study/infer/planted.ts', "import { a } from '../mark/slip';")).toEqual([]);
+    expect(order('study/infer/planted.ts', "import { a } from '../../cli/io';")).toEqual([
+      'against',
+    ]);
+  });
+
+  it('forbids files and folders that are no room, and what is outside', () => {
+    expect(order('drawer.ts', '')).toEqual(['roomless']);
+    expect(order('drawer/planted.ts', '')).toEqual(['roomless']);
+    expect(order('cli/planted.ts', "import { a } from '../drawer/a';")).toEqual(['roomless']);
+    expect(order('cli/planted.ts', "import { a } from '../../test/skirts';")).toEqual(['outside']);
+    expect(order('words.d.ts', '')).toEqual([]);
+  });
+
+  it('is the order of the table in DEVELOPERS.md', () => {
+    const table = readFileSync('DEVELOPERS.md', 'utf8')
+      .split('## Rooms of src/')[1]
+      ?.split('\n## ');
+    const rows = (table?.[0] ?? '').split('\n').filter((line) => line.startsWith('| `'));
+    const told = rows.flatMap((row) =>
+      [...(row.split('|')[1] ?? '').matchAll(/`([^`]+)`/gu)].map(([, name = '']) => name),
+    );
+    const isFile = (room: string) => existsSync(`src/${room}.ts`);
+    expect(told).toEqual(ROOMS.map((room) => (isFile(room) ? `${room}.ts` : `${room}/`)));
+  });
+
+  it('has a file in every room', () => {
+    const used = new Set(sourceFiles().map(roomOf));
+    expect(ROOMS.filter((_, place) => !used.has(place))).toEqual([]);
+  });
+});
+
+describe('conversion factors', () => {
+  const factors = (text: string, file = 'grade/planted.ts') => said(conversionFactor, file, text);
+
+  // 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 36 in (agreement of 1959); a point of type is 1/72 in here.
+  it.each([
+    '25.4',
+    '2.54',
+    '254',
+    '0.0254',
+    '304.8',
+    '30.48',
+    '0.3048',
+    '914.4',
+    '91.44',
+    '0.9144',
+    '0.03937',
+    '0.393701',
+    '39.37',
+    '0.352778',
+    '0.35278',
+    '2.8346',
+    'x / 72',
+    '72 * x',
+  ])('%s stands in units.ts alone', (number) => {
+    expect(factors(`const a = ${number};`)).toEqual(['factor']);
+    expect(factors(`const a = ${number};`, 'units.ts')).toEqual([]);
+  });
+
+  it.each(['25', '72', '[72, 36]', "'25.4'", '`x / 72`', '0.72', '25.5', '12.7', '// 25.4'])(
+    '%s is none',
+    (text) => {
+      expect(factors(`const a = \n${text}\n;`.replace(/\n(\/\/.*)\n/u, '1; $1\n'))).toEqual([]);
+    },
+  );
+});
+
+describe('doc comments', () => {
+  const comments = (text: string) => said(docComment, 'grade/planted.ts', text);
+
+  it.each([
+    'export function sideSeam(): void {}',
+    'export async function sideSeam() {}',
+    'export const sideSeam = 1;',
+    'export type SideSeam = string;',
+    'export interface SideSeam {}',
+    'export class SideSeam {}',
+    'export enum SideSeam {}',
+    'export default function sideSeam() {}',
+    'const sideSeam = 1;\nexport { sideSeam };',
+    'interface SideSeam {}\nexport type { SideSeam };',
+  ])('are missed above %s', (text) => {
+    expect(comments(text)).toEqual(['missing']);
+    expect(comments(`/** Where front and back meet. */\n${text}`)).toEqual([]);
+    expect(comments(`// Where front and back meet.\n${text}`)).toEqual(['missing']);
+    expect(comments(`/* Where front and back meet. */\n${text}`)).toEqual(['missing']);
+    expect(comments(`/** The side seam. */\n${text}`)).toEqual(['empty']);
+    expect(comments(`/** */\n${text}`)).toEqual(['empty']);
+  });
+
+  it('are not those of the file, nor of what stands above', () => {
+    expect(comments('/** Of the file. */\n\nexport const a = 1;')).toEqual(['missing']);
+    expect(comments('/** Of the file, and of this. */\nexport const a = 1;')).toEqual([]);
+    expect(comments('/** A first one. */\nexport const a = 1;\nexport const b = 1;')).toEqual([
+      'missing',
+    ]);
+  });
+
+  it('are not asked for where nothing is exported, or only passed on', () => {
+    expect(comments("const a = 1;\nexport { b } from './b';\nexport * from './c';")).toEqual([]);
+  });
+});
+
+describe('the guards', () => {
+  it('watch every file of src', async () => {
+    const eslint = new ESLint();
+    for (const file of sourceFiles().filter((name) => !name.endsWith('.d.ts'))) {
+      const config = (await eslint.calculateConfigForFile(join('src', file))) as Linter.Config;
+      for (const rule of ['import-order', 'conversion-factor', 'doc-comment'])
+        expect([config.rules?.[`house/${rule}`]].flat()[0], `${rule} of ${file}`).toBe(2);
+    }
+  });
+});
