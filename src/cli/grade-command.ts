@@ -13,7 +13,6 @@ import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
-import { writeFiles } from './write-files';
 
 export type GradeCommandOptions = GradeRequestOptions &
   Partial<PrintRequest> &
@@ -44,7 +43,7 @@ export async function gradeCommand(
     printed = await printResult(result, { ...options, paper });
   }
   const files = [...resultFiles(result), ...spec, ...exchanged, ...cloth, ...printed];
-  const written = writeFiles(outFolder(file, options), files);
+  const written = io.write(outFolder(file, options), files);
   io.out(gradeReport(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

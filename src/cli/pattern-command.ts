@@ -16,7 +16,6 @@ import type { ExitCode, Io } from './io';
 import { patternReport } from './pattern-report';
 import type { SpecOptions } from './spec-request';
 import { withSpec } from './spec-request';
-import { writeFiles } from './write-files';
 
 export interface PatternCommandOptions extends SpecOptions, DxfOptions, Partial<PrintRequest> {
   readonly pattern: string;
@@ -50,7 +49,7 @@ export async function patternCommand(options: PatternCommandOptions, io: Io): Pr
     const { printPattern } = await import('../files/print-pattern');
     printed = await printPattern(result, { ...options, paper });
   }
-  const written = writeFiles(folder, [
+  const written = io.write(folder, [
     ...patternFiles(result),
     ...spec,
     ...exchanged,
