@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { checkCutLine } from '../../src/check/cut-line';
 import { checkTurnUp } from '../../src/check/turn-up';
-import { gradeChart } from '../../src/index';
 import type { Finding, GradedSize, GradeRequest } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
 import { cutOf } from '../pattern/cut-of';
+import { STYLE_NAMES } from '../styles';
+import { gradedOnce } from '../graded';
 
 const INCHES = { unit: 'in', fractions: false } as const;
 const CHECKS = ['cut-line', 'turn-up', 'notches-match'];
 
 function found(request: Partial<GradeRequest>): readonly Finding[] {
-  const { findings } = gradeChart({ ...DEMO, ...request });
+  const { findings } = gradedOnce({ ...DEMO, ...request });
   return findings.filter(({ check }) => CHECKS.includes(check));
 }
 
@@ -20,24 +21,21 @@ function foundOn(
   change: (piece: CutPiece) => CutPiece,
   check: (piece: CutPiece, size: GradedSize) => Finding | undefined,
 ): readonly Finding[] {
-  const { range } = gradeChart(DEMO);
+  const { range } = gradedOnce(DEMO);
   return range.sizes.flatMap((size) =>
     cutOf(size).flatMap((piece) => check(change(piece), size) ?? []),
   );
 }
 
 describe('checks of the cut pattern', () => {
-  it.each(['pencil', 'straight', 'fixed-dart', 'shared-drop', 'shared-pencil', 'shared-a-line'])(
-    'hold for %s in every size, whatever the corners',
-    (style) => {
-      for (const corner_style of ['0', '1', '2'])
-        for (const allowances of ['home', 'industry'] as const) {
-          const findings = found({ style, allowances, set: { corner_style } });
-          expect(findings.filter(({ severity }) => severity !== 'ok')).toEqual([]);
-          expect(new Set(findings.map(({ check }) => check))).toEqual(new Set(CHECKS));
-        }
-    },
-  );
+  it.each(STYLE_NAMES)('hold for %s in every size, whatever the corners', (style) => {
+    for (const corner_style of ['0', '1', '2'])
+      for (const allowances of ['home', 'industry'] as const) {
+        const findings = found({ style, allowances, set: { corner_style } });
+        expect(findings.filter(({ severity }) => severity !== 'ok')).toEqual([]);
+        expect(new Set(findings.map(({ check }) => check))).toEqual(new Set(CHECKS));
+      }
+  });
 
   it('fail for a cut line that lies on the sewing line, or crosses it', () => {
     const check = (piece: CutPiece, { parameters, label }: GradedSize): Finding =>

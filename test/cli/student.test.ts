@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { chartText } from '../skirts';
 import { workplace } from './workplace';
 
 const place = workplace();
@@ -14,6 +15,18 @@ function marked(sheet: string, ...more: readonly string[]) {
 
 describe('mark', () => {
   it('gives the rules of the engine full marks', async () => {
+    const sizes = ['10', '12', '16', '22'];
+    const chart = chartText(
+      'in',
+      {
+        waist_girth: [29, 31, 34.5, 43],
+        hip_girth: [40, 41.5, 45, 53],
+        waist_to_hip: [8, 8.25, 8.5, 9],
+        skirt_length: [23, 23.5, 24, 24.5],
+      },
+      sizes,
+    );
+    place.write('four.csv', chart);
     for (const [style, zero] of [
       ['pencil', 'side_hip'],
       ['shared-drop', 'center_waist'],
@@ -21,7 +34,7 @@ describe('mark', () => {
     ] as const) {
       await place.run(
         'grade',
-        DEMO,
+        'four.csv',
         '--base',
         '12',
         '--style',
@@ -33,7 +46,7 @@ describe('mark', () => {
       );
       const { status, stdout } = await place.run(
         'mark',
-        DEMO,
+        'four.csv',
         'graded/grade-rules.csv',
         '--base',
         '12',

@@ -3,7 +3,7 @@ import { checkFacings } from '../../src/check/facing';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
 import type { GradedRange, Piece } from '../../src/index';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
 import { movesOf, pieceOf } from '../skirts';
 import {
@@ -17,6 +17,7 @@ import {
   everyResult,
   total,
 } from './shaped-pieces';
+import { gradedOnce } from '../graded';
 
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
@@ -161,7 +162,7 @@ describe.each(everyResult(FACED))('the facings of %s', (_, result) => {
 });
 
 describe('a facing that does not fit', () => {
-  const { range } = gradeChart({ ...DEMO, style: 'shared-drop', set: FACED });
+  const { range } = gradedOnce({ ...DEMO, style: 'shared-drop', set: FACED });
 
   function moved(point: string, by: Point): GradedRange {
     const sizes = range.sizes.map((size) => ({

@@ -5,6 +5,7 @@ import type { GradedRange, GradeResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
 import { chartText, pieceOf } from '../skirts';
 import { apart, bearing, chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
+import { gradedOnce } from '../graded';
 
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
@@ -110,7 +111,7 @@ describe('tucks', () => {
     ['1', 'side', 'center'],
   ] as const)('are pressed the other way than the darts: press_to_side %s', (press, to, other) => {
     const set = { press_to_side: press, axis_square: '0', side_rise: '3 cm' };
-    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
     for (const [shell, lining] of linings(result))
       for (const dart of shell.plan.darts) {
         const cap = (pressed: 'center' | 'side') => dartCap(shell, dart, pressed);
@@ -124,7 +125,7 @@ describe('tucks', () => {
 
   it('end at the tip of a dart that is shorter', () => {
     const set = { tuck_length: '10 cm', front_darts: '1', front_dart_length: '9 cm' };
-    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
     for (const { label } of result.range.sizes) {
       const lining = pieceOf(result, label, 'front_lining');
       const tip = pointOf(pieceOf(result, label, 'front'), 'dart_tip');
@@ -138,7 +139,7 @@ describe('tucks', () => {
 
 describe('a lining with a vent', () => {
   const set = { vent_length: '20 cm', vent_width: '4 cm' };
-  const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+  const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
 
   it('has the extension of the shell, and its mirror image as the edge of the left back', () => {
     for (const { label } of result.range.sizes) {
@@ -162,7 +163,7 @@ describe('a lining with a vent', () => {
 
   it('ends with the lining where a low vent would reach below it', () => {
     for (const vent_length of ['45 mm', '10 mm']) {
-      const low = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
+      const low = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
       for (const { label } of low.range.sizes) {
         const lining = pieceOf(low, label, 'back_lining');
         const hem = pointOf(lining, 'center_hem').y;
@@ -177,7 +178,7 @@ describe('a lining with a vent', () => {
   });
 
   it('has none in front, nor without a vent, nor with a slit', () => {
-    const slit = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
+    const slit = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
     const names = (other: GradeResult, piece: string) =>
       pieceOf(other, other.range.base, piece).plan.marks.map(({ name }) => name);
     expect(names(result, 'back_lining')).toContain('left-back-edge');
@@ -188,7 +189,7 @@ describe('a lining with a vent', () => {
 });
 
 describe('a lining that does not fit', () => {
-  const { range } = gradeChart({ ...DEMO, style: 'shared-drop' });
+  const { range } = gradedOnce({ ...DEMO, style: 'shared-drop' });
 
   function moved(point: string, by: number): GradedRange {
     const sizes = range.sizes.map((size) => ({

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { InputErrorCode, Place } from '../../src/errors';
 import { readSeams } from '../../src/seams/seam-pairs';
 import { readPattern } from '../../src/given/read-pattern';
-import { FRONT, FRONT_AND_BACK, expectRefusal, graded } from './sheets';
+import { expectRefusal } from '../expect-refusal';
+import { FRONT, FRONT_AND_BACK, graded } from './sheets';
 
 const RULES = 'piece,point,step_dx,step_dy\nfront,side_waist,1/4,0\n';
 const SIZED = `# sizes: 10,12,14\n${RULES}`;

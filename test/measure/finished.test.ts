@@ -6,6 +6,7 @@ import { finishedMeasures } from '../../src/measure/finished';
 import { pointsOf, rowsOf } from '../csv-tables';
 import { chordLength, cubic } from '../geometry/curves';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
 
 const MM: Record<LengthUnit, number> = { in: 25.4, cm: 10, mm: 1 };
 
@@ -101,7 +102,7 @@ describe('finished measurements', () => {
           );
         },
       ),
-      { numRuns: 10 },
+      { numRuns: runs(3) },
     );
   });
 
@@ -120,7 +121,7 @@ describe('finished measurements', () => {
           expect(value('side_seam_front')).toBe(value('side_seam_back'));
         });
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 

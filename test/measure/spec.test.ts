@@ -8,7 +8,8 @@ import type { Spec } from '../../src/measure/spec';
 import { usualTolerance } from '../../src/measure/tolerances';
 import { toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
-import { FRONT_AND_BACK, expectRefusal, graded } from '../given/sheets';
+import { expectRefusal } from '../expect-refusal';
+import { FRONT_AND_BACK, graded } from '../given/sheets';
 import { chartText } from '../skirts';
 
 const inch = (value: number): number => toMillimeters(value, 'in');

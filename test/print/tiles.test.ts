@@ -11,6 +11,7 @@ import { onStrip, onTable } from '../../src/print/side-by-side';
 import { tilesOf } from '../../src/print/tile-grid';
 import { turned } from '../../src/print/turned';
 import { polyline, rectangle } from '../../src/render/scene';
+import { runs } from '../samples';
 
 const LINE = { color: '#000000', width: 0.5 };
 const TILE = { width: 180, height: 267 };
@@ -61,7 +62,7 @@ describe('parts on tiles', () => {
         );
         expect(lost).toEqual([]);
       }),
-      { numRuns: 15 },
+      { numRuns: runs(4) },
     );
   });
 
@@ -72,7 +73,7 @@ describe('parts on tiles', () => {
         const few = tilesOf(planeShapes(onFewestTiles(parts, TILE), []), { tile: TILE }).length;
         expect(few).toBeLessThanOrEqual(plain);
       }),
-      { numRuns: 15 },
+      { numRuns: runs(4) },
     );
   });
 
