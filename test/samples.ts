@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 
 /** Set by `npm run test:long`. */
-const LONG = process.env.LONG === '1';
+export const LONG = process.env.LONG === '1';
 
 /** How many times more cases the long run takes. */
 const MORE = 10;

@@ -1,3 +1,5 @@
+import type { Point } from '../../src/geometry/point';
+import type { Segment } from '../../src/geometry/segment';
 import { describe, expect, it } from 'vitest';
 import { checkCutLine } from '../../src/check/cut-line';
 import { checkTurnUp } from '../../src/check/turn-up';
@@ -37,6 +39,26 @@ describe('checks of the cut pattern', () => {
       }
   });
 
+  // On the side seam, which is nearly upright, the allowance loses what the line is moved by.
+  it.each([
+    [0.04, 'ok'],
+    [0.06, 'fail'],
+    [0.2, 'fail'],
+  ])('of a cut line %d mm too near are %s', (by, severity) => {
+    const nearer = foundOn(
+      (piece) => ({ ...piece, cut: piece.cut.map((part) => shifted(part, -by)) }),
+      (piece, { parameters, label }) =>
+        piece.piece.plan.name === 'front'
+          ? checkCutLine(piece, parameters, label, INCHES)
+          : undefined,
+    );
+    expect(nearer.length).toBeGreaterThan(0);
+    for (const finding of nearer) {
+      expect(finding.severity).toBe(severity);
+      expect((finding.expected ?? NaN) - (finding.measured ?? NaN)).toBeCloseTo(by, 1);
+    }
+  });
+
   it('fail for a cut line that lies on the sewing line, or crosses it', () => {
     const check = (piece: CutPiece, { parameters, label }: GradedSize): Finding =>
       checkCutLine(piece, parameters, label, INCHES);
@@ -45,17 +67,7 @@ describe('checks of the cut pattern', () => {
     const aside = foundOn(
       (piece) => ({
         ...piece,
-        cut: piece.cut.map((part) =>
-          part.kind === 'line'
-            ? { ...part, from: moved(part.from), to: moved(part.to) }
-            : {
-                kind: 'cubic',
-                from: moved(part.from),
-                leave: moved(part.leave),
-                arrive: moved(part.arrive),
-                to: moved(part.to),
-              },
-        ),
+        cut: piece.cut.map((part) => shifted(part, 20)),
       }),
       check,
     );
@@ -96,6 +108,9 @@ describe('checks of the cut pattern', () => {
   });
 });
 
-function moved({ x, y }: { readonly x: number; readonly y: number }) {
-  return { x: x + 20, y };
+function shifted(part: Segment, by: number): Segment {
+  const moved = ({ x, y }: Point): Point => ({ x: x + by, y });
+  const [from, to] = [moved(part.from), moved(part.to)];
+  if (part.kind === 'line') return { ...part, from, to };
+  return { ...part, from, leave: moved(part.leave), arrive: moved(part.arrive), to };
 }

@@ -275,15 +275,11 @@ describe('a drawing that cannot be read', () => {
     () =>
       gradePattern({ pattern: { text: dxf, file: 'a.dxf' }, rules: { text: rul, file: 'a.rul' } });
 
-  /** The row in which the entity begins that has the words, or that they stand after. */
+  /** The row of the code 0 before the last such entity that the words are in or stand after. */
   const startOf = (entity: string, dxf: string, words: string): number => {
     const rows = dxf.split('\n');
-    return (
-      rows.lastIndexOf(
-        entity,
-        rows.findIndex((row) => row.includes(words)),
-      ) + 1
-    );
+    const at = rows.findIndex((row) => row.includes(words));
+    return rows.lastIndexOf(entity, at);
   };
 
   it('is cut off', () => {
