@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   // The published tables are imported as text, by the bundle and by the tests alike.
   plugins: [
     {
@@ -11,5 +11,16 @@ export default defineConfig({
       },
     },
   ],
-  test: { include: ['test/**/*.test.ts'], testTimeout: 60_000 },
-});
+  test: {
+    include: ['test/**/*.test.ts'],
+    setupFiles: ['test/samples.ts'],
+    env: { LONG: mode === 'long' ? '1' : '' },
+    // Nothing in src or test keeps a state that another file could see, so each worker imports all
+    // once.
+    pool: 'threads',
+    isolate: false,
+    // No test is to fail because the machine is busy: this only ends one that never would.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
+  },
+}));

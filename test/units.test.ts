@@ -70,6 +70,9 @@ describe('inchFraction', () => {
     [1 / 3, '0.333'],
     [-1 / 3, '-0.333'],
     [0.0001, '0'],
+    // A thousandth off a half is no half: only what rounds to it in a table of three decimals is.
+    [0.501, '0.501'],
+    [0.5004, '1/2'],
     [-0.0001, '0'],
     [6.9996, '7'],
   ])('writes %d in as %s', (inches, text) => {

@@ -3,7 +3,6 @@ import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
-import { writeFiles } from './write-files';
 
 /** The options of `exercise` as commander reads them. */
 export interface ExerciseCommandOptions {
@@ -25,7 +24,7 @@ export function exerciseCommand(
   const number = /^\d+$/.test(seed) ? Number(seed) : NaN;
   const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
   const folder = out ?? `output/exercise-${seed}-${difficulty}`;
-  writeFiles(folder, files);
+  io.write(folder, files);
   io.out(
     paragraph(
       `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +

@@ -13,7 +13,6 @@ import type { ExitCode, Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 import { paragraph, textTable } from './text-table';
-import { writeFiles } from './write-files';
 
 /** The options of `explain` as commander reads them. */
 export interface ExplainCommandOptions extends StyleOptions {
@@ -60,7 +59,7 @@ export function explainCommand(
   io.out(asMarkdown ? markdown(lines) : lines.map(lineText).join(''));
   if (out !== undefined) {
     const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
-    writeFiles(dirname(out), [drawing]);
+    io.write(dirname(out), [drawing]);
     if (!asMarkdown) io.out(`\n${paragraph(`The ladder of all sizes is drawn in ${out}.`)}`);
   }
   return 0;

@@ -13,7 +13,6 @@ import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-re
 import type { ExitCode, Io } from './io';
 import { patternReport } from './pattern-report';
 import type { WrittenFiles } from './write-files';
-import { writeFiles } from './write-files';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
@@ -63,7 +62,7 @@ async function write<Result extends GradeResult>(
     const { printFiles } = await import('../files/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
-  const written = writeFiles(folder, [...resultFiles(result), ...exported, ...printed]);
+  const written = io.write(folder, [...resultFiles(result), ...exported, ...printed]);
   io.out(report(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

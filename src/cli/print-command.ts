@@ -8,7 +8,6 @@ import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
-import { writeFiles } from './write-files';
 import { sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
@@ -25,7 +24,7 @@ export async function printCommand(
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
   const files = await printFiles(result, options);
-  const { folder } = writeFiles(outFolder(file, options), files);
+  const { folder } = io.write(outFolder(file, options), files);
   const { chart, style, range, shown, findings } = result;
   // What is worth a note was told when the chart was graded; here only what may spoil the skirt.
   const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');

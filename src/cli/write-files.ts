@@ -24,10 +24,11 @@ export interface WrittenFiles {
 }
 
 /**
- * Writes every file under another name first and renames them only when all are on disk. Throws
- * InputError `file-unwritable`, leaving the folder as it was.
+ * Writes every file under another name first and renames them only when all are on disk. The folder
+ * is told as it was `given`. Throws InputError `file-unwritable`, leaving the folder as it was.
  */
 export function writeFiles(
+  given: string,
   folder: string,
   files: readonly (ResultFile | BinaryFile)[],
 ): WrittenFiles {
@@ -47,14 +48,14 @@ export function writeFiles(
       what: 'the results cannot be written',
       allowed: 'a folder that exists or can be made, and can be written to',
       got: error instanceof Error ? error.message : String(error),
-      place: { field: 'out', file: folder },
+      place: { field: 'out', file: given },
     });
   }
   const names = files.map(({ name }) => name);
   const leftovers = readdirSync(folder).filter(
     (name) => /^size-.*\.svg$/.test(name) && !names.includes(name),
   );
-  return { folder, names, leftovers };
+  return { folder: given, names, leftovers };
 }
 
 /** Characters that are gathered before they are written. */

@@ -1,8 +1,6 @@
 import { expect } from 'vitest';
 import { readChart } from '../../src/chart/read-chart';
 import type { SizeChart } from '../../src/chart/size-chart';
-import type { InputErrorCode, Place } from '../../src/errors';
-import { InputError } from '../../src/errors';
 
 export const CANONICAL = [
   '# unit: in',
@@ -34,29 +32,6 @@ export function expectSameMeaning(actual: SizeChart, expected: SizeChart): void 
       expect(Math.abs(other - (value ?? 0))).toBeLessThan(1e-9);
     }
   }
-}
-
-/** Expects an InputError with this code, at this place, whose message has all of `words`. */
-export function expectRefusal(
-  action: () => unknown,
-  code: InputErrorCode,
-  place: Place,
-  ...words: string[]
-): void {
-  let error: unknown;
-  try {
-    action();
-  } catch (caught) {
-    error = caught;
-  }
-  expect(error).toBeInstanceOf(InputError);
-  if (!(error instanceof InputError)) return;
-  expect({ code: error.code, place: error.place, message: error.message }).toEqual({
-    code,
-    place,
-    message: expect.any(String) as string,
-  });
-  for (const word of words) expect(error.message).toContain(word);
 }
 
 /** A chart of lines without their line ends. */

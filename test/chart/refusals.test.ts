@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { needValues, readChart } from '../../src/chart/read-chart';
-import { chartOf, expectRefusal } from './charts';
+import { expectRefusal } from '../expect-refusal';
+import { chartOf } from './charts';
 
 const file = 'chart.csv';
 const WAIST = 'waist_girth';

@@ -6,6 +6,7 @@ import { writeChart } from '../../src/chart/write-chart';
 import type { LengthUnit } from '../../src/units';
 import { fromMillimeters, trimmed } from '../../src/units';
 import { CANONICAL, chartOf, expectSameMeaning } from './charts';
+import { runs } from '../samples';
 
 describe('writeChart', () => {
   it('writes the canonical form', () => {
@@ -95,7 +96,7 @@ describe('what was written', () => {
         expect(second.rows[2]?.cells).toEqual(first.rows[2]?.cells);
         expect(writeChart(second)).toBe(written);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(100) },
     );
   });
 

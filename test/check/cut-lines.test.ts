@@ -1,17 +1,20 @@
+import type { Point } from '../../src/geometry/point';
+import type { Segment } from '../../src/geometry/segment';
 import { describe, expect, it } from 'vitest';
 import { checkCutLine } from '../../src/check/cut-line';
 import { checkTurnUp } from '../../src/check/turn-up';
-import { gradeChart } from '../../src/index';
 import type { Finding, GradedSize, GradeRequest } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
 import { cutOf } from '../pattern/cut-of';
+import { STYLE_NAMES } from '../styles';
+import { gradedOnce } from '../graded';
 
 const INCHES = { unit: 'in', fractions: false } as const;
 const CHECKS = ['cut-line', 'turn-up', 'notch-to-notch'];
 
 function found(request: Partial<GradeRequest>): readonly Finding[] {
-  const { findings } = gradeChart({ ...DEMO, ...request });
+  const { findings } = gradedOnce({ ...DEMO, ...request });
   return findings.filter(({ check }) => CHECKS.includes(check));
 }
 
@@ -20,24 +23,41 @@ function foundOn(
   change: (piece: CutPiece) => CutPiece,
   check: (piece: CutPiece, size: GradedSize) => Finding | undefined,
 ): readonly Finding[] {
-  const { range } = gradeChart(DEMO);
+  const { range } = gradedOnce(DEMO);
   return range.sizes.flatMap((size) =>
     cutOf(size).flatMap((piece) => check(change(piece), size) ?? []),
   );
 }
 
 describe('checks of the cut pattern', () => {
-  it.each(['pencil', 'straight', 'fixed-dart', 'shared-drop', 'shared-pencil', 'shared-a-line'])(
-    'hold for %s in every size, whatever the corners',
-    (style) => {
-      for (const corner_style of ['0', '1', '2'])
-        for (const allowances of ['home', 'industry'] as const) {
-          const findings = found({ style, allowances, set: { corner_style } });
-          expect(findings.filter(({ severity }) => severity !== 'ok')).toEqual([]);
-          expect(new Set(findings.map(({ check }) => check))).toEqual(new Set(CHECKS));
-        }
-    },
-  );
+  it.each(STYLE_NAMES)('hold for %s in every size, whatever the corners', (style) => {
+    for (const corner_style of ['0', '1', '2'])
+      for (const allowances of ['home', 'industry'] as const) {
+        const findings = found({ style, allowances, set: { corner_style } });
+        expect(findings.filter(({ severity }) => severity !== 'ok')).toEqual([]);
+        expect(new Set(findings.map(({ check }) => check))).toEqual(new Set(CHECKS));
+      }
+  });
+
+  // On the side seam, which is nearly upright, the allowance loses what the line is moved by.
+  it.each([
+    [0.04, 'ok'],
+    [0.06, 'fail'],
+    [0.2, 'fail'],
+  ])('of a cut line %d mm too near are %s', (by, severity) => {
+    const nearer = foundOn(
+      (piece) => ({ ...piece, cut: piece.cut.map((part) => shifted(part, -by)) }),
+      (piece, { parameters, label }) =>
+        piece.piece.plan.name === 'front'
+          ? checkCutLine(piece, parameters, label, INCHES)
+          : undefined,
+    );
+    expect(nearer.length).toBeGreaterThan(0);
+    for (const finding of nearer) {
+      expect(finding.severity).toBe(severity);
+      expect((finding.expected ?? NaN) - (finding.measured ?? NaN)).toBeCloseTo(by, 1);
+    }
+  });
 
   it('fail for a cut line that lies on the sewing line, or crosses it', () => {
     const check = (piece: CutPiece, { parameters, label }: GradedSize): Finding =>
@@ -47,17 +67,7 @@ describe('checks of the cut pattern', () => {
     const aside = foundOn(
       (piece) => ({
         ...piece,
-        cut: piece.cut.map((part) =>
-          part.kind === 'line'
-            ? { ...part, from: moved(part.from), to: moved(part.to) }
-            : {
-                kind: 'cubic',
-                from: moved(part.from),
-                leave: moved(part.leave),
-                arrive: moved(part.arrive),
-                to: moved(part.to),
-              },
-        ),
+        cut: piece.cut.map((part) => shifted(part, 20)),
       }),
       check,
     );
@@ -99,6 +109,9 @@ describe('checks of the cut pattern', () => {
   });
 });
 
-function moved({ x, y }: { readonly x: number; readonly y: number }) {
-  return { x: x + 20, y };
+function shifted(part: Segment, by: number): Segment {
+  const moved = ({ x, y }: Point): Point => ({ x: x + by, y });
+  const [from, to] = [moved(part.from), moved(part.to)];
+  if (part.kind === 'line') return { ...part, from, to };
+  return { ...part, from, leave: moved(part.leave), arrive: moved(part.arrive), to };
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { STYLES, gradeChart, measureOf } from '../../src/index';
 import type { Finding, GradeRequest } from '../../src/index';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
 
 // Leg 82 cm. With 5 cm of ease the second size is 100 cm at the hip and 92 cm at a hem 10 cm below
 // the knee, on the reference body.
@@ -115,7 +116,7 @@ describe('the stride', () => {
           expect(measureOf(other, 'stride')).toBeGreaterThanOrEqual(measureOf(size, 'stride'));
         });
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 });

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
 import { chartText } from '../skirts';
-import { workplace } from './run-cli';
+import { workplace } from './workplace';
 
 const place = workplace();
 place.write(
@@ -11,8 +11,8 @@ place.write(
   chartText('in', { waist_girth: [25, 28], hip_girth: [35, 38] }, ['8', '12']),
 );
 
-describe('grade --fabric', () => {
-  const { status, stderr, stdout } = place.run(
+describe('grade --fabric', async () => {
+  const { status, stderr, stdout } = await place.run(
     ...['grade', 'chart.csv', '--base', '8', '--style', 'shared-drop', '--fabric', '--out', 'out'],
   );
   const rows = rowsOf(place.read('out/fabric.csv'));

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
 import { BODICE, STEPS } from '../seams/bodice';
-import { contents, workplace } from './run-cli';
+import { contents, workplace } from './workplace';
 
 const place = workplace();
 place.write('bodice.csv', BODICE);
@@ -16,8 +16,8 @@ place.write(
 place.write('sample.csv', 'measure,size,value\nS,M,12.9\nW,M,83\nW,L,89\n');
 
 describe('grade --pattern', () => {
-  it('writes nest, sizes, points, rules, seams and findings', () => {
-    const { status, stdout, stderr } = place.run(
+  it('writes nest, sizes, points, rules, seams and findings', async () => {
+    const { status, stdout, stderr } = await place.run(
       'grade',
       '--pattern',
       'bodice.csv',
@@ -44,7 +44,7 @@ describe('grade --pattern', () => {
     for (const row of side) expect(Math.abs(Number(row.off_cm))).toBeLessThan(0.01);
   });
 
-  it('takes the folder after the pattern, and gives the same bytes again', () => {
+  it('takes the folder after the pattern, and gives the same bytes again', async () => {
     const call = [
       'grade',
       '--pattern',
@@ -55,7 +55,7 @@ describe('grade --pattern', () => {
       '--measures',
       'measures.csv',
     ];
-    place.run(...call);
+    await place.run(...call);
     const first = contents(join(place.path, 'output/bodice'));
     expect([...first.keys()].map((name) => name.replace(/^.*\//u, ''))).toEqual(
       expect.arrayContaining([
@@ -66,12 +66,12 @@ describe('grade --pattern', () => {
         'grade-sheet.csv',
       ]),
     );
-    place.run(...call);
+    await place.run(...call);
     expect(contents(join(place.path, 'output/bodice'))).toEqual(first);
   });
 
-  it('ends with 1 where a sign is wrong, and names it', () => {
-    const { status, stdout } = place.run(
+  it('ends with 1 where a sign is wrong, and names it', async () => {
+    const { status, stdout } = await place.run(
       'grade',
       '--pattern',
       'bodice.csv',
@@ -86,8 +86,8 @@ describe('grade --pattern', () => {
     );
   });
 
-  it('ends with 1 where a sample is out of tolerance', () => {
-    const { status, stdout } = place.run(
+  it('ends with 1 where a sample is out of tolerance', async () => {
+    const { status, stdout } = await place.run(
       ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],
       ...['--measures', 'measures.csv', '--measured', 'sample.csv'],
     );
@@ -99,11 +99,11 @@ describe('grade --pattern', () => {
     expect(results).toEqual(['S M pass', 'W M pass', 'W L out']);
   });
 
-  it('prints and lays a pattern that says how it is cut', () => {
+  it('prints and lays a pattern that says how it is cut', async () => {
     place.write('cut.csv', BODICE.replace('# unit: cm', '# unit: cm\n# allowance: 1.5'));
     const run = (...more: readonly string[]) =>
       place.run('grade', '--pattern', 'cut.csv', '--rules', 'rules.csv', '--out', 'cut', ...more);
-    const { status, stderr } = run('--paper', 'a4,projector', '--fabric', '--dxf');
+    const { status, stderr } = await run('--paper', 'a4,projector', '--fabric', '--dxf');
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(readdirSync(join(place.path, 'cut'))).toEqual(
       expect.arrayContaining(['fabric.csv', 'lay-shell.svg', 'print-a4.pdf', 'projector.pdf']),
@@ -111,13 +111,22 @@ describe('grade --pattern', () => {
     const nest = place.read('cut/nest.svg');
     expect(nest).toContain('seam allowances are included');
     expect(nest).toContain('1.5 cm: ');
-    run('--lines', 'net');
+    await run('--lines', 'net');
     expect(place.read('cut/nest.svg')).not.toContain('seam allowances are included, as');
   });
 
-  it('grades a drawing that it wrote', () => {
-    place.run('grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--dxf', '--out', 'dxf');
-    const { status } = place.run(
+  it('grades a drawing that it wrote', async () => {
+    await place.run(
+      'grade',
+      '--pattern',
+      'bodice.csv',
+      '--rules',
+      'rules.csv',
+      '--dxf',
+      '--out',
+      'dxf',
+    );
+    const { status } = await place.run(
       'grade',
       '--pattern',
       'dxf/pattern.dxf',
@@ -171,8 +180,8 @@ describe('refusals of grade --pattern', () => {
     ],
     ['rules without a pattern', ['bodice.csv', '--base', 'M', '--rules', 'rules.csv'], '--rules'],
     ['neither chart nor pattern', ['--base', 'M'], "missing required argument 'chart.csv'"],
-  ])('%s: one message, exit code 2, nothing written', (_, args, told) => {
-    const { status, stderr } = place.run('grade', ...args, '--out', 'refused');
+  ])('%s: one message, exit code 2, nothing written', async (_, args, told) => {
+    const { status, stderr } = await place.run('grade', ...args, '--out', 'refused');
     expect(status).toBe(2);
     expect(stderr).toContain(told);
     expect(existsSync(join(place.path, 'refused'))).toBe(false);

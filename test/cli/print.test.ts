@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { contents, workplace } from './run-cli';
+import { contents, workplace } from './workplace';
 
 const place = workplace();
 const ROWS = { waist_girth: [25, 26.5, 28], hip_girth: [35, 36.5, 38] };
@@ -16,16 +16,16 @@ const isPdf = (path: string): boolean =>
   readFileSync(join(place.path, path)).subarray(0, 5).toString() === '%PDF-';
 
 describe('print', () => {
-  it('writes A4 where no paper is named, and nothing else', () => {
-    const { status, stdout, stderr } = print('--out', 'plain');
+  it('writes A4 where no paper is named, and nothing else', async () => {
+    const { status, stdout, stderr } = await print('--out', 'plain');
     expect([status, stderr]).toEqual([0, '']);
     expect(readdirSync(join(place.path, 'plain'))).toEqual(['print-a4.pdf']);
     expect(isPdf('plain/print-a4.pdf')).toBe(true);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
   });
 
-  it('writes every paper asked for', () => {
-    const { status } = print(
+  it('writes every paper asked for', async () => {
+    const { status } = await print(
       ...['--paper', 'letter, A0,roll=36in,projector', '--sizes', '8,12'],
       ...['--join', 'butt', '--margin', '1/4in', '--out', 'many'],
     );
@@ -35,15 +35,15 @@ describe('print', () => {
     for (const name of names) expect(isPdf(`many/${name}`)).toBe(true);
   });
 
-  it('is a part of grade where paper is named', () => {
+  it('is a part of grade where paper is named', async () => {
     const args = ['grade', 'good.csv', '--base', '10', '--paper', 'a4', '--out', 'graded'];
-    const { status, stdout } = place.run(...args);
+    const { status, stdout } = await place.run(...args);
     expect(status).toBe(0);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
     expect(readdirSync(join(place.path, 'graded'))).toEqual(
       expect.arrayContaining(['nest.svg', 'print-a4.pdf', 'findings.csv']),
     );
-    print('--out', 'alone');
+    await print('--out', 'alone');
     expect(contents(join(place.path, 'graded')).get(join(place.path, 'graded/print-a4.pdf'))).toBe(
       contents(join(place.path, 'alone')).get(join(place.path, 'alone/print-a4.pdf')),
     );
@@ -58,19 +58,19 @@ describe('what cannot be printed', () => {
     ['an unknown size', ['--sizes', '8,9'], ['--sizes', '8, 10, 12', 'Got: 9']],
     ['an unknown way to join', ['--join', 'staple'], ['--join', 'overlap, butt']],
     ['a roll too narrow', ['--paper', 'a4,roll=250mm'], ['--paper', 'Got: 250 mm']],
-  ])('%s is refused and nothing is written', (_, args, words) => {
+  ])('%s is refused and nothing is written', async (_, args, words) => {
     const before = contents(place.path);
-    const { status, stdout, stderr } = print('--out', 'refused', ...args);
+    const { status, stdout, stderr } = await print('--out', 'refused', ...args);
     expect(contents(place.path)).toEqual(before);
     expect([status, stdout]).toEqual([2, '']);
     for (const word of words) expect(stderr).toContain(word);
   });
 
-  it('a name in letters that the fonts lack is refused by grade too', () => {
+  it('a name in letters that the fonts lack is refused by grade too', async () => {
     const before = contents(place.path);
     const args = ['hard.csv', '--base', '8', '--paper', 'a4', '--out', 'refused'];
     for (const command of ['print', 'grade']) {
-      const { status, stderr } = place.run(command, ...args);
+      const { status, stderr } = await place.run(command, ...args);
       expect(status).toBe(2);
       expect(stderr).toContain('十 (U+5341)');
     }

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { contents, workplace } from './run-cli';
+import { contents, workplace } from './workplace';
 
 const place = workplace();
 const GOOD = { waist_girth: [25, 26.5, 28], hip_girth: [35, 36.5, 38] };
@@ -11,13 +11,13 @@ const SIZES = ['8', '10', '12'];
 place.write('good.csv', chartText('in', GOOD, SIZES));
 place.write('file', 'a file, not a folder');
 mkdirSync(join(place.path, 'blocked/findings.csv'), { recursive: true });
-place.run('grade', 'good.csv', '--base', '10', '--out', 'out');
+await place.run('grade', 'good.csv', '--base', '10', '--out', 'out');
 
 /** Expects exit code 2, all `words` in one message, and not a byte changed anywhere. */
-function expectRefused(args: readonly string[], words: readonly string[]): string {
+async function expectRefused(args: readonly string[], words: readonly string[]): Promise<string> {
   const before = contents(place.path);
   expect(before.size).toBeGreaterThan(5);
-  const { status, stdout, stderr } = place.run('grade', ...args);
+  const { status, stdout, stderr } = await place.run('grade', ...args);
   expect(contents(place.path)).toEqual(before);
   expect(status).toBe(2);
   expect(stdout).toBe('');
@@ -26,9 +26,16 @@ function expectRefused(args: readonly string[], words: readonly string[]): strin
   return stderr;
 }
 
-function expectChartRefused(text: string, words: readonly string[], base = '10'): void {
+async function expectChartRefused(
+  text: string,
+  words: readonly string[],
+  base = '10',
+): Promise<void> {
   place.write('bad.csv', text);
-  const message = expectRefused(['bad.csv', '--base', base, '--out', 'out'], ['bad.csv', ...words]);
+  const message = await expectRefused(
+    ['bad.csv', '--base', base, '--out', 'out'],
+    ['bad.csv', ...words],
+  );
   expect(message).toMatch(/^skirtgrade: [^\n]+\.\n$/);
 }
 
@@ -104,20 +111,23 @@ describe('charts', () => {
       chart({}).replace('25', '"25'),
       ['row 3', 'quote', 'Allowed:', 'Got:'],
     ],
-  ])('with %s', (_, text, words) => {
-    expectChartRefused(text, words);
+  ])('with %s', async (_, text, words) => {
+    await expectChartRefused(text, words);
   });
 
-  it('without the base size', () => {
-    expectChartRefused(chart({}), ['--base', 'Allowed: 8, 10, 12', 'Got: 14'], '14');
+  it('without the base size', async () => {
+    await expectChartRefused(chart({}), ['--base', 'Allowed: 8, 10, 12', 'Got: 14'], '14');
   });
 
-  it('that cannot be read', () => {
-    expectRefused(
+  it('that cannot be read', async () => {
+    await expectRefused(
       ['none.csv', '--base', '10', '--out', 'out'],
       ['skirtgrade: none.csv: the file cannot be read. Allowed: ', 'Got: ENOENT'],
     );
-    expectRefused(['.', '--base', '10', '--out', 'out'], ['the file cannot be read', 'EISDIR']);
+    await expectRefused(
+      ['.', '--base', '10', '--out', 'out'],
+      ['the file cannot be read', 'EISDIR'],
+    );
   });
 });
 
@@ -133,16 +143,16 @@ describe('formulas', () => {
     ['1 in +', ['cannot be read', 'Allowed:', 'Got: 1 in +']],
     ['', ['no value', 'Allowed:', 'Got: nothing']],
     ['20 in', ['out of its range', 'size 10', 'Allowed:', 'Got: 20 in']],
-  ])('%s', (formula, words) => {
-    expectRefused(
+  ])('%s', async (formula, words) => {
+    await expectRefused(
       ['good.csv', '--base', '10', '--out', 'out', '--set', `hem_taper=${formula}`],
       ['skirtgrade: --set', 'parameter hem_taper', ...words],
     );
   });
 
-  it('of a style file, with its row', () => {
+  it('of a style file, with its row', async () => {
     place.write('style.csv', 'parameter,value,note\nhip_ease,1 in,\nhem_taper,2 hip_girth,\n');
-    expectRefused(
+    await expectRefused(
       ['good.csv', '--base', '10', '--out', 'out', '--style', 'style.csv'],
       ['skirtgrade: style.csv, row 3 (parameter hem_taper): the product without a sign'],
     );
@@ -193,41 +203,41 @@ describe('calls', () => {
     ],
     [['--frobnicate'], ["unknown option '--frobnicate'"]],
     [['other.csv'], ['too many arguments']],
-  ])('with %j', (more, words) => {
-    expectRefused(['good.csv', '--base', '10', '--out', 'out', ...more], words);
+  ])('with %j', async (more, words) => {
+    await expectRefused(['good.csv', '--base', '10', '--out', 'out', ...more], words);
   });
 
-  it('without a base, without a chart', () => {
-    expectRefused(['good.csv', '--out', 'out'], ["required option '--base <size>'"]);
-    expectRefused(['--base', '10'], ["missing required argument 'chart.csv'"]);
+  it('without a base, without a chart', async () => {
+    await expectRefused(['good.csv', '--out', 'out'], ["required option '--base <size>'"]);
+    await expectRefused(['--base', '10'], ["missing required argument 'chart.csv'"]);
   });
 
   it.each([
     ['a file', 'file'],
     ['below a file', 'file/results'],
     ['a folder with a folder in the way', 'blocked'],
-  ])('whose results would go to %s', (_, out) => {
-    expectRefused(
+  ])('whose results would go to %s', async (_, out) => {
+    await expectRefused(
       ['good.csv', '--base', '10', '--out', out],
       [`skirtgrade: --out, ${out}: the results cannot be written. Allowed: `, 'Got: '],
     );
   });
 
-  it('whose results cannot all be written leave none of them', () => {
+  it('whose results cannot all be written leave none of them', async () => {
     // No file system takes a name of 300 letters, and the drawings come before the tables.
     place.write('long.csv', chart({}, ['8', '10', 'x'.repeat(300)]));
     for (const out of ['out', 'new/folder'])
-      expectRefused(
+      await expectRefused(
         ['long.csv', '--base', '10', '--out', out],
         [`skirtgrade: --out, ${out}: the results cannot be written.`, 'Got: ENAMETOOLONG'],
       );
     expect(existsSync(join(place.path, 'new'))).toBe(false);
   });
 
-  it('of a command that there is not', () => {
-    const { status, stderr } = place.run('sew');
+  it('of a command that there is not', async () => {
+    const { status, stderr } = await place.run('sew');
     expect(status).toBe(2);
     expect(stderr).toContain("unknown command 'sew'");
-    expect(place.run().status).toBe(2);
+    expect((await place.run()).status).toBe(2);
   });
 });

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { runIn, workplace } from './run-cli';
+import { chartText } from '../skirts';
+import { workplace } from './workplace';
 
 const place = workplace();
 const DEMO = resolve('size-charts/demo.csv');
@@ -13,15 +14,27 @@ function marked(sheet: string, ...more: readonly string[]) {
 }
 
 describe('mark', () => {
-  it('gives the rules of the engine full marks', () => {
+  it('gives the rules of the engine full marks', async () => {
+    const sizes = ['10', '12', '16', '22'];
+    const chart = chartText(
+      'in',
+      {
+        waist_girth: [29, 31, 34.5, 43],
+        hip_girth: [40, 41.5, 45, 53],
+        waist_to_hip: [8, 8.25, 8.5, 9],
+        skirt_length: [23, 23.5, 24, 24.5],
+      },
+      sizes,
+    );
+    place.write('four.csv', chart);
     for (const [style, zero] of [
       ['pencil', 'side_hip'],
       ['shared-drop', 'center_waist'],
       ['shared-a-line', 'center_hem'],
     ] as const) {
-      place.run(
+      await place.run(
         'grade',
-        DEMO,
+        'four.csv',
         '--base',
         '12',
         '--style',
@@ -31,9 +44,9 @@ describe('mark', () => {
         '--out',
         'graded',
       );
-      const { status, stdout } = place.run(
+      const { status, stdout } = await place.run(
         'mark',
-        DEMO,
+        'four.csv',
         'graded/grade-rules.csv',
         '--base',
         '12',
@@ -46,14 +59,14 @@ describe('mark', () => {
     }
   });
 
-  it('names wrong points as in graded-points.csv, the slip, and what becomes of the garment', () => {
+  it('names wrong points as in graded-points.csv, the slip, and what becomes of the garment', async () => {
     const sizes = ['2', '4', '6', '8', '10', '14', '16', '18', '20', '22', '24'];
     // The whole hip step at the side of the front, from the chart by hand.
     const hip = [-6, -5, -4, -3, -1.5, 1.5, 3.5, 5.5, 7.5, 9.75, 12];
     const rows = sizes.map(
       (size, i) => `front,side_hip,${size},${hip[i] ?? 0},${(Number(size) - 12) / 32}`,
     );
-    const { status, stdout } = marked(
+    const { status, stdout } = await marked(
       [HEADER, ...rows, ''].join('\n'),
       '--pieces',
       'front',
@@ -127,28 +140,31 @@ describe('mark', () => {
       `# zero: knee\n${HEADER}\nfront,side_hip,14,1,0\n`,
       /sheet\.csv.*zero.*Got: knee/,
     ],
-  ])('refuses %s with its place', (_, sheet, message) => {
-    const { status, stdout, stderr } = marked(sheet);
+  ])('refuses %s with its place', async (_, sheet, message) => {
+    const { status, stdout, stderr } = await marked(sheet);
     expect(stderr.replace(/\n/g, ' ')).toMatch(message);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
   });
 
-  it('refuses a tolerance that hides everything', () => {
-    expect(marked(`${HEADER}\nfront,side_hip,14,1,0\n`, '--tolerance', '1in').status).toBe(2);
+  it('refuses a tolerance that hides everything', async () => {
+    expect((await marked(`${HEADER}\nfront,side_hip,14,1,0\n`, '--tolerance', '1in')).status).toBe(
+      2,
+    );
   });
 });
 
 describe('the way of a student', () => {
-  it('leads from an exercise over the marks to the explanation', () => {
+  it('leads from an exercise over the marks to the explanation', async () => {
     expect(
-      place.run('exercise', '--seed', '7', '--difficulty', 'apart', '--out', 'seven').status,
+      (await place.run('exercise', '--seed', '7', '--difficulty', 'apart', '--out', 'seven'))
+        .status,
     ).toBe(0);
     const key = place.read('seven/key.csv');
     const base = /# base: (\S+)/.exec(key)?.[1] ?? '';
     const mark = (sheet: string) => place.run('mark', 'seven/chart.csv', sheet, '--base', base);
-    expect(mark('seven/key.csv').status).toBe(0);
-    expect(mark('seven/sheet.csv').stdout).toContain('Score: 0 of 100');
-    const explained = place.run(
+    expect((await mark('seven/key.csv')).status).toBe(0);
+    expect((await mark('seven/sheet.csv')).stdout).toContain('Score: 0 of 100');
+    const explained = await place.run(
       'explain',
       'seven/chart.csv',
       'front.side_waist',
@@ -159,17 +175,17 @@ describe('the way of a student', () => {
     );
     expect(explained.status).toBe(0);
     expect(place.read('ladder.svg')).toContain('front.side_waist');
-    const inferred = place.run('infer', 'seven/key.csv');
+    const inferred = await place.run('infer', 'seven/key.csv');
     expect(inferred.stdout).toContain('The cells agree with one another');
   });
 });
 
-describe('the terminal of a student', () => {
+describe('the terminal of a student', async () => {
   place.write(
     'bad.csv',
     `${HEADER}\n${['14', '16', '24'].map((size) => `front,side_waist,${size},4,-3`).join('\n')}\n`,
   );
-  place.run('grade', DEMO, '--base', '12', '--style', 'shared-pencil', '--out', 'trued');
+  await place.run('grade', DEMO, '--base', '12', '--style', 'shared-pencil', '--out', 'trued');
   const calls: readonly (readonly string[])[] = [
     ['mark', '--help'],
     ['explain', '--help'],
@@ -185,12 +201,8 @@ describe('the terminal of a student', () => {
     ['exercise', '--seed', '1', '--out', 'one'],
   ];
 
-  it.each(calls)('shows %s %s at 80 columns without color', (...args) => {
-    const { status, stdout } = runIn(
-      place.path,
-      args.filter((arg) => arg !== undefined),
-      { FORCE_COLOR: '1' },
-    );
+  it.each(calls)('shows %s %s at 80 columns without color', async (...args) => {
+    const { status, stdout } = await place.run(...args.filter((arg) => arg !== undefined));
     expect([0, 1]).toContain(status);
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     expect(stdout).not.toContain('\u001b');

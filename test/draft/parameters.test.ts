@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gradeChart, readStyle } from '../../src/index';
 import type { GradeRequest } from '../../src/index';
-import { expectRefusal } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
 import { chartText, inches } from '../skirts';
 
 const CHART = chartText('in', {

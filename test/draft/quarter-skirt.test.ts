@@ -5,6 +5,7 @@ import type { GradeRequest, DraftResult, Piece } from '../../src/index';
 import type { Cubic } from '../../src/geometry/segment';
 import { casteljau } from '../geometry/curves';
 import { anyChart, chartText, inches, pieceOf, quarterByHand, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
 
 const CHECK_CHART = chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] });
 
@@ -86,7 +87,7 @@ describe('the pencil skirt of any body', () => {
           }
         });
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -123,7 +124,7 @@ describe('the pencil skirt of any body', () => {
           }
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 });

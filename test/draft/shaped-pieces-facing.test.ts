@@ -3,7 +3,7 @@ import { checkFacings } from '../../src/check/facing';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
 import type { Piece } from '../../src/index';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
 import { seamFindings, withMoved } from '../seam-findings';
 import { movesOf, pieceOf } from '../skirts';
@@ -18,6 +18,7 @@ import {
   everyResult,
   total,
 } from './shaped-pieces';
+import { gradedOnce } from '../graded';
 
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
@@ -165,7 +166,7 @@ describe.each(everyResult(FACED))('the facings of %s', (_, result) => {
 });
 
 describe('a facing that does not fit', () => {
-  const result = gradeChart({ ...DEMO, style: 'shared-drop', set: FACED });
+  const result = gradedOnce({ ...DEMO, style: 'shared-drop', set: FACED });
 
   it.each([
     ['center_waist', { x: -0.2, y: 0 }, 'seam-lengths', 'front waist and facing', 'note'],

@@ -6,6 +6,7 @@ import { gradeChart, pointOf } from '../../src/index';
 import { seamFindings, withMoved } from '../seam-findings';
 import { chartText, pieceOf } from '../skirts';
 import { apart, bearing, chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
+import { gradedOnce } from '../graded';
 
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
@@ -114,7 +115,7 @@ describe('tucks', () => {
     ['1', 'side', 'center'],
   ] as const)('are pressed the other way than the darts: press_to_side %s', (press, to, other) => {
     const set = { press_to_side: press, axis_square: '0', side_rise: '3 cm' };
-    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
     for (const [shell, lining] of linings(result))
       for (const dart of shell.plan.darts) {
         const cap = (pressed: 'center' | 'side') => dartCap(shell, dart, pressed);
@@ -128,7 +129,7 @@ describe('tucks', () => {
 
   it('end at the tip of a dart that is shorter', () => {
     const set = { tuck_length: '10 cm', front_darts: '1', front_dart_length: '9 cm' };
-    const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+    const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
     for (const { label } of result.range.sizes) {
       const lining = pieceOf(result, label, 'front_lining');
       const tip = pointOf(pieceOf(result, label, 'front'), 'dart_tip');
@@ -142,7 +143,7 @@ describe('tucks', () => {
 
 describe('a lining with a vent', () => {
   const set = { vent_length: '20 cm', vent_width: '4 cm' };
-  const result = gradeChart({ ...DEMO, style: 'shared-drop', set });
+  const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
 
   it('has the extension of the shell, and its mirror image as the edge of the left back', () => {
     for (const { label } of result.range.sizes) {
@@ -166,7 +167,7 @@ describe('a lining with a vent', () => {
 
   it('ends with the lining where a low vent would reach below it', () => {
     for (const vent_length of ['45 mm', '10 mm']) {
-      const low = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
+      const low = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
       for (const { label } of low.range.sizes) {
         const lining = pieceOf(low, label, 'back_lining');
         const hem = pointOf(lining, 'center_hem').y;
@@ -181,7 +182,7 @@ describe('a lining with a vent', () => {
   });
 
   it('has none in front, nor without a vent, nor with a slit', () => {
-    const slit = gradeChart({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
+    const slit = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
     const names = (other: DraftResult, piece: string) =>
       pieceOf(other, other.range.base, piece).plan.marks.map(({ name }) => name);
     expect(names(result, 'back_lining')).toContain('left-back-edge');
@@ -192,7 +193,7 @@ describe('a lining with a vent', () => {
 });
 
 describe('a lining that does not fit', () => {
-  const result = gradeChart({ ...DEMO, style: 'shared-drop' });
+  const result = gradedOnce({ ...DEMO, style: 'shared-drop' });
   const each = (severity: string) => result.range.sizes.map(() => severity);
 
   it.each([

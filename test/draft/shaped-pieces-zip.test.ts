@@ -3,6 +3,7 @@ import type { DraftResult } from '../../src/index';
 import { gradeChart, measureOf } from '../../src/index';
 import { chartText } from '../skirts';
 import { DEMO } from './shaped-pieces';
+import { gradedOnce } from '../graded';
 
 const sizes = ['1', '2', '3', '4', '5'];
 
@@ -50,7 +51,7 @@ describe('the zip', () => {
   });
 
   it('does not grade continuously', () => {
-    const demo = zips(gradeChart({ ...DEMO, style: 'shared-pencil' }));
+    const demo = zips(gradedOnce({ ...DEMO, style: 'shared-pencil' }));
     // waist_to_hip of the demo chart from 7 11/16 in up by 1/16 in a size.
     const byHand = demo.map((_, i) => {
       const opening = (7 + (11 + i) / 16) * 25.4 - 5 - 20;
@@ -75,7 +76,7 @@ describe('the zip', () => {
   });
 
   it('is not measured where a style has no zip parameters', () => {
-    const { range } = gradeChart({ ...DEMO, style: 'pencil' });
+    const { range } = gradedOnce({ ...DEMO, style: 'pencil' });
     for (const { measures } of range.sizes)
       expect(measures.some(({ name }) => name.startsWith('zip'))).toBe(false);
   });

@@ -2,9 +2,11 @@
 import { readFileSync } from 'node:fs';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import type { DraftResult, Piece } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
+import { gradedOnce } from '../graded';
+import { SHAPED_NAMES } from '../styles';
 
 const text = (file: string): string =>
   readFileSync(new URL(`../../size-charts/${file}`, import.meta.url), 'utf8');
@@ -16,16 +18,14 @@ export const CHARTS = [
 
 export const DEMO = CHARTS[0];
 
-const STYLES = ['fixed-dart', 'shared-drop', 'shared-pencil', 'shared-a-line'] as const;
-
 /** Every style on both charts, with these parameters set. */
 export function everyResult(
   set: Readonly<Record<string, string>>,
 ): readonly (readonly [name: string, result: DraftResult])[] {
-  return STYLES.flatMap((style) =>
+  return SHAPED_NAMES.flatMap((style) =>
     CHARTS.map(
       ({ chart, base }) =>
-        [`${style}, base ${base}`, gradeChart({ chart, base, style, set })] as const,
+        [`${style}, base ${base}`, gradedOnce({ chart, base, style, set })] as const,
     ),
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gradeChart, readStyle } from '../../src/index';
-import { expectRefusal } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
 import { chartText, inches } from '../skirts';
 
 const file = 'house/my-style.csv';

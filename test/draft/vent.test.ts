@@ -4,6 +4,7 @@ import { gradeChart, measureOf, pointOf } from '../../src/index';
 import type { GradeRequest, DraftResult } from '../../src/index';
 import { walkingRoom } from '../../src/stride/walking-room';
 import { anyChart, chartText, pieceOf, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
 
 const CHART = chartText('cm', {
   waist_girth: [64, 68, 72, 80],
@@ -180,7 +181,7 @@ describe('stride_opening', () => {
         expect(severities(result, 'graded-equals-draft')).toEqual(new Set(['ok']));
         expect(severities(result, 'outline-simple')).toEqual(new Set(['ok']));
       }),
-      { numRuns: 20 },
+      { numRuns: runs(4) },
     );
   });
 });

@@ -4,6 +4,7 @@ import type { Segment } from '../../src/geometry/segment';
 import { segmentAt } from '../../src/geometry/segment';
 import { flatOutline, polygonArea, unfolded } from '../../src/fabric/flat-outline';
 import { LAY_FLATNESS } from '../../src/tolerance';
+import { runs } from '../samples';
 
 interface Place {
   readonly x: number;
@@ -60,7 +61,7 @@ it('a cut line stays within the tolerance of its polygon', () => {
         }
       }
     }),
-    { numRuns: 40, examples: [[SWINGING]] },
+    { numRuns: runs(8), examples: [[SWINGING]] },
   );
 });
 

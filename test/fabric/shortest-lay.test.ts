@@ -6,6 +6,7 @@ import { layShapes } from '../../src/fabric/shapes';
 import { shortestLay } from '../../src/fabric/shortest-lay';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { anyPieces, faults, overlap, piece, rectangle } from './lay-pieces';
+import { runs } from '../samples';
 
 const OPEN: Cloth = { width: 1000, selvage: 0, fold: 'open', nap: 'with' };
 const FOLDED: Cloth = { ...OPEN, fold: 'folded' };
@@ -187,7 +188,7 @@ describe('lays of random pieces', () => {
           if (cloth.nap === 'with') expect(turned).toBe(false);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: runs(30) },
     );
   }, 60_000);
 
@@ -199,7 +200,7 @@ describe('lays of random pieces', () => {
         expect(bounds.best).toBeGreaterThanOrEqual(bounds.area - 1e-6);
         expect(utilization).toBeLessThanOrEqual(1 + 1e-9);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(20) },
     );
   }, 60_000);
 
@@ -208,7 +209,7 @@ describe('lays of random pieces', () => {
       fc.property(anyPieces, anyCloth, (pieces, cloth) => {
         expect(laid(pieces, cloth)).toEqual(laid(pieces, cloth));
       }),
-      { numRuns: 20 },
+      { numRuns: runs(4) },
     );
   }, 60_000);
 });

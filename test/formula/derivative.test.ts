@@ -14,6 +14,7 @@ import {
 import type { Fraction } from '../../src/formula/fraction';
 import { linearForm } from '../../src/formula/linear-form';
 import { formula, valueOf as valueOfText } from './formulas';
+import { runs } from '../samples';
 
 /** What mathjs as it comes, with its simplifier, derives. */
 function judged(text: string, name: string, values: Readonly<Record<string, number>>): number {
@@ -118,7 +119,7 @@ describe('a linear form', () => {
           expect(form === undefined ? NaN : found).toBeCloseTo(expected, 9);
         }
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 });
@@ -186,7 +187,7 @@ describe('a derivative', () => {
         const near = (at(1e-5) - at(-1e-5)) / 2e-5;
         expect(Math.abs(found - near) / scale).toBeLessThan(1e-4);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(20) },
     );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkDimension } from '../../src/formula/dimension';
-import { expectRefusal } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
 import { PLACE, formula } from './formulas';
 
 // `share` is a plain number, every other name a length.

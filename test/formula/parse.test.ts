@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { expectRefusal } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
 import { PLACE, formula, valueOf } from './formulas';
 
 describe('allowed formulas', () => {

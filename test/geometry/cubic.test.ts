@@ -10,6 +10,7 @@ import {
 import { distance } from '../../src/geometry/point';
 import { reversed, segmentAt, segmentLength, segmentTangent } from '../../src/geometry/segment';
 import { anyCubic, casteljau, forwardCubic, chordLength, cubic, sideCurve } from './curves';
+import { runs } from '../samples';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -94,7 +95,7 @@ describe('arc length', () => {
         const [coarse, fine] = [chordLength(curve, 500), chordLength(curve, 1000)];
         expect(Math.abs(cubicLength(curve) - (fine + (fine - coarse) / 3))).toBeLessThan(1e-7);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -136,7 +137,7 @@ describe('parameter at a length', () => {
         expect(Math.abs(chordLength(curve, 4000, 0, t) - target)).toBeLessThan(1e-5);
         expect(Math.abs(cubicLength(curve, 0, t) - target)).toBeLessThan(1e-6);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 

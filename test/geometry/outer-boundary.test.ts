@@ -8,6 +8,7 @@ import type { Segment } from '../../src/geometry/segment';
 import { windingNumber } from '../../src/geometry/winding';
 import { nearest } from '../pattern/sewing-line';
 import { anyCubic, casteljau, cubic, forwardCubic, sideCurve } from './curves';
+import { runs } from '../samples';
 
 function line(a: readonly [number, number], b: readonly [number, number]): Segment {
   return { kind: 'line', from: { x: a[0], y: a[1] }, to: { x: b[0], y: b[1] } };
@@ -65,7 +66,7 @@ describe('crossings', () => {
             Math.min(...found.map(({ at }) => Math.hypot(at.x - p.x, at.y - p.y))),
           ).toBeLessThan(1.5);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -177,7 +178,7 @@ describe('parallel curves', () => {
         const ends = [chain[0]?.from, chain.at(-1)?.to];
         expect(ends.every((end) => end !== undefined && Number.isFinite(end.x))).toBe(true);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(8) },
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { distanceToCubic } from '../../src/geometry/nearest';
 import { parallelCubic } from '../../src/geometry/parallel';
 import { casteljau, cubic } from './curves';
+import { runs } from '../samples';
 
 /** The usual cubic for a circular arc about (0, 0), exact to a few millionths for 20 degrees. */
 function arc(radius: number, degrees: number): ReturnType<typeof cubic> {
@@ -43,7 +44,7 @@ describe('the distance from a curve', () => {
         expect(found).toBeLessThan(nearest + 1e-9);
         expect(found).toBeGreaterThan(nearest - 0.05);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(40) },
     );
   });
 

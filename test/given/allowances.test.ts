@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { segmentsBounds } from '../../src/geometry/bounds';
 import type { PatternResult } from '../../src/jobs/grade-pattern';
 import type { CutPiece } from '../../src/pattern/cut-piece';
-import { expectRefusal, graded } from './sheets';
+import { expectRefusal } from '../expect-refusal';
+import { graded } from './sheets';
 
 const RULES =
   '# sizes: S, M\npiece,point,step_dx,step_dy\nbox,a,0,0\nbox,b,2,0\nbox,c,2,0\nbox,d,0,0\n';
@@ -86,6 +87,6 @@ describe('allowances of a given pattern', () => {
     ],
     ['too wide for all', box('# allowance: 1 m\n'), 'cell-not-a-number', { row: 3 }],
   ] as const)('are refused: %s', (_, pattern, code, place) => {
-    expectRefusal(() => graded(pattern, RULES), code, place);
+    expectRefusal(() => graded(pattern, RULES), code, { file: 'base.csv', ...place });
   });
 });

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { InputErrorCode, Place } from '../../src/errors';
 import { readSeams } from '../../src/seams/read-seams';
 import { readPattern } from '../../src/given/read-pattern';
-import { FRONT, FRONT_AND_BACK, expectRefusal, graded } from './sheets';
+import { expectRefusal } from '../expect-refusal';
+import { FRONT, FRONT_AND_BACK, graded } from './sheets';
 
 const RULES = 'piece,point,step_dx,step_dy\nfront,side_waist,1/4,0\n';
 const SIZED = `# sizes: 10,12,14\n${RULES}`;
@@ -59,19 +60,19 @@ describe('a pattern that cannot be used', () => {
       'two tips',
       FRONT.replace('dart_out,4,0,,', 'dart_out,4,0,dart,'),
       'outline-malformed',
-      { ...base, row: 6 },
+      { ...base, row: 6, column: 2, point: 'dart_tip' },
     ],
     [
       'a curve first',
       FRONT.replace('0,0,corner', '0,0,curve'),
       'outline-malformed',
-      { ...base, row: 4 },
+      { ...base, row: 4, column: 2, point: 'center_waist' },
     ],
     [
       'one grain point',
       `${FRONT}front,g,2,2,grain,,\n`,
       'outline-malformed',
-      { ...base, row: 12, point: 'g' },
+      { ...base, row: 12, column: 2, point: 'g' },
     ],
     ['an unclear y', `# y: left\n${FRONT}`, 'bad-option', { ...base, row: 1 }],
     ['no rows', FRONT.slice(0, FRONT.indexOf('front,')), 'outline-malformed', base],
@@ -125,7 +126,7 @@ describe('a rule sheet that cannot be used', () => {
       'a size left out',
       sized('front,side_hip,10,-1,0'),
       'rule-missing',
-      { file, row: 3, size: '14', point: 'front.side_hip' },
+      { file, row: 3, column: 3, size: '14', point: 'front.side_hip' },
     ],
     [
       'a size twice',

@@ -1,9 +1,6 @@
 /** Pattern and rule files as a sample room types them. */
-import { expect } from 'vitest';
-import type { InputErrorCode, Place } from '../../src/errors';
-import { InputError } from '../../src/errors';
-import type { PatternRequest } from '../../src/jobs/requests';
 import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { PatternRequest } from '../../src/jobs/requests';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { Point } from '../../src/geometry/point';
 import { pieceNamed, pointOf } from '../../src/pattern/piece';
@@ -48,20 +45,4 @@ export function move(result: PatternResult, size: string, piece: string, point: 
   };
   const [there, here] = [at(size), at(result.range.base)];
   return { x: there.x - here.x, y: there.y - here.y };
-}
-
-/** Expects the call to be refused with this code at this place. */
-export function expectRefusal(call: () => unknown, code: InputErrorCode, place: Place): void {
-  let error: unknown;
-  try {
-    call();
-  } catch (thrown) {
-    error = thrown;
-  }
-  expect(error).toBeInstanceOf(InputError);
-  if (!(error instanceof InputError)) return;
-  expect({ code: error.code, place: error.place }).toEqual({
-    code,
-    place: expect.objectContaining(place) as Place,
-  });
 }

@@ -12,6 +12,7 @@ import {
   quarterByHand,
   sixteenthsText,
 } from '../skirts';
+import { runs } from '../samples';
 
 /** A chart and one of its sizes. */
 const chartAndBase = anyChart.chain((chart) =>
@@ -52,7 +53,7 @@ describe('grading any chart', () => {
         expect(range.rules.base).toBe(i);
         expect(range.rules.moves[i]?.flat().every(({ x, y }) => x === 0 && y === 0)).toBe(true);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -96,7 +97,7 @@ describe('grading any chart', () => {
           expect(Math.abs(parts - Math.round(parts))).toBeLessThan(1e-9);
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 
@@ -122,7 +123,7 @@ describe('grading any chart', () => {
           }
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 });
@@ -145,7 +146,7 @@ describe('rounding', () => {
           });
         });
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -156,7 +157,7 @@ describe('rounding', () => {
           for (const { name, value } of measures)
             if (name.endsWith('_intake')) expect(value / 25.4).toBeCloseTo(1, 9);
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 
@@ -181,7 +182,7 @@ describe('the stack point', () => {
         for (const [key, { x, y }] of allPoints(result))
           if (key.endsWith(` ${stack}`)) expect([Math.abs(x), Math.abs(y)]).toEqual([0, 0]);
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 
@@ -203,7 +204,7 @@ describe('the stack point', () => {
           });
         });
       }),
-      { numRuns: 10 },
+      { numRuns: runs(3) },
     );
   });
 });
@@ -217,7 +218,7 @@ describe('what must not matter', () => {
         expect(farthest(inches, cm)).toBeLessThan(1e-6);
         expect(cm.display.unit).toBe('cm');
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 
@@ -248,7 +249,7 @@ describe('what must not matter', () => {
           );
         expect(texts(down)).toEqual(texts(up));
       }),
-      { numRuns: 10 },
+      { numRuns: runs(3) },
     );
   });
 
@@ -258,7 +259,7 @@ describe('what must not matter', () => {
         const last = `${chart.waist.length}`;
         expect(farthest(grade(chart, '1'), grade(chart, last))).toBeLessThan(1e-9);
       }),
-      { numRuns: 25 },
+      { numRuns: runs(5) },
     );
   });
 });

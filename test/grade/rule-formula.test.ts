@@ -11,6 +11,8 @@ import { blockGradients } from '../../src/grade/rule-formula-gradients';
 import { gradeChart, resultFiles } from '../../src/index';
 import type { GradeRequest, DraftResult, PointRule, Rule } from '../../src/index';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
+import { STYLE_NAMES } from '../styles';
 
 const CHART = chartText('cm', {
   waist_girth: [66, 70, 74],
@@ -187,15 +189,6 @@ describe('a kink', () => {
   }
 });
 
-const STYLES = [
-  'pencil',
-  'straight',
-  'fixed-dart',
-  'shared-drop',
-  'shared-pencil',
-  'shared-a-line',
-] as const;
-
 /** Directions in which a body may grow, in cm; every one makes the hip or waist larger. */
 const DIRECTIONS = [
   [1, 0, 0, 0],
@@ -253,7 +246,7 @@ function expectSlopes(request: Partial<GradeRequest>): void {
 }
 
 describe('every rule', () => {
-  it.each(STYLES)('of style %s is what drafts on both sides of the base show', (style) => {
+  it.each(STYLE_NAMES)('of style %s is what drafts on both sides of the base show', (style) => {
     expectSlopes({ style });
   });
 
@@ -280,7 +273,7 @@ describe('every rule', () => {
         const shares = { side_share: `${side_share}`, back_dart_share, front_dart_share };
         expectSlopes({ style: 'shared-drop', set: { ...others, ...shares } });
       }),
-      { numRuns: 5 },
+      { numRuns: runs(2) },
     );
   });
 });
@@ -343,12 +336,12 @@ describe('the chain of formulas', () => {
 describe('the check', () => {
   it('finds that linear rules give the moves of any chart', () => {
     fc.assert(
-      fc.property(anyChart, fc.constantFrom(...STYLES), (chart, style) => {
+      fc.property(anyChart, fc.constantFrom(...STYLE_NAMES), (chart, style) => {
         const { findings } = gradeChart({ chart: sixteenthsText(chart), base: '1', style });
         const found = findings.filter(({ check }) => check === 'rule-formula');
         expect(found.map(({ severity }) => severity)).toEqual(chart.waist.map(() => 'ok'));
       }),
-      { numRuns: 20 },
+      { numRuns: runs(4) },
     );
   });
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { STYLES, gradeChart, measureOf, resultFiles } from '../../src/index';
 import type { GradeRequest } from '../../src/index';
 import { VERSION } from '../../src/render/version';
-import { expectRefusal } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
 import { rowsOf } from '../csv-tables';
 import { chartText, farthest, sizeRowsText } from '../skirts';
 

@@ -7,6 +7,7 @@ import { skirtPoints } from '../../src/measure/skirt-points';
 import { pointsOf, rowsOf } from '../csv-tables';
 import { chordLength, cubic } from '../geometry/curves';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
+import { runs } from '../samples';
 
 const MM: Record<LengthUnit, number> = { in: 25.4, cm: 10, mm: 1 };
 
@@ -102,7 +103,7 @@ describe('finished measurements', () => {
           );
         },
       ),
-      { numRuns: 10 },
+      { numRuns: runs(3) },
     );
   });
 
@@ -121,7 +122,7 @@ describe('finished measurements', () => {
           expect(value('side_seam_front')).toBe(value('side_seam_back'));
         });
       }),
-      { numRuns: 50 },
+      { numRuns: runs(10) },
     );
   });
 

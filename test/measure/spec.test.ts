@@ -13,7 +13,8 @@ import { skirtPoints } from '../../src/measure/skirt-points';
 import { USUAL_TOLERANCES, usualTolerance } from '../../src/measure/tolerances';
 import { toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
-import { FRONT_AND_BACK, expectRefusal, graded } from '../given/sheets';
+import { expectRefusal } from '../expect-refusal';
+import { FRONT_AND_BACK, graded } from '../given/sheets';
 import { chartText } from '../skirts';
 
 const inch = (value: number): number => toMillimeters(value, 'in');

@@ -3,9 +3,9 @@
  * of the project, so what needs them is skipped, and said to be, where they are missing.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterAll, describe } from 'vitest';
 import type { Raster } from './raster';
 import { readPgm, readPng, readPpm } from './raster';
@@ -51,29 +51,28 @@ export function run(tool: Tool, ...args: readonly string[]): string {
   return stdout;
 }
 
-/** Page `page`, from 1, of a PDF file in shades of gray; or `rows` of its dots from `top` on. */
-export function grayPage(
+/**
+ * Pages of a PDF file in shades of gray, by one call: those from `first`, counted from 1, to `last`,
+ * or to the end; of each all dots, or `rows` of them from `top` on.
+ */
+export function grayPages(
   path: string,
-  page: number,
   dpi: number,
-  { top, rows } = { top: 0, rows: 0 },
-): Raster {
+  { first = 1, last = NaN, top = 0, rows = 0 } = {},
+): readonly Raster[] {
+  const name = basename(path);
+  const to = mkdtempSync(`${path}-`);
+  const end = Number.isNaN(last) ? [] : ['-l', `${last}`];
   const crop = rows === 0 ? [] : ['-y', `${top}`, '-H', `${rows}`];
-  const name = pageFile(path, page, dpi, '-gray', ...crop);
-  return readPgm(readFileSync(`${name}.pgm`));
+  run('pdftoppm', '-gray', '-r', `${dpi}`, '-f', `${first}`, ...end, ...crop, path, join(to, name));
+  const pages = readdirSync(to).sort();
+  return pages.map((page) => readPgm(readFileSync(join(to, page))));
 }
 
-/** The same in color. */
-export function colorPage(path: string, page: number, dpi: number): Raster {
-  const name = pageFile(path, page, dpi);
-  return readPpm(readFileSync(`${name}.ppm`));
-}
-
-function pageFile(path: string, page: number, dpi: number, ...options: readonly string[]): string {
-  const name = `${path}-${page}`;
-  const pages = ['-f', `${page}`, '-l', `${page}`, '-r', `${dpi}`, '-singlefile'];
-  run('pdftoppm', ...options, ...pages, path, name);
-  return name;
+/** The first page in color. */
+export function colorPage(path: string, dpi: number): Raster {
+  run('pdftoppm', '-f', '1', '-l', '1', '-r', `${dpi}`, '-singlefile', path, path);
+  return readPpm(readFileSync(`${path}.ppm`));
 }
 
 /** An SVG drawing by another rasterizer. */

@@ -121,6 +121,29 @@ describe('corners of the cut line', () => {
       expect(Math.min(...corners.map((q) => Math.hypot(q.x - p.x, q.y - p.y)))).toBeLessThan(1e-9);
   });
 
+  // A miter reaches 1 / sin(half the angle) widths beyond its corner: 2.92 at 40 degrees, 4.28 at 27.
+  it.each([
+    [40, 10 / Math.sin((20 * Math.PI) / 180)],
+    [30, 10 / Math.sin((15 * Math.PI) / 180)],
+  ])('of one seam at %d degrees run on until they meet', (angle, reach) => {
+    expect(Math.min(...tipOf(angle).map(([, y]) => y))).toBeCloseTo(-reach, 3);
+  });
+
+  it('of one seam that are sharper end within four widths', () => {
+    expect(Math.min(...tipOf(27).map(([, y]) => y))).toBeGreaterThan(-40);
+  });
+
+  /** The cut corners of a wedge of this many degrees that points upward, 10 mm wider all round. */
+  function tipOf(angle: number): readonly (readonly [number, number])[] {
+    const half = 300 * Math.tan(((angle / 2) * Math.PI) / 180);
+    const wedge = polygon([
+      [0, 0, 'waist'],
+      [half, 300, 'waist'],
+      [-half, 300, 'waist'],
+    ]);
+    return cornersOf(cutOf(wedge, 1));
+  }
+
   it('are mitered where that is asked for', () => {
     const cut = cutOf(panel(60), 1);
     const across = 20 * Math.hypot(1, 60 / 300);

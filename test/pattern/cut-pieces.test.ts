@@ -5,8 +5,9 @@ import { segmentAt } from '../../src/geometry/segment';
 import type { Segment } from '../../src/geometry/segment';
 import { allowanceAlong } from '../../src/pattern/allowance';
 import type { CutPiece, GradedSize } from '../../src/index';
-import { gradeChart, measureOf } from '../../src/index';
+import { measureOf } from '../../src/index';
 import { edgeSegments } from '../../src/pattern/piece';
+import { gradedOnce } from '../graded';
 import { cutOf } from './cut-of';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
@@ -60,7 +61,7 @@ describe.each([
   ['plus', PLUS, '26W', 'fixed-dart'],
   ['plus', PLUS, '26W', 'shared-drop'],
 ])('%s chart', (_name, chart, base, style) => {
-  const { range } = gradeChart({ chart, base, style });
+  const { range } = gradedOnce({ chart, base, style });
 
   test(`${style}: the cut line keeps its width from every edge and stays outside, in every size`, () => {
     for (const size of range.sizes) {
@@ -118,7 +119,7 @@ describe('allowances', () => {
   test('for sewing at home are 5/8 in at the side, in industry 3/8 in', () => {
     // roxannes and fashion-incubator.com, as common practice: 5/8 in at home, 3/8 in in industry.
     const width = (allowances: 'home' | 'industry'): number =>
-      (gradeChart({ chart: DEMO, base: '12', allowances }).range.sizes[0]?.parameters.get(
+      (gradedOnce({ chart: DEMO, base: '12', allowances }).range.sizes[0]?.parameters.get(
         'side_allowance',
       ) ?? NaN) / 25.4;
     expect(width('home')).toBeCloseTo(0.625, 9);
@@ -126,7 +127,7 @@ describe('allowances', () => {
   });
 
   test('a drill hole is 15 mm short of the dart tip (common practice, no source)', () => {
-    const { range } = gradeChart({ chart: DEMO, base: '12' });
+    const { range } = gradedOnce({ chart: DEMO, base: '12' });
     const size = range.sizes[3];
     if (size === undefined) throw new Error('no size');
     const [front] = cut(size);

@@ -1,18 +1,19 @@
 /** Notches, drill holes, grain and labels of cut pieces, in every size of every style. */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
-import { gradeChart, measureOf, pointOf } from '../../src/index';
-import type { DraftResult } from '../../src/index';
+import { measureOf, pointOf } from '../../src/index';
+import type { DraftResult, gradeChart } from '../../src/index';
 import type { CutPiece, Notch } from '../../src/pattern/cut-piece';
 import { cutOf } from './cut-of';
 import { CHARTS, DEMO, chords, everyResult, total } from '../draft/shaped-pieces';
 import { densely, edgePlaces, isWithin, nearest, sewingPolygon } from './sewing-line';
+import { gradedOnce } from '../graded';
 
 const RESULTS: readonly (readonly [string, DraftResult])[] = [
   ...everyResult({}),
-  ...CHARTS.map((input) => [`pencil, base ${input.base}`, gradeChart(input)] as const),
+  ...CHARTS.map((input) => [`pencil, base ${input.base}`, gradedOnce(input)] as const),
   ...CHARTS.map(
-    (input) => [`rounded, base ${input.base}`, gradeChart({ ...input, round: '1/8in' })] as const,
+    (input) => [`rounded, base ${input.base}`, gradedOnce({ ...input, round: '1/8in' })] as const,
   ),
 ];
 
@@ -138,7 +139,7 @@ describe.each(RESULTS)('marks of %s', (_, { range }) => {
 describe('notches of the waist', () => {
   it('of band and facing divide it as darts and seams divide the skirt', () => {
     for (const waist_finish of ['1', '2']) {
-      const { range } = gradeChart({ ...DEMO, style: 'shared-drop', set: { waist_finish } });
+      const { range } = gradedOnce({ ...DEMO, style: 'shared-drop', set: { waist_finish } });
       for (const size of range.sizes) {
         const { parameters } = size;
         const cutPieces = cutOf(size);
@@ -171,7 +172,7 @@ describe('notches of the waist', () => {
   });
 
   it('are double on the back and single on the front, on the band too', () => {
-    const { range } = gradeChart({ ...DEMO, style: 'shared-drop' });
+    const { range } = gradedOnce({ ...DEMO, style: 'shared-drop' });
     const [size = []] = range.sizes.map(cutOf);
     const band = named(size, 'waistband');
     expect(band.notches.map(({ marks }) => marks).join('')).toMatch(/^2+1+2+$/);
@@ -183,7 +184,7 @@ describe('notches of the waist', () => {
   });
 
   it('mark the top of a vent on both backs', () => {
-    const { range } = gradeChart({ ...DEMO, style: 'shared-pencil' });
+    const { range } = gradedOnce({ ...DEMO, style: 'shared-pencil' });
     for (const cutPieces of range.sizes.map(cutOf))
       for (const name of ['back', 'back_lining']) {
         const back = named(cutPieces, name);
@@ -196,7 +197,7 @@ describe('notches of the waist', () => {
 describe('allowances', () => {
   it('come from the preset, and style and caller go before it', () => {
     const side = (request: Partial<Parameters<typeof gradeChart>[0]>): number | undefined =>
-      gradeChart({ ...DEMO, ...request })
+      gradedOnce({ ...DEMO, ...request })
         .range.sizes.map(cutOf)[0]?.[0]
         ?.allowances.get('side');
     expect(side({})).toBeCloseTo(15.875, 9);
@@ -206,14 +207,14 @@ describe('allowances', () => {
   });
 
   it('are as wide in every size', () => {
-    const { range } = gradeChart({ ...DEMO, style: 'shared-pencil' });
+    const { range } = gradedOnce({ ...DEMO, style: 'shared-pencil' });
     const [first] = range.sizes.map(cutOf);
     for (const cutPieces of range.sizes.map(cutOf))
       cutPieces.forEach(({ allowances }, i) => expect(allowances).toEqual(first?.[i]?.allowances));
   });
 
   it('of center back are those of the zip, in the net points too', () => {
-    const { range } = gradeChart({ ...DEMO, set: { zip_allowance: '5/8 in' } });
+    const { range } = gradedOnce({ ...DEMO, set: { zip_allowance: '5/8 in' } });
     for (const cutPieces of range.sizes.map(cutOf)) {
       const back = named(cutPieces, 'back');
       expect(back.allowances.get('center_back')).toBeCloseTo(15.875, 9);

@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { InputError } from '../../src/index';
-import type { InputErrorCode } from '../../src/index';
 import { SHEETS, readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
-
-function codeOf(call: () => unknown): InputErrorCode | undefined {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof InputError) return error.code;
-    throw error;
-  }
-  return undefined;
-}
+import { expectRefusal } from '../expect-refusal';
 
 describe('papers', () => {
   const sizes = new Map(SHEETS.map(({ name, width, height }) => [name, [width, height]]));
@@ -40,7 +29,7 @@ describe('papers', () => {
   it.each(['a9', '', 'roll', 'roll=', 'roll=wide', 'roll=0', 'roll=-3in', 'roll=9m', 'legal pad'])(
     'refuses %j',
     (name) => {
-      expect(codeOf(() => readPaper(name))).toBe('paper-unknown');
+      expectRefusal(() => readPaper(name), 'paper-unknown', { field: 'paper' });
     },
   );
 });
@@ -59,11 +48,14 @@ describe('print options', () => {
     ['a4', 'narrow', false],
     ['a4', '0', true],
   ])('on %s the margin %s is usable: %s', (paper, margin, usable) => {
-    const code = codeOf(() => readPrintOptions({ paper: [paper], margin }));
-    expect(code).toBe(usable ? undefined : 'bad-option');
+    const read = () => readPrintOptions({ paper: [paper], margin });
+    if (usable) expect(read().margin).toBeGreaterThanOrEqual(0);
+    else expectRefusal(read, 'bad-option', { field: 'margin' }, margin);
   });
 
   it('refuse a paper asked for twice', () => {
-    expect(codeOf(() => readPrintOptions({ paper: ['a4', 'A4'] }))).toBe('bad-option');
+    expectRefusal(() => readPrintOptions({ paper: ['a4', 'A4'] }), 'bad-option', {
+      field: 'paper',
+    });
   });
 });

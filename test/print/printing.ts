@@ -2,14 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from 'pdf-lib';
 import type { PDFRef } from 'pdf-lib';
-import { gradeChart } from '../../src/index';
 import type { GradeRequest, DraftResult } from '../../src/index';
+import { gradedOnce } from '../graded';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
 /** The demo skirt with trued seams. */
 export function demo(request: Partial<GradeRequest> = {}): DraftResult {
-  return gradeChart({ chart: DEMO, base: '12', style: 'shared-pencil', ...request });
+  return gradedOnce({ chart: DEMO, base: '12', style: 'shared-pencil', ...request });
 }
 
 export interface LayersRead {

@@ -14,6 +14,7 @@ import { tileFormats } from '../../src/print/tile-format';
 import { tilesOf } from '../../src/print/tile-grid';
 import { turned } from '../../src/print/turned';
 import { polyline, rectangle } from '../../src/render/scene';
+import { runs } from '../samples';
 
 const LINE = { color: '#000000', width: 0.5 };
 const A4: SheetPaper = { kind: 'sheet', name: 'a4', width: 210, height: 297 };
@@ -65,7 +66,7 @@ describe('parts on tiles', () => {
         );
         expect(lost).toEqual([]);
       }),
-      { numRuns: 15 },
+      { numRuns: runs(4) },
     );
   });
 
@@ -76,7 +77,7 @@ describe('parts on tiles', () => {
         const few = tilesOf(planeShapes(onFewestTiles(parts, TILE), []), { tile: TILE }).length;
         expect(few).toBeLessThanOrEqual(plain);
       }),
-      { numRuns: 15 },
+      { numRuns: runs(4) },
     );
   });
 

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { boxesOverlap } from '../../src/geometry/bounds';
 import type { DraftResult } from '../../src/index';
-import { gradeChart } from '../../src/index';
 import { chordsOf, isClear } from '../../src/render/chords';
 import { nestSheet } from '../../src/render/nest-sheet';
 import type { LinesShown } from '../../src/render/lines-shown';
@@ -14,6 +13,7 @@ import { DEMO } from '../draft/shaped-pieces';
 import { isWithin } from '../pattern/sewing-line';
 import { flatPaths, flatTexts } from './flat';
 import { all, get, having, readSvg } from './read-svg';
+import { gradedOnce } from '../graded';
 
 const STYLES = [
   ['pencil', {}],
@@ -23,7 +23,7 @@ const STYLES = [
 ] as const;
 
 function result(style: string, set: Readonly<Record<string, string>> = {}, lines?: LinesShown) {
-  return gradeChart({ ...DEMO, style, set, ...(lines === undefined ? {} : { lines }) });
+  return gradedOnce({ ...DEMO, style, set, ...(lines === undefined ? {} : { lines }) });
 }
 
 function sheetsOf(graded: DraftResult): readonly Scene[] {

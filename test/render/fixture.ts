@@ -1,9 +1,23 @@
 /** Skirts to draw: the quarter method with round numbers, in as many sizes as a test wants. */
-import type { Piece, PiecePlan } from '../../src/pattern/piece';
-import { piecePlan } from '../../src/pattern/piece';
+import { compileBlock } from '../../src/draft/compile-block';
+import type { Drafter } from '../../src/draft/compile-block';
+import { resolveParameters } from '../../src/draft/parameters';
+import { findStyle } from '../../src/draft/styles';
+import { subtract } from '../../src/geometry/point';
+import type { Piece } from '../../src/pattern/piece';
+import { pointOf } from '../../src/pattern/piece';
 import type { NestDrawing } from '../../src/render/nest-drawing';
 
 const INCH = 25.4;
+
+/** The pencil skirt of the engine, for bodies that a chart need not allow. */
+const PENCIL = drafterOf('pencil', ['waist_girth', 'hip_girth', 'waist_to_hip', 'skirt_length']);
+
+function drafterOf(name: string, rows: readonly string[]): Drafter {
+  const style = findStyle(name);
+  const layout = style.block.layout({ atBase: () => NaN, alwaysZero: () => false });
+  return compileBlock(style.block, layout, resolveParameters(style, [], new Set(rows), 'in'), rows);
+}
 
 /** Body girths in inches. */
 export interface Girths {
@@ -66,90 +80,26 @@ export function drawingOf(girths: readonly Girths[], options: Options = {}): Nes
     display: { unit: 'in', fractions: true },
     sizes: girths.map((size, i) => ({
       label: size.label,
-      pieces: (['front', 'back'] as const).map((panel) =>
-        quarter(panel, size, length + i * lengthStep, stackPoint),
-      ),
+      pieces: drafted(size, length + i * lengthStep, stackPoint),
     })),
   };
 }
 
-/** A quarter of the skirt with its stack point at zero. */
-export function quarter(
-  panel: 'front' | 'back',
-  { waist, hip }: Girths,
-  skirtLength: number,
+/** Front and back as the engine drafts them, with the stack point at zero. */
+function drafted(
+  { label, waist, hip }: Girths,
+  length: number,
   stackPoint: string,
-): Piece {
-  const sideWaist = waist / 4 + 1;
-  const sideHip = hip / 4 + 0.5;
-  const take = sideHip - sideWaist;
-  const dart = sideWaist / 2;
-  const places: Record<string, readonly [number, number]> = {
-    center_waist: [0, 0],
-    dart_inner: [dart - 0.5, 0],
-    dart_tip: [dart, panel === 'front' ? 4 : 5],
-    dart_outer: [dart + 0.5, 0],
-    dart_center: [dart, 0],
-    side_waist: [sideWaist, 0],
-    side_waist_handle: [sideWaist + (2 / 3) * take, 8 / 3],
-    side_hip_handle: [sideHip, 16 / 3],
-    side_hip: [sideHip, 8],
-    side_hem: [sideHip - 1, skirtLength],
-    center_hem: [0, skirtLength],
-    center_hip: [0, 8],
-    ...(panel === 'back' ? { zip_waist: [-1, 0], zip_hem: [-1, skirtLength] } : {}),
+): readonly Piece[] {
+  const body: Readonly<Record<string, number>> = {
+    waist_girth: waist * INCH,
+    hip_girth: hip * INCH,
+    waist_to_hip: 8 * INCH,
+    skirt_length: length * INCH,
   };
-  const [zeroX, zeroY] = places[stackPoint] ?? [0, 0];
-  return {
-    plan: quarterPlan(panel, Object.keys(places)),
-    points: Object.values(places).map(([x, y]) => ({
-      x: (x - zeroX) * INCH,
-      y: (y - zeroY) * INCH,
-    })),
-  };
-}
-
-function quarterPlan(panel: 'front' | 'back', pointNames: readonly string[]): PiecePlan {
-  const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
-  return piecePlan({
-    name: panel,
-    part: 'panel',
-    cuttings: [{ cloth: 'shell', count: panel === 'front' ? 1 : 2, onFold: panel === 'front' }],
-    pointNames,
-    handles: new Set(['side_waist_handle', 'side_hip_handle']),
-    outline: [
-      { kind: 'line', from: 'center_waist', to: 'dart_inner', seam: 'waist' },
-      {
-        kind: 'dart',
-        name: 'dart',
-        from: 'dart_inner',
-        tip: 'dart_tip',
-        to: 'dart_outer',
-        seam: 'waist',
-      },
-      { kind: 'line', from: 'dart_outer', to: 'side_waist', seam: 'waist' },
-      {
-        kind: 'cubic',
-        from: 'side_waist',
-        leave: 'side_waist_handle',
-        arrive: 'side_hip_handle',
-        to: 'side_hip',
-        seam: 'side',
-      },
-      { kind: 'line', from: 'side_hip', to: 'side_hem', seam: 'side' },
-      { kind: 'line', from: 'side_hem', to: 'center_hem', seam: 'hem' },
-      panel === 'front' ? { kind: 'fold', ...center } : { kind: 'line', ...center },
-    ],
-    marks: [
-      { name: 'hip-line', through: ['center_hip', 'side_hip'] },
-      ...(panel === 'back'
-        ? [
-            {
-              name: 'zip-allowance' as const,
-              through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'],
-            },
-          ]
-        : []),
-    ],
+  const measured = PENCIL.measurements.map((name) => body[name] ?? NaN);
+  return PENCIL.draft(measured, label).pieces.map((piece) => {
+    const zero = pointOf(piece, stackPoint);
+    return { ...piece, points: piece.points.map((p) => subtract(p, zero)) };
   });
 }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { boxHolds, boxesOverlap } from '../../src/geometry/bounds';
-import { InputError } from '../../src/errors';
 import { chordsOf, isClear } from '../../src/render/chords';
 import type { NestDrawing } from '../../src/render/nest-drawing';
 import { nestSheet } from '../../src/render/nest-sheet';
@@ -10,6 +9,7 @@ import { UNEVEN, drawingOf, even } from './fixture';
 import { flatPaths, flatTexts } from './flat';
 import { all, get, having, pathPoints, readSvg } from './read-svg';
 import type { Element } from './read-svg';
+import { expectRefusal } from '../expect-refusal';
 
 const UNEVEN_NEST = drawingOf(UNEVEN, { base: '10' });
 
@@ -200,7 +200,7 @@ describe('what a sheet says', () => {
   });
 
   it('refuses a size that is not there', () => {
-    expect(() => sizeSheet(UNEVEN_NEST, '99')).toThrow(InputError);
+    expectRefusal(() => sizeSheet(UNEVEN_NEST, '99'), 'size-unknown', {}, 'Got: 99');
   });
 
   it('leaves out the words of a zip allowance that is nothing', () => {

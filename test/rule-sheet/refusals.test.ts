@@ -3,7 +3,8 @@ import type { InputErrorCode, Place } from '../../src/errors';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import { inferIncrements } from '../../src/study/infer/infer-increments';
 import { markSheet } from '../../src/study/mark/mark-sheet';
-import { expectRefusal, FRONT, move } from '../given/sheets';
+import { FRONT, move } from '../given/sheets';
+import { expectRefusal } from '../expect-refusal';
 import { chartText } from '../skirts';
 
 const CHART = chartText('in', { waist_girth: [26, 27, 28], hip_girth: [36, 37, 38] }, [

@@ -4,6 +4,7 @@ import type { GradeRequest, GradedSize } from '../../src/index';
 import { girthAt } from '../../src/stride/girth-profile';
 import { skirtProfile } from '../../src/stride/skirt-profile';
 import { chartText } from '../skirts';
+import { STYLE_NAMES } from '../styles';
 
 const CHART = chartText('cm', {
   waist_girth: [68, 72, 80],
@@ -21,7 +22,7 @@ function profileOf({ pieces, parameters }: GradedSize) {
 }
 
 describe('the girth from hip line to hem', () => {
-  it.each(['pencil', 'straight', 'fixed-dart', 'shared-pencil', 'shared-a-line'])(
+  it.each(STYLE_NAMES)(
     'begins with the finished hip and ends with the finished hem: %s',
     (style) => {
       for (const size of sizes({ style })) {

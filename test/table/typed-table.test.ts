@@ -3,7 +3,8 @@ import { agreedUnit, statedBy, statedDown, statedUnit } from '../../src/table/st
 import { readTypedTable } from '../../src/table/typed-table';
 import { readPattern } from '../../src/given/read-pattern';
 import { readSeams } from '../../src/seams/read-seams';
-import { expectRefusal, FRONT_AND_BACK } from '../given/sheets';
+import { FRONT_AND_BACK } from '../given/sheets';
+import { expectRefusal } from '../expect-refusal';
 
 const file = 'table.csv';
 const read = (text: string) =>

@@ -7,6 +7,8 @@ import { ladderDrawing } from '../../../src/study/explain/ladder-drawing';
 import { gradeChart } from '../../../src/index';
 import { svg } from '../../../src/render/svg';
 import { anyChart, inches, quarterByHand, sixteenthsText } from '../../skirts';
+import { expectRefusal } from '../../expect-refusal';
+import { runs } from '../../samples';
 
 const INCHES = { unit: 'in', fractions: true } as const;
 
@@ -53,7 +55,7 @@ describe('a derivation', () => {
           });
         },
       ),
-      { numRuns: 40 },
+      { numRuns: runs(8) },
     );
   });
 
@@ -73,7 +75,7 @@ describe('a derivation', () => {
           if (sign === '-') expect(parts(c)).toBe(parts(a) - parts(b));
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(6) },
     );
   });
 
@@ -143,15 +145,11 @@ describe('a derivation', () => {
       length: [400, 400],
     });
     const result = gradeChart({ chart, base: '1' });
-    expect(() => derivation(result, 'front.knee', 1)).toThrow(
-      expect.objectContaining({ code: 'point-unknown' }),
-    );
-    expect(() => derivation(result, 'sleeve.knee', 1)).toThrow(
-      expect.objectContaining({ code: 'point-unknown' }),
-    );
-    expect(() => derivation(result, 'front.side_hip', 1, '9')).toThrow(
-      expect.objectContaining({ code: 'size-unknown' }),
-    );
+    for (const point of ['front.knee', 'sleeve.knee'])
+      expectRefusal(() => derivation(result, point, 1), 'point-unknown', { point });
+    expectRefusal(() => derivation(result, 'front.side_hip', 1, '9'), 'size-unknown', {
+      field: 'size',
+    });
   });
 });
 

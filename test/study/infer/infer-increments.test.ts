@@ -7,6 +7,8 @@ import { gradeChart, resultFiles } from '../../../src/index';
 import type { GradeRequest } from '../../../src/index';
 import { publishedTable } from '../../../src/standards/published-tables';
 import { anyChart, sixteenthsText } from '../../skirts';
+import { expectRefusal } from '../../expect-refusal';
+import { runs } from '../../samples';
 
 function rulesOf(request: GradeRequest): string {
   return (
@@ -68,7 +70,7 @@ describe('increments behind a sheet', () => {
           expect(residual).toBeLessThan(0.001);
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(6) },
     );
   });
 
@@ -129,9 +131,7 @@ describe('increments behind a sheet', () => {
 
   it('need a base', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,1/4,1/2\n';
-    expect(() => inferIncrements({ sheet })).toThrow(
-      expect.objectContaining({ code: 'size-missing' }),
-    );
+    expectRefusal(() => inferIncrements({ sheet }), 'size-missing', { file: 'sheet' });
     expect(inferIncrements({ sheet, base: '6' }).sizes.map(({ label }) => label)).toEqual([
       '6',
       '8',

@@ -1,19 +1,10 @@
-/** The built command line run as a process of its own, in a folder of its own. */
-import { spawnSync } from 'node:child_process';
-import {
-  existsSync,
-  mkdtempSync,
-  readFileSync,
-  readdirSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+/** The command line run in this process, on files in a folder of its own. */
+import { mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { afterAll, expect } from 'vitest';
-
-export const CLI = resolve('dist/cli.js');
+import { join } from 'node:path';
+import { afterAll } from 'vitest';
+import { filesFrom } from '../../src/cli/io';
+import { main } from '../../src/cli/main';
 
 export interface Run {
   readonly status: number | null;
@@ -23,14 +14,14 @@ export interface Run {
 
 export interface Workplace {
   readonly path: string;
-  readonly run: (...args: readonly string[]) => Run;
+  /** A call without color, as of a pipe. What is no refusal is thrown. */
+  readonly run: (...args: readonly string[]) => Promise<Run>;
   readonly write: (name: string, text: string) => void;
   readonly read: (name: string) => string;
 }
 
 /** An empty folder for the tests of one file; it is removed after them. */
 export function workplace(): Workplace {
-  expect(existsSync(CLI), 'dist/cli.js is there: npm run build:code').toBe(true);
   const path = mkdtempSync(join(tmpdir(), 'skirtgrade-'));
   afterAll(() => {
     rmSync(path, { recursive: true });
@@ -45,15 +36,18 @@ export function workplace(): Workplace {
   };
 }
 
-export function runIn(
-  cwd: string,
+/** One call whose relative paths start in a folder. */
+export async function runIn(
+  folder: string,
   args: readonly string[],
-  env: Readonly<Record<string, string>> = {},
-): Run {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [CLI, ...args], {
-    cwd,
-    encoding: 'utf8',
-    env: { ...process.env, ...env },
+  { color = false } = {},
+): Promise<Run> {
+  let [stdout, stderr] = ['', ''];
+  const status = await main(args, {
+    ...filesFrom(folder),
+    out: (text) => void (stdout += text),
+    error: (text) => void (stderr += text),
+    color,
   });
   return { status, stdout, stderr };
 }

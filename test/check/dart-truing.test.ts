@@ -1,0 +1,72 @@
+/** Darts whose points are moved by known lengths; the angles are those of right triangles. */
+import { describe, expect, it } from 'vitest';
+import { checkDartTruing } from '../../src/check/dart-truing';
+import { gradeChart } from '../../src/index';
+import type { GradedRange } from '../../src/index';
+import { chartText } from '../skirts';
+
+const MM = { unit: 'mm', fractions: false } as const;
+const CHART = chartText('in', { waist_girth: [24, 28], hip_girth: [36, 38] }, ['S', 'L']);
+/** mm from the waist to the tip of the front dart of the quarter method: 4 in. */
+const DEPTH = 101.6;
+
+const degrees = (radians: number): number => (radians * 180) / Math.PI;
+
+function range(set: Readonly<Record<string, string>> = {}): GradedRange {
+  return gradeChart({ chart: CHART, base: 'S', style: 'pencil', set }).range;
+}
+
+function frontOf(graded: GradedRange, check: string, size: string) {
+  const found = checkDartTruing(graded, MM).filter(
+    (finding) => finding.check === check && finding.piece === 'front' && finding.size === size,
+  );
+  expect(found).toHaveLength(1);
+  return found[0];
+}
+
+describe('the axis of a dart', () => {
+  /** The tip of the front dart of the large size moved to the side. */
+  function leaning(by: number): GradedRange {
+    const graded = range();
+    return {
+      ...graded,
+      sizes: graded.sizes.map((size) => ({
+        ...size,
+        pieces: size.pieces.map((piece) => ({
+          ...piece,
+          points: piece.points.map((p, i) => {
+            const isTip = piece.plan.name === 'front' && piece.plan.pointNames[i] === 'dart_tip';
+            return isTip && size.label === 'L' ? { ...p, x: p.x + by } : p;
+          }),
+        })),
+      })),
+    };
+  }
+
+  // It stands square to the waist in the base, so it leans by the angle of its tip.
+  it.each([
+    [0.8, 'ok'],
+    [1, 'warning'],
+    [-1, 'warning'],
+    [8, 'warning'],
+  ])('with its tip moved %d mm aside is %s', (by, severity) => {
+    const finding = frontOf(leaning(by), 'dart-axis', 'L');
+    expect(finding?.measured).toBeCloseTo(degrees(Math.atan(Math.abs(by) / DEPTH)), 6);
+    expect(finding?.severity).toBe(severity);
+    expect(frontOf(leaning(by), 'dart-axis', 'S')?.severity).toBe('ok');
+  });
+});
+
+describe('the waist over a closed dart', () => {
+  // A level waist turns by twice the angle between axis and leg when the dart is closed.
+  it.each([
+    [0.8, 'ok'],
+    [1, 'warning'],
+    [8, 'warning'],
+  ])('turns by the angle of a dart of %d mm: %s', (intake, severity) => {
+    const turn = 2 * degrees(Math.atan(intake / 2 / DEPTH));
+    const finding = frontOf(range({ front_dart_intake: `${intake} mm` }), 'waist-over-dart', 'L');
+    expect(Math.abs((finding?.measured ?? NaN) - 180)).toBeCloseTo(turn, 6);
+    expect(finding?.severity).toBe(severity);
+  });
+});

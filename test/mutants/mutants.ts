@@ -1,0 +1,109 @@
+/**
+ * Slips planted in the engine, one at a time. At least one of the named test files must fail for
+ * each; golden files are not among them, for they say that something changed, not that it is wrong.
+ */
+
+export interface Mutant {
+  readonly name: string;
+  /** Path below src. */
+  readonly file: string;
+  /** Text that stands in the file once, and what is planted in its place. */
+  readonly find: string;
+  readonly replace: string;
+  /** Paths below test. */
+  readonly tests: readonly string[];
+}
+
+export const MUTANTS: readonly Mutant[] = [
+  {
+    name: 'no size is ever said to want another number of darts',
+    file: 'check/dart-number.ts',
+    find: '  return panels.flatMap(',
+    replace: '  return [].flatMap(',
+    tests: ['check/dart-number.test.ts'],
+  },
+  {
+    name: 'no corner is looked at across a seam',
+    file: 'check/sewn-seams.ts',
+    find: 'if (Number.isNaN(sum)) return [];',
+    replace: 'return [];',
+    tests: ['check/corners-across-seam.test.ts'],
+  },
+  {
+    name: 'the axis of a dart is held against itself',
+    file: 'check/dart-truing.ts',
+    find: 'angleBetween(axisOf(piece, dart), axisOf(base, dart))',
+    replace: 'angleBetween(axisOf(base, dart), axisOf(base, dart))',
+    tests: ['check/dart-truing.test.ts'],
+  },
+  {
+    name: 'the ruler of 100 mm is 99 mm long',
+    file: 'print/ruler.ts',
+    find: 'tick(10 * i, -TICK)',
+    replace: 'tick(9.9 * i, -TICK)',
+    tests: ['print/ruler.test.ts'],
+  },
+  {
+    name: 'the strip to glue on is 9 mm wide',
+    file: 'print/tile-format.ts',
+    find: 'const GLUE = 10;',
+    replace: 'const GLUE = 9;',
+    tests: ['print/ruler.test.ts'],
+  },
+  {
+    name: '7 cm of closed seam are enough between zip and vent',
+    file: 'check/vent.ts',
+    find: 'const CLEAR_OF_ZIP = 80;',
+    replace: 'const CLEAR_OF_ZIP = 70;',
+    tests: ['check/vent-and-zip.test.ts'],
+  },
+  {
+    name: 'a zip ends above the hip line where it ends below',
+    file: 'check/zip.ts',
+    find: "'below' : 'above'",
+    replace: "'above' : 'below'",
+    tests: ['check/vent-and-zip.test.ts'],
+  },
+  {
+    name: 'a vent begins below the zip where it begins above its end',
+    file: 'check/vent.ts',
+    find: "'above' : 'below'",
+    replace: "'below' : 'above'",
+    tests: ['check/vent-and-zip.test.ts'],
+  },
+  {
+    name: 'miters are cut off at two and a half widths',
+    file: 'pattern/corner-join.ts',
+    find: 'const MITER_LIMIT = 4;',
+    replace: 'const MITER_LIMIT = 2.5;',
+    tests: ['pattern/corners.test.ts'],
+  },
+  {
+    name: 'inches are fractions ten times as loosely',
+    file: 'units.ts',
+    find: '> 0.0005)',
+    replace: '> 0.005)',
+    tests: ['units.test.ts'],
+  },
+  {
+    name: 'a closed waist may turn ten times as much',
+    file: 'tolerance.ts',
+    find: 'WAIST_TURN = 0.5;',
+    replace: 'WAIST_TURN = 5;',
+    tests: ['check/dart-truing.test.ts'],
+  },
+  {
+    name: 'the axis of a dart may lean ten times as much',
+    file: 'tolerance.ts',
+    find: 'AXIS_TURN = 0.5;',
+    replace: 'AXIS_TURN = 5;',
+    tests: ['check/dart-truing.test.ts'],
+  },
+  {
+    name: 'a cut line may be ten times as much too near',
+    file: 'tolerance.ts',
+    find: 'ALLOWANCE_KEPT = 0.05;',
+    replace: 'ALLOWANCE_KEPT = 0.5;',
+    tests: ['check/cut-lines.test.ts'],
+  },
+];
