@@ -148,3 +148,6 @@ export const EXCHANGED = 0.01;
 export const SAME_LANDMARK = 0.05;
 /** degrees. A parallel curve that is put together from several turns by less where they meet. */
 export const PARALLEL_TURN = 0.5;
+/** degrees. A notch at which two straight edges turn by less stands on one straight edge: 0.1 mm over
+ * half a meter. */
+export const RUNS_STRAIGHT = 0.01;

@@ -5,9 +5,11 @@ import { writeRuleTable } from '../dxf/rule-table';
 import { ruleNumbers, writeD6673 } from '../dxf/write-d6673';
 import { writeNest } from '../dxf/write-nest';
 import type { GradeResult } from '../jobs/grade-result';
+import { cornerAngle } from '../measure/corner';
 import type { PatternPiece } from '../pattern/pattern';
 import type { SeamPair } from '../pattern/seam-pair';
 import { isMirrored } from '../pattern/seam-pair';
+import { RUNS_STRAIGHT } from '../tolerance';
 import type { Exported } from './exports';
 import { longFile } from './result-file';
 
@@ -41,19 +43,16 @@ export function dxfFiles(result: GradeResult): Exported {
 }
 
 /** The points at which the outline does not turn: those within a curve, and notches on a straight. */
-function smoothPoints({ splines, base: { plan } }: PatternPiece): ReadonlySet<string> {
+function smoothPoints({ splines, base }: PatternPiece): ReadonlySet<string> {
+  const { outline, notches, pointNames } = base.plan;
   const inner = splines.flatMap(({ points }) => points.slice(1, -1));
-  const isWithin = (name: string): boolean => {
-    const [before, after] = [
-      plan.outline.find(({ to }) => to === name),
-      plan.outline.find(({ from }) => from === name),
-    ];
-    return before?.kind === 'line' && after?.kind === 'line' && before.seam === after.seam;
-  };
-  const notches = plan.notches.flatMap(({ place }) =>
-    place.by === 'joint' && isWithin(place.point) ? [place.point] : [],
+  const isStraight = (name: string): boolean =>
+    outline.every(({ kind, from, to }) => kind === 'line' || (from !== name && to !== name)) &&
+    180 - cornerAngle(base, name) <= RUNS_STRAIGHT;
+  const within = notches.flatMap(({ place }) =>
+    place.by === 'joint' && isStraight(place.point) ? [place.point] : [],
   );
-  return new Set([...inner.map((i) => plan.pointNames[i] ?? ''), ...notches]);
+  return new Set([...inner.map((i) => pointNames[i] ?? ''), ...within]);
 }
 
 /**

@@ -157,6 +157,7 @@ describe('options', () => {
       'grade-rules.csv',
       'graded-points.csv',
       'nest.svg',
+      'seams.csv',
       'size-10.svg',
       'size-12.svg',
     ]);
@@ -183,7 +184,7 @@ describe('what is written', () => {
     for (const out of ['first', 'second'])
       await place.run('grade', 'misses.csv', '--base', '12', '--round', '1/16in', '--out', out);
     const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
-    expect(bytes('first')).toHaveLength(5 + SIZES.length);
+    expect(bytes('first')).toHaveLength(6 + SIZES.length);
     expect(bytes('second')).toEqual(bytes('first'));
   });
 
@@ -215,7 +216,7 @@ describe('a chart that fails a check', () => {
     );
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
     expect(stdout).toContain('fail side-take-up (size 1, front, side)');
-    expect(contents(join(place.path, 'apple')).size).toBe(5 + 2);
+    expect(contents(join(place.path, 'apple')).size).toBe(6 + 2);
     expect(place.read('apple/findings.csv')).toMatch(/^fail,side-take-up,1,front,side,/m);
   });
 });

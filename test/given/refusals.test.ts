@@ -108,13 +108,13 @@ describe('a rule sheet that cannot be used', () => {
       'no number and no chart',
       SIZED.replace('1/4', '1/4 waist_girth'),
       'measurement-missing',
-      { file, row: 3, column: 3 },
+      { file, row: 3, column: 3, point: 'front.side_waist' },
     ],
     [
       'a forbidden formula',
       SIZED.replace('1/4', 'waist_girth = 3'),
       'formula-not-allowed',
-      { file, row: 3, column: 3 },
+      { file, row: 3, column: 3, point: 'front.side_waist' },
     ],
     [
       'an unknown size',
@@ -126,7 +126,7 @@ describe('a rule sheet that cannot be used', () => {
       'a size left out',
       sized('front,side_hip,10,-1,0'),
       'rule-missing',
-      { file, row: 3, column: 3, size: '14', point: 'front.side_hip' },
+      { file, row: 3, size: '14', point: 'front.side_hip' },
     ],
     [
       'a size twice',
@@ -138,7 +138,7 @@ describe('a rule sheet that cannot be used', () => {
       'a moved base',
       sized('front,side_hip,10,1,0\nfront,side_hip,12,1,0\nfront,side_hip,14,1,0'),
       'rule-moves-base',
-      { file, row: 4, column: 4, size: '12' },
+      { file, row: 4, column: 4, size: '12', point: 'front.side_hip' },
     ],
     [
       'a move for no size',
@@ -179,7 +179,9 @@ describe('a rule sheet that cannot be used', () => {
       text: '# unit: in\nmeasurement,12,14\nwaist_girth,28,30\nhip_girth,38,40\n',
     };
     const rules = `piece,point,dx,dy\nfront,side_waist,${formula},0\n`;
-    expectRefusal(() => graded(FRONT, rules, { chart }), code, { file, row: 2, column: 3 });
+    expectRefusal(() => graded(FRONT, rules, { chart }), code, {
+      ...{ file, row: 2, column: 3, point: 'front.side_waist' },
+    });
   });
 });
 

@@ -81,8 +81,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: 'inches are fractions ten times as loosely',
     file: 'units.ts',
-    find: '> 0.0005)',
-    replace: '> 0.005)',
+    find: 'NEAR_FRACTION = 0.0005',
+    replace: 'NEAR_FRACTION = 0.005',
     tests: ['units.test.ts'],
   },
   {

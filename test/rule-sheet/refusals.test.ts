@@ -58,13 +58,13 @@ const UNREADABLE: readonly Case[] = [
     'a size beside all of them',
     'point,size,step_dx\nfront.side_hip,,1\nfront.side_hip,14,1\n',
     'rule-twice',
-    { row: 6, column: 3, size: '14' },
+    { row: 6, column: 3, size: '14', point: 'front.side_hip' },
   ],
   [
     'all sizes beside one of them',
     'point,size,step_dx\nfront.side_hip,14,1\nfront.side_hip,,1\n',
     'rule-twice',
-    { row: 6, column: 3 },
+    { row: 6, column: 3, point: 'front.side_hip' },
   ],
   [
     'a move for all sizes',
@@ -78,7 +78,12 @@ const UNREADABLE: readonly Case[] = [
     'size-missing',
     { row: 5, column: 2 },
   ],
-  ['a row that says nothing', 'point,step_dx\nfront.side_hip,\n', 'size-missing', { row: 5 }],
+  [
+    'a row that says nothing',
+    'point,step_dx\nfront.side_hip,\n',
+    'size-missing',
+    { row: 5, column: 2 },
+  ],
   [
     'a rule that nothing defines',
     'rule,point,step_dx\nwide,front.side_hip\n',
@@ -165,7 +170,7 @@ const UNREADABLE: readonly Case[] = [
     'sheet-malformed',
     { row: 4 },
   ],
-  ['no rows', 'point,axis,10,12,14\n', 'sheet-malformed', {}],
+  ['no rows', 'point,axis,10,12,14\n', 'sheet-malformed', { row: 1 }],
 ];
 
 describe('a rule sheet that cannot be read', () => {
@@ -223,7 +228,7 @@ front,side_hip,14,0.333333,0,0.333333,0,1/4 hip_girth,0
       'by one step for all sizes beside moves',
       'point,size,dx,step_dx\nfront.side_hip,10,-1/4\nfront.side_hip,14,1/4\nfront.side_hip,,,1/8\n',
       'rule-contradicted',
-      { row: 7, column: 4, point: 'front.side_hip' },
+      { row: 7, column: 4, size: '10', point: 'front.side_hip' },
     ],
     [
       'by a move of the base',
@@ -300,7 +305,7 @@ describe('names', () => {
     const own = 'rule,point,step_dx\n,front.side_hip,1/8\n';
     expect(move(grade(stated(own), ruled), '14', 'front', 'side_hip').x).toBeCloseTo(3.175, 9);
     expectRefusal(() => grade(stated(`${own}wide,,1/4\n`), ruled), 'rule-twice', {
-      ...{ file, row: 5, column: 3 },
+      ...{ file, row: 5, column: 3, point: 'front.side_hip' },
     });
   });
 });
