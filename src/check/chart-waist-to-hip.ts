@@ -1,7 +1,7 @@
 /** Checks the waist-to-hip depth of a chart against measured bodies. */
 import type { SizeChart } from '../chart/size-chart';
-import { publishedTable } from '../standards/published-tables';
-import { WAIST_TO_HIP_SURVEY, waistToHipSlope } from '../standards/waist-to-hip';
+import type { Compared } from '../standards/waist-to-hip';
+import { WAIST_TO_HIP_SURVEY, waistToHipGrowth } from '../standards/waist-to-hip';
 import { SAME_PLACE, SAME_STEP } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -21,9 +21,10 @@ const DEPTH_RANGE = {
 };
 
 /**
- * The growth of the depth per growth of the hip, from the smallest size to the largest, beside the
- * slope of the survey: a note, or a warning if it is negative or more than three times as steep.
- * Also a warning for depths that no adult has. Nothing where the chart has no such row.
+ * The growth of the depth per growth of the hip, from the smallest size to the largest, beside that
+ * of women who grow as the chart's hip and height do, or of all statures where it has no height: a
+ * note, or a warning if it shrinks where theirs grows, or grows more than three times as fast. Also
+ * a warning for depths that no adult has. Nothing where the chart has no such row.
  */
 export function checkWaistToHip(chart: SizeChart, display: LengthDisplay): Finding[] {
   return [...checkMeasurementRange(chart, DEPTH_RANGE, display), ...growthFindings(chart, display)];
@@ -33,10 +34,12 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
   const depth = growth(chart, 'waist_to_hip');
   const hip = growth(chart, 'hip_girth');
   if (depth === undefined || hip === undefined || hip < SAME_STEP) return [];
-  const survey = publishedTable(WAIST_TO_HIP_SURVEY);
-  const slope = waistToHipSlope(survey);
+  const stature = growth(chart, 'height');
+  const bodies = waistToHipGrowth(hip, stature);
   const measured = depth / hip;
-  const odd = depth < -SAME_PLACE || depth > STEEP * slope * hip + SAME_PLACE;
+  const odd =
+    depth < Math.min(0, bodies.growth) - SAME_PLACE ||
+    depth > STEEP * Math.max(0, bodies.growth) + SAME_PLACE;
   return [
     {
       severity: odd ? 'warning' : 'note',
@@ -46,14 +49,26 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
       subject: 'waist_to_hip',
       quantity: 'number',
       measured,
-      expected: slope,
-      source: survey.title,
+      expected: bodies.growth / hip,
+      source: WAIST_TO_HIP_SURVEY,
       message:
         `over the whole range the waist-to-hip depth grows ${showLength(depth, display)} while ` +
         `the hip grows ${showLength(hip, display)}, ${trimmed(measured, 3)} for 1 of hip; ` +
-        `on measured bodies it grows ${trimmed(slope, 3)}`,
+        `on measured bodies ${whichBodies(bodies.compared, stature, display)} it grows ` +
+        trimmed(bodies.growth / hip, 3),
     },
   ];
+}
+
+function whichBodies(compared: Compared, stature = 0, display: LengthDisplay): string {
+  switch (compared) {
+    case 'one stature':
+      return "of one stature, as the chart's height stays,";
+    case 'statures given':
+      return `whose stature grows ${showLength(stature, display)} as in the chart`;
+    case 'all statures':
+      return 'of all statures, since the chart gives no height,';
+  }
 }
 
 /** mm. The largest size's value less the smallest's; undefined where the row is not complete. */

@@ -8,43 +8,54 @@ import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
 
 const SOURCE =
-  'derived, runs a few per cent low; step: PMC2943048 table 2; ' +
+  'derived: a taut band round two legs, set to allow no more than 67 cm in five girths of a ' +
+  'textbook table (from memory, unverified), so it errs short; ' +
+  'step: PMC2943048 table 2, the upper of 0.422 to 0.433 of stature; ' +
   'fast steps reach 1.05 of the leg: J. NeuroEngineering and Rehabilitation 2012 9:69 table 1';
 
-/** A finding for every size; never a failure, since who wears the skirt may know what it allows. */
+/** Findings for every size; never a failure, since who wears the skirt may know what it allows. */
 export function checkStride(range: GradedRange, display: LengthDisplay): Finding[] {
-  return range.sizes.map((size): Finding => {
-    const room = walkingRoom(size);
-    const measured = room.allowed.step;
-    const held = measured >= room.wanted - STRIDE;
-    return {
-      severity: held ? 'ok' : 'warning',
-      check: 'stride',
-      size: size.label,
-      piece: '',
-      subject: room.opening > 0 ? 'vent' : 'hem',
-      quantity: 'length',
-      measured,
-      expected: room.wanted,
-      tolerance: STRIDE,
-      source: SOURCE,
-      message:
-        `${allowed(room, display)}, and ${about(room.wanted, display)} is wanted, ` +
-        `${stature(room, display)}${held ? '' : remedy(room, display)}; ` +
-        'the model runs a few per cent low',
-    };
-  });
+  const rooms = range.sizes.map((size) => ({ size: size.label, room: walkingRoom(size) }));
+  return [
+    ...rooms.map(({ size, room }) => levelWalking(size, room, display)),
+    ...rooms.flatMap(({ size, room }) => kneeGirth(size, room, display)),
+  ];
 }
 
-function allowed({ allowed: { step, level }, hem, opening }: WalkingRoom, display: LengthDisplay) {
-  const above = hem - level;
+function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): Finding {
+  const measured = room.allowed.step;
+  const held = measured >= room.wanted - STRIDE;
+  return {
+    severity: held ? 'ok' : 'warning',
+    check: 'stride',
+    size,
+    piece: '',
+    subject: room.opening > 0 ? 'vent' : 'hem',
+    quantity: 'length',
+    measured,
+    expected: room.wanted,
+    tolerance: STRIDE,
+    source: SOURCE,
+    message:
+      `${allowed(room, display)}, and ${about(room.wanted, display)} is wanted, ` +
+      `${stature(room, display)}${held ? '; stairs and curbs need more' : remedy(room, display)}; ` +
+      'the step is a careful figure that errs short, not long',
+  };
+}
+
+function allowed({ allowed: stride, hem, opening }: WalkingRoom, display: LengthDisplay): string {
+  const above = hem - stride.level;
   const place =
     above < STRIDE
       ? 'the hem'
       : Math.abs(above - opening) < STRIDE
         ? 'the skirt above its opening'
         : `the skirt ${about(above, display)} above its hem`;
-  return `${place} allows a step of about ${about(step, display)}`;
+  if (stride.step === 0)
+    return `${place} is narrower than both legs side by side and allows no step`;
+  const spread =
+    stride.atBest > stride.step ? ` (${about(stride.atBest, display)} at the very best)` : '';
+  return `${place} allows a step of about ${about(stride.step, display, Math.floor)}${spread}`;
 }
 
 function stature({ walker }: WalkingRoom, display: LengthDisplay): string {
@@ -52,12 +63,48 @@ function stature({ walker }: WalkingRoom, display: LengthDisplay): string {
   return `stature ${about(walker.stature, display)} (${known})`;
 }
 
-function remedy({ needed, opening }: WalkingRoom, display: LengthDisplay): string {
+function remedy(room: WalkingRoom, display: LengthDisplay): string {
+  const { needed, opening, hem, walker } = room;
   const open = opening > 0 ? 'begin the opening' : 'open a vent from';
+  const helps = hem - needed >= walker.crotch;
   return (
     ': a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
-    `${open} ${about(needed, display, Math.ceil)} above the hem or widen the hem`
+    (helps
+      ? `${open} ${about(needed, display, Math.ceil)} above the hem or widen the hem`
+      : 'no opening gives the room, so widen the skirt')
   );
+}
+
+/** mm. Girth of the hem at knee level in the study that `KNEE_SOURCE` names. */
+const FREE_KNEE = 1250;
+const KNEE_SOURCE =
+  '"Some Function of Tight Skirt" (Japanese), cir.nii.ac.jp/crid/1050845763132163456, standard ' +
+  'figure: about 125 cm (abstract only)';
+
+/** What stairs and buses want beyond level walking; nothing where the knee is free. */
+function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Finding[] {
+  const measured = room.kneeGirth;
+  if (measured === undefined) return [];
+  const held = measured >= FREE_KNEE - STRIDE;
+  return [
+    {
+      severity: held ? 'ok' : 'note',
+      check: 'knee-girth',
+      size,
+      piece: '',
+      subject: 'knee',
+      quantity: 'length',
+      measured,
+      expected: FREE_KNEE,
+      tolerance: STRIDE,
+      source: KNEE_SOURCE,
+      message:
+        `round the knee, ${about(room.hem - room.walker.knee, display)} above the hem, the skirt ` +
+        `measures ${about(measured, display)}; in a study of tight skirts about ` +
+        `${about(FREE_KNEE, display)} at the knee did not hinder daily movement, and stairs and ` +
+        'buses want that beyond level walking',
+    },
+  ];
 }
 
 /** No step is known to more than a millimeter, or an eighth of an inch. */

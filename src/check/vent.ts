@@ -1,4 +1,4 @@
-/** The vent or slit at center back: clear of the zip in every size, and of a usual length. */
+/** The vent or slit at center back: clear of the zip, above the knee, and of a usual length. */
 import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { cornerAngle } from '../measure/corner';
 import type { Piece } from '../pattern/piece';
@@ -7,12 +7,21 @@ import { SAME_PLACE, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import { depthOf } from '../stride/skirt-profile';
+import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
 /** mm of closed seam between zip and vent. */
 const CLEAR_OF_ZIP = 80;
+
+/** mm above the knee, at least, at which a study of tight skirts closed the back. */
+const ABOVE_KNEE = 100;
+/** mm. The height of that place; from where it was measured is not said. */
+const CLOSED_AT = 260;
+const ABOVE_KNEE_SOURCE =
+  '"Some Function of Tight Skirt" (Japanese), cir.nii.ac.jp/crid/1050845763132163456, standard ' +
+  'figure: back pleat closed at about 26 cm, at least 10 cm above the knee (abstract only)';
 
 /** mm. Usual heights of the top above the hem. */
 const USUAL = {
@@ -25,6 +34,9 @@ export function checkVent(range: GradedRange, display: LengthDisplay): Finding[]
   return [
     ...range.sizes.flatMap((size) => ventOf(size).map((back) => clearOfZip(size, back, display))),
     ...range.sizes.flatMap((size) => ventOf(size).flatMap((back) => hemRunsOn(size, back))),
+    ...range.sizes
+      .filter((size) => ventOf(size).length > 0)
+      .map((size) => aboveKnee(size, display)),
     ...usualLength(range, display),
   ];
 }
@@ -80,6 +92,29 @@ function hemRunsOn({ label }: GradedSize, back: Piece): readonly Finding[] {
         : `at the fold of the vent the hem turns by ${trimmed(Math.abs(measured - 180), 1)} degrees`,
     },
   ];
+}
+
+/** What daily movement wants beyond level walking; a note, since the study is known by its abstract. */
+function aboveKnee(size: GradedSize, display: LengthDisplay): Finding {
+  const { walker, hem, opening } = walkingRoom(size);
+  const measured = walker.knee - (hem - opening);
+  const held = measured >= ABOVE_KNEE - SAME_PLACE;
+  return {
+    severity: held ? 'ok' : 'note',
+    check: 'vent-above-knee',
+    size: size.label,
+    piece: 'back',
+    subject: 'vent_top',
+    quantity: 'length',
+    measured,
+    expected: ABOVE_KNEE,
+    source: ABOVE_KNEE_SOURCE,
+    message:
+      `the vent begins ${showLength(Math.abs(measured), display)} ` +
+      `${measured < 0 ? 'below' : 'above'} the knee; a study of tight skirts closed the back at ` +
+      `about ${showLength(CLOSED_AT, display)}, at least ${showLength(ABOVE_KNEE, display)} above ` +
+      'the knee, for daily movement',
+  };
 }
 
 /** One finding for the range, since the length of a vent is not graded. */

@@ -75,7 +75,11 @@ export const STYLES: readonly Style[] = [
     block: SHAPED_SKIRT,
     settings: preset([
       ['hem_taper', '2 cm', `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
-      ['vent_length', 'stride_opening', 'derived: as high as the wanted stride needs it'],
+      [
+        'vent_length',
+        'stride_opening',
+        'derived: as high as the wanted stride needs it, 15 cm at least',
+      ],
       ['vent_width', '4 cm', 'Threads magazine no. 164: 1 1/2 in, upper edge at 45 degrees'],
     ]),
   },

@@ -10,6 +10,10 @@ export interface Walker {
   readonly leg: number;
   /** Level of the hip joint below the waist line. */
   readonly hipJoint: number;
+  /** Level below the waist line at which the legs part. */
+  readonly crotch: number;
+  /** Level of the knee below the waist line. */
+  readonly knee: number;
   /** The girth of one leg, at levels below the waist line. */
   readonly limb: GirthProfile;
 }
@@ -44,13 +48,17 @@ const PER_HIP = { thigh: 0.681, knee: 0.302 };
  */
 const JOINT_ABOVE_CROTCH = 50;
 
+/** Girths of one leg in the band round two that touch side by side: circles, so 1 + 2 / pi. */
+const BOTH_LEGS = 1 + 2 / Math.PI;
+
 /**
  * The walker of one size; `body` holds the chart's rows in mm, `stature` the style's own, if any.
  *
  * The leg is half the stature, or 5 cm more than the crotch height where the chart has that. The
  * lengths of the reference grow with it, and the knee lies where the chart puts it. Thigh and knee
  * are the chart's, else they grow with the hip as in a survey, from the reference at a hip of
- * 95 cm; the calf is the chart's, else it grows with the knee.
+ * 95 cm; the calf is the chart's, else it grows with the knee. Both thighs side by side go into the
+ * hip girth, since that is the widest, so they count no more than that: soft thighs give way.
  */
 export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): Walker {
   const known = stature ?? body.get('height');
@@ -61,7 +69,8 @@ export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): W
   const knee = body.get('waist_to_knee') ?? (REFERENCE.hipJoint + REFERENCE.knee) * scale;
   const hipJoint = knee - REFERENCE.knee * scale;
 
-  const wider = (body.get('hip_girth') ?? REFERENCE.hip) - REFERENCE.hip;
+  const hip = body.get('hip_girth');
+  const wider = (hip ?? REFERENCE.hip) - REFERENCE.hip;
   const thigh = body.get('thigh_girth') ?? REFERENCE.thigh + PER_HIP.thigh * wider;
   const kneeGirth = body.get('knee_girth') ?? REFERENCE.kneeGirth + PER_HIP.knee * wider;
   const calf = body.get('calf_girth') ?? (CALF * kneeGirth) / REFERENCE.kneeGirth;
@@ -70,8 +79,10 @@ export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): W
     isAssumed: known === undefined || (!body.has('height') && known === REFERENCE_STATURE),
     leg,
     hipJoint,
+    crotch: hipJoint + JOINT_ABOVE_CROTCH,
+    knee,
     limb: [
-      { level: hipJoint, girth: thigh },
+      { level: hipJoint, girth: Math.min(thigh, (hip ?? Infinity) / BOTH_LEGS) },
       { level: knee, girth: kneeGirth },
       ...LOWER_LEG.map(({ depth, girth }) => ({
         level: hipJoint + depth * scale,
@@ -81,8 +92,8 @@ export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): W
   };
 }
 
-/** Step length as a share of stature: 0.422 to 0.433 in two groups, PMC2943048 table 2. */
-const STEP_OF_STATURE = 0.42;
+/** Step length as a share of stature: the upper of 0.422 to 0.433 in two groups, PMC2943048 table 2. */
+const STEP_OF_STATURE = 0.433;
 
 /** The step in mm that a walker wants where the style does not say. */
 export function wantedStep({ stature }: Walker): number {

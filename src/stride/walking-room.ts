@@ -2,6 +2,7 @@
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
 import type { GirthProfile } from './girth-profile';
+import { girthAt } from './girth-profile';
 import { depthOf, skirtProfile } from './skirt-profile';
 import type { Stride } from './stride';
 import { longestStride, openingForStep } from './stride';
@@ -22,6 +23,8 @@ export interface WalkingRoom {
   readonly wanted: number;
   /** The longest step, above the vent or slit if there is one. */
   readonly allowed: Stride;
+  /** The girth round the knee; undefined where the hem or the opening leaves it free. */
+  readonly kneeGirth: number | undefined;
   /** Level of the hem below the waist line. */
   readonly hem: number;
   /** How far above the hem the vent or slit begins; 0 if there is none. */
@@ -36,11 +39,13 @@ export function walkingRoom(size: WalkedSize): WalkingRoom {
   const wanted = size.parameters.get('stride_wanted') ?? wantedStep(walker);
   const skirt = skirtOf(size);
   const opening = openingOf(size);
+  const hem = skirt.at(-1)?.level ?? NaN;
   return {
     walker,
     wanted,
     allowed: longestStride(skirt, walker, opening),
-    hem: skirt.at(-1)?.level ?? NaN,
+    kneeGirth: walker.knee > hem - opening ? undefined : girthAt(skirt, walker.knee),
+    hem,
     opening,
     needed: openingForStep(wanted, skirt, walker),
   };
@@ -73,7 +78,7 @@ const NOTHING = 1e-9;
 /** mm. A lower opening is not worth making: common practice, no source. */
 const LEAST_OPENING = 150;
 
-/** The largest opening in mm that any size needs, rounded up; 0 if none needs any. */
+/** The largest opening in mm that any size needs, rounded up, 15 cm at least; 0 if none needs any. */
 export function strideOpening(sizes: readonly WalkedSize[]): number {
   const needed = Math.max(0, ...sizes.map((size) => walkingRoom(size).needed));
   if (needed === 0) return 0;

@@ -4,6 +4,7 @@ import { STYLES, gradeChart, measureOf } from '../../src/index';
 import type { Finding, GradeRequest } from '../../src/index';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
+import { openingByHand, stepByHand } from '../stride/hull-by-hand';
 
 // Leg 82 cm. With 5 cm of ease the second size is 100 cm at the hip and 92 cm at a hem 10 cm below
 // the knee, on the reference body.
@@ -37,19 +38,32 @@ describe('the stride', () => {
     },
   );
 
-  // Derived; common practice, no source.
-  it('of 100 cm at the hip and 92 cm at the hem is 48.7 cm, and 68.9 cm is wanted', () => {
+  // By hand: the reference's limb is 35 cm round at the hem, 48 cm below her hip joint, and the hull
+  // of two such legs goes into 92 cm at a step of 44.8 cm, of which 0.88 is counted on.
+  it('of 100 cm at the hip and 92 cm at the hem is 39.4 cm, and 71 cm is wanted', () => {
     const stride = inSize('2', found('stride'));
     expect(stride).toMatchObject({ severity: 'warning', subject: 'hem', quantity: 'length' });
-    expect((stride?.measured ?? NaN) / 10).toBeCloseTo(48.7, 1);
-    // PMC2943048 table 2: step length / stature 0.422 to 0.433 in two groups.
-    expect(stride?.expected).toBeCloseTo(0.42 * 1640, 9);
+    expect(Math.abs((stride?.measured ?? NaN) - stepByHand(920, 650))).toBeLessThan(0.2);
+    // PMC2943048 table 2: step length / stature .433 in the fastest group.
+    expect(stride?.expected).toBeCloseTo(0.433 * 1640, 9);
     expect(stride?.message).toBe(
-      'the hem allows a step of about 48.7 cm, and 68.9 cm is wanted, stature 164 cm (given): ' +
+      'the hem allows a step of about 39.4 cm (46.6 cm at the very best), and 71 cm is wanted, ' +
+        'stature 164 cm (given): ' +
         'a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
-        'open a vent from 14.7 cm above the hem or widen the hem; ' +
-        'the model runs a few per cent low',
+        'open a vent from 26.1 cm above the hem or widen the hem; ' +
+        'the step is a careful figure that errs short, not long',
     );
+    const opening = openingByHand(0.433 * 1640, [205, 1000], [650, 920], 0.2);
+    expect(Math.abs(opening - 261)).toBeLessThan(1.1);
+  });
+
+  it('errs short, and says so', () => {
+    for (const { source, message } of found('stride')) {
+      expect(message).toContain('errs short, not long');
+      expect(message).not.toContain('runs');
+      expect(source).toContain('from memory, unverified');
+      expect(source).not.toContain('runs');
+    }
   });
 
   it('is a finished measure too', () => {
@@ -76,32 +90,47 @@ describe('the stride', () => {
   it('is that of the stature the style sets', () => {
     const tall = { hip_ease: '5 cm', height: '180 cm' };
     for (const stride of found('stride', { style: 'shared-drop', set: tall })) {
-      expect(stride.expected).toBeCloseTo(756, 6);
+      expect(stride.expected).toBeCloseTo(779.4, 6);
       expect(stride.message).toContain('stature 180 cm (given)');
     }
   });
 
   it('is enough where the hem is wide', () => {
-    const wide = found('stride', { set: { hip_ease: '5 cm', hem_taper: '-6 cm' } });
+    const wide = found('stride', { set: { hip_ease: '5 cm', hem_taper: '-9 cm' } });
     expect(wide.map(({ severity }) => severity)).toEqual(['ok', 'ok', 'ok']);
     for (const { message } of wide) expect(message).not.toContain('narrow');
   });
 
   it('is measured above the opening where there is one', () => {
     const set = { ...PENCIL, vent_width: '0 cm', stride_wanted: '70 cm' };
-    const steps = ['0 cm', '5 cm', '10 cm', '15.5 cm'].map((vent_length) =>
-      inSize('2', found('stride', { style: 'shared-pencil', set: { ...set, vent_length } })),
+    const byHand = openingByHand(700, [205, 1000], [650, 920], 0.5);
+    const enough = `${Math.ceil(byHand + 1)} mm`;
+    const steps = ['0 cm', '5 cm', '15 cm', `${Math.floor(byHand - 20)} mm`, enough].map(
+      (vent_length) =>
+        inSize('2', found('stride', { style: 'shared-pencil', set: { ...set, vent_length } })),
     );
     expect(steps.map((stride) => stride?.severity)).toEqual([
       'warning',
       'warning',
       'warning',
+      'warning',
       'ok',
     ]);
-    expect(steps.map((stride) => stride?.subject)).toEqual(['hem', 'vent', 'vent', 'vent']);
+    expect(steps.map((stride) => stride?.subject)).toEqual([
+      'hem',
+      ...Array<string>(4).fill('vent'),
+    ]);
     const measured = steps.map((stride) => stride?.measured ?? NaN);
     expect(measured).toEqual(measured.toSorted((a, b) => a - b));
-    expect(steps[1]?.message).toContain('begin the opening 15.3 cm above the hem');
+    const said = /begin the opening ([\d.]+) cm above the hem/.exec(steps[1]?.message ?? '')?.[1];
+    expect(Math.abs(10 * Number(said) - byHand)).toBeLessThan(2);
+  });
+
+  it('is none in a skirt narrower than both legs, and no opening helps', () => {
+    const [stride] = found('stride', { style: 'shared-drop', set: { hip_ease: '-10 cm' } });
+    expect(stride).toMatchObject({ severity: 'warning', measured: 0 });
+    expect(stride?.message).toContain('narrower than both legs side by side');
+    expect(stride?.message).toContain('no opening gives the room, so widen the skirt');
   });
 
   it('is longer in a skirt with a wider hem, whatever the chart', () => {
@@ -121,6 +150,40 @@ describe('the stride', () => {
   });
 });
 
+describe('the girth round the knee', () => {
+  // "Some Function of Tight Skirt" (Japanese), cir.nii.ac.jp/crid/1050845763132163456, abstract
+  // only: about 125 cm at knee level does not hinder daily movement.
+  it('stands beside about 125 cm, as what stairs and buses want', () => {
+    // The reference's knee is 55 cm below her waist, so a side that falls from 100 cm at 20.5 cm to
+    // 92 cm at 65 cm is 93.8 cm there.
+    const knee = inSize('2', found('knee-girth'));
+    expect(knee).toMatchObject({ severity: 'note', expected: 1250, subject: 'knee' });
+    expect(knee?.measured).toBeCloseTo(1000 - (80 * (550 - 205)) / 445, 1);
+    expect(knee?.message).toBe(
+      'round the knee, 10 cm above the hem, the skirt measures 93.8 cm; in a study of tight skirts ' +
+        'about 125 cm at the knee did not hinder daily movement, and stairs and buses want that ' +
+        'beyond level walking',
+    );
+  });
+
+  it('is enough from 125 cm on, less the tolerance', () => {
+    for (const [hip_ease, severity] of [
+      ['29 cm', 'note'],
+      ['30 cm', 'ok'],
+    ] as const) {
+      const set = { hip_ease, hem_taper: '0 cm' };
+      expect(inSize('2', found('knee-girth', { set }))?.severity).toBe(severity);
+    }
+  });
+
+  it('is not asked where the hem or the opening leaves the knee free', () => {
+    expect(found('knee-girth', { set: { skirt_length: '50 cm' } })).toEqual([]);
+    const pencil = (vent_length: string) => ({ style: 'shared-pencil', set: { vent_length } });
+    expect(found('knee-girth', pencil('20 cm'))).toEqual([]);
+    expect(found('knee-girth', pencil('5 cm'))).toHaveLength(3);
+  });
+});
+
 describe('a vent', () => {
   const vent = (vent_length: string, vent_width = '4 cm') => ({
     style: 'shared-pencil',
@@ -129,7 +192,7 @@ describe('a vent', () => {
 
   it('is checked where there is one only', () => {
     for (const style of ['pencil', 'shared-drop'])
-      for (const check of ['vent-clear-of-zip', 'vent-length'])
+      for (const check of ['vent-clear-of-zip', 'vent-above-knee', 'vent-length'])
         expect(found(check, { style })).toEqual([]);
   });
 
@@ -141,6 +204,20 @@ describe('a vent', () => {
   ])('of %s above the hem of a skirt of 65 cm: clear of the zip %s', (length, severity) => {
     const findings = found('vent-clear-of-zip', vent(length));
     expect(findings.map((finding) => finding.severity)).toEqual([severity, severity, severity]);
+  });
+
+  // "Some Function of Tight Skirt" (Japanese), as above: closed at least 10 cm above the knee, which
+  // is 10 cm above this hem.
+  it.each([
+    ['5 cm', 'note', 'begins 5 cm below the knee'],
+    ['19.9 cm', 'note', 'begins 9.9 cm above the knee'],
+    ['20 cm', 'ok', 'begins 10 cm above the knee'],
+  ])('of %s above the hem: above the knee %s', (length, severity, words) => {
+    const findings = found('vent-above-knee', vent(length));
+    expect(findings.map((finding) => finding.severity)).toEqual([severity, severity, severity]);
+    expect(findings[0]).toMatchObject({ expected: 100, subject: 'vent_top', piece: 'back' });
+    expect(findings[0]?.message).toContain(words);
+    expect(findings[0]?.message).toContain('about 26 cm, at least 10 cm above the knee');
   });
 
   // Common practice, no source: vents of 15 to 30 cm, slits of 10 to 25 cm.

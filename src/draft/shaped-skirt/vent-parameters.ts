@@ -16,11 +16,11 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'stride_wanted',
     quantity: 'length',
-    value: '0.42*height',
+    value: '0.433*height',
     least: '10 cm',
     most: '150 cm',
     meaning: 'the step that the skirt must allow, heel to heel',
-    source: 'PMC2943048 table 2: step length / stature 0.422 to 0.433 in two groups',
+    source: 'PMC2943048 table 2: step length / stature, the upper of 0.422 to 0.433 in two groups',
   },
   {
     name: 'vent_length',
@@ -29,8 +29,9 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
     least: '0 cm',
     most: '150 cm',
     meaning:
-      'the center back is open from the hem up to here; stride_opening is what the neediest size ' +
-      'needs for its wanted stride, 15 cm at least, or 0 where none needs any',
+      'the center back is open from the hem up to here; stride_opening is as high as the neediest ' +
+      'size needs for its wanted stride, rounded up to 5 mm and never under 15 cm, or 0 where no ' +
+      'size needs any',
     source: 'common practice, no source: 15 to 30 cm where there is a vent; not graded',
   },
   {
