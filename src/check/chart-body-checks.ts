@@ -18,7 +18,7 @@ const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange =>
   return { measurement, least, greatest: most, source: OWN_RULE };
 });
 
-/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that does not grow. */
+/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that stays. */
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
   return [
     ...RANGES.flatMap((range) => checkMeasurementRange(chart, range, display)),
@@ -51,7 +51,7 @@ function hipBelowWaist({ size, waist, hip }: ChartBody, display: LengthDisplay):
   ];
 }
 
-/** A girth that falls, or that stays while the other grows. */
+/** A girth that stays while the other grows; one that falls is told by `larger-is-smaller`. */
 function notGrowing(
   step: ChartStep,
   girth: Girth,
@@ -59,9 +59,8 @@ function notGrowing(
   display: LengthDisplay,
 ): Finding[] {
   const { from, to } = step;
-  const falls = step[girth] < SAME_PLACE - SAME_STEP;
-  const stays = !falls && step[girth] < SAME_STEP - SAME_PLACE;
-  if (!falls && !(stays && step[other] > SAME_STEP - SAME_PLACE)) return [];
+  const stays = Math.abs(step[girth]) < SAME_STEP - SAME_PLACE;
+  if (!stays || step[other] < SAME_STEP - SAME_PLACE) return [];
   return [
     {
       severity: 'warning',
@@ -73,7 +72,7 @@ function notGrowing(
       measured: step[girth],
       source: 'common practice, no source',
       message:
-        `from ${from.size} to ${to.size} the ${girth} ${falls ? 'falls to' : 'stays at'} ` +
+        `from ${from.size} to ${to.size} the ${girth} stays at ` +
         `${showLength(to[girth], display)} while the ${other} goes from ` +
         `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
     },

@@ -1,14 +1,17 @@
 /** The step to which rules are rounded, as somebody types it. */
-import { parseLength } from '../table/number-cell';
+import { optionLength } from '../table/option-length';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 
 /** mm, 1/2 in. Anything coarser is no rounding but another pattern. */
 const COARSEST = 12.7;
 
-/** The step in mm; `unit` is that of a bare number. Throws InputError `bad-option`. */
+/**
+ * The step in mm. Throws InputError `bad-option`, also for a number without its unit; the refusal
+ * shows it in `unit` and in mm.
+ */
 export function readRoundingStep(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
+  const step = optionLength(text, unit, '--round');
   if (step !== undefined && step > 0 && step <= COARSEST) return step;
   throw new InputError('bad-option', {
     what: 'the rounding step is not usable',

@@ -6,6 +6,7 @@ import type { Finding } from '../check/finding';
 import { bySeverity } from '../check/finding';
 import { checkGivenCutLines } from '../check/given-cut-lines';
 import { checkGivenPattern } from '../check/given-pattern';
+import { checkLargerPieces } from '../check/larger-pieces';
 import { checkOddSigns } from '../check/odd-signs';
 import { checkOutlineSimple } from '../check/outline-simple';
 import { checkSewnSeams } from '../check/sewn-seams';
@@ -44,7 +45,7 @@ export interface PatternRequest {
   readonly base?: string;
   /** Labels of the sizes to show; all if absent. */
   readonly sizes?: readonly string[];
-  /** Rounding step such as `1/16in` or `0.5mm`; a bare number is in the pattern's unit. */
+  /** Rounding step such as `1/16in` or `0.5mm`, with its unit. */
   readonly round?: string;
   /** Point on which the sizes of a piece are stacked; if absent they lie as the rules say. */
   readonly stack?: string;
@@ -138,6 +139,7 @@ function gradeRead(
     findings: bySeverity([
       ...(chart === undefined ? [] : chartNotes(chart)),
       ...checkGivenPattern(pattern, rules, range),
+      ...checkLargerPieces(range, display),
       ...sewn,
       ...checkOddSigns(pattern, rules, told),
       ...checkOutlineSimple(range),

@@ -34,6 +34,7 @@ export function readTable(
   });
   return {
     id: entry.id,
+    name: entry.name,
     title: entry.title,
     kind: entry.kind,
     year: entry.year,

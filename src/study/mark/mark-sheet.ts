@@ -1,5 +1,5 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
-import { parseLength } from '../../table/number-cell';
+import { optionLength } from '../../table/option-length';
 import { InputError } from '../../errors';
 import { statedBy } from '../../table/typed-table';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
@@ -154,7 +154,7 @@ function piecesOf(
 }
 
 function toleranceOf(text: string, unit: LengthUnit): number {
-  const mm = parseLength(text, unit);
+  const mm = optionLength(text, unit, '--tolerance');
   // Half an inch hides every slip there is.
   if (mm !== undefined && mm >= 0 && mm <= 12.7) return mm;
   throw new InputError('bad-option', {
