@@ -3,7 +3,7 @@ import type { SizeChart } from '../chart/size-chart';
 import type { PublishedTable } from '../standards/published-table';
 import { publishedTable } from '../standards/published-tables';
 import type { RankedTable } from '../standards/rank-tables';
-import { MOST_OF_RANGE, nearestTables, rankTable } from '../standards/rank-tables';
+import { MOST_OF_RANGE, chosenTables, rankTable } from '../standards/rank-tables';
 import { chartBodies } from './chart-bodies';
 import { compareRange } from './chart-compare';
 
@@ -33,7 +33,7 @@ export function comparedTables(
       warns: canWarn(table),
     }));
   }
-  const nearest = nearestTables(bodies);
+  const nearest = chosenTables(bodies);
   const borneOut = nearest.some(
     ({ table, coverage }) =>
       coverage > MOST_OF_RANGE && compareRange(chart, table)?.agrees === true,

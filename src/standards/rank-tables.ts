@@ -61,7 +61,7 @@ export function rankTable(table: PublishedTable, bodies: readonly TableSize[]): 
  * nearer counts; plus sizes only for a chart that is mostly of them; a survey, which is no size
  * table, only where the chart is its very figures. None that covers fewer than two sizes.
  */
-export function nearestTables(bodies: readonly TableSize[]): RankedTable[] {
+export function chosenTables(bodies: readonly TableSize[]): RankedTable[] {
   const ranked = CATALOG.flatMap((entry) => {
     if ('unusable' in entry.table) return [];
     const rank = rankTable(readTable(entry, entry.table), bodies);

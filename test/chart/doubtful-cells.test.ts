@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { farthestFromNeighbors } from '../../src/chart/neighbors';
 import { readChart } from '../../src/chart/read-chart';
@@ -63,6 +64,27 @@ describe('a cell far from its neighbors', () => {
             expect(farthestFromNeighbors(typed, () => false)?.index).toBe(index);
           }
         });
+  });
+
+  it('is found and nothing else is doubted, in charts of any steps up to 6 cm', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 550, max: 900 }),
+        fc.array(fc.integer({ min: 0, max: 60 }), { minLength: 1, maxLength: 15 }),
+        fc.nat(),
+        fc.constantFrom(0.1, 10),
+        (least, steps, place, times) => {
+          const values = steps.reduce((all, step) => [...all, (all.at(-1) ?? 0) + step], [least]);
+          expect(farthestFromNeighbors(values, () => false)).toBeUndefined();
+          const at = place % values.length;
+          const typed = values.map((value, i) => (i === at ? value * times : value));
+          // Two sizes alone cannot say which of them is odd.
+          const odd = (value: number) => value < 450 || value > 1900;
+          expect(farthestFromNeighbors(typed, odd)?.index).toBe(at);
+        },
+      ),
+      { numRuns: 2000 },
+    );
   });
 
   it('is not seen in any published table, nor in lengths and heights of two kinds', () => {

@@ -1,4 +1,7 @@
 /** What `check`, and `grade` for bare numbers and turned sheets, say and end with. */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import demo from '../../size-charts/demo.csv';
 import misses2011 from '../../size-charts/standards/astm-d5585-11e1-misses.csv';
@@ -195,5 +198,46 @@ describe('grade', () => {
     expect(error).toContain(
       '--tolerance: a length does not say its unit. Allowed: 1/16in or 1/16mm.',
     );
+  });
+});
+
+describe("README's own pattern", () => {
+  const readme = readFileSync('README.md', 'utf8');
+  const block = (first: string) =>
+    /[^]*?(?=```)/u.exec(readme.slice(readme.indexOf(first)))?.[0] ?? '';
+  const pattern = block('# title: Alder skirt');
+  const rules = block('# sizes: 8, 10, 12, 14, 16');
+  /** Every move and step with its sign turned. */
+  const turned = rules.replace(/(?<=,)(-?)(\d\/\d)/gu, (_, sign: string, move: string) =>
+    sign === '' ? `-${move}` : move,
+  );
+  const graded = async (sheet: string) => {
+    const out = mkdtempSync(join(tmpdir(), 'skirtgrade-'));
+    const files = { 'base.csv': pattern, 'rules.csv': sheet };
+    const asked = ['grade', '--pattern', 'base.csv', '--rules', 'rules.csv', '--out', out];
+    const told = await call(files, ...asked);
+    rmSync(out, { recursive: true });
+    return told;
+  };
+
+  it('passes as it stands', async () => {
+    const { code, out } = await graded(rules);
+    expect(code).toBe(0);
+    expect(out).not.toContain('larger');
+  });
+
+  it('fails with all signs turned, in the waist that falls from 30 to 26 in', async () => {
+    // Half the waist of size 12 is 7 1/2 - 1 in of front and 7 1/2 in of back; two sizes at a quarter
+    // inch each are 1/2 in more or less of either: 2 (7 + 8) = 30 in at 8 and 2 (6 + 7) = 26 in at 16.
+    const { code, out } = await graded(turned);
+    expect(code).toBe(1);
+    for (const [piece, from, to] of [
+      ['front', '7', '6'],
+      ['back', '8', '7'],
+    ])
+      expect(out).toContain(
+        `fail larger-is-smaller (size 8-16, ${piece}, waist): larger sizes get smaller: ` +
+          `from 8 to 16 its edge waist falls from ${from} in to ${to} in`,
+      );
   });
 });

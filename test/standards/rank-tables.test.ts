@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { publishedTable } from '../../src/standards/published-tables';
-import { nearestTables, rankTable } from '../../src/standards/rank-tables';
+import { chosenTables, rankTable } from '../../src/standards/rank-tables';
 
 /** Bodies from inches: waist and hip. */
 function bodies(...girths: readonly (readonly [number, number])[]) {
@@ -11,8 +11,8 @@ function bodies(...girths: readonly (readonly [number, number])[]) {
   }));
 }
 
-const ids = (...args: Parameters<typeof nearestTables>) =>
-  nearestTables(...args).map(({ table }) => table.id);
+const ids = (...args: Parameters<typeof chosenTables>) =>
+  chosenTables(...args).map(({ table }) => table.id);
 
 describe('rankTable', () => {
   it('tells how much is covered and how near it lies, as worked by hand', () => {
@@ -50,7 +50,7 @@ describe('rankTable', () => {
   });
 });
 
-describe('nearestTables', () => {
+describe('chosenTables', () => {
   it('are three, one body type of an edition, plus sizes where they cover most', () => {
     // Drops of 8 in at waists of 26 to 32 in: the straight body of ASTM D5585-11e1 has 8 1/4 in at
     // 26 1/8, the curvy 11; no plus table begins below 31 1/2 in.
