@@ -6,6 +6,8 @@ const ASKED = 4;
 const STEPS_AWAY = 4;
 /** Nor is one that differs by this share where the row hardly grows (a height, a hip depth). */
 const SHARE_AWAY = 0.2;
+/** Two neighbors agree on any line, so that a third value must differ by more. */
+const SHARE_AWAY_FROM_TWO = 0.5;
 /** Where the neighbors disagree by themselves, the value must be this many times as far off. */
 const SPREADS_AWAY = 4;
 /** Two sizes alone have no usual step; twice the other's girth is beyond any two of one range. */
@@ -65,10 +67,11 @@ function expectation(others: readonly Known[], index: number, value: number) {
   const { low, high } = median(answers);
   const expected = Math.min(Math.max(value, low), high);
   const { middle } = median(answers);
+  const share = others.length > 2 ? SHARE_AWAY : SHARE_AWAY_FROM_TWO;
   const spread = median(answers.map((answer) => Math.abs(answer - middle))).middle;
   return {
     expected,
-    reach: Math.max(STEPS_AWAY * Math.abs(step), SHARE_AWAY * expected, SPREADS_AWAY * spread),
+    reach: Math.max(STEPS_AWAY * Math.abs(step), share * expected, SPREADS_AWAY * spread),
   };
 }
 
