@@ -26,6 +26,7 @@ export type InputErrorCode =
   | 'unit-contradicted'
   | 'measurement-missing'
   | 'measurement-twice'
+  | 'measurement-doubtful'
   | 'cell-missing'
   | 'cell-not-a-number'
   | 'cell-not-positive'

@@ -66,8 +66,11 @@ export const DART_INTAKE_LEAST = 10;
 /** mm. A dart wider than this stands off at its tip; split it (common practice, no source). */
 export const DART_INTAKE_MOST = 35;
 
-/** mm. A chart's hip growth may differ this much from a published table's for one step: 1/4 in. */
-export const INCREMENT_AGREES = toMillimeters(1 / 4, 'in');
+/** share of the step. A chart's hip growth may differ this much from a published table's for the
+ * same waist growth, and by `SAME_STEP` at least: 1/4 in for a step of 1 in, 5/8 in for 2 1/2 in. */
+export const INCREMENT_AGREES = 0.25;
+/** mm. Two cells are one figure within this: an inch written in cm to one decimal. */
+export const SAME_CELL = 0.5;
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
 export const SAME_STEP = toMillimeters(1 / 16, 'in');

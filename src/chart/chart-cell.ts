@@ -17,7 +17,9 @@ export type CellReading =
     };
 
 /** `1,020` may be a decimal or a thousand; nobody measures a body to a thousandth of a millimeter. */
-const THOUSAND = /^\d{1,3},\d{3}$/u;
+const THOUSAND = /^(?:\d{1,3},\d{3}|\d\.\d{3})$/u;
+/** `1 020` and `1'020` are no decimals in any habit. */
+const PARTED = /^\d{1,3}(?:[ '’.,]\d{3})+$/u;
 /** `26/28` is a fraction only by accident: no body measurement is a part of a unit. */
 const RANGE = /^\d+ ?\/ ?\d+$/u;
 
@@ -36,7 +38,7 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
     case 'blank':
       return refused('cell-missing', 'a measurement is missing');
     case 'not-a-number':
-      return refused('cell-not-a-number', 'a measurement is not a number');
+      return refused('cell-not-a-number', `a measurement is not a number${withoutMark(text)}`);
     case 'number':
       if (cell.value <= 0) {
         return refused('cell-not-positive', 'a measurement is not above zero');
@@ -48,10 +50,19 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
         );
       }
       if (RANGE.test(tidyText(text)) || (unit === 'mm' && THOUSAND.test(tidyText(text)))) {
-        return refused('cell-not-a-number', 'a measurement can be read in two ways');
+        return refused(
+          'cell-not-a-number',
+          `a measurement can be read in two ways${withoutMark(text)}`,
+        );
       }
       return { kind: 'length', mm: toMillimeters(cell.value, unit) };
   }
+}
+
+/** Asks whether a mark that parts thousands was meant as one. */
+function withoutMark(text: string): string {
+  const tidy = tidyText(text);
+  return PARTED.test(tidy) ? ` (did you mean ${tidy.replace(/\D/gu, '')}?)` : '';
 }
 
 /** The error of a refused cell, for the caller to throw. */

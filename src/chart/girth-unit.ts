@@ -2,23 +2,18 @@
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
+import { isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
 
-/** mm. From the smallest to the largest adult body, with room (surveys and published tables). */
-const ADULT_GIRTHS = {
-  waist_girth: { least: 450, most: 1750 },
-  hip_girth: { least: 550, most: 1900 },
-} as const;
-
-type AdultGirth = keyof typeof ADULT_GIRTHS;
+/** Every chart has these two, and they part the units best. */
+const TELLING: readonly string[] = ['waist_girth', 'hip_girth'];
 
 /**
  * Throws `unit-contradicted` if some girth of the chart is no adult's in the unit stated, while
- * all of them would be in another. A chart that fits no unit better than its own is left alone: it
- * may be a child's, and only its owner can tell.
+ * all of them would be in another. A chart that fits no unit better than its own is left alone here.
  */
 export function checkGirthUnit(chart: SizeChart): void {
-  const rows = chart.rows.filter(({ name }) => name in ADULT_GIRTHS);
+  const rows = chart.rows.filter(({ name }) => TELLING.includes(name));
   const odd = rows.flatMap((row) => oddGirth(row, chart.unit, chart.unit) ?? [])[0];
   if (odd === undefined) return;
   const looksLike = LENGTH_UNITS.find((unit) =>
@@ -42,12 +37,10 @@ export function checkGirthUnit(chart: SizeChart): void {
 
 /** The first girth of a row that is no adult's if its number in unit `stated` is read in `unit`. */
 function oddGirth(row: MeasurementRow, stated: LengthUnit, unit: LengthUnit) {
-  const { least, most } = ADULT_GIRTHS[row.name as AdultGirth];
   for (const [index, mm] of row.values.entries()) {
     if (mm === null) continue;
     const value = fromMillimeters(mm, stated);
-    const read = toMillimeters(value, unit);
-    if (read < least || read > most) return { row, index, value };
+    if (!isPlausible(row.name, toMillimeters(value, unit))) return { row, index, value };
   }
   return undefined;
 }

@@ -1,5 +1,6 @@
 /** Reads a chart of body measurements from CSV text. */
 import { InputError } from '../errors';
+import { checkDoubtfulCells } from './doubtful-cells';
 import { checkGirthUnit } from './girth-unit';
 import { splitLabel } from '../table/label';
 import type { ChartTable } from './layout';
@@ -56,6 +57,7 @@ export function readChart(text: string, file: string): SizeChart {
   };
   for (const name of NEEDED) needValues(asTyped, name);
   checkGirthUnit(asTyped);
+  checkDoubtfulCells(asTyped);
   const chart = smallestFirst(asTyped);
   checkRange(chart);
   return chart;

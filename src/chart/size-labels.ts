@@ -2,7 +2,12 @@
 import { InputError } from '../errors';
 import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
+import { labelKey, splitLabel } from '../table/label';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
+
+/** Columns that people put beside the sizes, by the letters and digits of their headings. */
+const NO_SIZE =
+  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?)$/u;
 
 /** The label of a size, and where its cells stand. */
 export interface SizeLabel {
@@ -14,7 +19,7 @@ export interface SizeLabel {
 
 /**
  * The sizes of a table that have a label. Throws `size-missing` if a cell of a needed line belongs
- * to no labeled size, `size-twice` for two sizes of one name, and `sizes-too-few` if there are not
+ * to no labeled size or a heading is a word that names none (`tolerance`), `size-twice` for two sizes of one name, and `sizes-too-few` if there are not
  * at least two.
  */
 export function readSizeLabels(
@@ -29,6 +34,7 @@ export function readSizeLabels(
       refuseStrayCells(needed, index, file);
       continue;
     }
+    refuseNoSize(name, label, file);
     const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
       throw new InputError('size-twice', {
@@ -49,6 +55,18 @@ export function readSizeLabels(
     });
   }
   return [...found].map(([name, { index }]) => ({ name, index }));
+}
+
+/** A column of tolerances or notes would be drafted as a body. */
+function refuseNoSize(name: string, label: ChartCell, file: string): void {
+  const { text } = splitLabel(name);
+  if (!/^(?:±|\+ ?\/? ?-)/u.test(name) && !NO_SIZE.test(labelKey(text))) return;
+  throw new InputError('size-missing', {
+    what: `"${excerpt(name)}" stands where a size does, but it names none`,
+    allowed: 'sizes with their body measurements, and nothing else beside them',
+    got: excerpt(name),
+    place: { file, row: label.row, column: label.column, size: name },
+  });
 }
 
 function refuseStrayCells(

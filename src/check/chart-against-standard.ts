@@ -3,25 +3,27 @@ import type { SizeChart } from '../chart/size-chart';
 import { hipAtWaist, waistRange } from '../standards/hip-curve';
 import type { PublishedTable } from '../standards/published-table';
 import { tableSource } from '../standards/published-table';
-import { INCREMENT_AGREES } from '../tolerance';
 import type { LengthDisplay } from '../units';
-import { showLength } from '../units';
+import { showLength, trimmed } from '../units';
 import type { ChartBody, ChartStep } from './chart-bodies';
 import { chartBodies, drop } from './chart-bodies';
-import type { TableStep } from './chart-compare';
-import { compareSteps } from './chart-compare';
+import type { RangeComparison, TableStep } from './chart-compare';
+import { compareRange, compareSteps } from './chart-compare';
+import type { ComparedTable } from './compared-tables';
 import type { Finding } from './finding';
 
 /**
- * A note for every step that agrees with the table, a warning for every step that does not (a note
- * too where the table is a survey: its classes are means over many bodies, not sizes), one note for each stretch of sizes beyond the table, and the drop at both ends of what the table
- * covers. Published tables disagree with one another, so nothing here is ever a failure.
+ * A note that names the table as the chart's own, or says why it is compared; a note for every step
+ * and for each stretch of sizes beyond the table; the range total, which is a warning where it or a
+ * part of it would change the label of a size and the table may warn; and the drop at both ends of
+ * what the table covers. Published tables disagree with one another, so nothing here is a failure.
  */
 export function checkAgainstStandard(
   chart: SizeChart,
-  table: PublishedTable,
+  compared: ComparedTable,
   display: LengthDisplay,
 ): Finding[] {
+  const { table } = compared;
   const steps: Finding[] = [];
   let beyond: ChartStep[] = [];
   for (const { chart: step, table: given } of compareSteps(chart, table)) {
@@ -33,10 +35,51 @@ export function checkAgainstStandard(
     beyond = [];
   }
   return [
+    ...choiceFinding(compared, display),
     ...steps,
     ...beyondFinding(beyond, table, display),
+    ...rangeFinding(compareRange(chart, table), compared, display),
     ...dropFindings(chart, table, display),
   ];
+}
+
+/** Why this table: it is the chart, or so much of the chart's waists is in it and so near it lies. */
+function choiceFinding(compared: ComparedTable, display: LengthDisplay): Finding[] {
+  const { table, coverage, distance, identical, rank } = compared;
+  if (!identical && (rank === undefined || coverage === 0)) return [];
+  return [
+    {
+      ...note(table, identical ? 'same-as-standard' : 'nearest-standard', ''),
+      measured: identical ? 0 : distance,
+      message: identical
+        ? sameWords(compared)
+        : `${table.name} covers ${trimmed(100 * coverage, 0)} % of the chart's waist range; there ` +
+          `the hips lie ${showLength(distance, display)} from its hips at the same waist, on average`,
+    },
+  ];
+}
+
+function sameWords({ table, shared }: ComparedTable): string {
+  const [first, last] = [shared[0], shared.at(-1)];
+  const sameNames = shared.every(({ size, inTable }) => size === inTable);
+  return (
+    `in the sizes they share your chart is ${table.name}, cell for cell: ` +
+    `${first?.size} to ${last?.size}` +
+    (sameNames ? '' : `, called ${first?.inTable} to ${last?.inTable} there`)
+  );
+}
+
+/** What the findings about one table have in common. */
+function note(table: PublishedTable, check: string, size: string) {
+  return {
+    severity: 'note' as const,
+    check,
+    size,
+    piece: '',
+    subject: table.id,
+    quantity: 'length' as const,
+    source: tableSource(table),
+  };
 }
 
 function stepFinding(
@@ -47,24 +90,52 @@ function stepFinding(
 ): Finding {
   const { from, to, waist, hip } = step;
   const show = (mm: number) => showLength(mm, display);
+  const own =
+    given.spans === 1
+      ? `the table's own step there, ${given.from} to ${given.to}, is ${show(given.waist)} and ` +
+        show(given.hip)
+      : `that spans ${trimmed(given.spans, 1)} steps of the table, whose ${given.from} to ` +
+        `${given.to} is ${show(given.waist)} and ${show(given.hip)}`;
   return {
-    severity: given.agrees || table.kind === 'survey' ? 'note' : 'warning',
-    check: 'step-against-standard',
-    size: `${from.size}-${to.size}`,
-    piece: '',
-    subject: table.id,
-    quantity: 'length',
+    ...note(table, 'step-against-standard', `${from.size}-${to.size}`),
     measured: hip,
     expected: given.hipGrowth,
-    tolerance: INCREMENT_AGREES,
-    source: tableSource(table),
+    tolerance: given.tolerance,
     message:
       `from ${from.size} to ${to.size} the waist grows ${show(waist)} and the hip ${show(hip)}; ` +
-      `the table's own step there, ${given.from} to ${given.to}, is ${show(given.waist)} and ` +
-      `${show(given.hip)}, and it gives ${show(given.hipGrowth)} of hip for the same waist growth: ` +
+      `${own}, and it gives ${show(given.hipGrowth)} of hip for the same waist growth: ` +
       `a difference of ${show(given.difference)}, ` +
-      `${given.agrees ? 'within' : 'beyond'} ${show(INCREMENT_AGREES)}`,
+      `${given.agrees ? 'within' : 'beyond'} ${show(given.tolerance)}`,
   };
+}
+
+/** The total over the sizes that the table covers; nothing where it covers fewer than two. */
+function rangeFinding(
+  range: RangeComparison | undefined,
+  { table, warns }: ComparedTable,
+  display: LengthDisplay,
+): Finding[] {
+  if (range === undefined) return [];
+  const { from, to, waist, hip, hipGrowth, difference, swing, tolerance, agrees } = range;
+  const show = (mm: number) => showLength(mm, display);
+  const most =
+    Math.abs(swing.difference) > Math.abs(difference) + tolerance / 100
+      ? `, and most from ${swing.from.size} to ${swing.to.size}: ${show(swing.difference)}`
+      : '';
+  return [
+    {
+      ...note(table, 'range-against-standard', `${from.size}-${to.size}`),
+      severity: agrees || !warns ? 'note' : 'warning',
+      measured: hip,
+      expected: hipGrowth,
+      tolerance,
+      message:
+        `from ${from.size} to ${to.size} the waist grows ${show(waist)} and the hip ${show(hip)}; ` +
+        `the table gives ${show(hipGrowth)} of hip for the same waist: a difference of ` +
+        `${show(difference)}${most}; half a hip step of the chart is ${show(tolerance)}, so ` +
+        (agrees ? 'no size would change its label' : 'some sizes would change their label'),
+    },
+  ];
 }
 
 /** One note for neighboring steps that the table does not cover; none where there are none. */
@@ -80,13 +151,7 @@ function beyondFinding(
   const show = (mm: number) => showLength(mm, display);
   return [
     {
-      severity: 'note',
-      check: 'beyond-standard',
-      size: `${from.size}-${to.size}`,
-      piece: '',
-      subject: table.id,
-      quantity: 'length',
-      source: tableSource(table),
+      ...note(table, 'beyond-standard', `${from.size}-${to.size}`),
       message:
         `from ${from.size} to ${to.size} the waist, ${show(from.waist)} to ${show(to.waist)}, ` +
         `leaves the table's range of ${show(range.least)} to ${show(range.greatest)}; ` +
@@ -109,15 +174,9 @@ function dropFinding(body: ChartBody, table: PublishedTable, display: LengthDisp
   const show = (mm: number) => showLength(mm, display);
   return [
     {
-      severity: 'note',
-      check: 'drop-against-standard',
-      size: body.size,
-      piece: '',
-      subject: table.id,
-      quantity: 'length',
+      ...note(table, 'drop-against-standard', body.size),
       measured,
       expected,
-      source: tableSource(table),
       message:
         `at ${body.size} the drop (hip minus waist) is ${show(measured)}; the table gives ` +
         `${show(expected)} at that waist (difference ${show(measured - expected)})`,

@@ -1,4 +1,5 @@
 /** Checks that the waist and hip of a chart are those of adult bodies that grow with the size. */
+import { boundsOf } from '../chart/plausible';
 import type { SizeChart } from '../chart/size-chart';
 import { SAME_PLACE, SAME_STEP } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -12,16 +13,15 @@ import type { Finding } from './finding';
 
 const OWN_RULE = "the engine's own rule";
 
-/** mm. Wide enough for every published table here and for larger bodies. */
-const ADULT_GIRTHS: readonly PlausibleRange[] = [
-  { measurement: 'waist_girth', least: 450, greatest: 1750, source: OWN_RULE },
-  { measurement: 'hip_girth', least: 550, greatest: 1900, source: OWN_RULE },
-];
+const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange => {
+  const { least, most } = boundsOf(measurement);
+  return { measurement, least, greatest: most, source: OWN_RULE };
+});
 
-/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that does not grow. */
+/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that stays. */
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
   return [
-    ...ADULT_GIRTHS.flatMap((range) => checkMeasurementRange(chart, range, display)),
+    ...RANGES.flatMap((range) => checkMeasurementRange(chart, range, display)),
     ...chartBodies(chart).flatMap((body) => hipBelowWaist(body, display)),
     ...chartSteps(chart).flatMap((step) => [
       ...notGrowing(step, 'waist', 'hip', display),
@@ -51,7 +51,7 @@ function hipBelowWaist({ size, waist, hip }: ChartBody, display: LengthDisplay):
   ];
 }
 
-/** A girth that falls, or that stays while the other grows. */
+/** A girth that stays while the other grows; one that falls is told by `larger-is-smaller`. */
 function notGrowing(
   step: ChartStep,
   girth: Girth,
@@ -59,9 +59,8 @@ function notGrowing(
   display: LengthDisplay,
 ): Finding[] {
   const { from, to } = step;
-  const falls = step[girth] < SAME_PLACE - SAME_STEP;
-  const stays = !falls && step[girth] < SAME_STEP - SAME_PLACE;
-  if (!falls && !(stays && step[other] > SAME_STEP - SAME_PLACE)) return [];
+  const stays = Math.abs(step[girth]) < SAME_STEP - SAME_PLACE;
+  if (!stays || step[other] < SAME_STEP - SAME_PLACE) return [];
   return [
     {
       severity: 'warning',
@@ -73,7 +72,7 @@ function notGrowing(
       measured: step[girth],
       source: 'common practice, no source',
       message:
-        `from ${from.size} to ${to.size} the ${girth} ${falls ? 'falls to' : 'stays at'} ` +
+        `from ${from.size} to ${to.size} the ${girth} stays at ` +
         `${showLength(to[girth], display)} while the ${other} goes from ` +
         `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
     },

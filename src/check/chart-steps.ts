@@ -11,6 +11,7 @@ import { checkDropChange } from './chart-drop';
 import type { Girth, PlacedRun, StepRun } from './chart-step-runs';
 import { GIRTHS, stepRuns, turningRuns } from './chart-step-runs';
 import type { Finding } from './finding';
+import { checkLargerGirths } from './larger-girths';
 
 const SOURCE = 'common practice, no source';
 
@@ -33,6 +34,7 @@ export function checkChartSteps(chart: SizeChart, display: LengthDisplay): Findi
   });
   return [
     ...checkBodies(chart, display),
+    ...checkLargerGirths(chart, display),
     ...girths.flatMap(({ girth, uneven }) =>
       uneven.map((placed) => unevenFinding(placed, girth, display)),
     ),

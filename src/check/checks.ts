@@ -18,6 +18,7 @@ import { bySeverity } from './finding';
 import { checkFinishedGirths } from './finished-girths';
 import { checkGivenPattern } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
+import { checkLargerPieces } from './larger-pieces';
 import { checkLining } from './lining';
 import { checkOddSigns } from './odd-signs';
 import { checkOutlineSimple } from './outline-simple';
@@ -70,6 +71,7 @@ export const CHECKS: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
   ({ pattern, rules, range, areRulesTyped }) =>
     areRulesTyped ? checkGivenPattern(pattern, rules, range) : [],
+  ({ range, display, areRulesTyped }) => (areRulesTyped ? checkLargerPieces(range, display) : []),
   ofDraft(checkGradedEqualsDraft),
   ofDraft(checkRuleFormulas),
   ofSkirt(checkFinishedGirths),

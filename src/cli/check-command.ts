@@ -3,14 +3,14 @@ import { chartNotes } from '../check/chart-notes';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import { checkChart } from '../check/chart';
-import { compareSteps } from '../check/chart-compare';
+import { compareRange, compareSteps } from '../check/chart-compare';
+import type { ComparedTable } from '../check/compared-tables';
+import { comparedTables } from '../check/compared-tables';
+import type { Finding } from '../check/finding';
 import { bySeverity } from '../check/finding';
-import { defaultTables } from '../standards/default-tables';
-import type { PublishedTable } from '../standards/published-table';
 import { tableSource } from '../standards/published-table';
-import { publishedTable } from '../standards/published-tables';
 import type { LengthDisplay, LengthUnit } from '../units';
-import { UNIT_WORDS, showNumber } from '../units';
+import { UNIT_WORDS, showNumber, trimmed } from '../units';
 import { findingsReport } from './findings-report';
 import type { ExitCode, Io } from './io';
 import { paragraph, textTable } from './text-table';
@@ -30,19 +30,22 @@ export interface CheckCommandOptions {
 export function checkCommand(file: string, options: CheckCommandOptions, io: Io): ExitCode {
   const chart = readChart(io.readText(file), file);
   const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };
-  const against = options.against.length > 0 ? options.against : defaultTables(chart);
-  const tables = against.map(publishedTable);
+  const against = options.against.length > 0 ? options.against : undefined;
   // The steps stand in the tables above already, so only what is not there is told in words.
   const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
   const words = findings.filter(
-    ({ check, severity }) => check !== 'step-against-standard' || severity !== 'note',
+    ({ check }) => check !== 'step-against-standard' && !isChoice(check),
   );
   const everything = { fail: Infinity, warning: Infinity, note: Infinity, ok: 0 };
   io.out(
     [
       paragraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
-      ...tables.map((table) => comparison(chart, table, display)),
+      ...comparedTables(chart, against).map((table) => comparison(chart, table, findings, display)),
       findingsReport(words, io.color, '', everything),
+      paragraph(
+        'A hip step agrees where it differs by no more than a quarter of the hip due, 1/16 in at ' +
+          'least; the total where no size would change its label, by half a hip step of the chart.',
+      ),
       paragraph(
         'Standards are voluntary, so a difference is something to know and not a mistake; ' +
           'body measurements are not garment measurements.',
@@ -52,21 +55,63 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
 
-/** One row a step: the chart's growth, the table's own step there, and hip for the same waist. */
-function comparison(chart: SizeChart, table: PublishedTable, display: LengthDisplay): string {
+/**
+ * One row a step: the chart's growth, the table's own step there, and hip for the same waist; then
+ * one for all that the table covers. Where a step spans several of the table's, their number stands
+ * in brackets.
+ */
+function comparison(
+  chart: SizeChart,
+  { table }: ComparedTable,
+  findings: readonly Finding[],
+  display: LengthDisplay,
+): string {
+  const reason = findings.find(({ check, subject }) => isChoice(check) && subject === table.id);
   const show = (mm: number | undefined): string =>
     mm === undefined ? '-' : showNumber(mm, display);
   const rows = compareSteps(chart, table).map(({ chart: step, table: given }) => [
     `${step.from.size} to ${step.to.size}`,
     show(step.waist),
     show(step.hip),
-    given === undefined ? 'outside' : `${given.from} to ${given.to}`,
+    given === undefined
+      ? 'outside'
+      : `${given.from} to ${given.to}${given.spans > 1 ? ` (${trimmed(given.spans, 1)})` : ''}`,
     show(given?.waist),
     show(given?.hip),
     show(given?.hipGrowth),
     show(given?.difference),
     given === undefined ? '' : given.agrees ? 'agrees' : 'differs',
   ]);
+  const range = compareRange(chart, table);
+  const total =
+    range === undefined
+      ? []
+      : [
+          [
+            `${range.from.size} to ${range.to.size}`,
+            show(range.waist),
+            show(range.hip),
+            'in all',
+            '',
+            '',
+            show(range.hipGrowth),
+            show(range.difference),
+            range.agrees ? 'agrees' : 'differs',
+          ],
+        ];
   const header = ['step', 'waist', 'hip', "table's", 'waist', 'hip', 'hip due', 'differs', ''];
-  return `${paragraph(`Against ${table.id}: ${tableSource(table)}`, 2)}${textTable([header, ...rows])}`;
+  return (
+    paragraph(`Against ${table.id}: ${tableSource(table)}`, 2) +
+    (reason === undefined ? '' : paragraph(`  ${sentence(reason.message)}`, 2)) +
+    textTable([header, ...rows, ...total])
+  );
+}
+
+/** The findings that say why a table is compared; they stand at its head. */
+function isChoice(check: string): boolean {
+  return check === 'same-as-standard' || check === 'nearest-standard';
+}
+
+function sentence(message: string): string {
+  return `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
 }

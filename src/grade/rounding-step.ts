@@ -1,5 +1,5 @@
 /** The step to which rules are rounded, as somebody types it. */
-import { parseLength } from '../table/number-cell';
+import { lengthWithUnit } from '../table/length-with-unit';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
@@ -7,9 +7,12 @@ import { toMillimeters } from '../units';
 /** mm. Anything coarser is no rounding but another pattern. */
 const COARSEST = toMillimeters(1 / 2, 'in');
 
-/** The step in mm; `unit` is that of a bare number. Throws InputError `bad-option`. */
+/**
+ * The step in mm. Throws InputError `bad-option`, also for a number without its unit; the refusal
+ * shows it in `unit` and in mm.
+ */
 export function readRoundingStep(text: string, unit: LengthUnit): number {
-  const step = parseLength(text, unit);
+  const step = lengthWithUnit(text, unit, 'round');
   if (step !== undefined && step > 0 && step <= COARSEST) return step;
   throw new InputError('bad-option', {
     what: 'the rounding step is not usable',

@@ -16,7 +16,7 @@ export interface RangeRequest {
   readonly base?: string;
   /** Labels of the sizes to show; all if absent. The rules always come from the whole range. */
   readonly sizes?: readonly string[];
-  /** Rounding step such as `1/16in` or `0.5mm`; a bare number is in the pattern's unit. */
+  /** Rounding step such as `1/16in` or `0.5mm`, with its unit. */
   readonly round?: string;
   /** Point on which the sizes are stacked. */
   readonly stack?: string;

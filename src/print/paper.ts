@@ -1,5 +1,5 @@
 /** Papers: sheets of the standards, rolls of any width, and the picture of a projector. */
-import { parseLength } from '../table/number-cell';
+import { lengthWithUnit } from '../table/length-with-unit';
 import { InputError } from '../errors';
 import { toMillimeters } from '../units';
 
@@ -58,14 +58,14 @@ const ROLL_MOST = 2500;
 
 /**
  * The paper that a text names: `a4`, `letter`, `roll=36in`, `projector`. Throws InputError
- * `paper-unknown`.
+ * `paper-unknown`, and `bad-option` for a width without its unit.
  */
 export function readPaper(text: string): Paper {
   const name = text.trim().toLowerCase();
   if (name === 'projector') return { kind: 'projector', name };
   const roll = /^roll\s*=\s*(.+)$/.exec(name);
   if (roll !== null) {
-    const width = parseLength(roll[1] ?? '', 'mm');
+    const width = lengthWithUnit(roll[1] ?? '', 'mm', 'paper');
     if (width !== undefined && width >= ROLL_LEAST && width <= ROLL_MOST) {
       return { kind: 'roll', name: 'roll', width };
     }

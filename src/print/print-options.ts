@@ -1,5 +1,5 @@
 /** What can be chosen for printing, read from texts. */
-import { parseLength } from '../table/number-cell';
+import { lengthWithUnit } from '../table/length-with-unit';
 import { InputError } from '../errors';
 import type { Paper } from './paper';
 import { readPaper } from './paper';
@@ -30,7 +30,7 @@ export interface PrintOptions {
 /** mm. Most home printers reach within 3 to 6 mm of the edge; a few leave more at one end. */
 const MARGIN = 10;
 
-/** Throws InputError `paper-unknown`, and `bad-option` for a margin that leaves too little room. */
+/** Throws InputError `paper-unknown`, and `bad-option` for a margin without its unit or that leaves too little room. */
 export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintRequest): PrintOptions {
   const papers = paper.map(readPaper);
   const names = papers.map(({ name }) => name);
@@ -42,7 +42,7 @@ export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintReque
       got: twice,
       place: { field: 'paper' },
     });
-  const width = margin === undefined ? MARGIN : parseLength(margin, 'mm');
+  const width = margin === undefined ? MARGIN : lengthWithUnit(margin, 'mm', 'margin');
   const most = Math.min(...papers.map(widestMargin));
   if (width === undefined || !(width >= 0) || width > most)
     throw new InputError('bad-option', {

@@ -43,6 +43,38 @@ export function intervalAt(table: PublishedTable, waist: number): TableInterval 
   return from && { from, to };
 }
 
+/** A stretch of the curve between two waists. */
+export interface TableStretch extends TableInterval {
+  /** How many steps of the table the stretch is worth, with its parts; 1.5 for one and a half. */
+  readonly steps: number;
+}
+
+/**
+ * The least stretch of whole sizes that holds both waists (mm, the smaller first), and how many
+ * steps of the table lie between them; undefined where either is outside its range.
+ */
+export function stretchBetween(
+  table: PublishedTable,
+  least: number,
+  most: number,
+): TableStretch | undefined {
+  const sizes = curveSizes(table);
+  const [low, high] = [placeOf(sizes, least), placeOf(sizes, most)];
+  if (low === undefined || high === undefined) return undefined;
+  const from = sizes[Math.floor(low + SAME_PLACE)];
+  const to = sizes[Math.ceil(high - SAME_PLACE)];
+  return from && to && { from, to, steps: high - low };
+}
+
+/** Where a waist lies among the sizes: 2.5 half-way from the third to the fourth. */
+function placeOf(sizes: readonly TableSize[], waist: number): number | undefined {
+  const upper = sizes.findIndex((size) => size.waist >= waist - SAME_PLACE);
+  const [from, to] = [sizes[upper - 1], sizes[upper]];
+  if (to === undefined) return undefined;
+  if (from === undefined) return Math.abs(to.waist - waist) <= SAME_PLACE ? 0 : undefined;
+  return upper - 1 + Math.min(1, (waist - from.waist) / (to.waist - from.waist));
+}
+
 /** The hip girth (mm) the table gives for a waist girth (mm); undefined outside its range. */
 export function hipAtWaist(table: PublishedTable, waist: number): number | undefined {
   const interval = intervalAt(table, waist);

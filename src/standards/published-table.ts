@@ -21,7 +21,9 @@ export interface PublishedRow {
 export interface PublishedTable {
   /** The short name that a user types, such as `astm-d5585-95`. */
   readonly id: string;
-  /** Name and edition for people. */
+  /** Number and edition alone, for a sentence. */
+  readonly name: string;
+  /** Name, edition and bodies, for people. */
   readonly title: string;
   readonly kind: TableKind;
   /** Year of the edition, or of the survey. */

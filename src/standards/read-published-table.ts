@@ -32,6 +32,7 @@ export function readPublishedTable(
   });
   return {
     id: entry.id,
+    name: entry.name,
     title: entry.title,
     kind: entry.kind,
     year: entry.year,

@@ -66,7 +66,7 @@ describe('the terminal', () => {
       return stdout;
     };
     const colored = await printed(true);
-    expect(colored).toContain('\u001b[33mwarning\u001b[0m');
+    expect(colored).toContain('\u001b[36mnote\u001b[0m');
     expect(colored.replace(/\u001b\[\d+m/g, '')).toBe(await printed(false));
   });
 });

@@ -61,16 +61,18 @@ describe('darts', () => {
     expect(found('dart-above-hip', { chart, set: { back_dart_length: '6.9 in' } })).toEqual([]);
   });
 
-  it('without waist edge on either side fail', () => {
-    // A dart in the middle of (waist + ease)/4 + intake leaves (waist + ease)/8 on either side of
-    // it, which is nothing where the ease takes the whole waist away.
-    const chart = chartText('mm', { waist_girth: [101.6, 120], hip_girth: [300, 320] }, ['S', 'L']);
-    const touching = found('darts-apart', { chart, set: { waist_ease: '-4 in' } });
+  it('without waist edge between them fail', () => {
+    // Two darts that stand on the same place of the waist edge leave nothing between them.
+    const touching = found('darts-apart', {
+      style: 'fixed-dart',
+      set: {
+        ...{ front_darts: '2', front_inner_dart_position: '1/2' },
+        ...{ front_outer_dart_position: '1/2' },
+      },
+    });
     expect(touching.map(({ size, piece, severity }) => [size, piece, severity])).toEqual([
       ['S', 'front', 'fail'],
-      ['S', 'front', 'fail'],
-      ['S', 'back', 'fail'],
-      ['S', 'back', 'fail'],
+      ['L', 'front', 'fail'],
     ]);
   });
 });

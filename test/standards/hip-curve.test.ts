@@ -12,6 +12,7 @@ function tableOf(waist: readonly number[], hip: readonly number[]): PublishedTab
   const row = (values: readonly number[]) => ({ values, certainty: 'made up for a test' });
   return {
     id: 'sample',
+    name: 'Test',
     title: 'Sample',
     kind: 'trade-table',
     year: 2000,

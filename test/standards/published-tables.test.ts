@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOG } from '../../src/standards/catalog';
-import { defaultTables } from '../../src/standards/default-tables';
 import { tableSource } from '../../src/standards/published-table';
 import { publishedTable, publishedTables } from '../../src/standards/published-tables';
 import { fromMillimeters } from '../../src/units';
-import { chartOf, sampleChart } from './sample-chart';
 import { expectRefusal } from '../expect-refusal';
 
 const USABLE = publishedTables().filter(({ unusable }) => unusable === undefined);
@@ -131,43 +129,23 @@ describe('figures of the tables', () => {
     near(drops('astm-d6960-04'), new Array<number>(10).fill(10));
   });
 
-  it('steps by 4 then 6 cm at the waist and 4 then 5 cm at the hip in EN 13402-3', () => {
-    // EN 13402-3:2004 as remembered: unverified, see the file.
+  it('has the drop and the one size of EN 13402-3 that were seen; its hips are from memory', () => {
+    // Seen: bust less waist is 16 cm in every size, bust steps of 4 and then 6 cm, and one size of
+    // 88-72-96 cm (see the file). The sizes are named by their bust, so the waists follow from their
+    // names. The hips of all other sizes are from memory and have nothing outside to be held against.
     const table = publishedTable('en-13402-3');
-    near(steps(table.waist.values), [40, 40, 40, 40, 40, 40, 40, ...new Array<number>(8).fill(60)]);
-    near(steps(table.hip.values), [40, 40, 40, 40, 40, 40, 40, ...new Array<number>(8).fill(50)]);
-  });
-});
-
-describe('defaultTables', () => {
-  it('takes the newest standards that cover a step of the chart, three at most', () => {
-    // The upper sizes reach into the plus table of 2004, which begins at 31 1/2 in.
-    expect(defaultTables(chartOf(publishedTable('astm-d5585-95')))).toEqual([
-      'astm-d5585-11e1-curvy',
-      'astm-d5585-11e1-straight',
-      'astm-d6960-04',
-    ]);
-    // The misses bodies reach to 39 and 40 1/2 in of waist, the plus table begins at 37 1/2 in.
-    expect(defaultTables(chartOf(publishedTable('astm-d6960-16')))).toEqual([
-      'astm-d6960-16',
-      'astm-d5585-11e1-curvy',
-      'astm-d5585-11e1-straight',
-    ]);
+    near(
+      table.waist.values,
+      table.sizes.map((bust) => (Number(bust) - 16) * 10),
+    );
+    const busts = steps(table.sizes.map(Number));
+    expect([...new Set(busts)]).toEqual([4, 6]);
+    expect(table.hip.values[table.sizes.indexOf('88')]).toBe(960);
   });
 
-  it('takes none for a chart beyond every standard, or without a waist', () => {
-    const large = { waist_girth: [180, 185], hip_girth: [190, 195] };
-    expect(defaultTables(sampleChart('cm', ['A', 'B'], large))).toEqual([]);
-    expect(defaultTables(sampleChart('cm', ['A', 'B'], { hip_girth: [90, 95] }))).toEqual([]);
-  });
-
-  it('never takes a survey, a trade table or figures from memory unasked', () => {
-    const everywhere = Array.from({ length: 60 }, (_, index) => 50 + 2 * index);
-    const chart = sampleChart('cm', everywhere.map(String), { waist_girth: everywhere });
-    for (const id of defaultTables(chart)) {
-      const table = publishedTable(id);
-      expect(table.kind).toBe('standard');
-      expect(tableSource(table)).not.toContain('from memory');
-    }
+  it('has a hip step that grows at the top of the pre-1958 table while the waist step stays 2 in', () => {
+    // Second-hand, two sources: see the file.
+    near(steps(inches('home-pre-1958', 'waist')).slice(-4), [2, 2, 2, 2]);
+    near(steps(inches('home-pre-1958', 'hip')).slice(-4), [2, 2.5, 2.5, 3]);
   });
 });

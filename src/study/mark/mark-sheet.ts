@@ -1,5 +1,5 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
-import { parseLength } from '../../table/number-cell';
+import { lengthWithUnit } from '../../table/length-with-unit';
 import { InputError } from '../../errors';
 import { statedBy } from '../../table/statements';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
@@ -163,7 +163,7 @@ function piecesOf(
 }
 
 function toleranceOf(text: string, unit: LengthUnit): number {
-  const mm = parseLength(text, unit);
+  const mm = lengthWithUnit(text, unit, 'tolerance');
   // Half an inch hides every slip there is.
   if (mm !== undefined && mm >= 0 && mm <= toMillimeters(1 / 2, 'in')) return mm;
   throw new InputError('bad-option', {

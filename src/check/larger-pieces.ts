@@ -1,0 +1,90 @@
+/** The pieces of a given pattern must not shrink from a smaller size to a larger. */
+import { segmentsBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { segmentAt, segmentLength } from '../geometry/segment';
+import type { GradedPattern } from '../grade/graded-pattern';
+import type { Piece } from '../pattern/piece';
+import { edgeSegments, outlineSegments, seamLength } from '../pattern/piece';
+import { SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { fromMillimeters, showLength, trimmed } from '../units';
+import type { Finding } from './finding';
+import type { GrowingMeasure } from './larger';
+import { checkLarger } from './larger';
+
+/** Chords that stand for a curve; their error is the same in every size. */
+const CHORDS = 12;
+
+/**
+ * For every piece its area, or if that holds its width across (along x), and the first edge that
+ * lies across, such as a waist or a hem, which may shrink while the piece grows. In net lines.
+ */
+export function checkLargerPieces(
+  { plans, sizes, roundingStep = 0 }: Pick<GradedPattern, 'plans' | 'sizes' | 'roundingStep'>,
+  display: LengthDisplay,
+): Finding[] {
+  const labels = sizes.map(({ label }) => label);
+  const firstToFall = (measures: readonly GrowingMeasure[]) =>
+    measures.map((one) => checkLarger(labels, [one])).find((told) => told.length > 0) ?? [];
+  return plans.flatMap(({ name: piece }, p) => {
+    const made = sizes.flatMap(({ pieces }) => pieces[p] ?? []);
+    const length = (subject: string, name: string, measure: (one: Piece) => number) => ({
+      ...{ piece, subject, name, quantity: 'length' as const, values: made.map(measure) },
+      // Either end may be rounded by half a step in either size.
+      slack: SEAM_WARNING + 2 * roundingStep,
+      show: (mm: number) => showLength(mm, display),
+    });
+    const whole: readonly GrowingMeasure[] = [
+      {
+        ...{ piece, subject: 'area', name: 'its area', quantity: 'number' },
+        values: made.map(area),
+        // A strip along the whole outline, as wide as what is not seen of a seam.
+        slack: (SEAM_MATCH + roundingStep) * Math.max(...made.map(outlineLength)),
+        show: (squareMillimeters) => showArea(squareMillimeters, display),
+      },
+      length('width', 'its width', (one) => {
+        const { left, right } = segmentsBounds(outlineSegments(one));
+        return right - left;
+      }),
+    ];
+    const edges = acrossEdges(made[0]).map((edge) =>
+      length(edge, `its edge ${edge}`, (one) => seamLength(one, edge)),
+    );
+    return [...firstToFall(whole), ...firstToFall(edges)];
+  });
+}
+
+/** The edges that lie more across than along, in the order of the outline; no folds. */
+function acrossEdges(piece: Piece | undefined): string[] {
+  if (piece === undefined) return [];
+  const sewn = piece.plan.outline.filter(({ kind }) => kind !== 'dart' && kind !== 'fold');
+  return [...new Set(sewn.map(({ seam }) => seam))].filter((seam) => {
+    const box = segmentsBounds(
+      sewn.filter((edge) => edge.seam === seam).flatMap((edge) => edgeSegments(piece, edge)),
+    );
+    return box.right - box.left > box.bottom - box.top;
+  });
+}
+
+function showArea(squareMillimeters: number, { unit }: LengthDisplay): string {
+  const side = fromMillimeters(1, unit);
+  return `${trimmed(squareMillimeters * side * side, 1)} sq ${unit}`;
+}
+
+function outlineLength(piece: Piece): number {
+  return outlineSegments(piece).reduce((sum, segment) => sum + segmentLength(segment), 0);
+}
+
+/** mm2, by the chords of the outline whichever way it runs. */
+function area(piece: Piece): number {
+  const corners = outlineSegments(piece).flatMap((segment): Point[] =>
+    segment.kind === 'line'
+      ? [segment.from]
+      : Array.from({ length: CHORDS }, (_, i) => segmentAt(segment, i / CHORDS)),
+  );
+  const doubled = corners.reduce((sum, { x, y }, i) => {
+    const next = corners[(i + 1) % corners.length];
+    return next === undefined ? sum : sum + x * next.y - next.x * y;
+  }, 0);
+  return Math.abs(doubled) / 2;
+}
