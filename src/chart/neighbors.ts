@@ -13,6 +13,7 @@ const SPREADS_AWAY = 4;
 /** Two sizes alone have no usual step; twice the other's girth is beyond any two of one range. */
 const TWICE = 2;
 
+/** A value that lies far from what its neighbors lead one to expect. */
 export interface Doubt {
   readonly index: number;
   /** What its neighbors make likely, in the unit of the values. */
