@@ -1,5 +1,6 @@
 /** What a command needs of the world; tests give their own. */
 import { readFileSync } from 'node:fs';
+import { decodedDrawing } from '../dxf/decode';
 import { InputError } from '../errors';
 
 /** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
@@ -24,8 +25,9 @@ export function processIo(): Io {
 }
 
 function readText(path: string): string {
+  let bytes: Buffer;
   try {
-    return readFileSync(path, 'utf8');
+    bytes = readFileSync(path);
   } catch (error) {
     throw new InputError('file-unreadable', {
       what: 'the file cannot be read',
@@ -34,4 +36,6 @@ function readText(path: string): string {
       place: { file: path },
     });
   }
+  // Drawings, and the rule tables that go with them, are not always in UTF-8.
+  return /\.(dxf|rul)$/iu.test(path) ? decodedDrawing(bytes, path) : bytes.toString('utf8');
 }

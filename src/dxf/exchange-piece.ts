@@ -13,7 +13,11 @@ export interface ExchangePiece {
   readonly boundary: readonly GradedPoint[];
   /** The seam line, where the outline has allowances; closed. */
   readonly sewLine: readonly GradedPoint[] | undefined;
-  readonly notches: readonly (GradedPoint & { readonly marks: 1 | 2 })[];
+  /** On the boundary, and where they meet the seam line if that is another line. */
+  readonly notches: readonly (GradedPoint & {
+    readonly marks: 1 | 2;
+    readonly sewn: GradedPoint | undefined;
+  })[];
   readonly drillHoles: readonly GradedPoint[];
   /** From end to end, like the fold. */
   readonly grain: readonly GradedPoint[];
@@ -69,11 +73,16 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): 
     model === undefined
       ? (plan.notches ?? []).map(named)
       : spots((own) => own.notches.map((notch) => (line === undefined ? notch.net : notch.cut)));
+  const sewn = line === undefined ? [] : spots((own) => own.notches.map((notch) => notch.net));
   return {
     name: plan.name,
     boundary: line ?? net,
     sewLine: line === undefined ? undefined : net,
-    notches: notches.map((notch, i) => ({ ...notch, marks: model?.notches[i]?.marks ?? 1 })),
+    notches: notches.map((notch, i) => ({
+      ...notch,
+      marks: model?.notches[i]?.marks ?? 1,
+      sewn: sewn[i],
+    })),
     drillHoles:
       model === undefined ? (plan.drillHoles ?? []).map(named) : spots((own) => own.drillHoles),
     grain:

@@ -19,10 +19,15 @@ const BESIDE: ReadonlySet<RawPoint['kind']> = new Set(['inside', 'grain', 'drill
  * of two points has another number of them.
  */
 export function buildPiece(raw: RawPiece): GivenPiece {
-  const { points, cutLine, cutNotches } = raw;
+  const { points, cutLine, cutNotches, sewnNotches = new Map<string, RawPoint>() } = raw;
   const reference = pair(points, 'reference');
   const grain = pair(points, 'grain');
-  const kept = [...points.filter(({ kind }) => kind !== 'reference'), ...cutLine, ...cutNotches];
+  const kept = [
+    ...points.filter(({ kind }) => kind !== 'reference'),
+    ...cutLine,
+    ...cutNotches,
+    ...sewnNotches.values(),
+  ];
   const index = new Map(kept.map((own, i) => [own.name, i]));
   const at = (own: RawPoint): number => index.get(own.name) ?? -1;
   const spans = spansOf(points);
@@ -47,6 +52,7 @@ export function buildPiece(raw: RawPiece): GivenPiece {
         : [{ name: 'grainline' as const, through: grain.map((own) => own.name) }]),
     ],
     notches: named('notch'),
+    sewnNotches: new Map([...sewnNotches].map(([notch, own]) => [notch, own.name])),
     doubleNotches: raw.doubleNotches,
     drillHoles: named('drill'),
   });
@@ -63,6 +69,7 @@ export function buildPiece(raw: RawPiece): GivenPiece {
       ...handleFollowers(spans, at),
       ...besideFollowers(beside, at, places, path),
       ...besideFollowers(cutNotches, at, places, cutPath ?? path),
+      ...besideFollowers([...sewnNotches.values()], at, places, path),
     ],
     allowances: raw.allowances,
     ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),

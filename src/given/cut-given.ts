@@ -106,6 +106,11 @@ function notchOf(
     const outward = scale(quarterTurn(unit(segmentTangent(segment, 0))), -1);
     return notchAt({ name, at, outward, marks }, cut, widest);
   }
+  const sewn = piece.plan.sewnNotches?.get(name);
+  if (sewn !== undefined) {
+    const own = pointOf(piece, sewn);
+    return { name, net: own, cut: at, inward: unit(subtract(own, at)), marks };
+  }
   const nearest = net
     .map((part) => segmentAt(part, nearestOn(part, at)))
     .reduce((a, b) => (distance(b, at) < distance(a, at) ? b : a));

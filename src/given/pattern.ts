@@ -3,6 +3,7 @@ import type { Place } from '../errors';
 import type { Point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
 import type { LengthUnit } from '../units';
+import type { ReadingNote } from './raw-point';
 
 /** A curve through points of the outline or the cut line; all are places in the plan's `pointNames`. */
 export interface SplineRun {
@@ -77,6 +78,6 @@ export interface GivenPattern {
   readonly seams: readonly SeamPair[];
   /** Seam names that are on one edge or on three and more, and so pair nothing. */
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
-  /** What a drawing had that is not in the pattern, in words. */
-  readonly leftOut: readonly string[];
+  /** What a drawing had that is not in the pattern, or is in it in another way. */
+  readonly leftOut: readonly ReadingNote[];
 }

@@ -51,8 +51,25 @@ export interface RawPiece {
   readonly cutLine: readonly RawPoint[];
   /** Notches beside the outline, on the cut line. */
   readonly cutNotches: readonly RawPoint[];
+  /** Where those meet the outline, by their names, where the file says it. */
+  readonly sewnNotches?: ReadonlyMap<string, RawPoint>;
   /** Names of double notches. */
   readonly doubleNotches: ReadonlySet<string>;
+}
+
+/** What is to be said of the reading of a drawing. */
+export interface ReadingNote {
+  /** `fail` for a shape or a rule that is lost. */
+  readonly severity: 'fail' | 'warning' | 'note';
+  /**
+   * `left-out` is not in the pattern; of the others `what` is a sentence: a rule that stands
+   * `rule-beside` its point, a `gap-closed` in an outline, a block that is `placed` in a way that
+   * matters, and a `unit-doubt`.
+   */
+  readonly check: 'left-out' | 'rule-beside' | 'gap-closed' | 'placed' | 'unit-doubt';
+  /** Name of the piece; empty for the sheet. */
+  readonly piece: string;
+  readonly what: string;
 }
 
 /** The refusal of an outline, for the caller to throw. */

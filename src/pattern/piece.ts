@@ -73,6 +73,8 @@ export interface PiecePlan {
   readonly cutLine?: readonly Edge[];
   /** Notches, on the outline or on the cut line, and drill holes, where the pattern gives them. */
   readonly notches?: readonly string[];
+  /** The point at which a notch of the cut line meets the outline, where the pattern gives it. */
+  readonly sewnNotches?: ReadonlyMap<string, string>;
   /** Those of the notches that are double. */
   readonly doubleNotches?: ReadonlySet<string>;
   readonly drillHoles?: readonly string[];

@@ -206,7 +206,9 @@ for p in points:
     if p in rules:
         b.add_text('# %d' % rules[p], dxfattribs={'layer': layer, 'insert': p, 'height': 2})
 b.add_line((10, 10), (10, 60), dxfattribs={'layer': '7'})
-b.add_circle((20, 20), 3, dxfattribs={'layer': '8'})
+b.add_circle((20, 20), 3, dxfattribs={'layer': '11'})
+d.header['$INSUNITS'] = 4
+d.modelspace().add_text('UNITS: MILLIMETERS', dxfattribs={'layer': '15', 'height': 5})
 d.modelspace().add_blockref('TRIANGLE', (0, 0))
 d.saveas(sys.argv[1])
 `;
@@ -246,6 +248,9 @@ describeDxf('a DXF file that ezdxf wrote', () => {
     // The curve point has no rule and goes a share of the way with its neighbor.
     expect(corners?.[2]?.x).toBeGreaterThan(60);
     expect(corners?.[2]?.x).toBeLessThan(68);
-    expect(findings.find(({ check }) => check === 'left-out')?.message).toContain('1 CIRCLE');
+    // A hole that would have to be cut fails.
+    const lost = findings.find(({ check }) => check === 'left-out');
+    expect(lost?.message).toContain('1 CIRCLE on layer 11, internal cut out, in row');
+    expect(lost?.severity).toBe('fail');
   });
 });

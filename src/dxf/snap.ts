@@ -1,0 +1,106 @@
+/** Marks and words put onto the points that they stand beside, as rounding in a drawing leaves them. */
+import type { Point } from '../geometry/point';
+import { distance } from '../geometry/point';
+import type { ReadingNote } from '../given/raw-point';
+import { RULE_AT, RULE_BESIDE } from '../tolerance';
+import { RULED, near } from './block-places';
+import { D6673_LAYERS } from './d6673-layers';
+import type { DxfEntity } from './read';
+
+/**
+ * The entities of a block in mm, `corners` being the points of its closed lines. What stands within
+ * RULE_AT of a point is on it; a rule or a mark of an outline up to RULE_BESIDE is too, if no other
+ * point is less than twice as far away, and that is said.
+ */
+export function snapped(
+  entities: readonly DxfEntity[],
+  corners: readonly Point[],
+  piece: string,
+): { readonly entities: readonly DxfEntity[]; readonly notes: readonly ReadingNote[] } {
+  const beside: { readonly row: number; readonly away: number }[] = [];
+  const onto = (entity: DxfEntity, anchors: readonly Point[], reach: number): DxfEntity => {
+    const [at] = entity.points;
+    const found = at && nearestTwo(at, anchors);
+    if (at === undefined || found === undefined || found.away > reach) return entity;
+    if (found.away > RULE_AT) {
+      if (found.other <= 2 * found.away) return entity;
+      beside.push({ row: entity.row, away: found.away });
+    }
+    const { x, y } = found.nearest;
+    return { ...entity, points: [{ x, y }] };
+  };
+  const marks = entities.map((entity) => {
+    const isMark = entity.type === 'POINT' && RULED.includes(entity.layer);
+    return isMark ? onto(entity, corners, RULE_BESIDE) : entity;
+  });
+  const ownPoints = new Map<string, Point[]>();
+  for (const { type, layer, points } of marks) {
+    if (type === 'TEXT') continue;
+    const own = ownPoints.get(layer) ?? [];
+    own.push(...points);
+    ownPoints.set(layer, own);
+  }
+  const named = [...corners, ...(ownPoints.get(D6673_LAYERS.notch) ?? [])];
+  const all = marks.map((entity) => {
+    if (entity.type !== 'TEXT') return entity;
+    if (entity.layer === D6673_LAYERS.annotation) {
+      // What our own words say of a notch on the seam line is there between its points.
+      return NAMING.test(entity.words) ? onto(entity, named, RULE_AT) : entity;
+    }
+    const anchors = RULED.includes(entity.layer) ? corners : (ownPoints.get(entity.layer) ?? []);
+    return onto(entity, anchors, RULE_BESIDE);
+  });
+  return { entities: all, notes: besideNote(beside, piece) };
+}
+
+const NAMING = /^(EDGE: |DART: |DOUBLE NOTCH$)/u;
+
+/** Notches within RULE_AT of one of `smooth`, the points in the curves of an outline, put onto it. */
+export function notchesOnto(
+  entities: readonly DxfEntity[],
+  smooth: readonly Point[],
+): readonly DxfEntity[] {
+  return entities.map((entity) => {
+    const { layer, words, type } = entity;
+    const isNotch = layer === D6673_LAYERS.notch && (type === 'POINT' || type === 'TEXT');
+    const [at] = entity.points;
+    if (at === undefined || !(isNotch || words === 'DOUBLE NOTCH')) return entity;
+    const found = nearestTwo(at, smooth);
+    if (found === undefined || found.away > RULE_AT) return entity;
+    return { ...entity, points: [{ x: found.nearest.x, y: found.nearest.y }] };
+  });
+}
+
+/** The nearest place, mm to it, and mm to the nearest other place. */
+function nearestTwo(at: Point, anchors: readonly Point[]) {
+  let nearest: Point | undefined;
+  let [away, other] = [Infinity, Infinity];
+  for (const anchor of anchors) {
+    const own = distance(at, anchor);
+    if (own >= other || (nearest !== undefined && near(anchor, nearest))) continue;
+    if (own < away) [nearest, away, other] = [anchor, own, away];
+    else other = own;
+  }
+  return nearest && { nearest, away, other };
+}
+
+function besideNote(
+  beside: readonly { readonly row: number; readonly away: number }[],
+  piece: string,
+): readonly ReadingNote[] {
+  const [first] = beside;
+  if (first === undefined) return [];
+  const most = Math.max(...beside.map(({ away }) => away));
+  const many =
+    beside.length === 1 ? 'a rule or mark stands' : `${beside.length} rules or marks stand`;
+  return [
+    {
+      severity: 'warning',
+      check: 'rule-beside',
+      piece,
+      what:
+        `${many} beside the points of the outline, by up to ${Math.round(most * 100) / 100} mm, the ` +
+        `first in row ${first.row}; each counts for the point that is nearest`,
+    },
+  ];
+}
