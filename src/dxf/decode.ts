@@ -19,7 +19,8 @@ export function decodedDrawing(bytes: Uint8Array, file: string): string {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     // Windows-1252 has a character for every byte, so that the header can be read in it.
-    const latin = new TextDecoder('windows-1252').decode(bytes);
+    // In one go Node 20 would take it for ISO 8859-1; as a stream it does not.
+    const latin = new TextDecoder('windows-1252').decode(bytes, { stream: true });
     const page = /\$DWGCODEPAGE\s+3\s+(?:ANSI_)?(\w+)/iu.exec(latin)?.[1] ?? '1252';
     if (page === '1252') return latin;
     try {

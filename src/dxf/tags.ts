@@ -70,7 +70,7 @@ export function numberOf({ value, row }: Tag, file: string): number {
 const MOST = 1e9;
 
 function tagsOf(text: string, file: string): readonly Tag[] {
-  const lines = text.split(/\r\n|\r|\n/u);
+  const lines = text.replace(/^\uFEFF/u, '').split(/\r\n|\r|\n/u);
   while (lines.at(-1)?.trim() === '') lines.pop();
   const tags: Tag[] = [];
   for (let i = 0; i + 1 < lines.length; i += 2) {

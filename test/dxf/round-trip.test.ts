@@ -127,6 +127,11 @@ describe('a pattern for exchange', () => {
             read.notches.map(({ cut }) => cut),
             own.notches.map(({ cut }) => cut),
           );
+          // On the sewing line alike, though a corner may be nearer than where a notch is for.
+          closely(
+            read.notches.map(({ net }) => net),
+            own.notches.map(({ net }) => net),
+          );
           expect(read.notches.map(({ marks }) => marks)).toEqual(
             own.notches.map(({ marks }) => marks),
           );
