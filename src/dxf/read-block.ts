@@ -76,7 +76,8 @@ function unread(
 ): readonly DxfEntity[] {
   const rows = new Set([...outline.parts, ...(cut?.parts ?? [])]);
   const lines = [outline.line, ...(cut === undefined ? [] : [cut.line])];
-  const corners = lines.flatMap(({ points }) => points);
+  const notches = features.cutNotches.map(({ raw }) => raw.at);
+  const corners = [...lines.flatMap(({ points }) => points), ...notches];
   const isMarked = (entity: DxfEntity): boolean => corners.some((at) => isAt(at)(entity));
   return entities.filter((entity) => {
     if (rows.has(entity) || features.read.has(entity)) return false;

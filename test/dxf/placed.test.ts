@@ -46,7 +46,9 @@ describe('an inserted block', () => {
       expect(outline(result, 'L').corners[2]).toEqual(close([x + dx, y + dy]));
       expect(outline(result, 'S').corners[2]).toEqual(close([x - dx, y - dy]));
       // Scale alone turns nothing; otherwise the axes of the rules are said.
-      expect(told(result, 'placed')).toHaveLength(_.includes('larg') && !_.includes('mirr') ? 0 : 1);
+      expect(told(result, 'placed')).toHaveLength(
+        _.includes('larg') && !_.includes('mirr') ? 0 : 1,
+      );
     },
   );
 
