@@ -92,5 +92,5 @@ export const INSIDE_FLATNESS = 0.05;
 /** mm. The largest side of a piece is no shorter and no longer, in whatever unit it was drawn. */
 export const PIECE_LEAST = 30;
 export const PIECE_MOST = 5000;
-/** mm. A whole pattern of which no piece is longer is rather ten times as large, in centimeters. */
-export const PATTERN_LEAST = 150;
+/** mm. A whole pattern of which every piece is shorter is rather ten times as large, in centimeters. */
+export const PATTERN_LEAST = 200;

@@ -1,5 +1,6 @@
 /** What a block has beside its outline: grain, reference line, inside lines, notches, drill holes. */
 import type { Point } from '../geometry/point';
+import { distance } from '../geometry/point';
 import { near } from './block-places';
 import type { BlockContent, BlockPoint } from './block-point';
 import { blockPoint, entitiesOn, strokesOn } from './block-point';
@@ -28,7 +29,8 @@ export function featuresOf(
   onOutline: readonly BlockPoint[],
   onCutLine: readonly BlockPoint[],
 ): BlockFeatures {
-  const [grain] = strokesOn(block, D6673_LAYERS.grainLine);
+  // The strokes of its arrows may be there too.
+  const [grain] = strokesOn(block, D6673_LAYERS.grainLine).toSorted((a, b) => long(b) - long(a));
   const [drawn] = strokesOn(block, D6673_LAYERS.gradeReference);
   const reference = drawn ?? turned;
   const inside = INSIDE.flatMap((type) => entitiesOn(block, D6673_LAYERS.internalLine, type));
@@ -62,6 +64,10 @@ export function featuresOf(
       ...(drawn ? [drawn] : []),
     ]),
   };
+}
+
+function long({ points: [from, to] }: DxfEntity): number {
+  return from && to ? distance(from, to) : 0;
 }
 
 const INSIDE = ['POLYLINE', 'LINE'] as const;

@@ -43,8 +43,10 @@ export function closedLines(
     const parts = [seed];
     let gap = 0;
     let isTurned = false;
-    while (gapOf(points) > JOIN_GAP) {
+    while (gapOf(points) > EXCHANGED / 2) {
       const next = nextOf(points, left, file);
+      // The last gap may be a short line of its own; but then it meets both ends.
+      if (gapOf(points) <= JOIN_GAP && !(next && next.gap <= EXCHANGED / 2)) break;
       if (next !== undefined) {
         left.splice(left.indexOf(next.line), 1);
         parts.push(next.line);
@@ -99,7 +101,8 @@ function nextOf(points: readonly LinePoint[], left: readonly DxfEntity[], file: 
   );
   const [nearest] = found.toSorted((a, b) => a.gap - b.gap);
   if (nearest === undefined) return undefined;
-  const other = found.find(({ line }) => line !== nearest.line);
+  const reach = nearest.gap <= EXCHANGED / 2 ? EXCHANGED / 2 : JOIN_GAP;
+  const other = found.find(({ line, gap }) => line !== nearest.line && gap <= reach);
   if (other === undefined) return nearest;
   throw new InputError('dxf-malformed', {
     what: `more than two lines of an outline meet at ${placeText(end)} mm`,

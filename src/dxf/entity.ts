@@ -56,6 +56,8 @@ const ON_OWN_PLANE: ReadonlySet<string> = new Set([
   'ARC',
   'CIRCLE',
   'TEXT',
+  'ATTRIB',
+  'ATTDEF',
 ]);
 
 /** Where an extrusion down puts a place: its x axis is turned round, its y axis stays. */
@@ -84,7 +86,9 @@ function shapeOf(raw: Raw, file: string): Shape | undefined {
       return { type: 'LINE', points: [...at, ...placesOf(raw.tags, 11, file)] };
     case 'POINT':
       return { type: 'POINT', points: at.slice(0, 1) };
-    case 'TEXT': {
+    case 'TEXT':
+    case 'ATTRIB':
+    case 'ATTDEF': {
       // The place of words that are not set from the left is the other one.
       const isAligned = number(72, 0) !== 0 || number(73, 0) !== 0;
       const set = isAligned ? placesOf(raw.tags, 11, file) : [];

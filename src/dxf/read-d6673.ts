@@ -129,7 +129,10 @@ function refuseOtherSample(sheet: readonly DxfEntity[], sample: string, file: st
   }
 }
 
-/** Refuses pieces out of proportion; a pattern that is small for its unit fails but is read. */
+/**
+ * Refuses pieces out of proportion. A pattern that is small for its unit is read with a warning, and
+ * fails where the unit is not told by its name.
+ */
 function unitDoubts(
   read: readonly ReadBlock[],
   placed: readonly PlacedBlock[],
@@ -145,16 +148,16 @@ function unitDoubts(
   read.forEach(({ piece }, p) => {
     refuseOdd(sides[p] ?? 0, piece.name, unit, { file, row: placed[p]?.row ?? 1 });
   });
-  if (by === 'named' || largest >= PATTERN_LEAST) return [];
+  if (largest >= PATTERN_LEAST) return [];
   return [
     {
-      severity: 'fail',
+      severity: by === 'named' ? 'warning' : 'fail',
       check: 'unit-doubt',
       piece: '',
       what:
-        `${unit === 'in' ? 'ENGLISH' : 'METRIC'} is taken for ${UNIT_WORDS[unit]}, and so the largest ` +
-        `piece is ${readings(largest, unit)}; ` +
-        'say the unit by its name in UNITS or $INSUNITS',
+        `the unit is taken for ${UNIT_WORDS[unit]}, and so the largest piece is ` +
+        `${readings(largest, unit)}` +
+        (by === 'named' ? '' : '; say the unit by its name in UNITS or $INSUNITS'),
     },
   ];
 }

@@ -157,6 +157,26 @@ describe('an outline in parts', () => {
     expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
   });
 
+  it('is joined over a line that is shorter than a gap may be', () => {
+    const short = line('1', [0, 0], [200, 0]) + line('1', [0, 0.2], [0, 0]);
+    const rest = polyline(
+      '1',
+      [
+        [200, 0],
+        [200, 100],
+        [0, 100],
+        [0, 0.2],
+      ],
+      false,
+    );
+    for (const dxf of [block(short + rest), block(rest + short)]) {
+      const result = read(dxf);
+      expect(outline(result).corners).toHaveLength(5);
+      expect(around(result)).toBeCloseTo(600, 9);
+      expect(told(result, 'left-out')).toEqual([]);
+    }
+  });
+
   it('is refused where three lines meet', () => {
     const dxf = parts(0, line('1', [200, 0], [100, 50]));
     expect(() => read(dxf)).toThrow('more than two lines of an outline meet at (200, 0) mm');

@@ -109,7 +109,7 @@ describe('the unit of a drawing', () => {
     expect(outline(read(dxf), 'L').corners[2]).toEqual([254, 701]);
   });
 
-  it('fails where METRIC would make a whole pattern 2 cm to 15 cm long', () => {
+  it('fails where METRIC would make a whole pattern shorter than 20 cm, and warns of it where mm does', () => {
     const centimeters = [
       [0, 0],
       [25, 0],
@@ -119,6 +119,8 @@ describe('the unit of a drawing', () => {
     const block = polyline('1', centimeters) + ruled(centimeters);
     const [doubt] = told(read(sheet({ sheet: said('METRIC') }, block)), 'unit-doubt');
     expect(doubt).toMatch(/^fail: .*7 cm long, in inches 177.8 cm, in centimeters 70 cm/u);
+    const named = sheet({ header: MILLIMETERS, sheet: said('METRIC') }, block);
+    expect(told(read(named), 'unit-doubt')[0]).toMatch(/^warning: /u);
   });
 
   it.each([
