@@ -57,7 +57,7 @@ function linePoints(
   let corners = 0;
   return places.flatMap((at, i) => {
     const next = places[(i + 1) % places.length] ?? at;
-    const isCorner = !isSmooth(block.entities, at, row);
+    const isCorner = !isSmooth(block.marks, at, row);
     if (isCorner) corners++;
     const { kind, edge } = traits(at, isCorner, corners, i);
     const count = (counts.get(kind) ?? 0) + 1;
@@ -81,8 +81,8 @@ function linePoints(
   });
 }
 
-function vertices({ entities }: BlockContent, { points, row }: DxfEntity): readonly LinePoint[] {
-  return outlineFrom(points, (at) => !isSmooth(entities, at, row));
+function vertices({ marks }: BlockContent, { points, row }: DxfEntity): readonly LinePoint[] {
+  return outlineFrom(points, (at) => !isSmooth(marks, at, row));
 }
 
 /** What an annotation of our own at a place names. */

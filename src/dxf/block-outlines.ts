@@ -3,11 +3,12 @@ import { InputError } from '../errors';
 import { pointBounds } from '../geometry/bounds';
 import type { ReadingNote } from '../given/raw-point';
 import { JOIN_GAP } from '../tolerance';
-import { RULED, isAt, isSmooth } from './block-places';
+import { RULED, isSmooth, marksOf, placeSet } from './block-places';
 import type { Loop } from './closed-lines';
 import { closedLines, gapText } from './closed-lines';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
+import type { PlaceIndex } from './place-index';
 import type { DxfEntity } from './read';
 import { RULE_WORDS } from './rule-words';
 import { notchesOnto, snapped } from './snap';
@@ -19,6 +20,8 @@ export interface BlockOutlines {
   readonly cut: Loop | undefined;
   /** The entities of the block, marks and words on the points that they belong to. */
   readonly entities: readonly DxfEntity[];
+  /** Its marks of turn and curve points. */
+  readonly marks: PlaceIndex<DxfEntity>;
   readonly notes: readonly ReadingNote[];
 }
 
@@ -36,9 +39,8 @@ export function blockOutlines(block: PlacedBlock, piece: string, file: string): 
       type === 'TEXT' && RULED.includes(layer) && RULE_WORDS.test(text),
   );
   // Words at a corner of both lines do not say of which they are.
-  const isRuled = words.some(
-    (word) => sewn.some((at) => isAt(at)(word)) && !corners.some((at) => isAt(at)(word)),
-  );
+  const [onCut, onSewn] = [placeSet(corners), placeSet(sewn)];
+  const isRuled = words.some(({ points: [at] }) => at && onSewn(at) && !onCut(at));
   const outline = isRuled || boundary === undefined ? sewLine : boundary;
   if (outline === undefined) {
     throw new InputError('dxf-malformed', {
@@ -48,11 +50,13 @@ export function blockOutlines(block: PlacedBlock, piece: string, file: string): 
     });
   }
   const { points, row } = outline.line;
-  const smooth = points.filter((at) => isSmooth(entities, at, row));
+  const marks = marksOf(entities);
+  const smooth = points.filter((at) => isSmooth(marks, at, row));
   return {
     outline,
     cut: outline === boundary ? undefined : boundary,
     entities: notchesOnto(entities, smooth),
+    marks,
     notes,
   };
 }

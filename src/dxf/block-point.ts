@@ -1,11 +1,14 @@
 /** One place of a block as a point of a piece. */
 import type { Point } from '../geometry/point';
 import type { RawPoint } from '../given/raw-point';
+import type { PlaceIndex } from './place-index';
 import type { DxfEntity } from './read';
 
 /** What a block holds, and the file for messages. */
 export interface BlockContent {
   readonly entities: readonly DxfEntity[];
+  /** Its marks of turn and curve points. */
+  readonly marks: PlaceIndex<DxfEntity>;
   readonly file: string;
 }
 

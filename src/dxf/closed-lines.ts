@@ -94,16 +94,19 @@ function nextOf(points: readonly LinePoint[], left: readonly DxfEntity[], file: 
   const end = points.at(-1);
   if (end === undefined) return undefined;
   const found = left.flatMap((line) =>
-    [line.points, turned(line.points)].flatMap((own) => {
-      const gap = own[0] === undefined ? Infinity : distance(end, own[0]);
-      return gap <= JOIN_GAP ? [{ line, points: own, gap }] : [];
+    [line.points[0], line.points.at(-1)].flatMap((start, k) => {
+      const gap = start === undefined ? Infinity : distance(end, start);
+      return gap <= JOIN_GAP ? [{ line, gap, isTurned: k === 1 }] : [];
     }),
   );
   const [nearest] = found.toSorted((a, b) => a.gap - b.gap);
   if (nearest === undefined) return undefined;
   const reach = nearest.gap <= EXCHANGED / 2 ? EXCHANGED / 2 : JOIN_GAP;
   const other = found.find(({ line, gap }) => line !== nearest.line && gap <= reach);
-  if (other === undefined) return nearest;
+  if (other === undefined) {
+    const { line, gap, isTurned } = nearest;
+    return { line, gap, points: isTurned ? turned(line.points) : line.points };
+  }
   throw new InputError('dxf-malformed', {
     what: `more than two lines of an outline meet at ${placeText(end)} mm`,
     allowed: `lines of which two ends meet, on layer ${other.line.layer}`,

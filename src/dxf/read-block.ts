@@ -1,7 +1,7 @@
 /** A block of an exchange file after ASTM D6673, unverified, back to the points of a piece. */
 import type { RawPiece, ReadingNote } from '../given/raw-point';
 import { EXCHANGED } from '../tolerance';
-import { isAt } from './block-places';
+import { isAt, placeSet } from './block-places';
 import type { BlockContent } from './block-point';
 import { entitiesOn } from './block-point';
 import { cutLinePoints, outlinePoints } from './block-line';
@@ -33,7 +33,8 @@ export interface ReadBlock {
 export function readBlock(placed: PlacedBlock, file: string): ReadBlock {
   const name = pieceTitle(placed);
   const outlines = blockOutlines(placed, name, file);
-  const block: BlockContent = { entities: outlines.entities, file };
+  const { entities, marks } = outlines;
+  const block: BlockContent = { entities, marks, file };
   const { outline, cut } = outlines;
   const onOutline = outlinePoints(block, outline.line);
   const cutLine = cut === undefined ? [] : cutLinePoints(block, cut.line);
@@ -78,7 +79,8 @@ function unread(
   const lines = [outline.line, ...(cut === undefined ? [] : [cut.line])];
   const notches = features.cutNotches.map(({ raw }) => raw.at);
   const corners = [...lines.flatMap(({ points }) => points), ...notches];
-  const isMarked = (entity: DxfEntity): boolean => corners.some((at) => isAt(at)(entity));
+  const isCorner = placeSet(corners);
+  const isMarked = ({ points: [at] }: DxfEntity): boolean => at !== undefined && isCorner(at);
   return entities.filter((entity) => {
     if (rows.has(entity) || features.read.has(entity)) return false;
     if (entity.type === 'TEXT') return !isKnownWord(entity, isMarked);

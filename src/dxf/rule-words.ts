@@ -1,6 +1,7 @@
 /** Which point of a block the number of a rule belongs to. */
-import { near } from './block-places';
+import { SAME } from './block-places';
 import type { BlockPoint } from './block-point';
+import { placeIndex } from './place-index';
 import type { DxfEntity } from './read';
 
 /** Words that give a rule. */
@@ -26,9 +27,12 @@ export function matchedRules(
   const words = entities
     .filter(({ type, words: text }) => type === 'TEXT' && RULE_WORDS.test(text))
     .toSorted((a, b) => a.row - b.row);
+  const pointsAt = placeIndex(points, ({ raw }) => raw.at, SAME);
+  const wordsAt = placeIndex(words, ({ points: [at] }) => at, SAME);
   for (const word of words) {
+    const [at] = word.points;
     const number = { rule: Number(word.words.slice(1)), row: word.row };
-    const here = points.filter((own) => isFor(word, own));
+    const here = at === undefined ? [] : pointsAt(at).filter((own) => isFor(word, own));
     const free = here.filter(({ raw }) => !numbers.has(raw.name));
     const own = free.find(({ row }) => row < word.row) ?? free[0];
     if (own !== undefined) numbers.set(own.raw.name, number);
@@ -36,7 +40,7 @@ export function matchedRules(
   }
   for (const own of points) {
     if (numbers.has(own.raw.name)) continue;
-    const here = words.filter((word) => isFor(word, own));
+    const here = wordsAt(own.raw.at).filter((word) => isFor(word, own));
     const word = here.find(({ row }) => row > own.row) ?? here[0];
     if (word === undefined) continue;
     numbers.set(own.raw.name, { rule: Number(word.words.slice(1)), row: word.row });
@@ -44,6 +48,6 @@ export function matchedRules(
   return { numbers, lost };
 }
 
-function isFor({ layer, points: [at] }: DxfEntity, { raw, layers }: BlockPoint): boolean {
-  return at !== undefined && layers.includes(layer) && near(at, raw.at);
+function isFor({ layer }: DxfEntity, { layers }: BlockPoint): boolean {
+  return layers.includes(layer);
 }

@@ -5,6 +5,8 @@ import type { ReadingNote } from '../given/raw-point';
 import { RULE_AT, RULE_BESIDE } from '../tolerance';
 import { RULED, near } from './block-places';
 import { D6673_LAYERS } from './d6673-layers';
+import type { PlaceIndex } from './place-index';
+import { placeIndex } from './place-index';
 import type { DxfEntity } from './read';
 
 /**
@@ -18,7 +20,7 @@ export function snapped(
   piece: string,
 ): { readonly entities: readonly DxfEntity[]; readonly notes: readonly ReadingNote[] } {
   const beside: { readonly row: number; readonly away: number }[] = [];
-  const onto = (entity: DxfEntity, anchors: readonly Point[], reach: number): DxfEntity => {
+  const onto = (entity: DxfEntity, anchors: PlaceIndex<Point>, reach: number): DxfEntity => {
     const [at] = entity.points;
     const found = at && nearestTwo(at, anchors);
     if (at === undefined || found === undefined || found.away > reach) return entity;
@@ -29,26 +31,28 @@ export function snapped(
     const { x, y } = found.nearest;
     return { ...entity, points: [{ x, y }] };
   };
+  const atCorners = anchorsAt(corners);
   const marks = entities.map((entity) => {
     const isMark = entity.type === 'POINT' && RULED.includes(entity.layer);
-    return isMark ? onto(entity, corners, RULE_BESIDE) : entity;
+    return isMark ? onto(entity, atCorners, RULE_BESIDE) : entity;
   });
   const ownPoints = new Map<string, Point[]>();
   for (const { type, layer, points } of marks) {
     if (type === 'TEXT') continue;
     const own = ownPoints.get(layer) ?? [];
-    own.push(...points);
+    for (const at of points) own.push(at);
     ownPoints.set(layer, own);
   }
-  const named = [...corners, ...(ownPoints.get(D6673_LAYERS.notch) ?? [])];
+  const atNamed = anchorsAt([...corners, ...(ownPoints.get(D6673_LAYERS.notch) ?? [])]);
+  const atOwn = new Map([...ownPoints].map(([layer, own]) => [layer, anchorsAt(own)]));
   const all = marks.map((entity) => {
     if (entity.type !== 'TEXT') return entity;
     if (entity.layer === D6673_LAYERS.annotation) {
       // What our own words say of a notch on the seam line is there between its points.
-      return NAMING.test(entity.words) ? onto(entity, named, RULE_AT) : entity;
+      return NAMING.test(entity.words) ? onto(entity, atNamed, RULE_AT) : entity;
     }
-    const anchors = RULED.includes(entity.layer) ? corners : (ownPoints.get(entity.layer) ?? []);
-    return onto(entity, anchors, RULE_BESIDE);
+    const anchors = RULED.includes(entity.layer) ? atCorners : atOwn.get(entity.layer);
+    return anchors === undefined ? entity : onto(entity, anchors, RULE_BESIDE);
   });
   return { entities: all, notes: besideNote(beside, piece) };
 }
@@ -60,22 +64,28 @@ export function notchesOnto(
   entities: readonly DxfEntity[],
   smooth: readonly Point[],
 ): readonly DxfEntity[] {
+  const atSmooth = anchorsAt(smooth);
   return entities.map((entity) => {
     const { layer, words, type } = entity;
     const isNotch = layer === D6673_LAYERS.notch && (type === 'POINT' || type === 'TEXT');
     const [at] = entity.points;
     if (at === undefined || !(isNotch || words === 'DOUBLE NOTCH')) return entity;
-    const found = nearestTwo(at, smooth);
+    const found = nearestTwo(at, atSmooth);
     if (found === undefined || found.away > RULE_AT) return entity;
     return { ...entity, points: [{ x: found.nearest.x, y: found.nearest.y }] };
   });
 }
 
+/** Two of which one is less than twice as far away as the other lie within twice the reach. */
+function anchorsAt(points: readonly Point[]): PlaceIndex<Point> {
+  return placeIndex(points, (at) => at, 2 * RULE_BESIDE);
+}
+
 /** The nearest place, mm to it, and mm to the nearest other place. */
-function nearestTwo(at: Point, anchors: readonly Point[]) {
+function nearestTwo(at: Point, anchors: PlaceIndex<Point>) {
   let nearest: Point | undefined;
   let [away, other] = [Infinity, Infinity];
-  for (const anchor of anchors) {
+  for (const anchor of anchors(at)) {
     const own = distance(at, anchor);
     if (own >= other || (nearest !== undefined && near(anchor, nearest))) continue;
     if (own < away) [nearest, away, other] = [anchor, own, away];
@@ -90,7 +100,7 @@ function besideNote(
 ): readonly ReadingNote[] {
   const [first] = beside;
   if (first === undefined) return [];
-  const most = Math.max(...beside.map(({ away }) => away));
+  const most = beside.reduce((worst, { away }) => Math.max(worst, away), 0);
   const many =
     beside.length === 1 ? 'a rule or mark stands' : `${beside.length} rules or marks stand`;
   return [
