@@ -2,7 +2,7 @@
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
+import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, showLength, toMillimeters } from '../units';
 import { PIECE_LEAST, PIECE_MOST } from '../tolerance';
 import type { DxfEntity } from './read';
 import type { Tag } from './tags';
@@ -132,7 +132,7 @@ function wordStatement({ words, row }: DxfEntity, file: string): Statement | und
 }
 
 /** Words that state a unit. */
-export const UNITS = /^\s*UNITS?\s*[:=]\s*(.+)$/iu;
+export const UNITS = /^\s*UNITS?(?:\s*[:=]\s*|\s+)(\S.*)$/iu;
 
 /**
  * Refuses a piece out of all proportion, `largest` being its longer side in mm. Throws InputError
@@ -142,7 +142,7 @@ export function refuseOdd(largest: number, piece: string, unit: LengthUnit, plac
   if (isLikely(largest)) return;
   throw new InputError('unit-contradicted', {
     what: `the piece ${piece} is out of all proportion`,
-    allowed: `a longer side of ${PIECE_LEAST / 10} cm to ${PIECE_MOST / 1000} m`,
+    allowed: `a longer side of ${showLength(PIECE_LEAST, CM)} to ${showLength(PIECE_MOST, CM)}`,
     got: `read in ${UNIT_WORDS[unit]} ${readings(largest, unit)}`,
     place,
   });
@@ -163,6 +163,8 @@ export function refuseUnsaid(largest: number, unit: LengthUnit, file: string): v
   });
 }
 
+const CM = { unit: 'cm', fractions: false } as const;
+
 function isLikely(mm: number): boolean {
   return mm >= PIECE_LEAST && mm <= PIECE_MOST;
 }
@@ -174,8 +176,7 @@ function inUnit(mm: number, unit: LengthUnit, other: LengthUnit): number {
 
 /** `7 cm long, in inches 177.8 cm, in centimeters 70 cm`, from the reading in `unit`. */
 export function readings(mm: number, unit: LengthUnit): string {
-  const cm = (own: LengthUnit): string =>
-    `${trimmed(fromMillimeters(inUnit(mm, unit, own), 'cm'), 1)} cm`;
+  const cm = (own: LengthUnit): string => showLength(inUnit(mm, unit, own), CM);
   const others = LENGTH_UNITS.filter((other) => other !== unit);
   return [`${cm(unit)} long`, ...others.map((own) => `in ${UNIT_WORDS[own]} ${cm(own)}`)].join(
     ', ',

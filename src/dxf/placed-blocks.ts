@@ -3,7 +3,7 @@ import { InputError } from '../errors';
 import type { ReadingNote } from '../given/raw-point';
 import { D6673_LAYERS } from './d6673-layers';
 import { mapped } from './line-point';
-import type { Placement } from './placement';
+import type { DxfInsert, Placement } from './placement';
 import {
   ALIKE,
   AS_DRAWN,
@@ -43,10 +43,11 @@ export function placedBlocks(
   { blocks, inserts }: DxfContent,
   file: string,
 ): { readonly placed: readonly PlacedBlock[]; readonly notes: readonly ReadingNote[] } {
-  const known = new Map(blocks.map((block) => [block.name.toUpperCase(), block]));
+  const byName = new Map(blocks.map((block) => [block.name.toUpperCase(), block]));
   const find = (name: string, row: number): DxfBlock =>
-    known.get(name.toUpperCase()) ??
+    byName.get(name.toUpperCase()) ??
     refuse(file, row, 'a block is inserted that the drawing does not have', name);
+  const notes: ReadingNote[] = [];
   let count = 0;
   const expanded = (
     block: DxfBlock,
@@ -58,7 +59,7 @@ export function placedBlocks(
     if (count > MOST) refuse(file, block.row, 'blocks in blocks are too many', block.name);
     return [
       ...block.entities.map((entity) => moved(entity, layer, own)),
-      ...block.inserts.flatMap((inner) =>
+      ...block.inserts.filter(isSound).flatMap((inner) =>
         expanded(find(inner.block, inner.row), {
           layer: inner.layer === FLOATING ? layer : inner.layer,
           placement: after(own, inner.placement),
@@ -67,11 +68,34 @@ export function placedBlocks(
       ),
     ];
   };
+  const decided = new Map<string, boolean>();
+  /** Whether a block, or one in it, has anything on the layers of a piece. */
+  const isOfPiece = (block: DxfBlock, layer: string): boolean => {
+    const key = `${block.name}\n${layer}`;
+    const known = decided.get(key);
+    if (known !== undefined) return known;
+    // A block in itself is no more of a piece by that.
+    decided.set(key, false);
+    const is =
+      block.entities.some((own) => LAYERS.has(own.layer === FLOATING ? layer : own.layer)) ||
+      block.inserts.some((inner) => {
+        const on = inner.layer === FLOATING ? layer : inner.layer;
+        return isOfPiece(find(inner.block, inner.row), on);
+      });
+    decided.set(key, is);
+    return is;
+  };
+  /** Tells of an insert whether it can be read; throws its fault if it has to be. */
+  const isSound = (insert: DxfInsert): boolean => {
+    if (insert.fault === undefined) return true;
+    if (isOfPiece(find(insert.block, insert.row), insert.layer)) throw insert.fault;
+    notes.push(aside('note', `block ${insert.block}, inserted in row ${insert.row}`));
+    return false;
+  };
   const inOthers = new Set(
     blocks.flatMap((block) => block.inserts.map((inner) => inner.block.toUpperCase())),
   );
   const drawn = blocks.filter(({ name }) => !name.startsWith('*'));
-  const notes: ReadingNote[] = [];
   if (inserts.length === 0) {
     const outer = drawn.filter(({ name }) => !inOthers.has(name.toUpperCase()));
     const as = { layer: FLOATING, placement: AS_DRAWN, depth: 0 };
@@ -81,19 +105,27 @@ export function placedBlocks(
     };
   }
   const onSheet = new Map<DxfBlock, (typeof inserts)[number][]>();
-  for (const insert of inserts) {
+  for (const insert of inserts.filter(isSound)) {
     const block = find(insert.block, insert.row);
     onSheet.set(block, [...(onSheet.get(block) ?? []), insert]);
   }
+  const inserted = new Set(inserts.map((insert) => insert.block.toUpperCase()));
   for (const block of drawn) {
-    if (onSheet.has(block) || inOthers.has(block.name.toUpperCase())) continue;
-    const isPiece = block.entities.some(({ layer }) => OUTLINES.has(layer));
-    notes.push({
-      severity: isPiece ? 'fail' : 'note',
-      check: 'left-out',
-      piece: '',
-      what: `block ${block.name}, row ${block.row}, which is not inserted on the sheet`,
-    });
+    const name = block.name.toUpperCase();
+    if (inserted.has(name) || inOthers.has(name)) continue;
+    const severity = isOfPiece(block, FLOATING) ? 'fail' : 'note';
+    notes.push(aside(severity, `block ${block.name}, row ${block.row}, not inserted on the sheet`));
+  }
+  // A frame or a legend may be a block too, beside those of pieces.
+  const all = [...onSheet.keys()];
+  const pieces = all.filter((block) =>
+    isOfPiece(block, onSheet.get(block)?.[0]?.layer ?? FLOATING),
+  );
+  for (const block of pieces.length === 0 ? [] : all.filter((own) => !pieces.includes(own))) {
+    const severity = block.entities.some(({ closed }) => closed) ? 'warning' : 'note';
+    const what = `block ${block.name}, row ${block.row}, which has nothing on the layers of a piece`;
+    notes.push(aside(severity, what));
+    onSheet.delete(block);
   }
   return {
     notes,
@@ -126,7 +158,11 @@ export function placedBlocks(
   };
 }
 
-const OUTLINES: ReadonlySet<string> = new Set([D6673_LAYERS.boundary, D6673_LAYERS.sewLine]);
+const LAYERS: ReadonlySet<string> = new Set(Object.values(D6673_LAYERS));
+
+function aside(severity: ReadingNote['severity'], what: string): ReadingNote {
+  return { severity, check: 'left-out', piece: '', what };
+}
 
 function placedOne(
   { name, row }: DxfBlock,

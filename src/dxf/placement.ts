@@ -25,43 +25,49 @@ export interface DxfInsert {
   readonly row: number;
   /** Where the base point of the block goes, and how the block lies about it. */
   readonly placement: Placement;
+  /** `dxf-malformed`, to be thrown if the block is of a piece. */
+  readonly fault: InputError | undefined;
 }
 
 /**
- * Reads an INSERT. Throws InputError `dxf-malformed` for one that is tilted, stretched more one way
- * than the other, or that repeats its block in rows and columns: no piece is meant by it for sure.
+ * Reads an INSERT. It has a fault if it is tilted, stretched more one way than the other, or repeats
+ * its block in rows and columns: what piece is meant by that is not for sure.
  */
 export function insertOf(raw: Raw, file: string): DxfInsert {
   const number = (code: number, otherwise: number): number => numberAt(raw, code, otherwise, file);
   const block = first(raw, 2);
-  const refuse = (what: string, allowed: string, got: string): never => {
+  let fault: InputError | undefined;
+  const blame = (what: string, allowed: string, got: string): void => {
     const place = { file, row: rowOf(raw) };
-    throw new InputError('dxf-malformed', { what: `block ${block} ${what}`, allowed, got, place });
+    fault = new InputError('dxf-malformed', {
+      what: `block ${block} ${what}`,
+      allowed,
+      got,
+      place,
+    });
   };
-  const facing = facingOf(raw, file) ?? refuse('is tilted out of the paper', 'a flat sheet', '');
+  const facing = facingOf(raw, file);
+  if (facing === undefined) blame('is tilted', 'a block flat on the sheet', 'an extrusion aside');
   const [sx, sy] = [number(41, 1), number(42, 1)];
   if (sx === 0 || sy === 0 || Math.abs(Math.abs(sx / sy) - 1) > ALIKE) {
-    refuse(
-      'is stretched',
-      'one scale for x and y, mirrored or not',
-      `${sx} along x, ${sy} along y`,
-    );
+    blame('is stretched', 'one scale for x and y, mirrored or not', `${sx} along x, ${sy} along y`);
   }
   const copies = [number(70, 1), number(71, 1)];
   if (copies.some((count) => count > 1)) {
-    refuse('is inserted in rows and columns', 'one insert for each piece', copies.join(' by '));
+    blame('is inserted in rows and columns', 'one insert for each piece', copies.join(' by '));
   }
   const [cos, sin] = directionOf(number(50, 0));
   return {
     block,
     layer: first(raw, 8),
     row: rowOf(raw),
+    fault,
     placement: {
-      a: facing * cos * sx,
+      a: (facing ?? 1) * cos * sx,
       b: -sin * sx,
-      c: facing * sin * sy,
+      c: (facing ?? 1) * sin * sy,
       d: cos * sy,
-      e: facing * number(10, 0),
+      e: (facing ?? 1) * number(10, 0),
       f: 0 - number(20, 0),
     },
   };

@@ -108,7 +108,24 @@ describe('an inserted block', () => {
   it('is not forgotten when it is not inserted', () => {
     const blocks = { FRONT: RECTANGLE, BACK: RECTANGLE };
     const result = read(drawing({ header: MILLIMETERS, blocks, sheet: insert('FRONT') }));
-    expect(told(result, 'left-out')[0]).toMatch(/^fail: .*block BACK, row \d+, which is not/u);
+    expect(told(result, 'left-out')[0]).toMatch(/^fail: .*block BACK, row \d+, not inserted/u);
+  });
+
+  it('may be a frame or a legend, which is told of', () => {
+    const blocks = {
+      FRONT: RECTANGLE,
+      FRAME: polyline('LINES', SQUARE),
+      ARROW: line('0', [0, 0], [9, 9]),
+    };
+    const sheet = insert('FRONT') + insert('FRAME') + insert('ARROW', { scale: [3, 1] });
+    const result = read(drawing({ header: MILLIMETERS, blocks, sheet }));
+    expect(result.pattern.pieces).toHaveLength(1);
+    expect(told(result, 'left-out').map((own) => own.replace(/,? (row|inserted) .*/u, ''))).toEqual(
+      [
+        'warning: not taken over from the drawing: block FRAME',
+        'note: not taken over from the drawing: block ARROW',
+      ],
+    );
   });
 
   it.each([

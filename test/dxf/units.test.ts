@@ -37,6 +37,13 @@ describe('the unit of a drawing', () => {
     ['$INSUNITS 5', { header: { $INSUNITS: [70, 5] } }, 'CM', [200, 100], [240, 110]],
     ['UNITS: ENGLISH', { sheet: said('ENGLISH') }, 'ENGLISH', [508, 254], [609.6, 279.4]],
     ['UNITS: INCH', { sheet: said('inch') }, 'INCHES', [508, 254], [609.6, 279.4]],
+    [
+      'Units INCH',
+      { sheet: insert('FRONT') + words('15', [0, 0], 'Units INCH') },
+      'INCH',
+      [508, 254],
+      [609.6, 279.4],
+    ],
     ['UNITS: CM', { sheet: said('cm') }, 'cm', [200, 100], [240, 110]],
   ] as readonly (readonly [string, Partial<Sheet>, string, number[], number[]])[])(
     'is what %s says',
