@@ -1,19 +1,10 @@
 /** The blocks of a drawing as they lie on its sheet. */
-import { InputError } from '../errors';
 import type { ReadingNote } from '../given/raw-point';
+import type { BlockTree } from './block-tree';
+import { FLOATING, aside, blockTree, refusePlacing } from './block-tree';
 import { D6673_LAYERS } from './d6673-layers';
-import { mapped } from './line-point';
 import type { DxfInsert, Placement } from './placement';
-import {
-  ALIKE,
-  AS_DRAWN,
-  after,
-  fromBase,
-  isMirrored,
-  isUpright,
-  placed,
-  scaleOf,
-} from './placement';
+import { ALIKE, AS_DRAWN, isMirrored, isUpright, placed, scaleOf } from './placement';
 import type { DxfBlock, DxfContent, DxfEntity } from './read';
 
 export interface PlacedBlock {
@@ -27,11 +18,10 @@ export interface PlacedBlock {
   readonly turned: DxfEntity | undefined;
 }
 
-/** Blocks in blocks go no deeper, and a drawing has no more entities when they are all put in. */
-const DEEPEST = 16;
-const MOST = 500_000;
-/** The layer whose entities are on that of the insert. */
-const FLOATING = '0';
+export interface PlacedBlocks {
+  readonly placed: readonly PlacedBlock[];
+  readonly notes: readonly ReadingNote[];
+}
 
 /**
  * Each block that is inserted on the sheet, once, as its first insert has it; where the drawing
@@ -39,136 +29,101 @@ const FLOATING = '0';
  * Throws InputError `dxf-malformed` for a block that is not there, that is in itself, or that is
  * inserted in two sizes.
  */
-export function placedBlocks(
-  { blocks, inserts }: DxfContent,
-  file: string,
-): { readonly placed: readonly PlacedBlock[]; readonly notes: readonly ReadingNote[] } {
-  const byName = new Map(blocks.map((block) => [block.name.toUpperCase(), block]));
-  const find = (name: string, row: number): DxfBlock =>
-    byName.get(name.toUpperCase()) ??
-    refuse(file, row, 'a block is inserted that the drawing does not have', name);
-  const notes: ReadingNote[] = [];
-  let count = 0;
-  const expanded = (
-    block: DxfBlock,
-    { layer, placement, depth }: { layer: string; placement: Placement; depth: number },
-  ): readonly DxfEntity[] => {
-    if (depth > DEEPEST) refuse(file, block.row, 'a block is in itself, or too deep', block.name);
-    const own = after(placement, fromBase(block.base));
-    count += block.entities.length + 1;
-    if (count > MOST) refuse(file, block.row, 'blocks in blocks are too many', block.name);
-    return [
-      ...block.entities.map((entity) => moved(entity, layer, own)),
-      ...block.inserts.filter(isSound).flatMap((inner) =>
-        expanded(find(inner.block, inner.row), {
-          layer: inner.layer === FLOATING ? layer : inner.layer,
-          placement: after(own, inner.placement),
-          depth: depth + 1,
-        }),
-      ),
-    ];
-  };
-  const decided = new Map<string, boolean>();
-  /** Whether a block, or one in it, has anything on the layers of a piece. */
-  const isOfPiece = (block: DxfBlock, layer: string): boolean => {
-    const key = `${block.name}\n${layer}`;
-    const known = decided.get(key);
-    if (known !== undefined) return known;
-    // A block in itself is no more of a piece by that.
-    decided.set(key, false);
-    const is =
-      block.entities.some((own) => LAYERS.has(own.layer === FLOATING ? layer : own.layer)) ||
-      block.inserts.some((inner) => {
-        const on = inner.layer === FLOATING ? layer : inner.layer;
-        return isOfPiece(find(inner.block, inner.row), on);
-      });
-    decided.set(key, is);
-    return is;
-  };
-  /** Tells of an insert whether it can be read; throws its fault if it has to be. */
-  const isSound = (insert: DxfInsert): boolean => {
-    if (insert.fault === undefined) return true;
-    if (isOfPiece(find(insert.block, insert.row), insert.layer)) throw insert.fault;
-    notes.push(aside('note', `block ${insert.block}, inserted in row ${insert.row}`));
-    return false;
-  };
-  const inOthers = new Set(
-    blocks.flatMap((block) => block.inserts.map((inner) => inner.block.toUpperCase())),
-  );
+export function placedBlocks({ blocks, inserts }: DxfContent, file: string): PlacedBlocks {
+  const tree = blockTree(blocks, file);
   const drawn = blocks.filter(({ name }) => !name.startsWith('*'));
   if (inserts.length === 0) {
-    const outer = drawn.filter(({ name }) => !inOthers.has(name.toUpperCase()));
-    const as = { layer: FLOATING, placement: AS_DRAWN, depth: 0 };
-    return {
-      placed: outer.map((block) => placedOne(block, AS_DRAWN, expanded(block, as))),
-      notes,
-    };
+    const outer = drawn.filter((block) => !tree.isInner(block));
+    const all = outer.map((block) => placedOne(block, FLOATING, AS_DRAWN, tree));
+    return { placed: all, notes: tree.notes };
   }
-  const onSheet = new Map<DxfBlock, (typeof inserts)[number][]>();
-  for (const insert of inserts.filter(isSound)) {
-    const block = find(insert.block, insert.row);
+  const onSheet = new Map<DxfBlock, DxfInsert[]>();
+  for (const insert of inserts.filter(tree.isSound)) {
+    const block = tree.blockOf(insert);
     onSheet.set(block, [...(onSheet.get(block) ?? []), insert]);
   }
-  const inserted = new Set(inserts.map((insert) => insert.block.toUpperCase()));
-  for (const block of drawn) {
-    const name = block.name.toUpperCase();
-    if (inserted.has(name) || inOthers.has(name)) continue;
-    const severity = isOfPiece(block, FLOATING) ? 'fail' : 'note';
-    notes.push(aside(severity, `block ${block.name}, row ${block.row}, not inserted on the sheet`));
-  }
-  // A frame or a legend may be a block too, beside those of pieces.
-  const all = [...onSheet.keys()];
-  const pieces = all.filter((block) =>
-    isOfPiece(block, onSheet.get(block)?.[0]?.layer ?? FLOATING),
-  );
-  for (const block of pieces.length === 0 ? [] : all.filter((own) => !pieces.includes(own))) {
-    const severity = block.entities.some(({ closed }) => closed) ? 'warning' : 'note';
-    const what = `block ${block.name}, row ${block.row}, which has nothing on the layers of a piece`;
-    notes.push(aside(severity, what));
-    onSheet.delete(block);
-  }
-  return {
-    notes,
-    placed: [...onSheet].map(([block, [first, ...more]]) => {
-      // A block is only there with an insert.
-      const { placement, layer, row } = first as (typeof inserts)[number];
-      const scale = scaleOf(placement);
-      const other = more.find((own) => Math.abs(scaleOf(own.placement) / scale - 1) > ALIKE);
-      if (other !== undefined) {
-        const got = `${scale} in row ${row}, ${scaleOf(other.placement)}`;
-        refuse(file, other.row, `block ${block.name} is inserted in two scales`, got);
-      }
-      if (more.length > 0) {
-        const turnedOver = more.filter(
-          (own) => isMirrored(own.placement) !== isMirrored(placement),
-        ).length;
-        notes.push({
-          severity: 'warning',
-          check: 'placed',
-          piece: block.name,
-          what:
-            `the block is inserted ${more.length + 1} times` +
-            `${turnedOver === 0 ? '' : `, ${turnedOver} of them mirrored against the first`}; ` +
-            `it is one piece, as row ${row} has it`,
-        });
-      }
-      const linear = { ...placement, e: 0, f: 0 };
-      return placedOne(block, linear, expanded(block, { layer, placement: linear, depth: 0 }));
-    }),
-  };
+  const beside = besidePieces([...onSheet], tree);
+  const all = [...onSheet].filter(([block]) => !beside.includes(block));
+  const notes = [
+    ...unplaced(drawn, inserts, tree),
+    ...beside.map(({ name, row, entities }) =>
+      aside(
+        entities.some(({ closed }) => closed) ? 'warning' : 'note',
+        `block ${name}, row ${row}, which has nothing on the layers of a piece`,
+      ),
+    ),
+    ...all.flatMap(([{ name }, own]) => repeated(name, own, file)),
+  ];
+  const blocksPlaced = all.flatMap(([block, [first]]) => {
+    if (first === undefined) return [];
+    const linear = { ...first.placement, e: 0, f: 0 };
+    return [placedOne(block, first.layer, linear, tree)];
+  });
+  return { placed: blocksPlaced, notes: [...notes, ...tree.notes] };
 }
 
-const LAYERS: ReadonlySet<string> = new Set(Object.values(D6673_LAYERS));
+/** Blocks of a drawing that are nowhere in it. */
+function unplaced(
+  drawn: readonly DxfBlock[],
+  inserts: readonly DxfInsert[],
+  { isInner, isOfPiece }: BlockTree,
+): readonly ReadingNote[] {
+  const inserted = new Set(inserts.map(({ block }) => block.toUpperCase()));
+  return drawn
+    .filter((block) => !inserted.has(block.name.toUpperCase()) && !isInner(block))
+    .map((block) =>
+      aside(
+        isOfPiece(block, FLOATING) ? 'fail' : 'note',
+        `block ${block.name}, row ${block.row}, not inserted on the sheet`,
+      ),
+    );
+}
 
-function aside(severity: ReadingNote['severity'], what: string): ReadingNote {
-  return { severity, check: 'left-out', piece: '', what };
+/** Frames and legends, which may be blocks too; none where no block is any other. */
+function besidePieces(
+  onSheet: readonly (readonly [DxfBlock, readonly DxfInsert[]])[],
+  { isOfPiece }: BlockTree,
+): readonly DxfBlock[] {
+  const beside = onSheet.filter(([block, [first]]) => !isOfPiece(block, first?.layer ?? FLOATING));
+  return beside.length === onSheet.length ? [] : beside.map(([block]) => block);
+}
+
+/** A note on a block that is inserted more than once; refused if it has two sizes. */
+function repeated(
+  name: string,
+  inserts: readonly DxfInsert[],
+  file: string,
+): readonly ReadingNote[] {
+  const [first, ...more] = inserts;
+  if (first === undefined || more.length === 0) return [];
+  const scale = scaleOf(first.placement);
+  const other = more.find(({ placement }) => Math.abs(scaleOf(placement) / scale - 1) > ALIKE);
+  if (other !== undefined) {
+    const got = `${scale} in row ${first.row}, ${scaleOf(other.placement)}`;
+    refusePlacing(file, other.row, `block ${name} is inserted in two scales`, got);
+  }
+  const isFirst = isMirrored(first.placement);
+  const over = more.filter(({ placement }) => isMirrored(placement) !== isFirst).length;
+  return [
+    {
+      severity: 'warning',
+      check: 'placed',
+      piece: name,
+      what:
+        `the block is inserted ${inserts.length} times` +
+        `${over === 0 ? '' : `, ${over} of them mirrored against the first`}; ` +
+        `it is one piece, as row ${first.row} has it`,
+    },
+  ];
 }
 
 function placedOne(
-  { name, row }: DxfBlock,
+  block: DxfBlock,
+  layer: string,
   linear: Placement,
-  entities: readonly DxfEntity[],
+  { expanded }: BlockTree,
 ): PlacedBlock {
+  const { name, row } = block;
   const line: DxfEntity = {
     type: 'LINE',
     kind: 'INSERT',
@@ -178,26 +133,11 @@ function placedOne(
     words: '',
     row,
   };
-  const turned = isUpright(linear) ? undefined : line;
-  return { name, row, entities, mirrored: isMirrored(linear), turned };
-}
-
-function moved(entity: DxfEntity, layer: string, placement: Placement): DxfEntity {
-  const { points, center } = entity;
-  const to = (at: { readonly x: number; readonly y: number }) => placed(placement, at);
   return {
-    ...entity,
-    layer: entity.layer === FLOATING ? layer : entity.layer,
-    points: mapped(points, to),
-    ...(center && { center: to(center) }),
+    name,
+    row,
+    entities: expanded(block, layer, linear),
+    mirrored: isMirrored(linear),
+    turned: isUpright(linear) ? undefined : line,
   };
-}
-
-function refuse(file: string, row: number, what: string, got: string): never {
-  throw new InputError('dxf-malformed', {
-    what,
-    allowed: 'a block for each piece, inserted as it is',
-    got,
-    place: { file, row },
-  });
 }
