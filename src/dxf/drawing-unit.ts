@@ -19,10 +19,10 @@ interface Statement {
 export interface DrawingUnit {
   readonly unit: LengthUnit;
   /**
-   * How sure it is: `named`; `family` for METRIC alone, of which the millimeter is known from a
-   * second hand; `table` where only the rule table says it.
+   * How sure it is: a drawing of our `own`; `named`; `family` for METRIC alone, of which the millimeter
+   * is known from a second hand; `table` where only the rule table says it.
    */
-  readonly by: 'named' | 'family' | 'table';
+  readonly by: 'own' | 'named' | 'family' | 'table';
 }
 
 /** Words for units in annotations and rule tables. METRIC is mm and ENGLISH in, unverified. */
@@ -76,6 +76,7 @@ export function drawingUnit(
   }
   const named = own.find(({ unit }) => unit !== undefined);
   if (named?.unit === undefined) return { unit: table.unit, by: 'table' };
+  if (words.some((entity) => OWN.test(entity.words))) return { unit: named.unit, by: 'own' };
   const isNamed = own.some(({ unit, says }) => unit !== undefined && !FAMILY.test(says));
   return { unit: named.unit, by: isNamed ? 'named' : 'family' };
 }
@@ -117,7 +118,7 @@ function headerStatements(header: ReadonlyMap<string, Tag>, file: string): reado
 }
 
 function wordStatement({ words, row }: DxfEntity, file: string): Statement | undefined {
-  const name = UNITS.exec(words)?.[1]?.trim();
+  const name = (UNITS.exec(words) ?? OWN.exec(words))?.[1]?.trim();
   if (name === undefined) return undefined;
   const unit = UNIT_NAMES[name.toUpperCase()];
   const place = { file, row };
@@ -130,6 +131,9 @@ function wordStatement({ words, row }: DxfEntity, file: string): Statement | und
     place,
   });
 }
+
+/** What the engine's own drawings say besides, since METRIC alone leaves the unit in doubt. */
+const OWN = /^ASTM D6673, UNVERIFIED, IN (MILLIMETERS)$/u;
 
 /** Words that state a unit. */
 export const UNITS = /^\s*UNITS?(?:\s*[:=]\s*|\s+)(\S.*)$/iu;

@@ -148,7 +148,7 @@ function unitDoubts(
   read.forEach(({ piece }, p) => {
     refuseOdd(sides[p] ?? 0, piece.name, unit, { file, row: placed[p]?.row ?? 1 });
   });
-  if (largest >= PATTERN_LEAST) return [];
+  if (by === 'own' || largest >= PATTERN_LEAST) return [];
   return [
     {
       severity: by === 'named' ? 'warning' : 'fail',

@@ -1,13 +1,16 @@
 /** Drawings that show a piece in more than the sample size, or in another: those are not graded. */
 import { InputError } from '../errors';
+import { pointBounds } from '../geometry/bounds';
 import { pieceTitle, wordsAfter } from './block-words';
 import type { PlacedBlock } from './placed-blocks';
 import type { RuleTable } from './rule-table';
 import { sizeWord } from './rule-table';
+import { RULE_WORDS } from './rule-words';
 
 /**
  * Throws InputError `dxf-malformed` for a nest, of which each size of a piece is a block of its own,
- * for pieces of one name that nothing tells apart, and for a piece in another than the sample size.
+ * for pieces of one name that nothing tells apart or that only grow, and for a piece in another than
+ * the sample size.
  */
 export function refuseSized(
   blocks: readonly PlacedBlock[],
@@ -34,6 +37,7 @@ export function refuseSized(
       place: { file, row: second.block.row },
     });
   }
+  refuseGrowing(shown, sample, file);
   const other = shown.find(({ said }) => said !== undefined && !isIn([sample], said));
   if (other === undefined) return;
   throw new InputError('dxf-malformed', {
@@ -42,6 +46,49 @@ export function refuseSized(
     got: other.said ?? '',
     place: { file, row: other.block.row },
   });
+}
+
+/**
+ * Pieces such as `FRONT_36` and `FRONT_38` may be sizes that the rule table does not have: if they have
+ * the same rules in the same order and each is larger than the one before, they are taken for that.
+ */
+function refuseGrowing(shown: readonly Labeled[], sample: string, file: string): void {
+  const families = new Map<string, Labeled[]>();
+  for (const own of shown) {
+    if (own.said !== undefined || !own.isParted) continue;
+    const key = `${own.stem.toUpperCase()}\n${rulesOf(own.block)}`;
+    families.set(key, [...(families.get(key) ?? []), own]);
+  }
+  for (const family of families.values()) {
+    const [first, second] = family;
+    if (first === undefined || second === undefined || rulesOf(first.block) === '') continue;
+    const boxes = family.map(({ block }) => boxOf(block));
+    const grows = (from: Box, to: Box): boolean => from.every((side, i) => side < (to[i] ?? 0));
+    const pairs = boxes.slice(1).map((to, i) => [boxes[i] ?? to, to] as const);
+    const isNest =
+      pairs.every(([from, to]) => grows(from, to)) || pairs.every(([from, to]) => grows(to, from));
+    if (!isNest) continue;
+    throw new InputError('dxf-malformed', {
+      what: `blocks with the same rules, each larger than the other, look like sizes of ${first.stem}`,
+      allowed: `one block for each piece, in the sample size ${sample}, or SIZE: ${sample} in each`,
+      got: family.map(({ block }) => block.name).join(', '),
+      place: { file, row: second.block.row },
+    });
+  }
+}
+
+/** The numbers of the rules of a block in their order. */
+function rulesOf({ entities }: PlacedBlock): string {
+  const numbers = entities.map(({ words }) => RULE_WORDS.exec(words)?.[1] ?? '');
+  return numbers.filter((number) => number !== '').join(' ');
+}
+
+/** Width and height. */
+type Box = readonly [number, number];
+
+function boxOf({ entities }: PlacedBlock): Box {
+  const { left, right, top, bottom } = pointBounds(entities.flatMap(({ points }) => points));
+  return [right - left, bottom - top];
 }
 
 interface Labeled {

@@ -54,7 +54,7 @@ export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Gener
       `STYLE NAME: ${title}`,
       `SAMPLE SIZE: ${sizeWord(sample)}`,
       'UNITS: METRIC',
-      'ASTM D6673, UNVERIFIED',
+      'ASTM D6673, UNVERIFIED, IN MILLIMETERS',
       ...seams.map(seamWords),
     ]),
   );

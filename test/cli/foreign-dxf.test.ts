@@ -63,7 +63,7 @@ describe('grade --pattern with a drawing of others', () => {
     ]);
     const { status, stderr } = grade('tab', block(tab));
     expect(status).toBe(2);
-    expect(stderr).toContain('Got: read in millimeters 2.9 cm long, in inches 73.7 cm');
+    expect(stderr).toContain('Got: read in millimeters 2.9 cm long, in inches 73.66 cm');
   });
 
   it('reads a block that is mirrored and turned', () => {

@@ -182,6 +182,17 @@ describe('sizes as blocks of their own', () => {
     expect(() => read(wrong)).toThrow(/another size.*Allowed: the sample size M. Got: L/u);
   });
 
+  it('are refused where their names have sizes that the table does not have', () => {
+    const grown = (by: number): string => {
+      const corners = SQUARE.map(([x, y]) => [x * by, y * by] as const);
+      return polyline('1', corners) + ruled(corners);
+    };
+    const blocks = { FRONT_36: grown(1), FRONT_38: grown(1.04), FRONT_40: grown(1.1) };
+    const call = (): unknown => read(drawing({ header: MILLIMETERS, blocks }));
+    expect(call).toThrow(/look like sizes of FRONT.*Got: FRONT_36, FRONT_38, FRONT_40/u);
+    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf' });
+  });
+
   it('are no panels with numbers', () => {
     const gores = read(
       sized(['GORE_1', 'GORE_2'], () => ''),

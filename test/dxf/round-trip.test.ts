@@ -241,6 +241,15 @@ describe('a pattern for exchange', () => {
     expect(back[0]?.pieces[0]?.plan.cuttings).toEqual([{ cloth: 'shell', count: 1, onFold: true }]);
   });
 
+  it('of a pocket comes back without doubt of its unit', () => {
+    const pocket =
+      '# unit: cm\n# base: M\npiece,point,x,y\npocket,a,0,0\n,b,14,0\n,c,14,16\n,d,0,16\n';
+    const steps =
+      '# unit: cm\npiece,point,size,dx,dy\npocket,b,S,-1,0\npocket,b,M,0,0\npocket,b,L,1,0\n';
+    const { findings } = readResult(patternDxf(graded(pocket, steps)).files);
+    expect(findings.map(({ check }) => check)).not.toContain('unit-doubt');
+  });
+
   it('is the same every time', () => {
     const result = graded(BODICE, STEPS);
     const texts = (files: readonly ResultFile[]) => files.map(({ name, text }) => [name, text]);
