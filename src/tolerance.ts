@@ -154,3 +154,19 @@ export const PARALLEL_TURN = 0.5;
 /** degrees. A notch at which two straight edges turn by less stands on one straight edge: 0.1 mm over
  * half a meter. */
 export const RUNS_STRAIGHT = 0.01;
+
+/** mm. Ends of lines of a drawing this near are joined: points rounded to 0.01 in miss each other by
+ * up to 0.36 mm. */
+export const JOIN_GAP = 0.4;
+/** mm. The number of a rule belongs to a point this near without a word. */
+export const RULE_AT = 0.1;
+/** mm. With a word, up to this: four times what rounding to 0.01 in does. */
+export const RULE_BESIDE = 1;
+/** mm. A curve inside a piece is drawn as chords this near to it. */
+export const INSIDE_FLATNESS = 0.05;
+/** mm. The largest side of a piece is no shorter, in whatever unit it was drawn. */
+export const PIECE_LEAST = 30;
+/** mm. The largest side of a piece is no longer, in whatever unit it was drawn. */
+export const PIECE_MOST = 5000;
+/** mm. A whole pattern of which every piece is shorter is rather ten times as large, in centimeters. */
+export const PATTERN_LEAST = 200;

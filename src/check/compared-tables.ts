@@ -7,6 +7,7 @@ import { MOST_OF_RANGE, chosenTables, rankTable } from '../standards/rank-tables
 import { chartBodies } from './chart-bodies';
 import { compareRange } from './chart-compare';
 
+/** A published table that a chart is compared with, and why. */
 export interface ComparedTable extends RankedTable {
   /** 1 for the nearest of those that were chosen; undefined where the table was asked for. */
   readonly rank: number | undefined;

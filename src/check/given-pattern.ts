@@ -9,7 +9,10 @@ import type { Finding } from './finding';
 
 const OWN_RULE = "the engine's own rule";
 
-/** Notes on points without rules and seam names that pair nothing; steps that turn back. */
+/**
+ * Notes on points without rules and seam names that pair nothing; steps that turn back; what is to be
+ * said of a drawing, of which a shape or rule that is lost fails.
+ */
 export function checkGivenPattern(
   pattern: Pattern,
   rules: GivenRules,
@@ -19,12 +22,12 @@ export function checkGivenPattern(
     ...unruledPieces(pattern, rules),
     ...unruledPoints(pattern, rules),
     ...unpairedSeams(pattern),
-    ...pattern.leftOut.map((what) =>
+    ...pattern.leftOut.map(({ severity, check, piece, what }) =>
       finding(
-        'note',
-        'left-out',
-        { subject: pattern.file },
-        `not taken over from the drawing: ${what}`,
+        severity,
+        check,
+        { piece, subject: pattern.file },
+        check === 'left-out' ? `not taken over from the drawing: ${what}` : what,
       ),
     ),
     ...turningSteps(pattern, rules, range),

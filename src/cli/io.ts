@@ -1,6 +1,7 @@
 /** What a command needs of the world; tests give their own. */
 import { readFileSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
+import { decodedDrawing } from '../dxf/decode';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
 import type { WrittenFiles } from './write-files';
@@ -45,8 +46,9 @@ export function filesFrom(folder: string): Files {
 }
 
 function readText(path: string, at: string): string {
+  let bytes: Buffer;
   try {
-    return readFileSync(at, 'utf8');
+    bytes = readFileSync(at);
   } catch (error) {
     throw new InputError('file-unreadable', {
       what: 'the file cannot be read',
@@ -55,4 +57,6 @@ function readText(path: string, at: string): string {
       place: { file: path },
     });
   }
+  // Drawings, and the rule tables that go with them, are not always in UTF-8.
+  return /\.(dxf|rul)$/iu.test(path) ? decodedDrawing(bytes, path) : bytes.toString('utf8');
 }

@@ -2,8 +2,9 @@
 import type { Point } from '../geometry/point';
 import { RULED, isAt, isSmooth, liesOn, outlineFrom } from './block-places';
 import type { BlockContent, BlockPoint } from './block-point';
-import { blockPoint, entitiesOn } from './block-point';
+import { blockPoint, entitiesOn, strokesOn } from './block-point';
 import { D6673_LAYERS } from './d6673-layers';
+import type { LinePoint } from './line-point';
 import type { DxfEntity } from './read';
 import { joinless } from './seam-words';
 
@@ -19,7 +20,9 @@ export function outlinePoints(block: BlockContent, line: DxfEntity): readonly Bl
   const isNamed = edge !== undefined;
   return linePoints(block, line, '', (at, isCorner, corners, i) => {
     edge = isNamed ? (names[i] ?? edge) : `edge_${corners}`;
-    const curve = notches.some(isAt(at)) ? 'notch' : 'curve';
+    // A notch does not part a curve that has handles; it is read beside the line then.
+    const isNotch = at.bend === undefined && notches.some(isAt(at));
+    const curve = isNotch ? 'notch' : 'curve';
     const isTip = told(block, 'DART', at) !== undefined;
     return { kind: isTip ? 'dart' : isCorner ? 'corner' : curve, edge: edge ?? '' };
   });
@@ -34,7 +37,7 @@ export function cutLinePoints(block: BlockContent, line: DxfEntity): readonly Bl
 }
 
 type Traits = (
-  at: Point,
+  at: LinePoint,
   isCorner: boolean,
   /** Corners so far, this one included. */
   corners: number,
@@ -47,27 +50,39 @@ function linePoints(
   prefix: string,
   traits: Traits,
 ): readonly BlockPoint[] {
-  const folds = entitiesOn(block, D6673_LAYERS.mirrorLine, 'LINE');
+  const folds = strokesOn(block, D6673_LAYERS.mirrorLine);
   const places = vertices(block, line);
   const counts = new Map<string, number>();
+  const { row } = line;
   let corners = 0;
-  return places.map((at, i) => {
+  return places.flatMap((at, i) => {
     const next = places[(i + 1) % places.length] ?? at;
-    const isCorner = !isSmooth(block.entities, at, line.row);
+    const isCorner = !isSmooth(block.marks, at, row);
     if (isCorner) corners++;
     const { kind, edge } = traits(at, isCorner, corners, i);
     const count = (counts.get(kind) ?? 0) + 1;
     counts.set(kind, count);
-    const fold = folds.some(
-      ({ points: [a, b] }) => a && b && liesOn(at, a, b) && liesOn(next, a, b),
-    );
+    const fold =
+      at.bend === undefined &&
+      folds.some(({ points: [a, b] }) => a && b && liesOn(at, a, b) && liesOn(next, a, b));
     const name = `${prefix}${kind}_${count}`;
-    return blockPoint(block, at, { name, kind, row: line.row, edge, fold, layers: RULED });
+    const layers = [
+      ...RULED,
+      D6673_LAYERS.mirrorLine,
+      ...(kind === 'notch' ? [D6673_LAYERS.notch] : []),
+    ];
+    return [
+      blockPoint(block, at, { name, kind, row, edge, fold, layers }),
+      ...(at.bend ?? []).map((handle, k) => {
+        const own = `${prefix}${kind}_${count}_${k === 0 ? 'leave' : 'arrive'}`;
+        return blockPoint(block, handle, { name: own, kind: 'handle', row, edge, layers: [] });
+      }),
+    ];
   });
 }
 
-function vertices({ entities }: BlockContent, { points, row }: DxfEntity): readonly Point[] {
-  return outlineFrom(points, (at) => !isSmooth(entities, at, row));
+function vertices({ marks }: BlockContent, { points, row }: DxfEntity): readonly LinePoint[] {
+  return outlineFrom(points, (at) => !isSmooth(marks, at, row));
 }
 
 /** What an annotation of our own at a place names. */

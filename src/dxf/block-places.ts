@@ -1,8 +1,11 @@
 /** What stands at a place of a block: marks, rule numbers, lines that pass it. */
 import type { Point } from '../geometry/point';
 import { cross, distance, dot, length, subtract } from '../geometry/point';
-import { EXCHANGED } from '../tolerance';
+import { EXCHANGED, RULE_AT } from '../tolerance';
 import { D6673_LAYERS } from './d6673-layers';
+import type { LinePoint } from './line-point';
+import type { PlaceIndex } from './place-index';
+import { placeIndex } from './place-index';
 import type { DxfEntity } from './read';
 
 /** The layers of the points of a line. */
@@ -13,63 +16,50 @@ export function isAt(at: Point): (entity: DxfEntity) => boolean {
   return ({ points: [where] }) => where !== undefined && near(where, at);
 }
 
+/** The marks of turn and curve points among the entities of a block. */
+export function marksOf(entities: readonly DxfEntity[]): PlaceIndex<DxfEntity> {
+  const marks = entities.filter(({ type, layer }) => type === 'POINT' && RULED.includes(layer));
+  return placeIndex(marks, ({ points: [at] }) => at, SAME);
+}
+
 /**
- * The number of the rule at a place. Where lines share a place the one that comes next after row
- * `row` counts, since the points of a line follow it.
+ * Whether a line runs on at a point without a corner: as the mark says that comes next after row
+ * `row`; without a mark only in the middle of a curve.
  */
-export function ruleAt(
-  entities: readonly DxfEntity[],
-  layers: readonly string[],
-  at: Point | undefined,
-  row: number,
-): number | undefined {
-  if (at === undefined) return undefined;
-  const texts = entities.filter(
-    (entity) =>
-      entity.type === 'TEXT' &&
-      layers.includes(entity.layer) &&
-      /^#\s*\d+$/u.test(entity.words) &&
-      isAt(at)(entity),
-  );
-  const text = texts.find((entity) => entity.row > row) ?? texts[0];
-  return text === undefined ? undefined : Number(text.words.slice(1));
+export function isSmooth(marks: PlaceIndex<DxfEntity>, at: LinePoint, row: number): boolean {
+  const here = marks(at);
+  const mark = here.find((entity) => entity.row > row) ?? here[0];
+  return mark === undefined ? at.inner === true : mark.layer === D6673_LAYERS.curvePoint;
 }
 
-/** Whether a place is marked as a curve point, by the mark that comes next after row `row`. */
-export function isSmooth(entities: readonly DxfEntity[], at: Point, row: number): boolean {
-  const marks = entities.filter(
-    (entity) => entity.type === 'POINT' && RULED.includes(entity.layer) && isAt(at)(entity),
-  );
-  const mark = marks.find((entity) => entity.row > row) ?? marks[0];
-  return mark?.layer === D6673_LAYERS.curvePoint;
-}
+/** mm. Places nearer than this are one, for all that rounding in a file may do. */
+export const SAME = EXCHANGED / 2;
 
-/** Whether two places are one, for all that rounding in a file may do. */
+/** Whether two places are one. */
 export function near(a: Point, b: Point): boolean {
-  return distance(a, b) <= EXCHANGED / 2;
+  return distance(a, b) <= SAME;
 }
 
-/** Whether a line ends where it begins. */
-export function isLoop(points: readonly Point[]): boolean {
-  const [first, last] = [points[0], points.at(-1)];
-  return points.length > 3 && first !== undefined && last !== undefined && near(first, last);
-}
-
-/** Whether a place lies on a line from end to end. */
+/** Whether a place lies on a line from end to end, for all that rounding may do. */
 export function liesOn(at: Point, from: Point, to: Point): boolean {
   const [along, way] = [subtract(to, from), subtract(at, from)];
   const long = length(along);
-  if (long === 0 || Math.abs(cross(along, way)) / long > EXCHANGED / 2) return false;
+  if (long === 0 || Math.abs(cross(along, way)) / long > RULE_AT) return false;
   const reach = dot(along, way) / long;
-  return reach >= -EXCHANGED / 2 && reach <= long + EXCHANGED / 2;
+  return reach >= -RULE_AT && reach <= long + RULE_AT;
 }
 
-/** The vertices from the first corner on, without a last one that repeats the first. */
+/** The points of a closed line from the first corner on. */
 export function outlineFrom(
-  points: readonly Point[],
-  isCorner: (at: Point) => boolean,
-): readonly Point[] {
-  const own = isLoop(points) ? points.slice(0, -1) : points;
-  const start = Math.max(0, own.findIndex(isCorner));
-  return [...own.slice(start), ...own.slice(0, start)];
+  points: readonly LinePoint[],
+  isCorner: (at: LinePoint) => boolean,
+): readonly LinePoint[] {
+  const start = Math.max(0, points.findIndex(isCorner));
+  return [...points.slice(start), ...points.slice(0, start)];
+}
+
+/** Tells whether a place is one of some points. */
+export function placeSet(points: readonly Point[]): (at: Point) => boolean {
+  const index = placeIndex(points, (own) => own, SAME);
+  return (at) => index(at).length > 0;
 }

@@ -1,22 +1,24 @@
-/** One place of a block as a point of a piece, with the number of its rule. */
+/** One place of a block as a point of a piece. */
 import type { Point } from '../geometry/point';
 import type { RawPoint } from '../given/raw-point';
-import { ruleAt } from './block-places';
+import type { PlaceIndex } from './place-index';
 import type { DxfEntity } from './read';
 
 /** What a block holds, and the file for messages. */
 export interface BlockContent {
   readonly entities: readonly DxfEntity[];
+  /** Its marks of turn and curve points. */
+  readonly marks: PlaceIndex<DxfEntity>;
   readonly file: string;
 }
 
 /** A point that was read, and the number under which the rule table has its moves. */
 export interface BlockPoint {
   readonly raw: RawPoint;
-  /** Row in the file. */
+  /** Row in the file of the line or mark that it is of. */
   readonly row: number;
-  /** The number of its rule, if it has one. */
-  readonly rule: number | undefined;
+  /** Layers on which the number of its rule may stand. */
+  readonly layers: readonly string[];
 }
 
 /** What a point has besides its place. */
@@ -26,21 +28,21 @@ export interface PointTraits {
   readonly row: number;
   readonly edge: string;
   readonly fold?: boolean;
-  /** Layers on which the number of its rule may stand. */
   readonly layers: readonly string[];
 }
 
 /** The point at a place in mm, y down, with the number of a rule that stands there. */
 export function blockPoint(
-  { entities, file }: BlockContent,
-  at: Point,
+  { file }: BlockContent,
+  { x, y }: Point,
   { name, kind, row, edge, fold = false, layers }: PointTraits,
 ): BlockPoint {
   const place = { file, row };
+  const at = { x, y };
   return {
     raw: { name, kind, at, edge, seam: '', fold, rule: { text: '', place }, place },
     row,
-    rule: ruleAt(entities, layers, at, row),
+    layers,
   };
 }
 
@@ -51,4 +53,13 @@ export function entitiesOn(
   type: DxfEntity['type'],
 ): readonly DxfEntity[] {
   return entities.filter((entity) => entity.layer === layer && entity.type === type);
+}
+
+/** The straight lines on a layer from end to end, whether they are lines or polylines. */
+export function strokesOn(block: BlockContent, layer: string): readonly DxfEntity[] {
+  const lines = [...entitiesOn(block, layer, 'LINE'), ...entitiesOn(block, layer, 'POLYLINE')];
+  return lines.filter(
+    ({ points, closed }) =>
+      points.length === 2 && !closed && points.every(({ bend }) => bend === undefined),
+  );
 }

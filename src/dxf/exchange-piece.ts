@@ -14,8 +14,12 @@ export interface ExchangePiece {
   readonly boundary: readonly GradedPoint[];
   /** The seam line, where the outline has allowances; closed. */
   readonly sewLine: readonly GradedPoint[] | undefined;
-  /** On the outline that is cut; `marks` is 2 for a double one. */
-  readonly notches: readonly (GradedPoint & { readonly marks: 1 | 2 })[];
+  /** On the boundary, and where they meet the seam line if that is another line; `marks` is 2 for a
+   * double one. */
+  readonly notches: readonly (GradedPoint & {
+    readonly marks: 1 | 2;
+    readonly sewn: GradedPoint | undefined;
+  })[];
   readonly drillHoles: readonly GradedPoint[];
   /** From end to end, like the fold. */
   readonly grain: readonly GradedPoint[];
@@ -75,6 +79,7 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): 
     model === undefined
       ? marked.map(({ point }) => named(point))
       : spots((own) => own.notches.map((notch) => (line === undefined ? notch.net : notch.cut)));
+  const sewn = line === undefined ? [] : spots((own) => own.notches.map((notch) => notch.net));
   return {
     name: plan.name,
     boundary: line ?? net,
@@ -82,6 +87,7 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): 
     notches: notches.map((notch, i) => ({
       ...notch,
       marks: (model?.notches ?? marked)[i]?.marks ?? 1,
+      sewn: sewn[i],
     })),
     drillHoles:
       model === undefined

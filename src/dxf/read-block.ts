@@ -1,156 +1,127 @@
 /** A block of an exchange file after ASTM D6673, unverified, back to the points of a piece. */
-import { InputError } from '../errors';
 import type { RawPiece } from '../given/raw-point';
-import type { Cutting } from '../pattern/piece';
+import type { ReadingNote } from '../pattern/pattern';
+import { EXCHANGED } from '../tolerance';
+import { isAt, placeSet } from './block-places';
+import type { BlockContent } from './block-point';
+import { entitiesOn } from './block-point';
 import { cutLinePoints, outlinePoints } from './block-line';
-import { RULED, isAt, isLoop, near, ruleAt } from './block-places';
-import type { BlockContent, BlockPoint } from './block-point';
-import { blockPoint, entitiesOn } from './block-point';
+import type { BlockFeatures } from './block-features';
+import { featuresOf } from './block-features';
+import type { BlockOutlines } from './block-outlines';
+import { blockOutlines } from './block-outlines';
+import { cuttingOf, isKnownWord, pieceTitle } from './block-words';
 import { D6673_LAYERS } from './d6673-layers';
+import type { PlacedBlock } from './placed-blocks';
 import type { DxfEntity } from './read';
-import { joinless } from './seam-words';
+import type { RuleNumber } from './rule-words';
+import { matchedRules } from './rule-words';
+import { unreadNotes } from './unread';
 
 /** A block that was read: its points, and which rule moves each. */
 export interface ReadBlock {
   readonly piece: RawPiece;
   /** The rule number of each point that has one. */
-  readonly numbers: ReadonlyMap<string, { readonly rule: number; readonly row: number }>;
-  /** What the block has that the piece has not, in words. */
-  readonly leftOut: readonly string[];
+  readonly numbers: ReadonlyMap<string, RuleNumber>;
+  /** What the block has that the piece has not, or has in another way. */
+  readonly notes: readonly ReadingNote[];
 }
 
 /**
- * The seam line is the outline where there is one with rules, since that is the line to be walked,
- * and the boundary then the cut line; otherwise the boundary is the outline. Throws InputError
- * `dxf-malformed`.
+ * Reads a block whose entities are in mm. The seam line is the outline where there is one with rules,
+ * since that is the line to be walked, and the boundary then the cut line; otherwise the boundary is
+ * the outline. Throws InputError `dxf-malformed`.
  */
-export function readBlock(name: string, entities: readonly DxfEntity[], file: string): ReadBlock {
-  const block = { entities, file };
-  const [boundary, ...moreBoundaries] = closedOn(block, D6673_LAYERS.boundary);
-  const [sewLine, ...moreSewLines] = closedOn(block, D6673_LAYERS.sewLine);
-  const isRuled = sewLine?.points.some(
-    (at) => ruleAt(entities, RULED, at, sewLine.row) !== undefined,
-  );
-  const outline = isRuled || boundary === undefined ? sewLine : boundary;
-  if (outline === undefined) {
-    throw new InputError('dxf-malformed', {
-      what: `the block ${name} has no boundary`,
-      allowed: `a closed polyline on layer ${D6673_LAYERS.boundary}`,
-      place: { file, row: entities[0]?.row ?? 1 },
-    });
-  }
-  const cut = outline === boundary ? undefined : boundary;
-  const [grain, ...moreGrains] = entitiesOn(block, D6673_LAYERS.grainLine, 'LINE');
-  const [reference, ...moreReferences] = entitiesOn(block, D6673_LAYERS.gradeReference, 'LINE');
-  const onOutline = outlinePoints(block, outline);
-  const cutLine = cut === undefined ? [] : cutLinePoints(block, cut);
-  const cutNotches = spots(block, 'notch', D6673_LAYERS.notch, 'cut_notch').filter(
-    ({ raw }) => !onOutline.some((own) => own.raw.kind === 'notch' && near(own.raw.at, raw.at)),
-  );
-  const points = [
-    ...onOutline,
-    ...ends(block, reference, 'reference', D6673_LAYERS.gradeReference),
-    ...ends(block, grain, 'grain', D6673_LAYERS.grainLine),
-    ...insideLines(block),
-    ...spots(block, 'drill', D6673_LAYERS.drillHole, 'drill'),
-  ];
+export function readBlock(placed: PlacedBlock, file: string): ReadBlock {
+  const name = pieceTitle(placed);
+  const outlines = blockOutlines(placed, name, file);
+  const { entities, marks } = outlines;
+  const block: BlockContent = { entities, marks, file };
+  const { outline, cut } = outlines;
+  const onOutline = outlinePoints(block, outline.line);
+  const cutLine = cut === undefined ? [] : cutLinePoints(block, cut.line);
+  const features = featuresOf(block, placed.turned, onOutline, cutLine);
+  const points = [...onOutline, ...features.points];
+  const { sewnNotches } = features;
+  const all = [...points, ...cutLine, ...features.cutNotches, ...sewnNotches.values()];
+  const { numbers, lost } = matchedRules(all, block.entities);
   const said = entitiesOn(block, D6673_LAYERS.annotation, 'TEXT');
-  const titles = said.map(({ words }) => /^PIECE NAME:\s*(.+)$/iu.exec(words)?.[1]?.trim());
   const doubles = said.filter(({ words }) => words === 'DOUBLE NOTCH');
-  const notches = [...onOutline.filter(({ raw }) => raw.kind === 'notch'), ...cutNotches];
-  const others = new Set(entities.map(({ layer }) => layer).filter((own) => !READ_LAYERS.has(own)));
+  const notches = [...onOutline.filter(({ raw }) => raw.kind === 'notch'), ...features.cutNotches];
   return {
     piece: {
-      name: joinless(titles.find((found) => found !== undefined) ?? name),
+      name,
       points: points.map(({ raw }) => raw),
       cuttings: said.flatMap(({ words }) => cuttingOf(words)),
       allowances: new Map(),
       cutLine: cutLine.map(({ raw }) => raw),
-      cutNotches: cutNotches.map(({ raw }) => raw),
+      cutNotches: features.cutNotches.map(({ raw }) => raw),
+      sewnNotches: new Map([...sewnNotches].map(([notch, { raw }]) => [notch, raw])),
       doubleNotches: new Set(
         notches.filter(({ raw }) => doubles.some(isAt(raw.at))).map(({ raw }) => raw.name),
       ),
     },
-    numbers: new Map(
-      [...points, ...cutLine, ...cutNotches].flatMap(({ raw, row, rule }) =>
-        rule === undefined ? [] : [[raw.name, { rule, row }]],
-      ),
-    ),
-    leftOut: [
-      ...(sewLine !== undefined && outline !== sewLine ? ['a sew line without rules'] : []),
-      ...several(moreBoundaries.length, 'further boundary'),
-      ...several(moreSewLines.length, 'further sew line'),
-      ...several(moreGrains.length, 'further grain line'),
-      ...several(moreReferences.length, 'alternate grade reference line'),
-      ...[...others].map((layer) => `what is on layer ${layer}`),
+    numbers,
+    notes: [
+      ...outlines.notes,
+      ...gapNotes(outlines, name),
+      ...unreadNotes([...lost, ...unread(block, outlines, features)], name),
+      ...turnedNotes(placed, numbers, name),
     ],
   };
 }
 
-function closedOn(block: BlockContent, layer: string): readonly DxfEntity[] {
-  return entitiesOn(block, layer, 'POLYLINE').filter((line) => line.closed || isLoop(line.points));
+/** What of the block is in no way in the piece; words that give rules are told apart from it. */
+function unread(
+  { entities }: BlockContent,
+  { outline, cut }: BlockOutlines,
+  features: BlockFeatures,
+): readonly DxfEntity[] {
+  const rows = new Set([...outline.parts, ...(cut?.parts ?? [])]);
+  const lines = [outline.line, ...(cut === undefined ? [] : [cut.line])];
+  const notches = features.cutNotches.map(({ raw }) => raw.at);
+  const corners = [...lines.flatMap(({ points }) => points), ...notches];
+  const isCorner = placeSet(corners);
+  const isMarked = ({ points: [at] }: DxfEntity): boolean => at !== undefined && isCorner(at);
+  return entities.filter((entity) => {
+    if (rows.has(entity) || features.read.has(entity)) return false;
+    if (entity.type === 'TEXT') return !isKnownWord(entity, isMarked);
+    const isMark = entity.type === 'POINT' && MARKS.has(entity.layer);
+    return !(isMark && isMarked(entity));
+  });
 }
 
-/** The marks of a layer, numbered. */
-function spots(
-  block: BlockContent,
-  kind: 'notch' | 'drill',
-  layer: string,
-  prefix: string,
-): readonly BlockPoint[] {
-  return entitiesOn(block, layer, 'POINT')
-    .flatMap(({ points, row }) => points.map((at) => ({ at, row })))
-    .map(({ at, row }, i) =>
-      blockPoint(block, at, { name: `${prefix}_${i + 1}`, kind, row, edge: kind, layers: [layer] }),
-    );
+const MARKS: ReadonlySet<string> = new Set([D6673_LAYERS.turnPoint, D6673_LAYERS.curvePoint]);
+
+function gapNotes({ outline, cut }: BlockOutlines, piece: string): readonly ReadingNote[] {
+  return [outline, ...(cut === undefined ? [] : [cut])]
+    .filter(({ gap }) => gap > EXCHANGED)
+    .map(({ gap, line }) => ({
+      severity: 'note',
+      check: 'gap-closed',
+      piece,
+      what:
+        `ends of lines on layer ${line.layer} that miss each other by up to ` +
+        `${Math.round(gap * 100) / 100} mm were joined`,
+    }));
 }
 
-/** The ends of a line that lies beside the outline. */
-function ends(
-  block: BlockContent,
-  line: DxfEntity | undefined,
-  kind: 'grain' | 'reference',
-  layer: string,
-): readonly BlockPoint[] {
-  if (line === undefined) return [];
-  const { points, row } = line;
-  return points.map((at, i) =>
-    blockPoint(block, at, { name: `${kind}_${i + 1}`, kind, row, edge: kind, layers: [layer] }),
-  );
-}
-
-function insideLines(block: BlockContent): readonly BlockPoint[] {
-  const layer = D6673_LAYERS.internalLine;
-  return INSIDE.flatMap((type) => entitiesOn(block, layer, type)).flatMap(
-    ({ points, closed, row }, k) =>
-      [...points, ...(closed ? points.slice(0, 1) : [])].map((at, i) =>
-        blockPoint(block, at, {
-          name: `inside_${k + 1}_${i + 1}`,
-          kind: 'inside',
-          row,
-          edge: `line_${k + 1}`,
-          layers: [layer],
-        }),
-      ),
-  );
-}
-
-const INSIDE = ['POLYLINE', 'LINE'] as const;
-/** A cut-out would have to be cut, which a line inside is not. */
-const READ_LAYERS: ReadonlySet<string> = new Set(
-  Object.entries(D6673_LAYERS).flatMap(([name, layer]) =>
-    name === 'internalCutOut' ? [] : [layer],
-  ),
-);
-
-function several(count: number, what: string): readonly string[] {
-  return count === 0 ? [] : [`${count} ${what}${count === 1 ? '' : 's'}`];
-}
-
-function cuttingOf(words: string): readonly Cutting[] {
-  const parts = /^QUANTITY:\s*(\d+)( ON FOLD)?(?: OF (\w+))?$/iu.exec(words);
-  if (parts === null) return [];
-  const stated = parts[3]?.toLowerCase();
-  const cloth = stated === 'lining' || stated === 'interfacing' ? stated : 'shell';
-  return [{ cloth, count: Number(parts[1]), onFold: parts[2] !== undefined }];
+/** Rules of a block that was turned, and that says nothing of their direction. */
+function turnedNotes(
+  { turned, entities, mirrored }: PlacedBlock,
+  numbers: ReadBlock['numbers'],
+  piece: string,
+): readonly ReadingNote[] {
+  const hasLine = entities.some(({ layer }) => layer === D6673_LAYERS.gradeReference);
+  if (turned === undefined || hasLine || numbers.size === 0) return [];
+  return [
+    {
+      severity: 'warning',
+      check: 'placed',
+      piece,
+      what:
+        `the block is inserted ${mirrored ? 'mirrored' : 'turned'} and has no grade reference line; ` +
+        'its rules are counted in the axes of the block and turned with it',
+    },
+  ];
 }

@@ -1,182 +1,93 @@
-/** A DXF file as blocks of simple entities. */
+/** A DXF file as its header, its blocks, and the entities on the sheet. */
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import type { DxfEntity } from './entity';
+import { entityOf } from './entity';
+import type { DxfInsert } from './placement';
+import { insertOf } from './placement';
+import type { Raw, Tag } from './tags';
+import { first, numberAt, rawEntities, rowOf } from './tags';
 
-/** A line, place or text of a drawing. */
-export interface DxfEntity {
-  readonly type: 'LINE' | 'POLYLINE' | 'POINT' | 'TEXT';
-  readonly layer: string;
-  /** In the unit of the file, y down. */
-  readonly points: readonly Point[];
-  readonly closed: boolean;
-  /** What a TEXT says; empty for the others. */
-  readonly words: string;
-  /** Row in the file, from 1. */
-  readonly row: number;
-}
+export type { DxfEntity } from './entity';
 
-/** A drawing as far as patterns need it. */
-export interface DxfContent {
-  readonly blocks: readonly { readonly name: string; readonly entities: readonly DxfEntity[] }[];
-  /** Those outside all blocks. */
+/** What a block or the sheet holds. */
+export interface DxfSpace {
   readonly entities: readonly DxfEntity[];
-  /** Kinds of entities that were passed over, with their number. */
-  readonly passedOver: ReadonlyMap<string, number>;
+  readonly inserts: readonly DxfInsert[];
 }
 
-interface Tag {
-  readonly code: number;
-  readonly value: string;
+/** A block: what it holds under a name. */
+export interface DxfBlock extends DxfSpace {
+  readonly name: string;
   readonly row: number;
+  /** What lies at the place of an insert; in the unit of the file, y down. */
+  readonly base: Point;
 }
 
-/** An entity as its tags, with those of the vertices that follow it. */
-interface Raw {
-  readonly type: string;
-  readonly tags: readonly Tag[];
-  readonly vertices: Raw[];
+/** A drawing as far as patterns need it: its sheet, its blocks, its header. */
+export interface DxfContent extends DxfSpace {
+  /** The first tag of each variable by its name, such as `$INSUNITS`. */
+  readonly header: ReadonlyMap<string, Tag>;
+  readonly blocks: readonly DxfBlock[];
 }
 
 /**
- * Reads the blocks and entities of an ASCII DXF file. Throws InputError `dxf-malformed` with the row
- * at which it stops making sense.
+ * Reads an ASCII DXF file. Throws InputError `dxf-malformed` with the row at which it stops making
+ * sense.
  */
 export function readDxf(text: string, file: string): DxfContent {
-  const raws = rawEntities(tagsOf(text, file));
-  const passedOver = new Map<string, number>();
-  const blocks: { name: string; entities: DxfEntity[] }[] = [];
-  const entities: DxfEntity[] = [];
+  const blocks: (DxfBlock & { entities: DxfEntity[]; inserts: DxfInsert[] })[] = [];
+  const sheet = { entities: [] as DxfEntity[], inserts: [] as DxfInsert[] };
+  let header: ReadonlyMap<string, Tag> = new Map();
   let section = '';
   let block: (typeof blocks)[number] | undefined;
-  for (const raw of raws) {
-    if (raw.type === 'SECTION') section = first(raw, 2);
+  for (const raw of rawEntities(text, file)) {
+    if (raw.type === 'SECTION') {
+      section = first(raw, 2).toUpperCase();
+      block = undefined;
+      if (section === 'HEADER') header = headerOf(raw);
+    } else if (section !== 'BLOCKS' && section !== 'ENTITIES') continue;
     else if (raw.type === 'BLOCK') {
-      block = { name: first(raw, 2), entities: [] };
+      block = { ...blockOf(raw, file), entities: [], inserts: [] };
       blocks.push(block);
     } else if (raw.type === 'ENDBLK') block = undefined;
-    else if (section === 'BLOCKS' || section === 'ENTITIES') {
-      const entity = entityOf(raw, file);
-      const arcs = [raw, ...raw.vertices].filter(isBulged).length;
-      if (arcs > 0) passedOver.set(ARC, (passedOver.get(ARC) ?? 0) + arcs);
-      if (entity !== undefined) (block?.entities ?? entities).push(entity);
-      else if (!STRUCTURE.has(raw.type)) {
-        passedOver.set(raw.type, (passedOver.get(raw.type) ?? 0) + 1);
-      }
-    }
+    else if (raw.type === 'INSERT' && first(raw, 67) !== '1')
+      (block ?? sheet).inserts.push(insertOf(raw, file));
+    else if (!STRUCTURE.has(raw.type)) (block ?? sheet).entities.push(entityOf(raw, file));
   }
-  return { blocks: blocks.filter(({ name }) => !/^[*$]/u.test(name)), entities, passedOver };
+  refuseTwice(blocks, file);
+  return { header, blocks, ...sheet };
 }
 
-/** Arcs between the vertices of a polyline; it is read as if it were straight there. */
-const ARC = 'ARC IN POLYLINE';
+/** What is in an entities section and shows nothing. */
+const STRUCTURE: ReadonlySet<string> = new Set(['ENDSEC', 'EOF', 'SEQEND', 'VIEWPORT']);
 
-function isBulged({ type, tags }: Raw): boolean {
-  if (type !== 'VERTEX' && type !== 'LWPOLYLINE') return false;
-  return tags.some(({ code, value }) => code === 42 && Number(value) !== 0);
-}
-
-const STRUCTURE: ReadonlySet<string> = new Set(['ENDSEC', 'EOF', 'INSERT', 'SEQEND', 'ATTRIB']);
-
-function tagsOf(text: string, file: string): readonly Tag[] {
-  const lines = text.split(/\r\n|\r|\n/u);
-  while (lines.at(-1)?.trim() === '') lines.pop();
-  const tags: Tag[] = [];
-  for (let i = 0; i + 1 < lines.length; i += 2) {
-    const code = Number(lines[i]);
-    if (!/^\s*\d+\s*$/u.test(lines[i] ?? '')) refuse(file, i + 1, lines[i] ?? '');
-    tags.push({ code, value: (lines[i + 1] ?? '').trim(), row: i + 1 });
-  }
-  const last = tags.at(-1);
-  if (last?.value !== 'EOF') refuse(file, Math.max(1, lines.length), last?.value ?? '');
-  return tags;
-}
-
-function refuse(file: string, row: number, got: string): never {
-  throw new InputError('dxf-malformed', {
-    what: 'the file is no DXF file as text, or is not complete',
-    allowed: 'pairs of lines, a whole number and a value, that end with EOF',
-    got: got.slice(0, 40),
-    place: { file, row },
-  });
-}
-
-function rawEntities(tags: readonly Tag[]): readonly Raw[] {
-  const raws: { type: string; tags: Tag[]; vertices: Raw[] }[] = [];
-  for (const tag of tags) {
-    if (tag.code === 0) raws.push({ type: tag.value, tags: [tag], vertices: [] });
-    else raws.at(-1)?.tags.push(tag);
-  }
-  const whole: Raw[] = [];
-  let line: Raw | undefined;
-  for (const raw of raws) {
-    if (raw.type === 'VERTEX') line?.vertices.push(raw);
-    else {
-      line = raw.type === 'POLYLINE' ? raw : undefined;
-      whole.push(raw);
-    }
-  }
-  return whole;
-}
-
-function first({ tags }: Raw, code: number): string {
-  return tags.find((tag) => tag.code === code)?.value ?? '';
-}
-
-function entityOf(raw: Raw, file: string): DxfEntity | undefined {
-  const common = {
-    layer: first(raw, 8),
-    closed: (Number(first(raw, 70) || 0) & 1) === 1,
-    words: unescaped(first(raw, 1)),
-    row: raw.tags[0]?.row ?? 1,
-  };
-  switch (raw.type) {
-    case 'LINE':
-      return {
-        ...common,
-        type: 'LINE',
-        points: [...placesOf(raw, 10, file), ...placesOf(raw, 11, file)],
-      };
-    case 'POINT':
-      return { ...common, type: 'POINT', points: placesOf(raw, 10, file) };
-    case 'TEXT':
-    case 'MTEXT':
-      return { ...common, type: 'TEXT', points: placesOf(raw, 10, file).slice(0, 1) };
-    case 'LWPOLYLINE':
-      return { ...common, type: 'POLYLINE', points: placesOf(raw, 10, file) };
-    case 'POLYLINE':
-      return {
-        ...common,
-        type: 'POLYLINE',
-        points: raw.vertices.flatMap((vertex) => placesOf(vertex, 10, file)),
-      };
-    default:
-      return undefined;
-  }
-}
-
-/** Every x under `code` with the y that follows it. */
-function placesOf({ tags }: Raw, code: number, file: string): readonly Point[] {
-  return tags.flatMap((tag, i) => {
-    if (tag.code !== code) return [];
-    const y = tags.slice(i + 1).find((other) => other.code === code + 10);
-    return [point(coordinate(tag, file), -coordinate(y ?? { ...tag, value: '' }, file) + 0)];
-  });
-}
-
-function coordinate({ value, row }: Tag, file: string): number {
-  const number = value === '' ? NaN : Number(value);
-  if (Number.isFinite(number)) return number;
-  throw new InputError('dxf-malformed', {
-    what: 'a coordinate is no number',
-    allowed: 'a number such as -12.5 for x and for y',
-    got: value,
-    place: { file, row: row + 1 },
-  });
-}
-
-function unescaped(words: string): string {
-  return words.replace(/\\U\+([0-9A-F]{4})/giu, (_, code: string) =>
-    String.fromCharCode(parseInt(code, 16)),
+function headerOf({ tags }: Raw): ReadonlyMap<string, Tag> {
+  return new Map(
+    tags.flatMap((tag, i) => {
+      const value = tags[i + 1];
+      return tag.code === 9 && value !== undefined ? [[tag.value.toUpperCase(), value]] : [];
+    }),
   );
+}
+
+function blockOf(raw: Raw, file: string): Pick<DxfBlock, 'name' | 'row' | 'base'> {
+  return {
+    name: first(raw, 2),
+    row: rowOf(raw),
+    base: point(numberAt(raw, 10, 0, file), 0 - numberAt(raw, 20, 0, file)),
+  };
+}
+
+function refuseTwice(blocks: readonly DxfBlock[], file: string): void {
+  const names = blocks.map(({ name }) => name.toUpperCase());
+  const twice = blocks.find(({ name }, i) => names.indexOf(name.toUpperCase()) !== i);
+  if (twice === undefined) return;
+  throw new InputError('dxf-malformed', {
+    what: 'two blocks have one name',
+    allowed: 'each name once, whether in small or capital letters',
+    got: twice.name,
+    place: { file, row: twice.row },
+  });
 }

@@ -7,6 +7,7 @@ import { point } from '../geometry/point';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
+import { UNIT_NAMES } from './drawing-unit';
 import { dxfNumber, dxfText } from './entities';
 
 /** Rules by their number: cumulative moves in mm from the sample size, y down, one a size. */
@@ -39,8 +40,15 @@ export function sizeWord(label: string): string {
   return dxfText(label).replace(/\s+/gu, '_');
 }
 
+/** A rule table as it was read, with the unit that it states. */
+export interface ReadRuleTable extends RuleTable {
+  readonly unit: LengthUnit;
+  /** Row that states it. */
+  readonly unitRow: number;
+}
+
 /** Reads such a table. Throws InputError `rule-table-malformed` with file and row. */
-export function readRuleTable(text: string, file: string): RuleTable & { unit: LengthUnit } {
+export function readRuleTable(text: string, file: string): ReadRuleTable {
   const lines = text.split(/\r\n|\r|\n/u);
   const refuse = (what: string, allowed: string, got: string, row: number): never => {
     throw new InputError('rule-table-malformed', { what, allowed, got, place: { file, row } });
@@ -69,9 +77,14 @@ export function readRuleTable(text: string, file: string): RuleTable & { unit: L
     refuse('the sample size is not in the size list', sizes.join(' '), sample.text, sample.row);
   }
   const units = need('UNITS', 'a line `UNITS: METRIC` or `UNITS: ENGLISH`');
-  const unit = UNITS[units.text.toUpperCase()];
+  const unit = UNIT_NAMES[units.text.toUpperCase()];
   if (unit === undefined) {
-    return refuse('the unit is not known', 'METRIC or ENGLISH', units.text, units.row);
+    return refuse(
+      'the unit is not known',
+      Object.keys(UNIT_NAMES).join(', '),
+      units.text,
+      units.row,
+    );
   }
 
   const rules = new Map<number, { readonly row: number; readonly moves: Point[] }>();
@@ -109,7 +122,5 @@ export function readRuleTable(text: string, file: string): RuleTable & { unit: L
   }
   const name = stated('GRADE RULE TABLE')?.text ?? '';
   const moved = new Map([...rules].map(([number, { moves: own }]) => [number, own]));
-  return { name, sizes, sample: sample.text, rules: moved, unit };
+  return { name, sizes, sample: sample.text, rules: moved, unit, unitRow: units.row };
 }
-
-const UNITS: Readonly<Record<string, LengthUnit | undefined>> = { METRIC: 'mm', ENGLISH: 'in' };

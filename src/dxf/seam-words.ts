@@ -35,6 +35,11 @@ export function joinless(name: string): string {
 
 const SEWN = /^SEWN: (.+?) TO (.+?)(?:, EASE (-?[\d.]+))?(?:, WAY (same|opposite))?$/u;
 
+/** Whether words are such. */
+export function isSeamWords(words: string): boolean {
+  return SEWN.test(words);
+}
+
 /** Reads such words; undefined for others. Throws InputError `edge-unknown`. */
 export function readSeamWords(
   words: string,

@@ -22,6 +22,7 @@ import type { GradedPoint } from './graded-stretch';
 import type { RuleTable } from './rule-table';
 import { sizeWord } from './rule-table';
 import { joinless, seamWords } from './seam-words';
+import { sewnNotchWords } from './sewn-notch';
 
 /** A pattern in all sizes, ready to be written. */
 export interface ExchangePattern {
@@ -55,7 +56,7 @@ export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Gener
       `STYLE NAME: ${title}`,
       `SAMPLE SIZE: ${sizeWord(sample)}`,
       'UNITS: METRIC',
-      'ASTM D6673, UNVERIFIED',
+      'ASTM D6673, UNVERIFIED, IN MILLIMETERS',
       ...seams.map(seamWords),
     ]),
   );
@@ -143,8 +144,11 @@ function pieceEntities(
   const said = (at: Point, height: number, text: string): void =>
     void parts.push(dxfWords(D6673_LAYERS.annotation, at, height, text));
   for (const { kind, name: own, at } of piece.names) said(at, SMALL, `${kind}: ${joinless(own)}`);
-  for (const { at, marks } of notches) {
+  for (const [i, { at, marks, sewn }] of notches.entries()) {
     if (marks === 2) said(at[base] ?? middle, SMALL, 'DOUBLE NOTCH');
+    if (sewn === undefined) continue;
+    said(sewn.at[base] ?? middle, SMALL, sewnNotchWords(i + 1));
+    ruled(D6673_LAYERS.annotation, [sewn]);
   }
   [`PIECE NAME: ${name}`, `SIZE: ${sizeWord(sample)}`, ...piece.words].forEach((text, i) =>
     said(point(middle.x, middle.y + 2 * WORDS * (i + 1)), WORDS, text),

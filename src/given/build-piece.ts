@@ -20,10 +20,15 @@ const BESIDE: ReadonlySet<RawPoint['kind']> = new Set(['inside', 'grain', 'drill
  * of two points has another number of them.
  */
 export function buildPiece(raw: RawPiece): PatternPiece {
-  const { points, cutLine, cutNotches } = raw;
+  const { points, cutLine, cutNotches, sewnNotches = new Map<string, RawPoint>() } = raw;
   const reference = pair(points, 'reference');
   const grain = pair(points, 'grain');
-  const kept = [...points.filter(({ kind }) => kind !== 'reference'), ...cutLine, ...cutNotches];
+  const kept = [
+    ...points.filter(({ kind }) => kind !== 'reference'),
+    ...cutLine,
+    ...cutNotches,
+    ...sewnNotches.values(),
+  ];
   const index = new Map(kept.map((own, i) => [own.name, i]));
   const at = (own: RawPoint): number => index.get(own.name) ?? -1;
   const spans = spansOf(points);
@@ -62,7 +67,10 @@ export function buildPiece(raw: RawPiece): PatternPiece {
       ...named('notch')
         .filter((name) => !cutNotches.some((own) => own.name === name))
         .map((name) => notch(name, { by: 'joint', point: name, beside: 'after' })),
-      ...cutNotches.map(({ name }) => notch(name, { by: 'cut', point: name })),
+      ...cutNotches.map(({ name }) => {
+        const sewn = sewnNotches.get(name)?.name;
+        return notch(name, { by: 'cut', point: name, ...(sewn === undefined ? {} : { sewn }) });
+      }),
     ],
     drillHoles: named('drill').map((name) => ({ point: name })),
   });
@@ -79,6 +87,7 @@ export function buildPiece(raw: RawPiece): PatternPiece {
       ...handleFollowers(spans, at),
       ...besideFollowers(beside, at, places, path),
       ...besideFollowers(cutNotches, at, places, cutPath ?? path),
+      ...besideFollowers([...sewnNotches.values()], at, places, path),
     ],
     ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),
     ruleNames: new Map(

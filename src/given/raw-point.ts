@@ -54,6 +54,8 @@ export interface RawPiece {
   readonly cutLine: readonly RawPoint[];
   /** Notches beside the outline, on the cut line. */
   readonly cutNotches: readonly RawPoint[];
+  /** Where those meet the outline, by their names, where the file says it. */
+  readonly sewnNotches?: ReadonlyMap<string, RawPoint>;
   /** Names of double notches. */
   readonly doubleNotches: ReadonlySet<string>;
 }

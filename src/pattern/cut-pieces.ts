@@ -1,7 +1,7 @@
 /** Net pieces in, cut pieces out: allowances and marks, added after grading. */
 import { crossings } from '../geometry/crossings';
 import type { Point } from '../geometry/point';
-import { add, distance, scale, subtract, unit } from '../geometry/point';
+import { add, distance, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { allowancesOf, saysHowCut } from './allowance';
 import { clockwise } from './clockwise';
@@ -9,7 +9,7 @@ import { cutLine } from './cut-line';
 import type { CutPiece, Notch } from './cut-piece';
 import { grainline } from './grainline';
 import type { PlacedNotch } from './notch-places';
-import { drillHole, nearestOnOutline, notchPlaces } from './notch-places';
+import { drillHole, notchPlaces } from './notch-places';
 import type { Piece } from './piece';
 import { cutLineSegments, outlineSegments, pointOf } from './piece';
 import { stripsOf } from './strip';
@@ -54,9 +54,7 @@ function cutPiece(
     net,
     cut,
     corners,
-    notches: notchPlaces(piece, pieces, parameters).map((placed) =>
-      placed.isOnCut ? notchFrom(placed, piece) : notchAt(placed, cut, widest),
-    ),
+    notches: notchPlaces(piece, pieces, parameters).map((placed) => notchAt(placed, cut, widest)),
     drillHoles: plan.drillHoles.map((rule) => drillHole(piece, rule)),
     grain: from && to ? { from, to } : grainline(net, plan.grain),
     fold: fold && { from: at(fold.from), to: at(fold.to) },
@@ -82,13 +80,14 @@ const REACH = 2;
 
 /**
  * The notch from its place on the sewing line straight out to the cut line, of which no allowance is
- * wider than `widest` mm.
+ * wider than `widest` mm, or from its place on the given cut line in.
  */
 function notchAt(
-  { name, at, outward, marks }: PlacedNotch,
+  { name, at, net, outward, marks }: PlacedNotch,
   cut: readonly Segment[],
   widest: number,
 ): Notch {
+  if (net !== undefined) return { name, net, cut: at, inward: scale(outward, -1), marks };
   const way: Segment = { kind: 'line', from: at, to: add(at, scale(outward, REACH * widest)) };
   const found = cut.flatMap((segment) => crossings(way, segment)).map((crossing) => crossing.at);
   const nearest = found.reduce<Point | undefined>(
@@ -96,10 +95,4 @@ function notchAt(
     undefined,
   );
   return { name, net: at, cut: nearest ?? at, inward: scale(outward, -1), marks };
-}
-
-/** The notch from its place on the given cut line in toward the sewing line. */
-function notchFrom({ name, at, marks }: PlacedNotch, piece: Piece): Notch {
-  const net = nearestOnOutline(piece, at);
-  return { name, net, cut: at, inward: unit(subtract(net, at)), marks };
 }

@@ -10,11 +10,12 @@ import type { DrillRule, NotchPlace, NotchRule, Piece } from './piece';
 import { edgeSegments, outlineSegments, pieceNamed, pointOf } from './piece';
 import { zipOf } from './zip';
 
-/** A notch before the cut line is known; `isOnCut` where it is given on that line already. */
+/** A notch before the cut line is known. */
 export interface PlacedNotch extends SeamPlace {
   readonly name: string;
   readonly marks: 1 | 2;
-  readonly isOnCut: boolean;
+  /** Where it meets the sewing line, if `at` is given on the cut line already. */
+  readonly net: Point | undefined;
 }
 
 /**
@@ -29,7 +30,7 @@ export function notchPlaces(
 ): readonly PlacedNotch[] {
   return piece.plan.notches.flatMap(({ name, marks, place }: NotchRule): readonly PlacedNotch[] => {
     const found = placeOf(place, piece, pieces, parameters);
-    return found === undefined ? [] : [{ ...found, name, marks, isOnCut: place.by === 'cut' }];
+    return found === undefined ? [] : [{ net: undefined, ...found, name, marks }];
   });
 }
 
@@ -38,7 +39,7 @@ function placeOf(
   piece: Piece,
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
-): SeamPlace | undefined {
+): (SeamPlace & { readonly net?: Point }) | undefined {
   switch (place.by) {
     case 'joint':
       return jointOf(piece, place.point, place.beside);
@@ -56,7 +57,9 @@ function placeOf(
     }
     case 'cut': {
       const at = pointOf(piece, place.point);
-      return { at, outward: unit(subtract(at, nearestOnOutline(piece, at))) };
+      const net =
+        place.sewn === undefined ? nearestOnOutline(piece, at) : pointOf(piece, place.sewn);
+      return { at, net, outward: unit(subtract(at, net)) };
     }
   }
 }
@@ -76,7 +79,7 @@ function jointOf(piece: Piece, name: string, beside: 'before' | 'after'): SeamPl
 }
 
 /** The place of the sewing line that is nearest to a point. */
-export function nearestOnOutline(piece: Piece, at: Point): Point {
+function nearestOnOutline(piece: Piece, at: Point): Point {
   return outlineSegments(piece)
     .map((part) => segmentAt(part, nearestOn(part, at)))
     .reduce((a, b) => (distance(b, at) < distance(a, at) ? b : a));

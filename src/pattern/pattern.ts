@@ -58,6 +58,21 @@ export interface PatternPiece {
   readonly ruleNames: ReadonlyMap<string, { readonly rule: string; readonly place: Place }>;
 }
 
+/** What is to be said of the reading of a drawing. */
+export interface ReadingNote {
+  /** `fail` for a shape or a rule that is lost. */
+  readonly severity: 'fail' | 'warning' | 'note';
+  /**
+   * `left-out` is not in the pattern; of the others `what` is a sentence: a rule that stands
+   * `rule-beside` its point, a `gap-closed` in an outline, a block that is `placed` in a way that
+   * matters, and a `unit-doubt`.
+   */
+  readonly check: 'left-out' | 'rule-beside' | 'gap-closed' | 'placed' | 'unit-doubt';
+  /** Name of the piece; empty for the sheet. */
+  readonly piece: string;
+  readonly what: string;
+}
+
 /** All pieces of a garment in its base size, and what is sewn to what. */
 export interface Pattern {
   /** The file that it was read from, or the chart that it was drafted from, for messages. */
@@ -71,8 +86,8 @@ export interface Pattern {
   readonly seams: readonly SeamPair[];
   /** Seam names that are on one edge or on three and more, and so pair nothing. */
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
-  /** What a drawing had that is not in the pattern, in words. */
-  readonly leftOut: readonly string[];
+  /** What a drawing had that is not in the pattern, or is in it in another way. */
+  readonly leftOut: readonly ReadingNote[];
 }
 
 /** A piece all of whose points have rules, so that nothing has to follow. */

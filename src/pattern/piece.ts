@@ -72,7 +72,8 @@ export interface EdgeTraits {
  * Where a notch stands: `joint`, square to the edge that arrives at or leaves a point of the outline;
  * `along`, on the line from one point through another, as at the leg of a dart; `level`, as far
  * before the end of an edge as a joint is on the piece `like`, so that both always meet; `zip`, where
- * the zip ends along an edge; `cut`, at a point of the given cut line.
+ * the zip ends along an edge; `cut`, at a point of the given cut line, and met at the point `sewn` of
+ * the sewing line, or at the nearest place of it.
  */
 export type NotchPlace =
   | { readonly by: 'joint'; readonly point: string; readonly beside: 'before' | 'after' }
@@ -84,7 +85,7 @@ export type NotchPlace =
       readonly like: string;
     }
   | { readonly by: 'zip'; readonly edge: string }
-  | { readonly by: 'cut'; readonly point: string };
+  | { readonly by: 'cut'; readonly point: string; readonly sewn?: string };
 
 /** A notch in every size. */
 export interface NotchRule {

@@ -6,13 +6,15 @@ import { describe, expect, it } from 'vitest';
 import { dxfFiles } from '../../src/files/dxf-files';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import { segmentsBounds } from '../../src/geometry/bounds';
+import { distanceToSegment } from '../../src/geometry/nearest';
 import type { Point } from '../../src/geometry/point';
-import { pieceNamed } from '../../src/pattern/piece';
+import { outlineSegments, pieceNamed } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import type { ResultFile } from '../../src/files/result-file';
 import { graded } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
+import { CURVE_POINTS } from '../../src/tolerance';
 import { folder } from './tools';
 
 /** Debian's own Python has the module; another one may come first on the path. */
@@ -208,7 +210,9 @@ for p in points:
     if p in rules:
         b.add_text('# %d' % rules[p], dxfattribs={'layer': layer, 'insert': p, 'height': 2})
 b.add_line((10, 10), (10, 60), dxfattribs={'layer': '7'})
-b.add_circle((20, 20), 3, dxfattribs={'layer': '8'})
+b.add_circle((20, 20), 3, dxfattribs={'layer': '11'})
+d.header['$INSUNITS'] = 4
+d.modelspace().add_text('UNITS: MILLIMETERS', dxfattribs={'layer': '15', 'height': 5})
 d.modelspace().add_blockref('TRIANGLE', (0, 0))
 d.saveas(sys.argv[1])
 `;
@@ -249,6 +253,76 @@ describeDxf('a DXF file that ezdxf wrote', () => {
     // The curve point has no rule and goes a share of the way with its neighbor.
     expect(corners?.[2]?.x).toBeGreaterThan(60);
     expect(corners?.[2]?.x).toBeLessThan(68);
-    expect(findings.find(({ check }) => check === 'left-out')?.message).toContain('1 CIRCLE');
+    // A hole that would have to be cut fails.
+    const lost = findings.find(({ check }) => check === 'left-out');
+    expect(lost?.message).toContain('1 CIRCLE on layer 11, internal cut out, in row');
+    expect(lost?.severity).toBe('fail');
+  });
+});
+
+/**
+ * A piece in parts, by ezdxf: a light polyline with bulges seen from behind, a spline through fit
+ * points with its control points, an arc and a line; nested once and inserted as asked. Printed are
+ * the places along it as ezdxf has them on the sheet, counted from the insert.
+ */
+const PARTS = `
+import sys, json, math, ezdxf
+release, sx, sy, turn, z = sys.argv[2], *map(float, sys.argv[3:7])
+d = ezdxf.new(release)
+d.header['$INSUNITS'] = 5
+part = d.blocks.new('PART', base_point=(3, 4))
+flat = {'layer': '1'}
+part.add_lwpolyline([(0, 0, 0.3), (-20, -5, -0.8), (-30, 0, 0)], format='xyb', dxfattribs={**flat, 'extrusion': (0, 0, -1)})
+part.add_open_spline([(30, 0), (36, 9), (29, 18), (41, 30), (33, 44), (30, 50)], degree=3, dxfattribs=flat)
+part.add_line((0, 50), (0, 0), dxfattribs=flat)
+part.add_arc((15, 50), 15, 0, 180, dxfattribs=flat)
+part.add_ellipse((15, 25), (6, 2), 0.4, dxfattribs={'layer': '8'})
+piece = d.blocks.new('PIECE')
+piece.add_blockref('PART', (7, 9), dxfattribs={'rotation': 25, 'xscale': -1})
+attribs = {'xscale': sx, 'yscale': sy, 'rotation': turn, 'extrusion': (0, 0, z)}
+insert = d.modelspace().add_blockref('PIECE', (500, 70), dxfattribs=attribs)
+d.modelspace().add_text('UNITS: CM', dxfattribs={'layer': '15', 'height': 2})
+d.saveas(sys.argv[1])
+places = []
+def points(e):
+    if e.dxftype() in ('LWPOLYLINE', 'INSERT'):
+        return [v for inner in e.virtual_entities() for v in points(inner)]
+    if e.dxf.layer != '1':
+        return []
+    return [e.dxf.start, e.dxf.end] if e.dxftype() == 'LINE' else e.flattening(0.001)
+places = [[v.x - 500 * z, v.y - 70] for v in points(insert)]
+print(json.dumps(places))
+`;
+
+describeDxf('a piece in parts that ezdxf wrote', () => {
+  const path = folder();
+  it.each([
+    ['R2000', 1, 1, 0, 1],
+    ['R2010', 1, 1, 90, 1],
+    ['R2000', -1, 1, 30, 1],
+    ['R2010', 0.5, 0.5, 200, 1],
+    ['R2000', 2, -2, -45, -1],
+    ['R2010', 1, 1, 10, -1],
+  ])('is where ezdxf has it: %s, scaled %s and %s, turned by %s, z %s', (...how) => {
+    const file = join(path, 'parts.dxf');
+    const places = JSON.parse(python(PARTS, file, ...how.map(String))) as [number, number][];
+    const rules = TABLE.replace('METRIC', 'CM');
+    const { range, findings } = gradePattern({
+      pattern: { text: readFileSync(file, 'utf8'), file },
+      rules: { text: rules, file: 'parts.rul' },
+    });
+    const [piece] = range.sizes[1]?.pieces ?? [];
+    if (piece === undefined) throw new Error('no piece');
+    const outline = outlineSegments(piece);
+    expect(places.length).toBeGreaterThan(200);
+    for (const [x, y] of places) {
+      const at = { x: 10 * x, y: -10 * y };
+      const away = Math.min(...outline.map((segment) => distanceToSegment(segment, at)));
+      expect(away).toBeLessThanOrEqual(CURVE_POINTS);
+    }
+    const reach = Math.max(...places.map(([x]) => x)) - Math.min(...places.map(([x]) => x));
+    const { left, right } = segmentsBounds(outline);
+    expect((right - left) / 10).toBeCloseTo(reach, 2);
+    expect(findings.filter(({ severity }) => severity === 'fail')).toEqual([]);
   });
 });

@@ -1,0 +1,88 @@
+/** The outline and the cut line of a block. */
+import { InputError } from '../errors';
+import { pointBounds } from '../geometry/bounds';
+import type { ReadingNote } from '../pattern/pattern';
+import { JOIN_GAP } from '../tolerance';
+import { RULED, isSmooth, marksOf, placeSet } from './block-places';
+import type { Loop } from './closed-lines';
+import { closedLines, gapText } from './closed-lines';
+import { D6673_LAYERS } from './d6673-layers';
+import type { PlacedBlock } from './placed-blocks';
+import type { PlaceIndex } from './place-index';
+import type { DxfEntity } from './read';
+import { RULE_WORDS } from './rule-words';
+import { notchesOnto, snapped } from './snap';
+
+/** The closed lines of a block: what is cut, what is sewn, and what is to be said of them. */
+export interface BlockOutlines {
+  /** The line that is walked and graded. */
+  readonly outline: Loop;
+  /** The boundary, where the sew line is the outline. */
+  readonly cut: Loop | undefined;
+  /** The entities of the block, marks and words on the points that they belong to. */
+  readonly entities: readonly DxfEntity[];
+  /** Its marks of turn and curve points. */
+  readonly marks: PlaceIndex<DxfEntity>;
+  readonly notes: readonly ReadingNote[];
+}
+
+/**
+ * The largest closed lines on the layers of boundary and sew line. Throws InputError `dxf-malformed`
+ * with the place of the gap where the boundary is open.
+ */
+export function blockOutlines(block: PlacedBlock, piece: string, file: string): BlockOutlines {
+  const boundary = largest(block, D6673_LAYERS.boundary, file);
+  const sewLine = largest(block, D6673_LAYERS.sewLine, file);
+  const [corners, sewn] = [boundary?.line.points ?? [], sewLine?.line.points ?? []];
+  const { entities, notes } = snapped(block.entities, [...corners, ...sewn], piece);
+  const words = entities.filter(
+    ({ type, layer, words: text }) =>
+      type === 'TEXT' && RULED.includes(layer) && RULE_WORDS.test(text),
+  );
+  // Words at a corner of both lines do not say of which they are.
+  const [onCut, onSewn] = [placeSet(corners), placeSet(sewn)];
+  const isRuled = words.some(({ points: [at] }) => at && onSewn(at) && !onCut(at));
+  const outline = isRuled || boundary === undefined ? sewLine : boundary;
+  if (outline === undefined) {
+    throw new InputError('dxf-malformed', {
+      what: `the block ${block.name} has no boundary`,
+      allowed: `a closed line on layer ${D6673_LAYERS.boundary}`,
+      place: { file, row: block.row },
+    });
+  }
+  const { points, row } = outline.line;
+  const marks = marksOf(entities);
+  const smooth = points.filter((at) => isSmooth(marks, at, row));
+  return {
+    outline,
+    cut: outline === boundary ? undefined : boundary,
+    entities: notchesOnto(entities, smooth),
+    marks,
+    notes,
+  };
+}
+
+function largest(block: PlacedBlock, layer: string, file: string): Loop | undefined {
+  const lines = block.entities.filter(
+    (own) => own.layer === layer && (own.type === 'POLYLINE' || own.type === 'LINE'),
+  );
+  const { loops, open } = closedLines(lines, file);
+  const [first, ...more] = loops;
+  const parts = open.flatMap((line) => line.parts);
+  if (first === undefined && parts[0] !== undefined && layer === D6673_LAYERS.boundary) {
+    throw new InputError('dxf-malformed', {
+      what: `the boundary of block ${block.name} is open`,
+      allowed: `lines of which each end meets another, within ${JOIN_GAP} mm`,
+      got: gapText(open),
+      place: { file, row: parts[0].row },
+    });
+  }
+  return first && more.reduce((a, b) => (sizeOf(b) > sizeOf(a) ? b : a), first);
+}
+
+/** mm; the longer side of the box about a closed line. */
+export function sizeOf({ line: { points } }: Loop): number {
+  const all = points.flatMap((at) => [at, ...(at.bend ?? [])]);
+  const { left, right, top, bottom } = pointBounds(all);
+  return Math.max(right - left, bottom - top);
+}

@@ -1,0 +1,203 @@
+/**
+ * Blocks scaled, turned and mirrored. The DXF reference has the block scaled, then turned against the
+ * clock, then moved; an extrusion of (0, 0, -1) turns the x axis round (its arbitrary axis algorithm).
+ */
+import { describe, expect, it } from 'vitest';
+import { expectRefusal } from '../expect-refusal';
+import type { Insert } from './foreign';
+import {
+  MILLIMETERS,
+  RECTANGLE,
+  SQUARE,
+  drawing,
+  insert,
+  line,
+  outline,
+  polyline,
+  read,
+  ruled,
+  told,
+  words,
+} from './foreign';
+
+const once = (own: Insert, block = RECTANGLE): string =>
+  drawing({ header: MILLIMETERS, blocks: { FRONT: block }, sheet: insert('FRONT', own) });
+const close = (xy: readonly number[]) => xy.map((n) => expect.closeTo(n, 9) as number);
+
+describe('an inserted block', () => {
+  // The far corner is at (200, 100), and moves by (4, 1) in the axes of the block.
+  it.each([
+    ['twice as large, its moves as they are', { scale: [2, 2] }, [400, 200], [4, 1]],
+    ['turned by 90 degrees', { turn: 90 }, [-100, 200], [-1, 4]],
+    ['turned by 180 degrees', { turn: 180 }, [-200, -100], [-4, -1]],
+    ['mirrored left to right', { scale: [-1, 1] }, [-200, 100], [-4, 1]],
+    ['mirrored upside down', { scale: [1, -1] }, [200, -100], [4, -1]],
+    ['mirrored, then turned', { scale: [-1, 1], turn: 90 }, [-100, -200], [-1, -4]],
+    ['seen from behind', { extrusion: -1 }, [-200, 100], [-4, 1]],
+    ['seen from behind, turned in its own axes', { extrusion: -1, turn: 90 }, [100, 200], [1, 4]],
+    ['half as large and mirrored', { scale: [-0.5, 0.5] }, [-100, 50], [-4, 1]],
+  ] as readonly (readonly [string, Insert, readonly number[], readonly number[]])[])(
+    'is %s',
+    (_, own, place, move) => {
+      const result = read(once(own));
+      const [x = NaN, y = NaN] = place;
+      const [dx = NaN, dy = NaN] = move;
+      expect(outline(result).corners[2]).toEqual(close(place));
+      expect(outline(result, 'L').corners[2]).toEqual(close([x + dx, y + dy]));
+      expect(outline(result, 'S').corners[2]).toEqual(close([x - dx, y - dy]));
+      // Scale alone turns nothing; otherwise the axes of the rules are said.
+      expect(told(result, 'placed')).toHaveLength(
+        _.includes('larg') && !_.includes('mirr') ? 0 : 1,
+      );
+    },
+  );
+
+  it('is turned by 30 degrees', () => {
+    const [x, y] = outline(read(once({ turn: 30 }))).corners[1] ?? [];
+    expect(x).toBeCloseTo(200 * Math.sqrt(0.75), 9);
+    expect(y).toBeCloseTo(100, 9);
+  });
+
+  it('takes its grade reference line along', () => {
+    // The line points up, so that the rule counts 4 up and 1 to the left; turned by 90 degrees it
+    // points left, and left of that is down.
+    const block = RECTANGLE + line('5', [50, 50], [50, 80]);
+    const upright = read(once({}, block));
+    expect(outline(upright, 'L').corners[2]).toEqual(close([199, 104]));
+    const turned = read(once({ turn: 90 }, block));
+    expect(outline(turned, 'L').corners[2]).toEqual(close([-104, 199]));
+    const mirrored = read(once({ scale: [-1, 1] }, block));
+    expect(outline(mirrored, 'L').corners[2]).toEqual(close([-199, 104]));
+    expect(told(turned, 'placed')).toEqual([]);
+  });
+
+  it('is counted from its base point, as are blocks in blocks', () => {
+    const dxf = drawing({
+      header: MILLIMETERS,
+      base: [10, 20],
+      blocks: {
+        LINE: polyline('1', SQUARE),
+        FRONT: insert('LINE', { place: [5, 5], scale: [-1, 1] }) + words('15', [0, 0], 'SIZE: M'),
+      },
+      sheet: insert('FRONT', { place: [700, 0], scale: [2, 2] }),
+    });
+    const result = read(dxf);
+    expect(result.pattern.pieces).toHaveLength(1);
+    // 200 from the base at 10 is 190 to the right, mirrored at 5, from the base of the other, twice.
+    expect(outline(result).corners[1]).toEqual(close([2 * (5 - 190 - 10), 2 * (5 - 20 - 20)]));
+  });
+
+  it('gives what is on layer 0 its own layer', () => {
+    const dxf = drawing({
+      header: MILLIMETERS,
+      blocks: { FRONT: polyline('0', SQUARE) },
+      sheet: insert('FRONT', { layer: '1' }),
+    });
+    expect(outline(read(dxf)).corners).toHaveLength(4);
+  });
+
+  it('is one piece when it is there twice, and that is said', () => {
+    const pair = insert('FRONT') + insert('FRONT', { place: [500, 0], scale: [-1, 1] });
+    const result = read(
+      drawing({ header: MILLIMETERS, blocks: { FRONT: RECTANGLE }, sheet: pair }),
+    );
+    expect(result.pattern.pieces).toHaveLength(1);
+    expect(told(result, 'placed')[0]).toMatch(/^warning: .*2 times, 1 of them mirrored/u);
+  });
+
+  it('is not forgotten when it is not inserted', () => {
+    const blocks = { FRONT: RECTANGLE, BACK: RECTANGLE };
+    const result = read(drawing({ header: MILLIMETERS, blocks, sheet: insert('FRONT') }));
+    expect(told(result, 'left-out')[0]).toMatch(/^fail: .*block BACK, row \d+, not inserted/u);
+  });
+
+  it('may be a frame or a legend, which is told of', () => {
+    const blocks = {
+      FRONT: RECTANGLE,
+      FRAME: polyline('LINES', SQUARE),
+      ARROW: line('0', [0, 0], [9, 9]),
+    };
+    const sheet = insert('FRONT') + insert('FRAME') + insert('ARROW', { scale: [3, 1] });
+    const result = read(drawing({ header: MILLIMETERS, blocks, sheet }));
+    expect(result.pattern.pieces).toHaveLength(1);
+    expect(told(result, 'left-out').map((own) => own.replace(/,? (row|inserted) .*/u, ''))).toEqual(
+      [
+        'warning: not taken over from the drawing: block FRAME',
+        'note: not taken over from the drawing: block ARROW',
+      ],
+    );
+  });
+
+  it.each([
+    ['stretched', insert('FRONT', { scale: [2, 1] })],
+    ['of no size', insert('FRONT', { scale: [0, 0] })],
+    ['not there', insert('SIDE')],
+    ['there in two scales', insert('FRONT') + insert('FRONT', { scale: [2, 2] })],
+  ])('is refused if it is %s', (_, sheet) => {
+    const dxf = drawing({ header: MILLIMETERS, blocks: { FRONT: RECTANGLE }, sheet });
+    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
+  });
+
+  it('is refused if it is in itself', () => {
+    const blocks = { A: RECTANGLE + insert('B'), B: insert('A') };
+    const dxf = drawing({ header: MILLIMETERS, blocks, sheet: insert('A') });
+    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
+  });
+});
+
+describe('sizes as blocks of their own', () => {
+  const sized = (names: readonly string[], text: (size: string) => string): string => {
+    const blocks = names.map((name, i) => {
+      const size = ['S', 'M', 'L'][i] ?? '';
+      return [name, polyline('1', SQUARE) + ruled(SQUARE) + text(size)] as const;
+    });
+    const sheet = names.map((name) => insert(name)).join('');
+    return drawing({ header: MILLIMETERS, blocks: Object.fromEntries(blocks), sheet });
+  };
+  const named = (text: string): string => words('15', [9, 9], text);
+
+  it.each([
+    [
+      'words',
+      ['A', 'B', 'C'],
+      (size: string) => named('PIECE NAME: FRONT') + named(`SIZE: ${size}`),
+    ],
+    ['block names', ['FRONT_S', 'FRONT_M', 'FRONT_L'], () => ''],
+    ['block names with one title', ['F-S', 'F-M', 'F-L'], () => named('PIECE NAME: FRONT')],
+    ['titles', ['A', 'B', 'C'], (size: string) => named(`PIECE NAME: FRONT ${size}`)],
+  ] as const)('are a nest by their %s, and never graded again', (_, names, text) => {
+    const call = (): unknown => read(sized(names, text));
+    expect(call).toThrow(/the drawing is a nest, graded already: .* in 3 sizes.*Got: S, M, L/u);
+    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf' });
+  });
+
+  it('are refused too where nothing tells them apart', () => {
+    expect(() => read(sized(['A', 'B'], () => named('PIECE NAME: FRONT')))).toThrow(
+      /nothing tells/u,
+    );
+  });
+
+  it('are refused where one is not in the sample size', () => {
+    const wrong = sized(['FRONT'], () => named('SIZE: L'));
+    expect(() => read(wrong)).toThrow(/another size.*Allowed: the sample size M. Got: L/u);
+  });
+
+  it('are refused where their names have sizes that the table does not have', () => {
+    const grown = (by: number): string => {
+      const corners = SQUARE.map(([x, y]) => [x * by, y * by] as const);
+      return polyline('1', corners) + ruled(corners);
+    };
+    const blocks = { FRONT_36: grown(1), FRONT_38: grown(1.04), FRONT_40: grown(1.1) };
+    const call = (): unknown => read(drawing({ header: MILLIMETERS, blocks }));
+    expect(call).toThrow(/look like sizes of FRONT.*Got: FRONT_36, FRONT_38, FRONT_40/u);
+    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf' });
+  });
+
+  it('are no panels with numbers', () => {
+    const gores = read(
+      sized(['GORE_1', 'GORE_2'], () => ''),
+      `${['UNITS: METRIC', 'SIZE LIST: 2 4', 'SAMPLE SIZE: 2'].join('\n')}\nRULE: DELTA 1\n0 0\n0 0\nRULE: DELTA 2\n0 0\n4 1\nEND\n`,
+    );
+    expect(gores.pattern.pieces).toHaveLength(2);
+  });
+});
