@@ -54,15 +54,23 @@ export function checkLargerPieces(
   });
 }
 
-/** The edges that lie more across than along, in the order of the outline; no folds. */
+/** Share of a piece's width from which an edge tells how wide it is; the mouth of a tuck does not. */
+const TELLS_WIDTH = 0.5;
+
+/**
+ * The edges that lie more across than along over half of the piece, in the order of the outline; no
+ * folds.
+ */
 function acrossEdges(piece: Piece | undefined): string[] {
   if (piece === undefined) return [];
+  const { left, right } = segmentsBounds(outlineSegments(piece));
   const sewn = piece.plan.outline.filter(({ kind }) => kind !== 'dart' && kind !== 'fold');
   return [...new Set(sewn.map(({ seam }) => seam))].filter((seam) => {
     const box = segmentsBounds(
       sewn.filter((edge) => edge.seam === seam).flatMap((edge) => edgeSegments(piece, edge)),
     );
-    return box.right - box.left > box.bottom - box.top;
+    const isWide = seamLength(piece, seam) >= TELLS_WIDTH * (right - left);
+    return isWide && box.right - box.left > box.bottom - box.top;
   });
 }
 

@@ -155,7 +155,7 @@ describe('an outline in parts', () => {
   it('is refused where it gapes by 0.5 mm, with the place', () => {
     const dxf = parts(0.5);
     expect(() => read(dxf)).toThrow('a gap of 0.5 mm from (0, 0.5) to (0, 0) mm');
-    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf', row: 27 });
   });
 
   it('is joined over a line that is shorter than a gap may be', () => {
@@ -293,7 +293,10 @@ describe('a spline', () => {
         [200, 100],
       ],
     ).replace('71\n3\n', '71\n3\n41\n1\n41\n2\n41\n1\n41\n1\n');
-    expectRefusal(() => read(block(rational + rest)), 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(() => read(block(rational + rest)), 'dxf-malformed', {
+      file: 'foreign.dxf',
+      row: 75,
+    });
     const inside = read(block(RECTANGLE + rational));
     expect(told(inside, 'left-out')[0]).toMatch(/^fail: .*1 SPLINE on layer 1, boundary/u);
   });

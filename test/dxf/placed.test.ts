@@ -129,19 +129,19 @@ describe('an inserted block', () => {
   });
 
   it.each([
-    ['stretched', insert('FRONT', { scale: [2, 1] })],
-    ['of no size', insert('FRONT', { scale: [0, 0] })],
-    ['not there', insert('SIDE')],
-    ['there in two scales', insert('FRONT') + insert('FRONT', { scale: [2, 2] })],
-  ])('is refused if it is %s', (_, sheet) => {
+    ['stretched', insert('FRONT', { scale: [2, 1] }), 165],
+    ['of no size', insert('FRONT', { scale: [0, 0] }), 165],
+    ['not there', insert('SIDE'), 165],
+    ['there in two scales', insert('FRONT') + insert('FRONT', { scale: [2, 2] }), 187],
+  ])('is refused if it is %s', (_, sheet, row) => {
     const dxf = drawing({ header: MILLIMETERS, blocks: { FRONT: RECTANGLE }, sheet });
-    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf', row });
   });
 
   it('is refused if it is in itself', () => {
     const blocks = { A: RECTANGLE + insert('B'), B: insert('A') };
     const dxf = drawing({ header: MILLIMETERS, blocks, sheet: insert('A') });
-    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(() => read(dxf), 'dxf-malformed', { file: 'foreign.dxf', row: 181 });
   });
 });
 
@@ -161,14 +161,15 @@ describe('sizes as blocks of their own', () => {
       'words',
       ['A', 'B', 'C'],
       (size: string) => named('PIECE NAME: FRONT') + named(`SIZE: ${size}`),
+      183,
     ],
-    ['block names', ['FRONT_S', 'FRONT_M', 'FRONT_L'], () => ''],
-    ['block names with one title', ['F-S', 'F-M', 'F-L'], () => named('PIECE NAME: FRONT')],
-    ['titles', ['A', 'B', 'C'], (size: string) => named(`PIECE NAME: FRONT ${size}`)],
-  ] as const)('are a nest by their %s, and never graded again', (_, names, text) => {
+    ['block names', ['FRONT_S', 'FRONT_M', 'FRONT_L'], () => '', 159],
+    ['block names with one title', ['F-S', 'F-M', 'F-L'], () => named('PIECE NAME: FRONT'), 171],
+    ['titles', ['A', 'B', 'C'], (size: string) => named(`PIECE NAME: FRONT ${size}`), 171],
+  ] as const)('are a nest by their %s, and never graded again', (_, names, text, row) => {
     const call = (): unknown => read(sized(names, text));
     expect(call).toThrow(/the drawing is a nest, graded already: .* in 3 sizes.*Got: S, M, L/u);
-    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf', row });
   });
 
   it('are refused too where nothing tells them apart', () => {
@@ -190,7 +191,7 @@ describe('sizes as blocks of their own', () => {
     const blocks = { FRONT_36: grown(1), FRONT_38: grown(1.04), FRONT_40: grown(1.1) };
     const call = (): unknown => read(drawing({ header: MILLIMETERS, blocks }));
     expect(call).toThrow(/look like sizes of FRONT.*Got: FRONT_36, FRONT_38, FRONT_40/u);
-    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf' });
+    expectRefusal(call, 'dxf-malformed', { file: 'foreign.dxf', row: 159 });
   });
 
   it('are no panels with numbers', () => {

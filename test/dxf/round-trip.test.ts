@@ -330,7 +330,7 @@ describe('a drawing that cannot be read', () => {
     const fewer = table.replace(/RULE: DELTA 3\n(?:.*,.*\n)+/u, '');
     expectRefusal(read(drawing, fewer), 'rule-unknown', {
       file: 'a.dxf',
-      row: startOf('POLYLINE', drawing, '# 3'),
+      row: startOf('TEXT', drawing, '# 3'),
     });
   });
 

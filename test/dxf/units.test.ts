@@ -61,21 +61,44 @@ describe('the unit of a drawing', () => {
 
   const inches = { $INSUNITS: [70, 1] } as const;
   it.each([
-    ['header and sheet', { header: MILLIMETERS, sheet: said('ENGLISH') }, 'METRIC', /mm.*in\b/u],
+    [
+      'header and sheet',
+      { header: MILLIMETERS, sheet: said('ENGLISH') },
+      'METRIC',
+      /mm.*in\b/u,
+      'dxf',
+      187,
+    ],
     [
       'header and measurement',
       { header: { ...inches, $MEASUREMENT: [70, 1] } },
       'ENGLISH',
       /metric/u,
+      'dxf',
+      12,
     ],
-    ['header and table', { header: inches }, 'METRIC', /\$INSUNITS 1 says in.*table says mm/u],
-    ['ten times: cm and METRIC', { header: { $INSUNITS: [70, 5] } }, 'METRIC', /says cm.*says mm/u],
-  ] as readonly (readonly [string, Partial<Sheet>, string, RegExp])[])(
+    [
+      'header and table',
+      { header: inches },
+      'METRIC',
+      /\$INSUNITS 1 says in.*table says mm/u,
+      'rul',
+      2,
+    ],
+    [
+      'ten times: cm and METRIC',
+      { header: { $INSUNITS: [70, 5] } },
+      'METRIC',
+      /says cm.*says mm/u,
+      'rul',
+      2,
+    ],
+  ] as readonly (readonly [string, Partial<Sheet>, string, RegExp, string, number])[])(
     'is refused where %s disagree, with both readings',
-    (_, more, table, both) => {
+    (_, more, table, both, file, row) => {
       const call = (): unknown => read(sheet(more), rules(table));
       expect(call).toThrow(both);
-      expectRefusal(call, 'unit-contradicted', {});
+      expectRefusal(call, 'unit-contradicted', { file: `foreign.${file}`, row });
     },
   );
 
@@ -94,7 +117,9 @@ describe('the unit of a drawing', () => {
       file: 'foreign.dxf',
       row: 8,
     });
-    expectRefusal(() => read(sheet({ sheet: said('ELLS') })), 'unit-unknown', {});
+    expectRefusal(() => read(sheet({ sheet: said('ELLS') })), 'unit-unknown', {
+      ...{ file: 'foreign.dxf', row: 183 },
+    });
   });
 
   it('is refused where only the rule table says one and another would do as well', () => {
