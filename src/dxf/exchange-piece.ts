@@ -37,7 +37,7 @@ export interface ExchangePiece {
 }
 
 /** A piece in every size, and what exchange needs to know of it. */
-export interface SizedPiece {
+export interface PieceInSizes {
   readonly sizes: readonly Piece[];
   /** The same pieces ready to cut; empty where they have no cut line. */
   readonly cut: readonly CutPiece[];
@@ -53,7 +53,7 @@ export interface SizedPiece {
  * line, or whose cut line has other corners in one size than in another, has its net line as
  * boundary, and says so.
  */
-export function exchangePiece({ sizes, cut, base, smooth, ruleX }: SizedPiece): ExchangePiece {
+export function exchangePiece({ sizes, cut, base, smooth, ruleX }: PieceInSizes): ExchangePiece {
   const [piece, model] = [sizes[base], cut[base]];
   if (piece === undefined) throw new RangeError('a piece is exchanged with its base');
   const { plan } = piece;

@@ -1,17 +1,10 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
-import { needValues } from '../chart/need-values';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import { checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
-import { ALLOWANCE_PRESETS } from '../draft/allowance-parameters';
-import { compileBlock } from '../draft/compile-block';
-import { decideLayout } from '../draft/decide-layout';
 import type { ResolvedParameter } from '../draft/parameters';
-import { resolveParameters } from '../draft/parameters';
-import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
-import { findStyle } from '../draft/styles';
 import { gradeSizes } from '../grade/grade-sizes';
 import type { GradedRange, GradedSize, Measure, SizedPattern } from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
@@ -27,7 +20,8 @@ import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import { walkedSeams } from '../seams/walked-seam';
 import { allowedStep } from '../stride/walking-room';
-import { walkingBodies } from '../stride/walking-bodies';
+import type { DraftedRange } from './draft-range';
+import { draftRange } from './draft-range';
 import type { GradeResult } from './grade-result';
 import { displayOf, knownSize, shownSizes } from './grade-result';
 import type { GradeRequest } from './requests';
@@ -49,63 +43,21 @@ export interface DraftResult extends GradeResult {
  */
 export function gradeChart(request: GradeRequest): DraftResult {
   const chart = readChart(request.chart, request.file ?? 'chart');
-  const base = knownSize(chart.sizes, request.base, 'base', chart.file);
+  const label = knownSize(chart.sizes, request.base, 'base', chart.file);
   const display = displayOf(request, chart.unit);
   const roundingStep =
     request.round === undefined ? undefined : readRoundingStep(request.round, chart.unit);
-  const { style, settings } = chosenStyle(request);
-  const chartRows = chart.rows.map((row) => row.name);
-  const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
-  const baseIndex = chart.sizes.indexOf(base);
-  const walkers = walkingBodies(chart);
-  const layout = decideLayout(
-    style.block,
-    parameters,
-    chartRows,
-    chart.sizes.map((label, i) => ({
-      label,
-      body: walkers[i] ?? new Map<string, number>(),
-      measure: (name) => needValues(chart, name)[i] ?? NaN,
-    })),
-    baseIndex,
-  );
-  const drafter = compileBlock(style.block, layout, parameters, chartRows);
-  const columns = drafter.measurements.map((name) => needValues(chart, name));
-  const bodyOf = (size: number): number[] => columns.map((column) => column[size] as number);
-  const baseDraft = drafter.draft(bodyOf(baseIndex), base);
-  const drafts = chart.sizes.map((label, i) =>
-    label === base ? baseDraft : drafter.draft(bodyOf(i), label, baseDraft),
-  );
+  const base = chart.sizes.indexOf(label);
+  const drafted = draftRange(chart, base, request);
+  const { style, parameters, layout, drafter } = drafted;
   const stackPoint = request.stack ?? stackPointOf(drafter);
-  const graded = gradeSizes(
-    drafts.map((draft, i) => ({ ...draft, label: chart.sizes[i] ?? '' })),
-    { base: baseIndex, stackPoint, roundingStep },
-  );
-  const points = skirtPoints(graded.plans);
-  const range: GradedRange = {
-    ...graded,
-    sizes: graded.sizes.map((size, i) => {
-      const own = drafter.measurements.map((name, k): [string, number] => [
-        name,
-        columns[k]?.[i] as number,
-      ]);
-      const body = new Map([...(walkers[i] ?? []), ...own]);
-      return {
-        ...size,
-        body,
-        draft: (drafts[i]?.pieces ?? []).map((piece) => stackOn(piece, stackPoint)),
-        trued: drafts[i]?.trued ?? [],
-        measures: measuresOf(points, size, body),
-      };
-    }),
-    ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
-  };
+  const range = gradedRange(drafted, { base, stackPoint, roundingStep });
   const pattern: Pattern = {
     file: chart.file,
     title: titleOf(chart, style),
     unit: chart.unit,
-    base,
-    pieces: (range.sizes[baseIndex]?.pieces ?? []).map(ruledPiece),
+    base: label,
+    pieces: (range.sizes[base]?.pieces ?? []).map(ruledPiece),
     seams: layout.seams,
     unpaired: [],
     leftOut: [],
@@ -138,6 +90,35 @@ export function gradeChart(request: GradeRequest): DraftResult {
   };
 }
 
+/** The drafts graded, with what is known of each size besides its pieces. */
+function gradedRange(
+  { drafter, sizes }: DraftedRange,
+  options: Parameters<typeof gradeSizes>[1],
+): GradedRange {
+  const { base, stackPoint } = options;
+  const graded = gradeSizes(
+    sizes.map(({ label, draft }) => ({ ...draft, label })),
+    options,
+  );
+  const points = skirtPoints(graded.plans);
+  const first = sizes[base];
+  if (first === undefined) throw new RangeError('a range is graded from its base');
+  return {
+    ...graded,
+    sizes: graded.sizes.map((size, i) => {
+      const { body, draft } = sizes[i] ?? first;
+      return {
+        ...size,
+        body,
+        draft: draft.pieces.map((piece) => stackOn(piece, stackPoint)),
+        trued: draft.trued,
+        measures: measuresOf(points, size, body),
+      };
+    }),
+    ruleFormulas: ruleFormulas(drafter, first.measured, first.draft, stackPoint),
+  };
+}
+
 /** The center of the waist, where a style has one; else the sizes lie as they are drafted. */
 function stackPointOf({ plans }: Drafter): string {
   return plans.some(({ index }) => index.has(CENTER_WAIST)) ? CENTER_WAIST : '';
@@ -160,22 +141,4 @@ function measuresOf(
 function titleOf({ comments }: SizeChart, { name }: Style): string {
   const stated = comments.map((line) => /^title\s*[:=]\s*(.+)$/i.exec(line)?.[1]?.trim());
   return stated.find((title) => title !== undefined) ?? `${name} skirt`;
-}
-
-function chosenStyle({
-  style = 'pencil',
-  set = {},
-  allowances = 'home',
-}: GradeRequest): StyleChoice {
-  const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
-  const settings = Object.entries(set).map(([parameter, value]) => ({
-    parameter,
-    value,
-    note: 'set by the caller',
-    place: { field: 'set' },
-  }));
-  return {
-    style: choice.style,
-    settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
-  };
 }

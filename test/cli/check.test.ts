@@ -1,4 +1,5 @@
 /** What `check`, and `grade` for bare numbers and turned sheets, say and end with. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import demo from '../../size-charts/demo.csv';
 import misses2011 from '../../size-charts/standards/astm-d5585-11e1-misses.csv';
