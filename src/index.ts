@@ -31,6 +31,8 @@ export { measureOf } from './grade/graded-pattern';
 export type { PointRule, Rule, RuleFormulas, RuleKind } from './grade/rule-formula';
 export { stepsOf } from './grade/rules';
 export type { GradeRules } from './grade/rules';
+export { CHECKS, checkPattern } from './check/checks';
+export type { Check, CheckContext } from './check/checks';
 export type { Finding, Severity } from './check/finding';
 export type { Piece, PiecePlan, Edge } from './pattern/piece';
 export { outlineSegments, pointOf, seamLength } from './pattern/piece';
