@@ -37,7 +37,7 @@ export function nameBlocks({ reference }: NestedPiece, sizes: Line): readonly Sk
  * none for a piece without a cut line.
  */
 export function detailBlocks(
-  { sizes }: NestedPiece,
+  { sizes, lines }: NestedPiece,
   { title, display }: Pick<NestDrawing, 'title' | 'display'>,
 ): readonly Sketch[] {
   const cuts = sizes.flatMap(({ cut }) => (cut === undefined ? [] : [cut]));
@@ -45,7 +45,8 @@ export function detailBlocks(
   if (first === undefined) return [];
   const number = `Piece ${first.number}`;
   const allowances = allowanceWords(cuts, display);
-  const heading = 'SEAM ALLOWANCES INCLUDED';
+  // Along a sewing line they are still to be added.
+  const heading = lines === 'net' ? 'ADD SEAM ALLOWANCES' : 'SEAM ALLOWANCES INCLUDED';
   const titled = [...wrapped(title, DETAIL, TITLE_WIDTH), number, heading];
   const versions = [
     [...titled, ...allowances],

@@ -61,6 +61,12 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
         expect(parts.has('drill-hole')).toBe(true);
         expect(parts.has('dart')).toBe(lines === 'cut');
         expect(parts.has('zip-allowance')).toBe(lines === 'net');
+        // Along a sewing line they are still to be added.
+        const said = flatTexts(scene).map(({ text }) => text.words);
+        expect(said.some((words) => words.includes('SEAM ALLOWANCES INCLUDED'))).toBe(
+          lines !== 'net',
+        );
+        expect(said.some((words) => words.includes('ADD SEAM ALLOWANCES'))).toBe(lines === 'net');
       }
     });
   });
