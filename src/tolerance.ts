@@ -170,3 +170,5 @@ export const PIECE_LEAST = 30;
 export const PIECE_MOST = 5000;
 /** mm. A whole pattern of which every piece is shorter is rather ten times as large, in centimeters. */
 export const PATTERN_LEAST = 200;
+/** mm, degrees or plain numbers. Figures of findings that differ by less read the same. */
+export const SHOWN_ALIKE = 0.05;

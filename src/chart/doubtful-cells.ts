@@ -76,7 +76,7 @@ function doubtful(
   const typed = fromMillimeters(row.values[index] ?? NaN, chart.unit);
   const meant =
     expected === undefined
-      ? undefined
+      ? otherUnit(row.name, typed, chart)
       : likelyMeaning(typed, fromMillimeters(expected, chart.unit), chart);
   return new InputError('measurement-doubtful', {
     what:
@@ -110,6 +110,16 @@ function likelyMeaning(typed: number, expected: number, { unit }: SizeChart): st
     .filter(({ off }) => off <= NEAR)
     .sort((a, b) => a.off - b.off);
   return nearest?.text(nearest.value);
+}
+
+/** The number in the only other unit in which it may be the measurement; undefined if none is it. */
+function otherUnit(name: string, typed: number, { unit }: SizeChart): string | undefined {
+  const [found, ...others] = LENGTH_UNITS.filter(
+    (other) => other !== unit && isPlausible(name, toMillimeters(typed, other)),
+  );
+  if (found === undefined || others.length > 0) return undefined;
+  const value = fromMillimeters(toMillimeters(typed, found), unit);
+  return `${trimmed(value, 1)}, which is ${trimmed(typed, 3)} ${found}`;
 }
 
 /** The number with each two neighboring digits exchanged. */

@@ -25,7 +25,9 @@ export function checkTurnUp(
   label: string,
   display: LengthDisplay,
 ): Finding | undefined {
-  const gaps = hemEnds(cutPiece).map(({ hem, name }) => missed(cutPiece, hem, name));
+  // Where the pattern gives its cut line, which corner of it belongs to a corner of the hem is not known.
+  const ends = hemEnds(cutPiece).filter(({ name }) => cutPiece.corners.has(name));
+  const gaps = ends.map(({ hem, name }) => missed(cutPiece, hem, name));
   if (gaps.length === 0) return undefined;
   const measured = Math.max(...gaps);
   const held = measured <= MEETS_TARGET;

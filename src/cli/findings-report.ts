@@ -1,6 +1,7 @@
 /** Findings for a terminal, the gravest first; what there is too much of stays in the table. */
 import type { Finding, Severity } from '../check/finding';
 import { SEVERITIES } from '../check/finding';
+import { SHOWN_ALIKE } from '../tolerance';
 import { paragraph } from './text-table';
 
 const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36', ok: '32' };
@@ -9,7 +10,8 @@ const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36'
 const MOST: Record<Severity, number> = { fail: 20, warning: 12, note: 8, ok: 0 };
 
 /**
- * The same check of the same place in several sizes is told once, in the words of its first size.
+ * The same check of the same place in several sizes is told once, in the words of its first size; those
+ * with other figures are named apart.
  * `where` tells the reader how to see what is only counted.
  */
 export function findingsReport(
@@ -43,14 +45,30 @@ function grouped(findings: readonly Finding[]): readonly (readonly Finding[])[] 
   return [...groups.values()];
 }
 
+/** Figures that read the same; what has no figure is alike. */
+function alike(a: number | undefined, b: number | undefined): boolean {
+  return a === b || Math.abs((a ?? NaN) - (b ?? NaN)) <= SHOWN_ALIKE;
+}
+
+function sizesTold(words: string, others: readonly Finding[]): string {
+  return others.length === 0 ? '' : `; ${words} ${others.map(({ size }) => size).join(', ')}`;
+}
+
 function lines(group: readonly Finding[], color: boolean): string {
   const [first] = group;
   if (first === undefined) return '';
   const { severity, check, size, piece, subject, message } = first;
   const subjects = [size === '' ? '' : `size ${size}`, piece, subject].filter((s) => s !== '');
   const about = subjects.length === 0 ? '' : ` (${subjects.join(', ')})`;
-  const others = group.slice(1).map((finding) => finding.size);
-  const also = others.length === 0 ? '' : `; likewise in ${others.join(', ')}`;
+  const others = group.slice(1);
+  const isAlike = (other: Finding): boolean =>
+    alike(other.measured, first.measured) && alike(other.expected, first.expected);
+  const also =
+    sizesTold('likewise in', others.filter(isAlike)) +
+    sizesTold(
+      'with other figures in',
+      others.filter((other) => !isAlike(other)),
+    );
   const text = paragraph(`  ${severity} ${check}${about}: ${message}${also}`, 4);
   if (!color) return text;
   return text.replace(severity, `\u001b[${COLORS[severity]}m${severity}\u001b[0m`);

@@ -29,7 +29,7 @@ const BETWEEN = / ?(?:-|>|\u2192) ?| to /giu;
 /**
  * Tells steps from sizes. Where the sizes are known, a label is a step if it is none of them and
  * leads from one to its neighbor; otherwise labels are steps if all are and they follow on one
- * another. Throws InputError `base-missing` or `size-unknown` for steps that cannot be counted.
+ * another, or if they go on from labels that are plain sizes. Throws InputError `base-missing` or `size-unknown` for steps that cannot be counted.
  */
 export function sizeHeads(
   labels: readonly string[],
@@ -37,7 +37,7 @@ export function sizeHeads(
   base: string | undefined,
   file: string,
 ): SizeHeads {
-  const sizes = known ?? chained(labels, base);
+  const sizes = known ?? chained(labels, base) ?? mixed(labels);
   if (sizes === undefined) return { sizes: labels, stepOf: () => undefined };
   const stepOf = ({ text, place }: TypedCell): StepSize | undefined => {
     if (sizes.includes(text)) return undefined;
@@ -102,6 +102,26 @@ function chained(
   const isPath = left.length === 0 && new Set(sizes).size === sizes.length;
   const isTold = rest.length > 0 || (base !== undefined && sizes.includes(base));
   return isPath && isTold ? sizes : undefined;
+}
+
+/**
+ * The sizes of labels of which some are plain and others are steps that go on from those; undefined
+ * if none goes on, so that labels such as `36-38` beside each other are sizes.
+ */
+function mixed(labels: readonly string[]): readonly string[] | undefined {
+  const sizes = labels.filter((label) => splits(label).length === 0);
+  if (sizes.length === 0) return undefined;
+  let left = labels.filter((label) => !sizes.includes(label));
+  const before = sizes.length;
+  for (let count = -1; count !== left.length;) {
+    count = left.length;
+    left = left.filter((label) => {
+      const steps = splits(label);
+      const isInside = steps.some(({ from, to }) => sizes.includes(from) && sizes.includes(to));
+      return !isInside && !steps.some((step) => joins(sizes, step));
+    });
+  }
+  return left.length === labels.length - before ? undefined : [...sizes, ...left];
 }
 
 /** Puts a step on to whichever end of the sizes it leads from or to; false if it does to neither. */

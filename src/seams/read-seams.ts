@@ -4,8 +4,9 @@ import { parseLength } from '../table/number-cell';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { Pattern } from '../pattern/pattern';
-import type { SeamPair, SeamSide } from '../pattern/seam-pair';
+import type { SeamEdge, SeamPair, SeamSide } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
+import { matchName } from '../rule-sheet/name-match';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
@@ -45,13 +46,17 @@ export function readSeams(
 
 /** Edges such as `front.side` or `front.armhole + back.armhole`. Throws InputError `edge-unknown`. */
 export function readSide({ text, place }: TypedCell, plans: readonly PiecePlan[]): SeamSide {
-  const edges = text.split('+').map((part) => {
-    const [piece = '', edge = ''] = part.split('.').map((name) => name.trim());
-    return { piece, edge };
+  const edgesOf = ({ outline }: PiecePlan): readonly string[] => [
+    ...new Set(outline.map(({ seam }) => seam)),
+  ];
+  const edges = text.split('+').map((part): SeamEdge => {
+    const [first = '', second = ''] = part.split('.').map((name) => name.trim());
+    const names = plans.map(({ name }) => name);
+    const plan = plans.find(({ name }) => name === matchName(first, names));
+    const edge = plan && matchName(second, edgesOf(plan));
+    return { piece: plan?.name ?? first, edge: edge ?? second };
   });
-  const known = plans.flatMap((plan) =>
-    [...new Set(plan.outline.map(({ seam }) => seam))].map((seam) => `${plan.name}.${seam}`),
-  );
+  const known = plans.flatMap((plan) => edgesOf(plan).map((seam) => `${plan.name}.${seam}`));
   for (const { piece, edge } of edges) {
     if (known.includes(`${piece}.${edge}`)) continue;
     throw new InputError('edge-unknown', {
