@@ -172,3 +172,6 @@ export const PIECE_MOST = 5000;
 export const PATTERN_LEAST = 200;
 /** mm, degrees or plain numbers. Figures of findings that differ by less read the same. */
 export const SHOWN_ALIKE = 0.05;
+/** mm. A notch of a typed pattern may lie this far beside its straight edge, as places rounded to a
+ * sixteenth of an inch do. */
+export const NOTCH_OFF = 1.2;

@@ -1,20 +1,13 @@
 /** Whether the names of sizes by themselves say which is the larger. */
 
-/** `up` where each name is of a larger size than the one before, `down` where of a smaller. */
-export type LabelOrder = 'up' | 'down' | undefined;
-
 /**
- * The order that labels from first to last are in: numbers with the same letters about them (`8`,
- * `14W`, `EU 40`), or `XS`, `S`, `M`, `L`, `3XL` and the like. Undefined for any others, for a
- * mixture and for names that go up and down.
+ * Larger numbers for the names of larger sizes: numbers with the same letters about them (`8`, `14W`,
+ * `EU 40`), or `XS`, `S`, `M`, `L`, `3XL` and the like. Undefined for any others, for a mixture, and
+ * where all say the same.
  */
-export function labelOrder(labels: readonly string[]): LabelOrder {
+export function labelRanks(labels: readonly string[]): readonly number[] | undefined {
   const ranks = numbers(labels) ?? letters(labels);
-  if (ranks === undefined) return undefined;
-  const steps = ranks.slice(1).map((rank, i) => rank - (ranks[i] ?? rank));
-  if (steps.every((step) => step === 0)) return undefined;
-  if (steps.every((step) => step >= 0)) return 'up';
-  return steps.every((step) => step <= 0) ? 'down' : undefined;
+  return ranks === undefined || new Set(ranks).size < 2 ? undefined : ranks;
 }
 
 function numbers(labels: readonly string[]): number[] | undefined {

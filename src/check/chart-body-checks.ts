@@ -20,9 +20,11 @@ const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange =>
 
 /** Warnings for girths beyond an adult's, a hip below its waist, and a girth that stays. */
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
+  const bodies = chartBodies(chart);
+  const isEverySize = bodies.every(({ waist, hip }) => hip < waist - SAME_PLACE);
   return [
     ...RANGES.flatMap((range) => checkMeasurementRange(chart, range, display)),
-    ...chartBodies(chart).flatMap((body) => hipBelowWaist(body, display)),
+    ...bodies.flatMap((body) => hipBelowWaist(body, isEverySize, display)),
     ...chartSteps(chart).flatMap((step) => [
       ...notGrowing(step, 'waist', 'hip', display),
       ...notGrowing(step, 'hip', 'waist', display),
@@ -30,12 +32,19 @@ export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[]
   ];
 }
 
-/** Such a body exists; the drafts for it have no darts to take in, which a maker must know. */
-function hipBelowWaist({ size, waist, hip }: ChartBody, display: LengthDisplay): Finding[] {
+/**
+ * Such a body exists; the drafts for it have no darts to take in, which a maker must know. A whole
+ * range of them is rather a chart with two rows exchanged.
+ */
+function hipBelowWaist(
+  { size, waist, hip }: ChartBody,
+  isEverySize: boolean,
+  display: LengthDisplay,
+): Finding[] {
   if (hip > waist - SAME_PLACE) return [];
   return [
     {
-      severity: 'warning',
+      severity: isEverySize ? 'fail' : 'warning',
       check: 'hip-below-waist',
       size,
       piece: '',
@@ -46,7 +55,8 @@ function hipBelowWaist({ size, waist, hip }: ChartBody, display: LengthDisplay):
       source: OWN_RULE,
       message:
         `at ${size} the hip, ${showLength(hip, display)}, is smaller than the waist, ` +
-        showLength(waist, display),
+        showLength(waist, display) +
+        (isEverySize ? ', as in every size: are the rows of waist and hip exchanged?' : ''),
     },
   ];
 }

@@ -11,12 +11,15 @@ const TARGETS = [
   { measure: 'hip', girth: 'hip_girth', ease: 'hip_ease' },
 ] as const;
 
+/** Said of what is meant to be smaller than the body. */
+const SMALLER = 'smaller than the body, which only cloth that stretches allows: ';
+
 /** Quarter panels in a girth: each may be off by half a rounding step. */
 const PANELS = 4;
 
 /**
- * Waist and hip of each size; off by more than the tolerance they fail. Rounded rules are allowed
- * half a step a panel.
+ * Waist and hip of each size; off by more than the tolerance they fail, and ease below zero is warned
+ * of. Rounded rules are allowed half a step a panel.
  */
 export function checkFinishedGirths(range: GradedRange, display: LengthDisplay): Finding[] {
   const tolerance = MEETS_TARGET + (PANELS * (range.roundingStep ?? 0)) / 2;
@@ -29,8 +32,10 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
       const held = opens
         ? measured >= expected - tolerance
         : Math.abs(measured - expected) <= tolerance;
+      const isSmaller = (size.parameters.get(ease) ?? 0) < 0;
+      const severity = !held ? 'fail' : isSmaller ? 'warning' : 'ok';
       return {
-        severity: held ? 'ok' : 'fail',
+        severity,
         check: 'finished-girth',
         size: size.label,
         piece: '',
@@ -41,6 +46,7 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
         tolerance,
         source: "the engine's own rule: body plus ease",
         message:
+          (severity === 'warning' ? SMALLER : '') +
           `finished ${measure} ${showLength(measured, display)}, ` +
           `body plus ease ${opens ? 'at least ' : ''}${showLength(expected, display)}`,
       };

@@ -4,7 +4,7 @@ import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
-import { SEAM_MATCH } from '../tolerance';
+import { SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
 
 const OWN_RULE = "the engine's own rule";
@@ -20,6 +20,7 @@ export function checkGivenPattern(
 ): Finding[] {
   return [
     ...unruledPieces(pattern, rules),
+    ...nothingGrows(pattern, rules),
     ...unruledPoints(pattern, rules),
     ...unpairedSeams(pattern),
     ...pattern.leftOut.map(({ severity, check, piece, what }) =>
@@ -42,6 +43,23 @@ function finding(
 ): Finding {
   const { size = '', piece = '', subject = '' } = place;
   return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
+}
+
+/** Sizes that are all alike are rarely meant. */
+function nothingGrows({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
+  const rules = ruled.flatMap((own) => [...own.values()]);
+  const isStill = rules.every(({ moves }) =>
+    moves.every(({ x, y }) => Math.abs(x) <= SAME_PLACE && Math.abs(y) <= SAME_PLACE),
+  );
+  if (rules.length === 0 || !isStill) return [];
+  return [
+    finding(
+      'fail',
+      'nothing-grows',
+      { piece: pieces.map(({ base }) => base.plan.name).join(', ') },
+      'every rule is zero, so all sizes are the same',
+    ),
+  ];
 }
 
 function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {

@@ -1,5 +1,5 @@
 /** Larger sizes must be larger: nothing that makes a size may shrink on the way up. */
-import { labelOrder } from '../chart/label-order';
+import { labelRanks } from '../chart/label-order';
 import type { Finding, Quantity } from './finding';
 
 /** Something measured in every size that a larger size has no less of. */
@@ -25,11 +25,12 @@ export function checkLarger(
   labels: readonly string[],
   measures: readonly GrowingMeasure[],
 ): Finding[] {
-  const order = labelOrder(labels);
-  const severity = order === undefined ? 'warning' : 'fail';
-  const turned = <T>(items: readonly T[]) => (order === 'down' ? items.toReversed() : items);
+  const ranks = labelRanks(labels);
+  const severity = ranks === undefined ? 'warning' : 'fail';
   return measures.flatMap((measure) => {
-    const sizes = turned(measure.values.map((value, i) => ({ size: labels[i] ?? '', value })));
+    const sizes = measure.values
+      .map((value, i) => ({ size: labels[i] ?? '', value, rank: ranks?.[i] ?? i }))
+      .sort((a, b) => a.rank - b.rank);
     return falls(sizes, measure.slack).map(([from, to]): Finding => ({
       severity,
       check: 'larger-is-smaller',

@@ -1,4 +1,6 @@
 /** The outline of a piece cut into spans: from each point that it passes to the next. */
+import { distanceToSegment } from '../geometry/nearest';
+import { NOTCH_OFF } from '../tolerance';
 import type { RawPoint } from './raw-point';
 import { outlineError } from './raw-point';
 
@@ -65,7 +67,9 @@ function bent(spans: readonly Span[]): readonly Span[] {
     const goesOn = by.kind === 'line' && next?.by.kind === 'line' && to.kind !== 'corner';
     if (goesOn) continue;
     const run = spans.slice(start, i + 1);
-    if (run.slice(1).some((span) => span.from.kind === 'curve') && by.kind === 'line') {
+    const isCurved = run.slice(1).some((span) => span.from.kind === 'curve');
+    if (by.kind === 'line' && !isCurved) refuseBent(run);
+    if (isCurved && by.kind === 'line') {
       run.forEach((span, k) => (result[start + k] = { ...span, by: { kind: 'spline' } }));
     } else if (by.kind === 'handles' && from.kind === 'notch') {
       throw outlineError(
@@ -77,4 +81,19 @@ function bent(spans: readonly Span[]): readonly Span[] {
     start = i + 1;
   }
   return result;
+}
+
+/** A notch on a straight edge lies on the line from corner to corner, or it would bend the edge. */
+function refuseBent(run: readonly Span[]): void {
+  const [from, to] = [run[0]?.from, run.at(-1)?.to];
+  if (from === undefined || to === undefined) return;
+  for (const { from: notch } of run.slice(1)) {
+    if (distanceToSegment({ kind: 'line', from: from.at, to: to.at }, notch.at) <= NOTCH_OFF)
+      continue;
+    throw outlineError(
+      notch,
+      `a notch lies beside the straight edge from ${from.name} to ${to.name}`,
+      'a notch on the edge; a corner where the edge bends, or curve points on a curve',
+    );
+  }
 }

@@ -1,4 +1,5 @@
 /** Which edges are sewn together, as a file states it. */
+import type { Place } from '../errors';
 import { InputError } from '../errors';
 import { parseLength } from '../table/number-cell';
 import type { PiecePlan } from '../pattern/piece';
@@ -38,7 +39,7 @@ export function readSeams(
     if (ease.text !== '' && parseLength(ease.text, unit) === undefined) lengthCell(ease, unit);
     return seamPair(
       `${row('edge').text} to ${row('sewn_to').text}`,
-      [readSide(row('edge'), plans), readSide(row('sewn_to'), plans)],
+      [typedSide(row('edge'), plans), typedSide(row('sewn_to'), plans)],
       { ease: ease.text === '' ? 0 : lengthCell(ease, unit), way: wayOf(way) },
     );
   });
@@ -67,6 +68,31 @@ export function readSide({ text, place }: TypedCell, plans: readonly PiecePlan[]
     });
   }
   return { edges };
+}
+
+/** A side as somebody types it; each name is that of one stretch. */
+function typedSide(cell: TypedCell, plans: readonly PiecePlan[]): SeamSide {
+  const side = readSide(cell, plans);
+  for (const { piece, edge } of side.edges)
+    refuseParted(
+      plans.find(({ name }) => name === piece),
+      edge,
+      cell.place,
+    );
+  return side;
+}
+
+/** Edges of one name that do not touch would be walked as if they did. */
+function refuseParted(plan: PiecePlan | undefined, edge: string, place: Place): void {
+  const outline = plan?.outline ?? [];
+  const starts = outline.filter(({ seam }, i) => seam === edge && outline.at(i - 1)?.seam !== edge);
+  if (starts.length < 2) return;
+  throw new InputError('edge-unknown', {
+    what: `edges called ${edge} stand apart on ${plan?.name ?? ''}, so it is not clear which is sewn`,
+    allowed: 'a name of its own for each stretch',
+    got: `from ${starts.map(({ from }) => from).join(' and from ')}`,
+    place,
+  });
 }
 
 function wayOf({ text, place }: TypedCell): SeamPair['way'] {

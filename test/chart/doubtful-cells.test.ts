@@ -115,12 +115,12 @@ describe('a cell that is no body’s', () => {
     );
   });
 
-  it('is refused where a length is beyond 5 m', () => {
+  it('is refused where a length is no body’s', () => {
     expectRefusal(
       () => chartOf('# unit: cm', 'size,A,B', 'waist,64,68', 'hip,94,98', 'height,501,501'),
       'measurement-doubtful',
       { file, row: 5, column: 2, size: 'A', measurement: 'height' },
-      '500 cm',
+      '120 to 225 cm',
     );
   });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { labelOrder } from '../../src/chart/label-order';
+import { labelRanks } from '../../src/chart/label-order';
 import { checkLarger } from '../../src/check/larger';
 import { FRONT, graded } from '../given/sheets';
 
-describe('labelOrder', () => {
+describe('labelRanks', () => {
   it.each([
     ['8,10,12', 'up'],
     ['16,14,12', 'down'],
@@ -13,11 +13,18 @@ describe('labelOrder', () => {
     ['XXS,XS,S,M,L,XL,2XL,3XL', 'up'],
     ['L,M,S', 'down'],
     ['8,8T,10', undefined],
-    ['8,12,10', undefined],
+    ['8,12,10', 'both'],
     ['petite,tall', undefined],
     ['8', undefined],
   ])('of %s is %s', (labels, order) => {
-    expect(labelOrder(labels.split(','))).toBe(order);
+    const ranks = labelRanks(labels.split(','));
+    const steps = ranks?.slice(1).map((rank, i) => rank - (ranks[i] ?? rank));
+    const told = steps?.every((step) => step >= 0)
+      ? 'up'
+      : steps?.every((step) => step <= 0)
+        ? 'down'
+        : 'both';
+    expect(ranks && told).toBe(order);
   });
 });
 
@@ -41,6 +48,8 @@ describe('checkLarger', () => {
     ['12,10,8', [26, 28, 30], ['fail 8-12']],
     ['12,10,8', [30, 28, 26], []],
     ['8,10,12,14', [26, 30, 28, 32], ['fail 10-12']],
+    // Two heads exchanged: 38 would be larger than 40.
+    ['36,40,38,42', [66, 69, 72, 75], ['fail 38-40']],
     ['8,10,12', [26, 26, 25], []],
     ['petite,misses,tall', [30, 28, 26], ['warning petite-tall']],
   ] as const)('of %s with %j', (labels, values, expected) => {
