@@ -7,7 +7,7 @@ import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
 import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
-import { RULE_RIGHT } from '../../tolerance';
+import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp, answerKey, askedPoints } from './answer-key';
@@ -16,10 +16,14 @@ import type { Convention } from './convention';
 import { directionOf, inConvention } from './convention';
 import { explainSeries } from './explanations';
 import type { Diagnosis } from './fewest-slips';
-import { fewestSlips } from './fewest-slips';
 import type { MarkedCell } from './marked-cells';
 import { markedCells, precisionOf } from './marked-cells';
-import { recognizeConvention } from './recognize-convention';
+import type { Decisions } from './decisions';
+import { countDecisions } from './decisions';
+import { mostlyExplained } from './explains-most';
+import type { FoundCause } from './recognize-cause';
+import { recognizeCause } from './recognize-cause';
+import type { Reading } from './sheet-cause';
 import type { Series } from './series';
 import { rightValues, seriesOf } from './series';
 import { slipsFor } from './slips';
@@ -58,7 +62,11 @@ export interface Marking {
   readonly pieces: readonly string[];
   /** Every cell that is asked for or given, the base's only where they are wrong. */
   readonly cells: readonly MarkedCell[];
+  /** What the whole sheet was done by, if it has a cause of its own. */
+  readonly cause: FoundCause | undefined;
+  /** The slips of the sheet, once the cause of the whole sheet is put right. */
   readonly diagnosis: Diagnosis;
+  readonly decisions: Decisions;
   /** What the sheet would make of the garment. */
   readonly worn: readonly WornSize[];
 }
@@ -87,13 +95,15 @@ export function markSheet(request: MarkRequest): Marking {
   const exact = answerKey(result);
   const series = seriesOf(sheet, exact, result.chart);
   const stated = statedConvention(exact, sheet, zero);
-  const convention = recognizeConvention(exact, series, stated, tolerance);
+  const { convention, cause } = recognizeCause(exact, series, stated, tolerance);
   const key = inConvention(exact, convention);
   const corners = result.range.plans.flatMap((plan) =>
     asked.includes(plan.name)
       ? askedPoints(plan).map((point) => ({ piece: plan.name, point }))
       : [],
   );
+  const reading = cause?.reading ?? { key, series, left: 0 };
+  const diagnosis = diagnosisOf(reading, sheet.unit, tolerance);
   return {
     sheet,
     result,
@@ -102,22 +112,29 @@ export function markSheet(request: MarkRequest): Marking {
     tolerance,
     pieces: asked,
     cells: markedCells(key, series, corners, tolerance),
-    diagnosis: diagnosisOf(key, series, sheet.unit, tolerance),
+    cause,
+    diagnosis,
+    decisions: countDecisions({
+      ...reading,
+      diagnosis,
+      asked: corners,
+      tolerance,
+      causes: cause === undefined ? 0 : 1,
+    }),
     worn: wornSheet(result, errors(key, series, convention)),
   };
 }
 
-/** The fewest slips behind the wrong cells of series in `unit`. */
-function diagnosisOf(
-  key: AnswerKey,
-  series: readonly Series[],
-  unit: LengthUnit,
-  tolerance: number,
-): Diagnosis {
+/** The fewest slips behind the wrong cells of a sheet in `unit`. */
+function diagnosisOf({ key, series }: Reading, unit: LengthUnit, tolerance: number): Diagnosis {
+  // Where nothing is moved anywhere, nothing was done that could be a slip.
+  const moved = series.some(({ given }) => given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE));
+  if (!moved) return { found: [], unexplained: [] };
   const slips = slipsFor(key, unit, tolerance);
   const match = precisionOf(key, series, tolerance);
   const runs = series.flatMap((one) => explainSeries(key, one, slips, { tolerance, match }));
-  return fewestSlips(consistentSwaps(key, series, runs, match), slips);
+  const consistent = consistentSwaps(key, series, runs, match);
+  return mostlyExplained(key, series, consistent, slips, { tolerance, match });
 }
 
 /** Errors of a sheet in the axes of the drawing; steps are added up, blanks are right. */
