@@ -304,3 +304,108 @@ describe('rows and columns in another order', () => {
     expect(other).toBe(plain);
   });
 });
+
+describe('infer', () => {
+  const right: Habit = (moves) => moves;
+  const inferred = async (sheet: string, ...more: readonly string[]) => {
+    place.write('implied.csv', sheet);
+    const { status, stdout, stderr } = await place.run('infer', 'implied.csv', ...more);
+    return { status, lines: stdout, text: (stdout + stderr).replace(/\s+/g, ' ') };
+  };
+  /** The row of the largest size: waist and hip 3 and 4 in, depth 1/8 in, length 1/2 in. */
+  const LARGEST = /^18 +3 +4 +0\.125 +0\.5 +0$/m;
+
+  it('gives the steps of the chart behind a right sheet', async () => {
+    const { status, lines, text } = await inferred(sheetOf(right));
+    expect(status).toBe(0);
+    expect(lines).toMatch(LARGEST);
+    expect(text).toContain('base 14');
+    expect(text).not.toContain('Left out');
+  });
+
+  it.each([
+    // Four cells of the waist agree against one.
+    ['side_waist dx', 4, 10, '7.5 and should be 0.75', 'against'],
+    ['dart_tip dx', 4, 0.1, '0.038 and should be 0.375', 'against'],
+    // Two cells of the hip: the sizes beside this one tell.
+    ['side_hip dx', 4, 10, '10 and should be 1', 'against'],
+    ['side_hem dx', 3, 0.1, '0.05 and should be 0.5', 'against'],
+    ['center_hem dy', 0, 10, '-5 and should be -0.5', 'against'],
+    // One cell of the depth: nothing is against it but the other sizes.
+    ['side_hip dy', 4, 10, '1.25 and should be 0.125', 'alone'],
+  ])('names the digit that slipped at %s in column %i', async (name, size, factor, words, why) => {
+    const { status, lines, text } = await inferred(
+      sheetOf((moves, own) =>
+        moves.map((move, i) => (own === name && i === size ? factor * move : move)),
+      ),
+    );
+    expect(status).toBe(1);
+    const [first = '', axis = ''] = name.split(' ');
+    expect(text).toContain(
+      `Left out, since the sheet contradicts itself - front.${first} ${axis} of size ` +
+        `${SIZES[size] ?? ''} is ${words}: ` +
+        (why === 'alone'
+          ? 'no other cell speaks against it, but the sizes beside it do'
+          : 'the other cells agree without it'),
+    );
+    expect(text.match(/and should be/g)).toHaveLength(1);
+    // The rest is fitted without it.
+    if (why === 'against') expect(lines).toMatch(LARGEST);
+    else expect(lines).toMatch(/^18 +3 +4 +\? +0\.5 +0$/m);
+  });
+
+  it('names every digit that slips in one cell, and never another cell', async () => {
+    const moving = RULES.filter(([, , share]) => share !== 0);
+    for (const [point, axis] of moving)
+      for (const size of [0, 1, 3, 4]) {
+        const { status, text } = await inferred(
+          sheetOf((moves, own) =>
+            moves.map((move, i) => (own === `${point} ${axis}` && i === size ? 10 * move : move)),
+          ),
+        );
+        const where = `front.${point} ${axis} of size ${SIZES[size] ?? ''}`;
+        expect(text, where).toContain(`- ${where} is`);
+        expect(text.match(/ of size \S+ is /g), where).toHaveLength(1);
+        expect(status, where).toBe(1);
+      }
+  });
+
+  it('says that y runs up where nothing states it', async () => {
+    const up: Habit = (moves, name) => moves.map((move) => (name.endsWith('dy') ? -move : move));
+    const { status, lines, text } = await inferred(sheetOf(up));
+    expect(status).toBe(0);
+    expect(text).toContain('Read with y up: the sheet does not say');
+    expect(lines).toMatch(LARGEST);
+    const stated = await inferred(sheetOf(up, '', ['# y: down']));
+    expect(stated.text).not.toContain('Read with y up');
+    expect(stated.text).toContain('whether waist_to_hip, skirt_length shrinks');
+    expect((await inferred(sheetOf(right))).text).not.toContain('Read with y up');
+  });
+
+  it('refuses a base whose column is not zero, and says which column is', async () => {
+    const from =
+      (base: number): Habit =>
+      (moves) =>
+        moves.map((move) => move - at(moves)(base));
+    const { status, lines, text } = await inferred(sheetOf(from(3)), '--base', '14');
+    expect({ status, lines }).toEqual({ status: 2, lines: '' });
+    // All but the seven axes that stay.
+    expect(text).toContain('9 of 16 rules move their points in the base size');
+    expect(text).toContain('the column of 16 is zero');
+    const slip = await inferred(
+      sheetOf((moves, name) => moves.map((m, i) => (name === 'side_hip dx' && i === 2 ? 0.5 : m))),
+    );
+    expect(slip.status).toBe(2);
+    expect(slip.text).toContain('nearest is 14, but for front.side_hip dx and its 0.5');
+  });
+
+  it('does not take a column that is left blank for the base', async () => {
+    const { status, text } = await inferred(
+      sheetOf((moves, name) =>
+        moves.map((m, i) => (i === 4 ? undefined : name === 'side_hip dx' && i === 2 ? 0.5 : m)),
+      ),
+    );
+    expect(status).toBe(2);
+    expect(text).toContain('the sheet does not show its base size');
+  });
+});

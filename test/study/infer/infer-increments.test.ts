@@ -107,9 +107,40 @@ describe('increments behind a sheet', () => {
       '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nfront.dart_tip,dx,0,1/8\n' +
       'back.side_waist,dx,0,1/4\nback.dart_tip,dx,0,1/2\n';
     const { sizes } = inferIncrements({ sheet });
-    expect(sizes[1]?.worst?.cell).toBe('back.dart_tip dx');
-    // Normal equations in eighths: (2 * 2 + 1 + 2 * 2 + 4) / (4 + 1 + 4 + 1) eighths for 1/8.
-    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(1.3, 9);
+    expect(sizes[1]?.leftOut).toEqual([
+      {
+        cell: 'back.dart_tip dx',
+        given: expect.closeTo(12.7, 9) as number,
+        meant: expect.closeTo(25.4 / 8, 9) as number,
+        why: 'against',
+      },
+    ]);
+    // The mean of all four would be 1.3 in: (2 * 2 + 1 + 2 * 2 + 4) / (4 + 1 + 4 + 1) eighths for 1/8.
+    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(1, 9);
+  });
+
+  it('are open where two cells contradict each other and nothing tells which is wrong', () => {
+    const sheet =
+      '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nback.side_waist,dx,0,1/2\n';
+    const { sizes } = inferIncrements({ sheet });
+    expect(sizes[1]?.increments).toEqual([undefined]);
+    expect(sizes[1]?.leftOut.map(({ cell, why }) => `${cell} ${why}`)).toEqual([
+      'front.side_waist dx either',
+      'back.side_waist dx either',
+    ]);
+  });
+
+  it('show a mean only where no few cells are to blame, and leave nothing out then', () => {
+    const sheet =
+      '# unit: in\npoint,axis,8,10\n' +
+      ['front.side_waist', 'front.dart_inner', 'back.side_waist', 'back.dart_inner']
+        .map((point, i) => `${point},dx,0,${[0.25, 0.5, 0.75, 1][i] ?? 0}\n`)
+        .join('');
+    const { sizes } = inferIncrements({ sheet });
+    expect(sizes[1]?.leftOut).toEqual([]);
+    // Normal equations in eighths: (2 * 2 + 4 + 2 * 6 + 8) / 10 for 1/8 of the waist.
+    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(2.8, 9);
+    expect(sizes[1]?.worst?.miss).toBeGreaterThan(1);
   });
 
   it('are read from the steps, from another zero, and from the large size down', () => {
