@@ -59,7 +59,7 @@ function heading(marking: Marking, display: LengthDisplay): string {
 const SCHEME =
   'A decision is the share, the sign or, where the steps change, the place of the break at one ' +
   'point along one axis that moves; a slip carried through the sheet costs one, as does an axis ' +
-  'that moves and should not.';
+  'that is wrong though nothing is asked of it.';
 
 function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
   const count = (verdict: MarkedCell['verdict']): number =>
@@ -93,7 +93,12 @@ function wholeSheet({ cells, cause }: Marking): readonly string[] {
         .map((other) => paragraph(`  or, with the same numbers: ${other.words}`, 2))
         .join('') +
       paragraph(`  ${advice}`, 2) +
-      paragraph(`  This explains ${Math.min(cause.explained, wrong)} of ${wrong} wrong cells.`, 2),
+      paragraph(
+        cause.explained === 0
+          ? `  Together with the slips below this explains all ${wrong} wrong cells.`
+          : `  This explains ${Math.min(cause.explained, wrong)} of ${wrong} wrong cells.`,
+        2,
+      ),
   ];
 }
 

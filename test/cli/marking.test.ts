@@ -241,6 +241,18 @@ describe('a cause of the whole sheet', () => {
     expect(text).toContain('since 22 of 24 decisions');
   });
 
+  it('is found behind a slip that hides it in every cell', async () => {
+    const { text } = await marked(
+      sheetOf((moves, name) =>
+        moves.map((move) => (move - at(moves)(3)) * (name.endsWith('dx') ? 2 : 1)),
+      ),
+    );
+    expect(text).toContain('counted from another base: from 16 instead of 14');
+    expect(text).toMatch(/Together with the slips below this explains all \d+ wrong cells\./);
+    expect(text).toContain('1. half instead of a quarter');
+    expect(text).toContain('since 22 of 24 decisions');
+  });
+
   it('is not seen in one point alone', async () => {
     const { text } = await marked(
       sheetOf((moves, name) => (name === 'side_hip dx' ? [0, 1, 2, 4, 3].map(at(moves)) : moves)),

@@ -13,7 +13,7 @@ export type Decision = 'share' | 'sign' | 'break';
 
 /** How many decisions a sheet asks for, takes and gets right. */
 export interface Decisions {
-  /** Of the points that are asked for or given, and one for each axis that moves and should not. */
+  /** Of the points that are asked for, and one for each axis that is wrong though nothing is asked of it. */
   readonly asked: number;
   /** Of the cells that are not blank. */
   readonly given: number;
@@ -26,7 +26,7 @@ export interface Judged {
   readonly key: AnswerKey;
   readonly series: readonly Series[];
   readonly diagnosis: Diagnosis;
-  /** Points that are asked for, besides those that are given. */
+  /** Points that are asked for, each once. */
   readonly asked: readonly { readonly piece: string; readonly point: string }[];
   /** mm. */
   readonly tolerance: number;
@@ -65,11 +65,16 @@ export function countDecisions(judged: Judged): Decisions {
     const decisions = decisionsAt(key, place, tolerance);
     const filled = own.some((one) => one.given.some((mm, i) => mm !== undefined && i !== key.base));
     const lost = new Set(own.flatMap((one) => lostIn(judged, one, decisions, carried)));
-    // An axis that stays asks for nothing until it is moved.
-    const count = decisions.length === 0 ? lost.size : decisions.length;
-    asked += count;
-    given += filled ? count : 0;
-    right += filled ? count - lost.size : 0;
+    if (decisions.length === 0 || !place.isAsked) {
+      // Nothing is asked of an axis that stays, nor of a point that is not asked for, until it is wrong.
+      const wrong = filled && lost.size > 0 ? 1 : 0;
+      asked += wrong;
+      given += wrong;
+      continue;
+    }
+    asked += decisions.length;
+    given += filled ? decisions.length : 0;
+    right += filled ? decisions.length - lost.size : 0;
   }
   return { asked, given, right: Math.max(0, right - carried.size - causes) };
 }
@@ -78,14 +83,16 @@ interface PlaceOf {
   readonly piece: string;
   readonly point: string;
   readonly axis: Axis;
+  readonly isAsked: boolean;
 }
 
 function placesOf({ asked, series }: Judged): readonly PlaceOf[] {
   const given = series.filter((one) => one.given.some((mm) => mm !== undefined));
   const names = [...asked, ...given].map(({ piece, point }) => `${piece}.${point}`);
-  return [...new Set(names)].flatMap((name) => {
+  return [...new Set(names)].flatMap((name, i) => {
     const [piece = '', point = ''] = name.split('.');
-    return (['x', 'y'] as const).map((axis) => ({ piece, point, axis }));
+    // Those that are asked for stand first.
+    return (['x', 'y'] as const).map((axis) => ({ piece, point, axis, isAsked: i < asked.length }));
   });
 }
 

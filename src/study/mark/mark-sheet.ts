@@ -7,28 +7,25 @@ import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
 import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
-import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
+import { RULE_RIGHT } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp, answerKey, askedPoints } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
 import { directionOf, inConvention } from './convention';
-import { explainSeries } from './explanations';
+import { diagnose } from './diagnose';
 import type { Diagnosis } from './fewest-slips';
 import type { MarkedCell } from './marked-cells';
-import { markedCells, precisionOf } from './marked-cells';
+import { markedCells } from './marked-cells';
 import type { Decisions } from './decisions';
 import { countDecisions } from './decisions';
-import { mostlyExplained } from './explains-most';
 import type { FoundCause } from './recognize-cause';
 import { recognizeCause } from './recognize-cause';
 import type { Reading } from './sheet-cause';
 import type { Series } from './series';
 import { rightValues, seriesOf } from './series';
-import { slipsFor } from './slips';
 import { statedConvention } from './stated-convention';
-import { consistentSwaps } from './swaps';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
@@ -95,7 +92,8 @@ export function markSheet(request: MarkRequest): Marking {
   const exact = answerKey(result);
   const series = seriesOf(sheet, exact, result.chart);
   const stated = statedConvention(exact, sheet, zero);
-  const { convention, cause } = recognizeCause(exact, series, stated, tolerance);
+  const slips = (reading: Reading): Diagnosis => diagnose(reading, sheet.unit, tolerance);
+  const { convention, cause } = recognizeCause(exact, series, stated, tolerance, slips);
   const key = inConvention(exact, convention);
   const corners = result.range.plans.flatMap((plan) =>
     asked.includes(plan.name)
@@ -103,7 +101,7 @@ export function markSheet(request: MarkRequest): Marking {
       : [],
   );
   const reading = cause?.reading ?? { key, series, left: 0 };
-  const diagnosis = diagnosisOf(reading, sheet.unit, tolerance);
+  const diagnosis = slips(reading);
   return {
     sheet,
     result,
@@ -123,18 +121,6 @@ export function markSheet(request: MarkRequest): Marking {
     }),
     worn: wornSheet(result, errors(key, series, convention)),
   };
-}
-
-/** The fewest slips behind the wrong cells of a sheet in `unit`. */
-function diagnosisOf({ key, series }: Reading, unit: LengthUnit, tolerance: number): Diagnosis {
-  // Where nothing is moved anywhere, nothing was done that could be a slip.
-  const moved = series.some(({ given }) => given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE));
-  if (!moved) return { found: [], unexplained: [] };
-  const slips = slipsFor(key, unit, tolerance);
-  const match = precisionOf(key, series, tolerance);
-  const runs = series.flatMap((one) => explainSeries(key, one, slips, { tolerance, match }));
-  const consistent = consistentSwaps(key, series, runs, match);
-  return mostlyExplained(key, series, consistent, slips, { tolerance, match });
 }
 
 /** Errors of a sheet in the axes of the drawing; steps are added up, blanks are right. */

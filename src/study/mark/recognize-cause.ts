@@ -3,6 +3,7 @@ import { EXPLAINS_MOST, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
 import { inConvention } from './convention';
+import type { Diagnosis } from './fewest-slips';
 import { recognizeConvention } from './recognize-convention';
 import type { Series } from './series';
 import { rightValues } from './series';
@@ -19,7 +20,7 @@ export interface FoundCause {
   readonly alike: readonly SheetCause[];
   /** In the convention of the sheet. */
   readonly reading: Reading;
-  /** Wrong cells that are right by it, the base's among them. */
+  /** Wrong cells that are right by it, the base's among them; none where slips met all of them. */
   readonly explained: number;
 }
 
@@ -40,15 +41,23 @@ interface Tried {
 /** A habit shows at more than one point: one series alone has slips enough of its own. */
 const LEAST_POINTS = 2;
 
+/** More slips than that could be found behind anything. */
+const MOST_SLIPS = 2;
+
+/** Fewer points that move are too little evidence for a habit and slips at once. */
+const POINTS_FOR_BOTH = 3;
+
 /**
  * The cause that leaves the fewest cells wrong, if it makes right at least EXPLAINS_MOST of the cells
- * that it turns, at two points or more; `tolerance` in mm.
+ * that it turns, at two points or more. Where slips leave most of a sheet unexplained, the cause with
+ * which the fewest explain all of it. `tolerance` in mm; `diagnose` finds the slips of a reading.
  */
 export function recognizeCause(
   exact: AnswerKey,
   series: readonly Series[],
   stated: StatedConvention,
   tolerance: number,
+  diagnose: (reading: Reading) => Diagnosis,
 ): Recognized {
   const read = (cause: SheetCause, convention?: Convention): Tried => {
     const { key, series: own, left } = cause.read(exact, series);
@@ -73,7 +82,16 @@ export function recognizeCause(
     ...exchangedColumns(exact).map(exchanged),
   ].filter((one) => one.wrong < plain.wrong && explainsMost(plain.reading, one.reading, tolerance));
   const [first, ...others] = tried.toSorted((a, b) => a.wrong - b.wrong);
-  if (first === undefined || first.cause === EXCHANGED_FORM) return none;
+  if (first?.cause === EXCHANGED_FORM) return none;
+  if (first === undefined) {
+    const hidden = isUnexplained(plain, series, diagnose(plain.reading))
+      ? withSlips(
+          sheetCauses(exact).map((cause) => read(cause)),
+          diagnose,
+        )
+      : undefined;
+    return hidden ?? none;
+  }
   return {
     // What is stated stays right; the other convention is what the sheet was done by.
     convention: CONVENTION_CAUSES.has(first.cause.id) ? plain.convention : first.convention,
@@ -85,6 +103,50 @@ export function recognizeCause(
       reading: first.reading,
       explained: plain.wrong - first.wrong,
     },
+  };
+}
+
+/** Whether slips alone leave most of the wrong cells open, and there is enough to tell more from. */
+function isUnexplained(
+  { wrong }: Tried,
+  series: readonly Series[],
+  { unexplained }: Diagnosis,
+): boolean {
+  const open = unexplained.reduce((sum, { sizes }) => sum + sizes.length, 0);
+  return movedPoints(series).length >= POINTS_FOR_BOTH && open > EXPLAINS_MOST * wrong;
+}
+
+function movedPoints(series: readonly Series[]): readonly string[] {
+  const moved = series.filter(({ given }) => given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE));
+  return [...new Set(moved.map(({ piece, point }) => `${piece}.${point}`))];
+}
+
+/** The cause with which the fewest slips explain every cell; undefined if none does. */
+function withSlips(
+  tried: readonly Tried[],
+  diagnose: (reading: Reading) => Diagnosis,
+): Recognized | undefined {
+  // A few points tell of most readings already that they are wrong.
+  const isPossible = ({ key, series, left }: Reading): boolean => {
+    const points = movedPoints(series).slice(0, POINTS_FOR_BOTH);
+    const few = series.filter(({ piece, point }) => points.includes(`${piece}.${point}`));
+    return left === 0 && diagnose({ key, series: few, left }).unexplained.length === 0;
+  };
+  const [first, ...others] = tried
+    .filter(({ reading }) => isPossible(reading))
+    .map((one) => ({ ...one, slips: diagnose(one.reading) }))
+    .filter(
+      ({ slips: { found, unexplained } }) => unexplained.length === 0 && found.length <= MOST_SLIPS,
+    )
+    .toSorted((a, b) => a.slips.found.length - b.slips.found.length || a.wrong - b.wrong);
+  if (first === undefined) return undefined;
+  const { cause, convention, reading, wrong, slips } = first;
+  const alike = others.filter(
+    (one) => one.slips.found.length === slips.found.length && one.wrong === wrong,
+  );
+  return {
+    convention,
+    cause: { cause, alike: alike.map((one) => one.cause), reading, explained: 0 },
   };
 }
 

@@ -5,7 +5,6 @@ import { inferIncrements } from '../../../src/study/infer/infer-increments';
 import { leastSquares } from '../../../src/study/infer/least-squares';
 import { gradeChart, resultFiles } from '../../../src/index';
 import type { GradeRequest } from '../../../src/index';
-import { publishedTable } from '../../../src/standards/published-tables';
 import { anyChart, sixteenthsText } from '../../skirts';
 import { expectRefusal } from '../../expect-refusal';
 import { runs } from '../../samples';
@@ -171,14 +170,14 @@ describe('increments behind a sheet', () => {
   });
 });
 
-it('a published table is nearest to its own steps', () => {
-  const table = publishedTable('home-misses-1968');
-  const steps = table.sizes.slice(1, 6).map((_, i) => ({
-    waist: (table.waist.values[i + 1] ?? NaN) - (table.waist.values[i] ?? NaN),
-    hip: (table.hip.values[i + 1] ?? NaN) - (table.hip.values[i] ?? NaN),
-  }));
+// sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing: waist 23 to 34, hip 32 1/2
+// to 44 in sizes 6 to 20; its steps, typed here.
+it('the steps of a published chart are nearest to the table of that chart', () => {
+  const waist = [1, 1, 1.5, 1.5, 2, 2, 2];
+  const hip = [1, 1, 1.5, 2, 2, 2, 2];
+  const steps = waist.map((step, i) => ({ waist: step * 25.4, hip: (hip[i] ?? NaN) * 25.4 }));
   const [nearest] = nearestTables(steps);
-  expect(nearest).toMatchObject({ from: table.sizes[0], to: table.sizes[5], count: 5 });
+  expect(nearest).toMatchObject({ from: '6', to: '20', count: 7 });
   expect(nearest?.table.id).toBe('home-misses-1968');
   expect(nearest?.largest).toBeCloseTo(0, 6);
 });
