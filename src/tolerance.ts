@@ -122,6 +122,14 @@ export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
 export const TYPED_DECIMALS = 0.02;
 /** mm. Of slips that fit, one that gives the cells to a hundredth is believed before the others. */
 export const EXACT_SLIP = 0.01;
+/** Share, 0 to 1. A cause of wrong numbers is told only where more than this of the cells that it would
+ * turn are as it would have them: one that fits fewer has met them by chance. */
+export const EXPLAINS_MOST = 0.5;
+/** Share, 0 to 1. A sheet that leaves more than this of its cells blank is marked by what it gives. */
+export const MOSTLY_BLANK = 0.5;
+/** mm. Cells that leave as little contradiction when left out as each other, within a quarter of what a
+ * right rule may be off, are equally to blame. */
+export const TIED_CELLS = RULE_RIGHT / 4;
 /** mm. A move and the steps that lead to it agree within this: three numbers of a rule sheet, each
  * written to 0.001 mm. */
 export const RULES_AGREE = 0.002;

@@ -9,8 +9,12 @@ import { paragraph, textTable } from './text-table';
 
 const GIRTHS = ['waist', 'hip'] as const;
 
-/** Measured from the base size with the moves of the sheet; blanks are taken as right. */
-export function garmentReport(worn: readonly WornSize[], display: LengthDisplay): string {
+/** Measured from the base size with the moves of the sheet; blanks are taken as right, and told. */
+export function garmentReport(
+  worn: readonly WornSize[],
+  display: LengthDisplay,
+  hasBlanks: boolean,
+): string {
   const show = (mm: number): string => (Number.isFinite(mm) ? showNumber(mm, display) : '-');
   const rows = worn.map(({ label, right, sheet }) => [
     label,
@@ -21,22 +25,34 @@ export function garmentReport(worn: readonly WornSize[], display: LengthDisplay)
   ]);
   const header = ['size', 'waist', 'right', 'off', 'hip', 'right', 'off'];
   return (
-    `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}\n` +
+    `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}` +
+    `${hasBlanks ? ', with what is blank taken as right' : ''}\n` +
     textTable([header, ...rows]) +
-    [...GIRTHS.map((girth) => girthWords(worn, girth, display)), ...seamWords(worn, display)].join(
-      '',
-    )
+    [
+      ...GIRTHS.map((girth) => girthWords(worn, girth, display, hasBlanks)),
+      ...seamWords(worn, display, hasBlanks),
+    ].join('')
   );
 }
 
-function girthWords(worn: readonly WornSize[], girth: string, display: LengthDisplay): string {
+function girthWords(
+  worn: readonly WornSize[],
+  girth: string,
+  display: LengthDisplay,
+  hasBlanks: boolean,
+): string {
   const offs = worn
     .map(({ label, right, sheet }) => ({
       label,
       off: valueOf(sheet, girth) - valueOf(right, girth),
     }))
     .filter(({ off }) => !(Math.abs(off) <= MEETS_TARGET));
-  if (offs.length === 0) return paragraph(`The finished ${girth} is right in every size.`);
+  if (offs.length === 0)
+    return paragraph(
+      hasBlanks
+        ? `Nothing that is given sets the finished ${girth} off.`
+        : `The finished ${girth} is right in every size.`,
+    );
   const worst = offs.reduce((a, b) => (Math.abs(b.off) > Math.abs(a.off) ? b : a));
   if (!Number.isFinite(worst.off))
     return paragraph(`The finished ${girth} cannot be measured: the outline falls apart.`);
@@ -47,9 +63,20 @@ function girthWords(worn: readonly WornSize[], girth: string, display: LengthDis
   );
 }
 
-function seamWords(worn: readonly WornSize[], display: LengthDisplay): readonly string[] {
+function seamWords(
+  worn: readonly WornSize[],
+  display: LengthDisplay,
+  hasBlanks: boolean,
+): readonly string[] {
   const gaps = seamGaps(worn);
-  if (gaps.length === 0) return [paragraph('Side seams and dart legs still match in every size.')];
+  if (gaps.length === 0)
+    return [
+      paragraph(
+        hasBlanks
+          ? 'Nothing that is given sets side seams or dart legs apart.'
+          : 'Side seams and dart legs still match in every size.',
+      ),
+    ];
   return gaps.map(({ words, sizes }) => {
     const parts = sizes.map(
       ({ label, gap }) => `${showLength(Math.abs(gap), display)} apart in ${label}`,

@@ -1,7 +1,7 @@
 /** `skirtgrade infer`: the body increments behind a rule sheet. */
 import { inferIncrements } from '../study/infer/infer-increments';
 import type { LengthUnit } from '../units';
-import { inferReport } from './infer-report';
+import { inferReport, isContradictory } from './infer-report';
 import type { ExitCode, Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
@@ -16,7 +16,7 @@ export interface InferCommandOptions extends StyleOptions {
 }
 
 /**
- * Prints what the sheet implies; always 0, since an inference judges nothing. Throws InputError for
+ * Prints what the sheet implies. Gives 1 if its cells contradict one another, otherwise 0. Throws InputError for
  * a sheet that cannot be used.
  */
 export function inferCommand(
@@ -33,5 +33,5 @@ export function inferCommand(
   io.out(
     inferReport(inference, { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false }),
   );
-  return 0;
+  return isContradictory(inference) ? 1 : 0;
 }

@@ -2,6 +2,7 @@
 import type { GirthStep } from '../study/infer/compare-tables';
 import { nearestTables } from '../study/infer/compare-tables';
 import type { Inference } from '../study/infer/infer-increments';
+import type { LeftOut } from '../study/infer/inferred-sizes';
 import { tableSource } from '../standards/published-table';
 import { RULE_RIGHT } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -15,6 +16,7 @@ const MOST = 4;
 export function inferReport(inference: Inference, display: LengthDisplay): string {
   return [
     heading(inference, display),
+    ...contradictions(inference, display),
     incrementsTable(inference, display),
     residualWords(inference, display),
     unknownWords(inference),
@@ -22,12 +24,45 @@ export function inferReport(inference: Inference, display: LengthDisplay): strin
   ].join('\n');
 }
 
-function heading({ sheet, style, base, zeros }: Inference, display: LengthDisplay): string {
+function heading(
+  { sheet, style, base, zeros, upIsTaken }: Inference,
+  display: LengthDisplay,
+): string {
   const zero = [...zeros].map(([piece, points]) => `${piece} ${points.join(' and ')}`);
-  return paragraph(
-    `${sheet.file}: the body increments that its rules imply in style ${style}, base ${base}, ` +
-      `${UNIT_WORDS[display.unit]}; zero at ${zero.length === 0 ? 'center_waist' : zero.join(', ')}`,
+  return (
+    paragraph(
+      `${sheet.file}: the body increments that its rules imply in style ${style}, base ${base}, ` +
+        `${UNIT_WORDS[display.unit]}; zero at ${zero.length === 0 ? 'center_waist' : zero.join(', ')}`,
+    ) +
+    (upIsTaken
+      ? paragraph(
+          'Read with y up: the sheet does not say, and with y down its lengths would shrink as ' +
+            'its girths grow. If they do, a line "# y: down" in the sheet tells.',
+        )
+      : '')
   );
+}
+
+const WHY: Readonly<Record<LeftOut['why'], string>> = {
+  against: 'the other cells agree without it',
+  either: 'it or another one that is named here is wrong, and nothing tells which',
+  alone: 'no other cell speaks against it, but the sizes beside it do',
+};
+
+/** The cells that were left out, each with what it should be. */
+function contradictions({ sizes }: Inference, display: LengthDisplay): readonly string[] {
+  const lines = sizes.flatMap(({ label, leftOut }) =>
+    leftOut.map(({ cell, given, meant, why }) =>
+      paragraph(
+        `- ${cell} of size ${label} is ${showNumber(given, display)}` +
+          `${meant === undefined ? '' : ` and should be ${showNumber(meant, display)}`}: ${WHY[why]}`,
+        2,
+      ),
+    ),
+  );
+  return lines.length === 0
+    ? []
+    : [`Left out, since the sheet contradicts itself\n${lines.join('')}`];
 }
 
 /** Cumulative from the base, and what is left over in each size. */
@@ -42,6 +77,13 @@ function incrementsTable({ measurements, sizes, base }: Inference, display: Leng
   return `From the base\n${columnsTable([['size', ...measurements, 'left over'], ...rows])}`;
 }
 
+/** Whether cells were left out, or some contradict one another and none could be blamed. */
+export function isContradictory({ sizes }: Inference): boolean {
+  return sizes.some(
+    ({ leftOut, worst }) => leftOut.length > 0 || (worst !== undefined && worst.miss > RULE_RIGHT),
+  );
+}
+
 function residualWords({ sizes }: Inference, display: LengthDisplay): string {
   const worst = sizes
     .flatMap(({ label, worst: own }) => (own === undefined ? [] : [{ label, ...own }]))
@@ -51,11 +93,13 @@ function residualWords({ sizes }: Inference, display: LengthDisplay): string {
     );
   if (worst === undefined || worst.miss <= RULE_RIGHT)
     return paragraph(
-      'The cells agree with one another: no body of the rules misses any of them by more than ' +
+      `The ${sizes.some(({ leftOut }) => leftOut.length > 0) ? 'other ' : ''}cells agree with one ` +
+        'another: no body of the rules misses any of them by more than ' +
         `${showLength(RULE_RIGHT, { ...display, fractions: true })}.`,
     );
   return paragraph(
-    `The cells contradict one another: ${worst.cell} of size ${worst.label} misses the best fit by ` +
+    `The cells contradict one another, and no few of them are to blame, so a mean of all is shown: ` +
+      `${worst.cell} of size ${worst.label} misses the best fit by ` +
       `${showLength(worst.miss, display)}. Its rule or its number is not what this style gives.`,
   );
 }

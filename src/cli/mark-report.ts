@@ -3,7 +3,10 @@ import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { MarkedCell } from '../study/mark/marked-cells';
 import type { Marking } from '../study/mark/mark-sheet';
+import type { AnswerKey } from '../study/mark/answer-key';
 import { rightValues } from '../study/mark/series';
+import { troubleStarts } from '../study/mark/trouble-starts';
+import { MOSTLY_BLANK, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
@@ -11,12 +14,22 @@ import { columnsTable, paragraph } from './text-table';
 
 /** The report in lines of at most 80 columns, lengths as `display` says. */
 export function markReport(marking: Marking, display: LengthDisplay): string {
+  const { cells } = marking;
+  const blank = cells.filter(({ verdict }) => verdict === 'missing').length;
+  const blanks = `${blank} of ${cells.length} cells are blank`;
+  if (blank === cells.length)
+    return [paragraph(`Not judged: ${blanks}.`), heading(marking, display)].join('\n');
+  const isMostlyBlank = blank > MOSTLY_BLANK * cells.length;
+  // Blank cells are taken as right there: where nothing is wrong, it would be the key's own skirt.
+  const hasGarment = blank === 0 || cells.some(({ verdict }) => verdict === 'wrong');
   return [
+    ...(isMostlyBlank ? [paragraph(`${blanks}: only what is given is judged.`)] : []),
     heading(marking, display),
-    score(marking),
+    score(marking, isMostlyBlank),
+    ...wholeSheet(marking),
     ...slips(marking, display),
     ...missing(marking),
-    garmentReport(marking.worn, display),
+    ...(hasGarment ? [garmentReport(marking.worn, display, blank > 0)] : []),
   ].join('\n');
 }
 
@@ -42,31 +55,74 @@ function heading(marking: Marking, display: LengthDisplay): string {
   );
 }
 
-function score({ cells }: Marking): string {
+/** One sentence, so that everybody can count along. */
+const SCHEME =
+  'A decision is the share, the sign or, where the steps change, the place of the break at one ' +
+  'point along one axis that moves; a slip carried through the sheet costs one, as does an axis ' +
+  'that is wrong though nothing is asked of it.';
+
+function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
   const count = (verdict: MarkedCell['verdict']): number =>
     cells.filter((cell) => cell.verdict === verdict).length;
-  const right = count('right');
-  const percent = cells.length === 0 ? 0 : Math.floor((100 * right) / cells.length);
-  return paragraph(
-    `Score: ${percent} of 100. Of ${cells.length} cells ${right} are right, ` +
-      `${count('wrong')} wrong, ${count('missing')} missing.`,
+  const { asked, given, right } = decisions;
+  const percent = asked === 0 ? 100 : Math.floor((100 * right) / asked);
+  const words = isMostlyBlank
+    ? `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
+      'whole sheet asks for.'
+    : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
+  return (
+    paragraph(`${words} ${SCHEME}`) +
+    paragraph(
+      `Of ${cells.length} cells ${count('right')} are right, ${count('wrong')} wrong, ` +
+        `${count('missing')} missing.`,
+    )
   );
+}
+
+/** What the whole sheet was done by, or that nothing was done. */
+function wholeSheet({ cells, cause }: Marking): readonly string[] {
+  const given = cells.filter(({ verdict }) => verdict !== 'missing');
+  const wrong = given.filter(({ verdict }) => verdict === 'wrong').length;
+  if (wrong > 0 && given.every((cell) => Math.abs(cell.given ?? 0) <= SAME_PLACE))
+    return [paragraph('Every number is 0: no point is moved, so there is no slip to look for.')];
+  if (cause === undefined) return [];
+  const { words, advice } = cause.cause;
+  return [
+    paragraph(`The whole sheet: ${words}.`, 2) +
+      cause.alike
+        .map((other) => paragraph(`  or, with the same numbers: ${other.words}`, 2))
+        .join('') +
+      paragraph(`  ${advice}`, 2) +
+      paragraph(
+        cause.explained === 0
+          ? `  Together with the slips below this explains all ${wrong} wrong cells.`
+          : `  This explains ${Math.min(cause.explained, wrong)} of ${wrong} wrong cells.`,
+        2,
+      ),
+  ];
 }
 
 function slips(marking: Marking, display: LengthDisplay): readonly string[] {
   const { found, unexplained } = marking.diagnosis;
   if (found.length === 0 && unexplained.length === 0) return [];
-  const wrong = marking.cells.filter(({ verdict }) => verdict === 'wrong').length;
-  const left = unexplained.reduce((sum, { sizes }) => sum + sizes.length, 0);
+  const sizesOf = (runs: readonly Run[]): number =>
+    new Set(runs.flatMap((run) => run.sizes.map((i) => `${runName(run)} ${i}`))).size;
+  const explained = sizesOf(found.flatMap(({ runs }) => runs));
+  const wrong = explained + sizesOf(unexplained);
   const verb = found.length === 1 ? 'slip explains' : 'slips explain';
+  const rest = marking.cause === undefined ? 'wrong cells' : 'cells that are wrong besides';
   return [
-    paragraph(`Likely slips: ${found.length} ${verb} ${wrong - left} of ${wrong} wrong cells.`),
+    ...(found.length === 0
+      ? []
+      : [paragraph(`Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`)]),
     ...found.map((slip, i) => slipText(marking, slip, i + 1, display)),
     ...(unexplained.length === 0
       ? []
       : [
-          paragraph('No slip that is looked for gives these numbers; work them out anew:') +
-            unexplained.map((run) => runText(marking, run, display)).join(''),
+          paragraph(
+            'No one slip gives most of these numbers, so no cause is named. Work them out anew ' +
+              'from where the trouble starts:',
+          ) + unexplained.map((run) => troubleText(marking, run, display)).join(''),
         ]),
   ];
 }
@@ -99,7 +155,24 @@ function runName({ series }: Run): string {
   return `${piece}.${point} ${form === 'step' ? 'step_' : ''}d${axis}`;
 }
 
-function runText({ key, result }: Marking, run: Run, display: LengthDisplay): string {
+/** A series without a cause: its numbers, and the sizes next to the base in which they go wrong. */
+function troubleText(marking: Marking, run: Run, display: LengthDisplay): string {
+  const { labels, steps } = troubleStarts(diagnosedKey(marking), run);
+  const words = [
+    `it starts in ${labels.join(' and ')}`,
+    ...steps.map((step) => `beyond, all are off by as much: look at the step ${step}`),
+  ];
+  return runText(marking, run, display) + paragraph(`     ${words.join('; ')}`, 5);
+}
+
+/** The key that the diagnosis was made by: that of the whole sheet's cause, if it has one. */
+function diagnosedKey({ key, cause }: Marking): AnswerKey {
+  return cause?.reading.key ?? key;
+}
+
+function runText(marking: Marking, run: Run, display: LengthDisplay): string {
+  const { result } = marking;
+  const key = diagnosedKey(marking);
   const { series, sizes } = run;
   const right = rightValues(key, series);
   const p = result.range.plans.findIndex(({ name }) => name === series.piece);

@@ -9,14 +9,14 @@ import { answerKey } from '../mark/answer-key';
 import type { Convention } from '../mark/convention';
 import { OWN_CONVENTION, inConvention } from '../mark/convention';
 import type { Series } from '../mark/series';
-import { keyPoint } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
 import type { GradeRequest } from '../../jobs/requests';
 import type { DraftResult } from '../../jobs/grade-chart';
 import { gradeChart } from '../../jobs/grade-chart';
-import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
-import { leastSquares } from './least-squares';
+import { SAME_PLACE } from '../../tolerance';
+import type { Inferred, InferredSize } from './inferred-sizes';
+import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
 import { baseOf } from './sheet-base';
 import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
 
@@ -35,17 +35,6 @@ export interface InferRequest {
   readonly zero?: string;
 }
 
-/** One size of the sheet. */
-export interface InferredSize {
-  readonly label: string;
-  /** mm from the base, one a measurement; undefined where the sheet cannot tell. */
-  readonly increments: readonly (number | undefined)[];
-  /** Root of the mean square of what is left over, mm. */
-  readonly residual: number;
-  /** The cell that fits worst, and by how much in mm. */
-  readonly worst: { readonly cell: string; readonly miss: number } | undefined;
-}
-
 /** What a sheet tells of the bodies it was made for, as growth from its base size. */
 export interface Inference {
   readonly sheet: RuleSheet;
@@ -60,6 +49,8 @@ export interface Inference {
   readonly atStandIn: boolean;
   /** Zero of each piece as stated or recognized: one point, or two for the place halfway. */
   readonly zeros: ReadonlyMap<string, readonly string[]>;
+  /** True where nothing states the direction of y, and all lengths would shrink if it ran down. */
+  readonly upIsTaken: boolean;
   /** From the smallest hip, or whatever measurement is known, to the largest; the base among them. */
   readonly sizes: readonly InferredSize[];
 }
@@ -85,8 +76,9 @@ export function inferIncrements(request: InferRequest): Inference {
   const list = sizeList(sheet, base);
   const key: AnswerKey = { ...answerKey(result), sizes: list.labels, base: list.base };
   const series = movesIn(sheet, list);
-  const convention = conventionOf(key, series, statedConvention(key, sheet, request.zero));
-  const fit = fitted(inConvention(key, convention), series);
+  const stated = statedConvention(key, sheet, request.zero);
+  const { convention, upIsTaken } = directionOf(key, series, stated);
+  const fit = inferredSizes(inConvention(key, convention), series);
   return {
     sheet,
     style: result.style.name,
@@ -95,6 +87,7 @@ export function inferIncrements(request: InferRequest): Inference {
     unseen: result.drafter.measurements.filter((name) => !fit.measurements.includes(name)),
     atStandIn: series.some((one) => !isLinear(result, one)),
     zeros: convention.zeros,
+    upIsTaken,
     sizes: smallestFirst(fit),
   };
 }
@@ -111,49 +104,24 @@ function movesIn({ cells }: RuleSheet, list: SizeList): readonly Series[] {
   );
 }
 
-interface Fitted {
-  readonly measurements: readonly string[];
-  readonly sizes: readonly InferredSize[];
-  /** Sum of squares over all sizes. */
-  readonly squares: number;
-}
-
-function fitted(key: AnswerKey, series: readonly Series[]): Fitted {
-  const slopesOf = (one: Series): ReadonlyMap<string, number> =>
-    keyPoint(key, one).slopes[one.axis];
-  const measurements = [
-    ...new Set(
-      series.flatMap((one) =>
-        [...slopesOf(one)].filter(([, slope]) => Math.abs(slope) > NO_SLOPE).map(([name]) => name),
-      ),
-    ),
-  ];
-  let squares = 0;
-  const sizes = key.sizes.map((label, i): InferredSize => {
-    if (i === key.base)
-      return { label, increments: measurements.map(() => 0), residual: 0, worst: undefined };
-    const cells = series.filter(({ given }) => given[i] !== undefined);
-    const { values, residuals } = leastSquares(
-      cells.map((one) => measurements.map((name) => slopesOf(one).get(name) ?? 0)),
-      cells.map(({ given }) => given[i] ?? NaN),
-    );
-    const sum = residuals.reduce((all, miss) => all + miss ** 2, 0);
-    squares += sum;
-    const miss = Math.max(0, ...residuals.map(Math.abs));
-    const worst = cells[residuals.findIndex((one) => Math.abs(one) === miss)];
-    return {
-      label,
-      increments: measurements.map((_, k) => values[k]),
-      residual: Math.sqrt(sum / Math.max(1, cells.length)),
-      worst: worst && { cell: `${worst.piece}.${worst.point} d${worst.axis}`, miss },
-    };
-  });
-  return { measurements, sizes, squares };
-}
-
-function smallestFirst({ measurements, sizes }: Fitted): readonly InferredSize[] {
+function smallestFirst({ measurements, sizes }: Inferred): readonly InferredSize[] {
   const k = Math.max(0, measurements.indexOf('hip_girth'));
   return [...sizes].sort((a, b) => (a.increments[k] ?? 0) - (b.increments[k] ?? 0));
+}
+
+/** The convention as stated, and y up where it is not stated and every length shrinks otherwise. */
+function directionOf(
+  key: AnswerKey,
+  series: readonly Series[],
+  stated: StatedConvention,
+): { readonly convention: Convention; readonly upIsTaken: boolean } {
+  const plain = conventionOf(key, series, stated);
+  const own = inConvention(key, plain);
+  const upIsTaken = stated.up === undefined && everyLengthShrinks(own, series);
+  return {
+    convention: upIsTaken ? conventionOf(key, series, { ...stated, up: true }) : plain,
+    upIsTaken,
+  };
 }
 
 /** The stated zero, or of each piece the still point from which its cells fit best. */
@@ -169,7 +137,7 @@ function conventionOf(
       return zero.every((point) => key.points.has(`${piece}.${point}`)) ? [[piece, zero]] : [];
     const squaresFrom = (point: string | undefined): number => {
       const zeros = new Map(point === undefined ? [] : [[piece, [point]] as const]);
-      return fitted(inConvention(key, { ...OWN_CONVENTION, zeros, up }), own).squares;
+      return squaresOf(inConvention(key, { ...OWN_CONVENTION, zeros, up }), own);
     };
     const still = own
       .filter(({ given }) => given.every((mm) => Math.abs(mm ?? 0) <= SAME_PLACE))

@@ -14,17 +14,18 @@ import { addedUp, answerKey, askedPoints } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
 import { directionOf, inConvention } from './convention';
-import { explainSeries } from './explanations';
+import { diagnose } from './diagnose';
 import type { Diagnosis } from './fewest-slips';
-import { fewestSlips } from './fewest-slips';
 import type { MarkedCell } from './marked-cells';
-import { markedCells, precisionOf } from './marked-cells';
-import { recognizeConvention } from './recognize-convention';
+import { markedCells } from './marked-cells';
+import type { Decisions } from './decisions';
+import { countDecisions } from './decisions';
+import type { FoundCause } from './recognize-cause';
+import { recognizeCause } from './recognize-cause';
+import type { Reading } from './sheet-cause';
 import type { Series } from './series';
 import { rightValues, seriesOf } from './series';
-import { slipsFor } from './slips';
 import { statedConvention } from './stated-convention';
-import { consistentSwaps } from './swaps';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
@@ -58,7 +59,11 @@ export interface Marking {
   readonly pieces: readonly string[];
   /** Every cell that is asked for or given, the base's only where they are wrong. */
   readonly cells: readonly MarkedCell[];
+  /** What the whole sheet was done by, if it has a cause of its own. */
+  readonly cause: FoundCause | undefined;
+  /** The slips of the sheet, once the cause of the whole sheet is put right. */
   readonly diagnosis: Diagnosis;
+  readonly decisions: Decisions;
   /** What the sheet would make of the garment. */
   readonly worn: readonly WornSize[];
 }
@@ -87,13 +92,16 @@ export function markSheet(request: MarkRequest): Marking {
   const exact = answerKey(result);
   const series = seriesOf(sheet, exact, result.chart);
   const stated = statedConvention(exact, sheet, zero);
-  const convention = recognizeConvention(exact, series, stated, tolerance);
+  const slips = (reading: Reading): Diagnosis => diagnose(reading, sheet.unit, tolerance);
+  const { convention, cause } = recognizeCause(exact, series, stated, tolerance, slips);
   const key = inConvention(exact, convention);
   const corners = result.range.plans.flatMap((plan) =>
     asked.includes(plan.name)
       ? askedPoints(plan).map((point) => ({ piece: plan.name, point }))
       : [],
   );
+  const reading = cause?.reading ?? { key, series, left: 0 };
+  const diagnosis = slips(reading);
   return {
     sheet,
     result,
@@ -102,22 +110,17 @@ export function markSheet(request: MarkRequest): Marking {
     tolerance,
     pieces: asked,
     cells: markedCells(key, series, corners, tolerance),
-    diagnosis: diagnosisOf(key, series, sheet.unit, tolerance),
+    cause,
+    diagnosis,
+    decisions: countDecisions({
+      ...reading,
+      diagnosis,
+      asked: corners,
+      tolerance,
+      causes: cause === undefined ? 0 : 1,
+    }),
     worn: wornSheet(result, errors(key, series, convention)),
   };
-}
-
-/** The fewest slips behind the wrong cells of series in `unit`. */
-function diagnosisOf(
-  key: AnswerKey,
-  series: readonly Series[],
-  unit: LengthUnit,
-  tolerance: number,
-): Diagnosis {
-  const slips = slipsFor(key, unit, tolerance);
-  const match = precisionOf(key, series, tolerance);
-  const runs = series.flatMap((one) => explainSeries(key, one, slips, { tolerance, match }));
-  return fewestSlips(consistentSwaps(key, series, runs, match), slips);
 }
 
 /** Errors of a sheet in the axes of the drawing; steps are added up, blanks are right. */

@@ -100,15 +100,36 @@ function statedZero(
 /** The middle of the hip line, where a piece grows to all sides. */
 const MIDDLE = ['center_hip', 'side_hip'] as const;
 
-/** The key's own zero, points whose cells are all given as zero, and the middle of the piece. */
+/** Fewer points that move could be counted from any place, by a slip of their own. */
+const TELLING_POINTS = 3;
+
+/**
+ * The key's own zero, points whose cells are all given as zero, the middle of the piece, and points
+ * that the sheet leaves out. Where nothing moves at all, nothing was counted from anywhere.
+ */
 function zeroCandidates(key: AnswerKey, own: readonly Series[]): readonly (readonly string[])[] {
-  const still = [...new Set(own.map(({ point }) => point))].filter((name) => {
-    const cells = own.filter(({ point }) => point === name).flatMap(({ given }) => given);
-    return cells.every((mm) => mm === undefined || Math.abs(mm) <= SAME_PLACE);
-  });
+  const cellsOf = (name: string): readonly number[] =>
+    own
+      .filter(({ point }) => point === name)
+      .flatMap(({ given }) => given.filter((mm) => mm !== undefined));
+  const isStill = (name: string): boolean =>
+    cellsOf(name).every((mm) => Math.abs(mm) <= SAME_PLACE);
+  const given = [...new Set(own.map(({ point }) => point))].filter(
+    (name) => cellsOf(name).length > 0,
+  );
+  const moved = given.filter((name) => !isStill(name));
+  if (moved.length === 0) return [[]];
   const piece = own[0]?.piece ?? '';
   const middle = MIDDLE.every((point) => key.points.has(`${piece}.${point}`)) ? [MIDDLE] : [];
-  return [[], ...still.map((point) => [point]), ...middle];
+  const absent = [...key.points.values()]
+    .filter((point) => point.piece === piece && !given.includes(point.point))
+    .map(({ point }) => [point]);
+  return [
+    [],
+    ...given.filter(isStill).map((point) => [point]),
+    ...middle,
+    ...(moved.length < TELLING_POINTS ? [] : absent),
+  ];
 }
 
 /** True where at least two points tell the direction of an axis, and each of their cells is turned. */

@@ -5,7 +5,6 @@ import { inferIncrements } from '../../../src/study/infer/infer-increments';
 import { leastSquares } from '../../../src/study/infer/least-squares';
 import { gradeChart, resultFiles } from '../../../src/index';
 import type { GradeRequest } from '../../../src/index';
-import { publishedTable } from '../../../src/standards/published-tables';
 import { anyChart, sixteenthsText } from '../../skirts';
 import { expectRefusal } from '../../expect-refusal';
 import { runs } from '../../samples';
@@ -107,9 +106,40 @@ describe('increments behind a sheet', () => {
       '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nfront.dart_tip,dx,0,1/8\n' +
       'back.side_waist,dx,0,1/4\nback.dart_tip,dx,0,1/2\n';
     const { sizes } = inferIncrements({ sheet });
-    expect(sizes[1]?.worst?.cell).toBe('back.dart_tip dx');
-    // Normal equations in eighths: (2 * 2 + 1 + 2 * 2 + 4) / (4 + 1 + 4 + 1) eighths for 1/8.
-    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(1.3, 9);
+    expect(sizes[1]?.leftOut).toEqual([
+      {
+        cell: 'back.dart_tip dx',
+        given: expect.closeTo(12.7, 9) as number,
+        meant: expect.closeTo(25.4 / 8, 9) as number,
+        why: 'against',
+      },
+    ]);
+    // The mean of all four would be 1.3 in: (2 * 2 + 1 + 2 * 2 + 4) / (4 + 1 + 4 + 1) eighths for 1/8.
+    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(1, 9);
+  });
+
+  it('are open where two cells contradict each other and nothing tells which is wrong', () => {
+    const sheet =
+      '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nback.side_waist,dx,0,1/2\n';
+    const { sizes } = inferIncrements({ sheet });
+    expect(sizes[1]?.increments).toEqual([undefined]);
+    expect(sizes[1]?.leftOut.map(({ cell, why }) => `${cell} ${why}`)).toEqual([
+      'front.side_waist dx either',
+      'back.side_waist dx either',
+    ]);
+  });
+
+  it('show a mean only where no few cells are to blame, and leave nothing out then', () => {
+    const sheet =
+      '# unit: in\npoint,axis,8,10\n' +
+      ['front.side_waist', 'front.dart_inner', 'back.side_waist', 'back.dart_inner']
+        .map((point, i) => `${point},dx,0,${[0.25, 0.5, 0.75, 1][i] ?? 0}\n`)
+        .join('');
+    const { sizes } = inferIncrements({ sheet });
+    expect(sizes[1]?.leftOut).toEqual([]);
+    // Normal equations in eighths: (2 * 2 + 4 + 2 * 6 + 8) / 10 for 1/8 of the waist.
+    expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(2.8, 9);
+    expect(sizes[1]?.worst?.miss).toBeGreaterThan(1);
   });
 
   it('are read from the steps, from another zero, and from the large size down', () => {
@@ -140,14 +170,14 @@ describe('increments behind a sheet', () => {
   });
 });
 
-it('a published table is nearest to its own steps', () => {
-  const table = publishedTable('home-misses-1968');
-  const steps = table.sizes.slice(1, 6).map((_, i) => ({
-    waist: (table.waist.values[i + 1] ?? NaN) - (table.waist.values[i] ?? NaN),
-    hip: (table.hip.values[i + 1] ?? NaN) - (table.hip.values[i] ?? NaN),
-  }));
+// sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing: waist 23 to 34, hip 32 1/2
+// to 44 in sizes 6 to 20; its steps, typed here.
+it('the steps of a published chart are nearest to the table of that chart', () => {
+  const waist = [1, 1, 1.5, 1.5, 2, 2, 2];
+  const hip = [1, 1, 1.5, 2, 2, 2, 2];
+  const steps = waist.map((step, i) => ({ waist: step * 25.4, hip: (hip[i] ?? NaN) * 25.4 }));
   const [nearest] = nearestTables(steps);
-  expect(nearest).toMatchObject({ from: table.sizes[0], to: table.sizes[5], count: 5 });
+  expect(nearest).toMatchObject({ from: '6', to: '20', count: 7 });
   expect(nearest?.table.id).toBe('home-misses-1968');
   expect(nearest?.largest).toBeCloseTo(0, 6);
 });

@@ -45,13 +45,14 @@ function shows({ chart, slips }: Sheet): boolean {
 
 /** Whether exactly the planted slips are found; `loosely` counts a slip named as fitting as well. */
 function recognized({ chart, slips }: Sheet): { strictly: boolean; loosely: boolean } {
-  const { diagnosis } = markSheet({
+  const { cause, diagnosis } = markSheet({
     chart: plantedChartText(chart),
     base: chart.sizes[chart.base] ?? '',
     sheet: sheetText(chart, handedIn(chart, slips)),
   });
   const named = diagnosis.found.map(({ slip, alike }) => [slip, ...alike].map(({ id }) => id));
-  const whole = diagnosis.unexplained.length === 0 && named.length === slips.length;
+  const whole =
+    cause === undefined && diagnosis.unexplained.length === 0 && named.length === slips.length;
   return {
     strictly: whole && slips.every(({ id }) => named.some(([first]) => first === id)),
     loosely: whole && slips.every(({ id }) => named.some((ids) => ids.includes(id))),
@@ -97,7 +98,7 @@ describe('slips planted in sheets worked out by hand', () => {
 
   it('are not seen where there are none', () => {
     for (const chart of fc.sample(plantedChart, { seed: 3, numRuns: runs(8) })) {
-      const { cells, diagnosis } = markSheet({
+      const { cells, cause, decisions, diagnosis } = markSheet({
         chart: plantedChartText(chart),
         base: chart.sizes[chart.base] ?? '',
         sheet: sheetText(chart, handedIn(chart, [])),
@@ -106,6 +107,8 @@ describe('slips planted in sheets worked out by hand', () => {
         cells.filter(({ verdict }) => verdict !== 'right'),
         'seed 3',
       ).toEqual([]);
+      expect(cause, 'seed 3').toBeUndefined();
+      expect(decisions.right, 'seed 3').toBe(decisions.asked);
       expect(diagnosis, 'seed 3').toEqual({ found: [], unexplained: [] });
     }
   });

@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { markSheet } from '../../../src/study/mark/mark-sheet';
+import { runs } from '../../samples';
+import type { PlantedChart } from './planted-chart';
+import { plantedChart, plantedChartText } from './planted-chart';
+import type { Planted } from './planted-slips';
+import { handedIn, sheetText } from './planted-slips';
+
+type Cells = readonly (number | undefined)[];
+
+/** What a habit makes of the right moves of one column, and what the engine should call it. */
+interface Habit {
+  readonly id: (chart: PlantedChart) => string;
+  readonly write: (moves: readonly number[], chart: PlantedChart) => Cells;
+}
+
+const labelOf = ({ sizes }: PlantedChart, i: number): string => sizes[i] ?? '';
+const otherBase = ({ base, sizes }: PlantedChart): number =>
+  base > 1 ? base - 1 : sizes.length - 1;
+
+const HABITS: Readonly<Record<string, Habit>> = {
+  'another base': {
+    id: (chart) => `base ${labelOf(chart, otherBase(chart))}`,
+    write: (moves, chart) => moves.map((move) => move - (moves[otherBase(chart)] ?? NaN)),
+  },
+  'the smallest size': {
+    id: (chart) => `base ${labelOf(chart, 0)}`,
+    write: (moves) => moves.map((move) => move - (moves[0] ?? NaN)),
+  },
+  'steps upward': {
+    id: () => 'upward',
+    write: (moves) => moves.map((move, i) => (i === 0 ? undefined : move - (moves[i - 1] ?? NaN))),
+  },
+  'columns shifted': {
+    id: () => 'shifted 1',
+    write: (moves) => moves.map((_, i) => moves[i - 1]),
+  },
+  'columns exchanged': {
+    id: (chart) => `exchanged ${labelOf(chart, 0)} ${labelOf(chart, chart.sizes.length - 1)}`,
+    write: (moves) =>
+      moves.map((move, i) => (i === 0 ? moves.at(-1) : i === moves.length - 1 ? moves[0] : move)),
+  },
+};
+
+/** The whole share at the side of the front, in the hip: a slip that may meet a habit. */
+const SLIP: Planted = {
+  id: 'whole',
+  kind: 'whole',
+  at: ({ name, axis }) => name === 'front.side_hip' && axis === 'x',
+};
+
+function named(chart: PlantedChart, { id, write }: Habit, slips: readonly Planted[]): boolean {
+  const cells = handedIn(chart, slips).map((moves) => write(moves, chart));
+  // Blanks are written as such; a sheet is typed with five digits.
+  const blank = sheetText(
+    chart,
+    cells.map((column) => column.map((cell) => cell ?? NaN)),
+  ).replaceAll('NaN', '');
+  const { cause, diagnosis } = markSheet({
+    chart: plantedChartText(chart),
+    base: labelOf(chart, chart.base),
+    sheet: blank,
+  });
+  const causes = cause === undefined ? [] : [cause.cause, ...cause.alike];
+  return (
+    causes.some((one) => one.id === id(chart)) &&
+    diagnosis.unexplained.length === 0 &&
+    diagnosis.found.map(({ slip }) => slip.id).join() === slips.map((slip) => slip.id).join()
+  );
+}
+
+describe('a habit of the whole sheet, planted in any chart', () => {
+  it.each(Object.entries(HABITS))('%s is named', (_, habit) => {
+    const charts = fc.sample(plantedChart, { seed: 21, numRuns: runs(8) });
+    const found = charts.filter((chart) => named(chart, habit, []));
+    expect(found.length / charts.length, 'seed 21').toBe(1);
+  });
+
+  it.each(Object.entries(HABITS))('%s is named beside a slip', (_, habit) => {
+    const charts = fc.sample(plantedChart, { seed: 22, numRuns: runs(8) });
+    const found = charts.filter((chart) => named(chart, habit, [SLIP]));
+    expect(found.length / charts.length, 'seed 22').toBeGreaterThanOrEqual(0.85);
+  });
+});
