@@ -88,7 +88,7 @@ describe('the stride', () => {
   });
 
   it('is measured above the opening where there is one', () => {
-    const set = { ...PENCIL, vent_width: '0 cm', stride_wanted: '70 cm' };
+    const set = { ...PENCIL, vent_width: '0 cm', stride_wanted: '70 cm', taper_blend: '0 cm' };
     const steps = ['0 cm', '5 cm', '10 cm', '15.5 cm'].map((vent_length) =>
       inSize('2', found('stride', { style: 'shared-pencil', set: { ...set, vent_length } })),
     );

@@ -124,8 +124,8 @@ describe('stride_opening', () => {
     expect(strides.some((stride, i) => stride < (wanted[i] ?? NaN))).toBe(true);
   });
 
-  // Hip 100, hem 92 ten cm below the knee, leg 82 cm: 15.3 cm for a step of 70 cm. Derived; common
-  // practice, no source.
+  // Hip 100, hem 92 ten cm below the knee, straight between, leg 82 cm: 15.3 cm for a step of 70 cm.
+  // Derived; common practice, no source.
   it('is 15.3 cm, rounded up, for a step of 70 cm in the worked example', () => {
     const chart = chartText('cm', {
       waist_girth: [72, 76],
@@ -134,7 +134,7 @@ describe('stride_opening', () => {
       skirt_length: [65, 65],
       height: [164, 164],
     });
-    const set = { hip_ease: '5 cm', stride_wanted: '70 cm' };
+    const set = { hip_ease: '5 cm', stride_wanted: '70 cm', taper_blend: '0 cm' };
     expect(ventLengths(pencil(set, { chart, base: '1' }))).toEqual([155, 155]);
   });
 
