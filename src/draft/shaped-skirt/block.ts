@@ -6,6 +6,7 @@ import { pieceNamed, seamLength } from '../../pattern/piece';
 import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
 import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
+import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
 import type { Panel, PanelShape } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
@@ -74,6 +75,7 @@ const SIDE_TRUING: Truing = {
  */
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
+  making: SHAPED_MAKING,
   parameters: [
     ...SHAPED_SKIRT_PARAMETERS,
     ...VENT_PARAMETERS,
