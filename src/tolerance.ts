@@ -88,8 +88,23 @@ export const SAME_SUM = 1e-6;
 export const SQUARE = 0.5;
 /** degrees. A closed waist that turns by less is smooth. */
 export const WAIST_TURN = 0.5;
+/** degrees. A corner of the waist with darts closed and sides joined: two edges, each as nearly square
+ * to what it is sewn along as a set square tells. */
+export const WAIST_CORNER = 2 * SQUARE;
+/** degrees. How far the direction of that waist may turn back, from any place to a later one, against
+ * the way in which it bends: over the third of a panel between two darts, some 6 cm, a wave of 2.5
+ * degrees is as deep as WAIST_WAVE allows. */
+export const WAIST_TURNS_BACK = 2.5;
+/** mm. How deep a dip of that waist may lie below a string drawn tight over it: the width of a pencil
+ * line, which no knife follows. */
+export const WAIST_WAVE = 0.3;
 /** degrees. A corner that turns by less is none: 0.1 mm beside a straight side of 60 cm. */
 export const CORNER_SEEN = 0.01;
+/** degrees per cm. A bend of a side seam that turns by more, a radius of 13 cm, shows as a corner: a
+ * hip curve that takes in 5 cm over 20 cm turns by 1.5 at the hip line. */
+export const SIDE_BEND = 4.5;
+/** degrees. A side seam that turns by more at one point does not bend but fold back. */
+export const SIDE_FOLDS = 45;
 /** mm. The legs of a dart are sewn together and may differ by this much. */
 export const DART_LEGS = 0.1;
 /** degrees. The axis of a dart may lean this much from the base's: 1 mm at the tip of a 12 cm dart. */

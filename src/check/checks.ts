@@ -8,6 +8,7 @@ import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 import { checkChart } from './chart';
 import { chartNotes } from './chart-notes';
+import { checkClosedWaist } from './closed-waist';
 import { checkCutLines } from './cut-line';
 import { checkDartNumber } from './dart-number';
 import { checkDartTruing } from './dart-truing';
@@ -25,7 +26,7 @@ import { checkOutlineSimple } from './outline-simple';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
 import { checkSewnSeams } from './sewn-seams';
-import { checkSideTakeUp, noteHipCorner } from './side-seam';
+import { checkSideTakeUp, noteSideDirection } from './side-seam';
 import { checkStride } from './stride';
 import { noteTruing } from './truing';
 import { checkTurnUps } from './turn-up';
@@ -79,9 +80,10 @@ export const CHECKS: readonly Check[] = [
   ofSkirt(checkDarts),
   ofSkirt(checkDartNumber),
   ofSkirt(checkDartTruing),
+  ofSkirt(checkClosedWaist),
   ofDraft(noteTruing),
   ofSkirt(checkSideTakeUp),
-  ofSkirt(noteHipCorner),
+  ofSkirt(noteSideDirection),
   ofSkirt(checkStride),
   ofSkirt(checkVent),
   ofSkirt(checkFacings),

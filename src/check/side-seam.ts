@@ -1,10 +1,12 @@
-/** The side seam: what it takes in from hip to waist, and how it turns at the hip. */
-import { angleBetween, subtract } from '../geometry/point';
-import { segmentTangent } from '../geometry/segment';
+/** The side seam: what it takes in from hip to waist, and its direction all the way to the hem. */
+import { bendsOf } from '../geometry/bends';
+import { cubicBend, cubicTangent } from '../geometry/cubic';
+import { cross, length } from '../geometry/point';
+import type { Segment } from '../geometry/segment';
 import type { GradedRange } from '../grade/graded-pattern';
-import type { Piece } from '../pattern/piece';
+import type { Edge, Piece, PiecePlan } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
-import { CORNER_SEEN, SAME_PLACE } from '../tolerance';
+import { CORNER_SEEN, SAME_PLACE, SIDE_BEND, SIDE_FOLDS } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -34,41 +36,112 @@ export function checkSideTakeUp(range: GradedRange, display: LengthDisplay): Fin
   );
 }
 
-/** The corner where the taper begins, stated once for each piece over the whole range. */
-export function noteHipCorner(range: GradedRange): Finding[] {
+/** What is seen along the side of one panel, joint by joint. */
+interface SideDirection {
+  /** Degrees by which the direction jumps at each joint of the side. */
+  readonly corners: readonly number[];
+  /** Degrees per cm in the tightest bend of its curves. */
+  readonly bend: number;
+}
+
+/**
+ * The direction of the side along its whole way from waist to hem: each joint at which it jumps and
+ * each piece with a bend too tight for a side seam is noted once over the whole range, and a side
+ * that folds back fails.
+ */
+export function noteSideDirection(range: GradedRange): Finding[] {
   return range.plans.flatMap((plan, p): Finding[] => {
     if (plan.part !== 'panel') return [];
-    const angles = range.sizes.map(({ pieces }) => hipCorner(pieces[p] as Piece));
-    const [least, most] = [Math.min(...angles), Math.max(...angles)];
-    if (!(most > CORNER_SEEN)) return [];
-    const span =
-      trimmed(least, 1) === trimmed(most, 1)
-        ? trimmed(most, 1)
-        : `${trimmed(least, 1)} to ${trimmed(most, 1)}`;
-    return [
-      {
-        severity: 'note',
-        check: 'hip-corner',
-        size: '',
-        piece: plan.name,
-        subject: 'side_hip',
-        quantity: 'angle',
-        measured: most,
-        expected: 0,
-        source: 'common practice, no source: the taper starts at the hip line',
-        message: `the side seam turns by ${span} degrees at the hip line, where the taper begins`,
-      },
+    const seen = range.sizes.map(({ pieces }) => directionOf(pieces[p] as Piece));
+    const joints = sideOf(plan).slice(1);
+    const found = [
+      ...joints.flatMap(({ from }, k) => {
+        const angles = seen.map(({ corners }) => corners[k] ?? NaN);
+        return Math.max(...angles) > CORNER_SEEN ? [cornerNote(plan, from, angles)] : [];
+      }),
+      ...bendNote(
+        plan,
+        seen.map(({ bend }) => bend),
+      ),
     ];
+    return found.length > 0 ? found : [smooth(plan, seen)];
   });
 }
 
-function hipCorner(piece: Piece): number {
-  const side = piece.plan.outline.filter((edge) => edge.seam === 'side');
-  const above = side.find((edge) => edge.to === 'side_hip');
-  const below = side.find((edge) => edge.from === 'side_hip');
-  if (above === undefined || below === undefined) return 0;
-  const arriving = edgeSegments(piece, above).at(-1);
-  const leaving = edgeSegments(piece, below)[0];
-  if (arriving === undefined || leaving === undefined) return 0;
-  return angleBetween(segmentTangent(arriving, 1), subtract(leaving.to, leaving.from));
+function sideOf({ outline }: PiecePlan): readonly Edge[] {
+  return outline.filter(({ seam }) => seam === 'side');
+}
+
+function directionOf(piece: Piece): SideDirection {
+  const line = sideOf(piece.plan).flatMap((edge) => edgeSegments(piece, edge));
+  return { corners: bendsOf(line).corners, bend: 10 * DEGREES * Math.max(...line.map(tightest)) };
+}
+
+const DEGREES = 180 / Math.PI;
+
+/** The largest curvature of a segment, in radians per mm. */
+function tightest(segment: Segment): number {
+  if (segment.kind === 'line') return 0;
+  const bends = Array.from({ length: 65 }, (_, i) => {
+    const along = cubicTangent(segment, i / 64);
+    return Math.abs(cross(along, cubicBend(segment, i / 64))) / length(along) ** 3;
+  });
+  return Math.max(...bends);
+}
+
+function cornerNote(plan: PiecePlan, joint: string, angles: readonly number[]): Finding {
+  const [least, most] = [Math.min(...angles), Math.max(...angles)];
+  const folds = most > SIDE_FOLDS;
+  return {
+    ...sideFinding(plan, joint, 'angle'),
+    severity: folds ? 'fail' : 'note',
+    measured: most,
+    expected: 0,
+    source: 'common practice, no source: a side seam runs smoothly from waist to hem',
+    message:
+      `the side seam turns by ${span(least, most)} degrees at ${joint}` +
+      (folds
+        ? ', it folds back: what lies between there and the hem is longer than the skirt'
+        : ', where it is drawn without a curve: round it off by hand over some 10 cm'),
+  };
+}
+
+function bendNote(plan: PiecePlan, bends: readonly number[]): Finding[] {
+  const [least, most] = [Math.min(...bends), Math.max(...bends)];
+  if (!(most > SIDE_BEND)) return [];
+  return [
+    {
+      ...sideFinding(plan, 'side', 'angle'),
+      severity: 'note',
+      measured: most,
+      expected: 0,
+      tolerance: SIDE_BEND,
+      source: 'common practice, no source: a side seam runs smoothly from waist to hem',
+      message:
+        `the tightest bend of the side seam turns by ${span(least, most)} degrees in 1 cm, ` +
+        'which shows as a corner: give its curve more length',
+    },
+  ];
+}
+
+function smooth(plan: PiecePlan, seen: readonly SideDirection[]): Finding {
+  return {
+    ...sideFinding(plan, 'side', 'angle'),
+    severity: 'ok',
+    measured: Math.max(0, ...seen.flatMap(({ corners }) => corners)),
+    expected: 0,
+    tolerance: CORNER_SEEN,
+    source: 'common practice, no source: a side seam runs smoothly from waist to hem',
+    message: 'the side seam has no corner from waist to hem',
+  };
+}
+
+function sideFinding({ name }: PiecePlan, subject: string, quantity: Finding['quantity']) {
+  return { check: 'side-direction', size: '', piece: name, subject, quantity };
+}
+
+/** `3.2`, or `3.2 to 3.4` where sizes differ. */
+function span(least: number, most: number): string {
+  const [from, to] = [trimmed(least, 1), trimmed(most, 1)];
+  return from === to ? to : `${from} to ${to}`;
 }

@@ -1,10 +1,10 @@
-/** `skirtgrade styles`: the styles, and every parameter of one. */
+/** `skirtgrade styles`: the styles, how the lines of one are drawn, and every parameter of it. */
 import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
 
-/** Without a name all styles are listed, each with its parameters. */
+/** Without a name all styles are listed, each with its lines and parameters. */
 export function stylesCommand(name: string | undefined, io: Io): ExitCode {
   if (name === undefined) io.out(`${STYLES.map(listed).join('')}\n`);
   const styles = name === undefined ? STYLES : [findStyle(name)];
@@ -29,7 +29,12 @@ function styleText(style: Style): string {
       indented(`default: ${source}`)
     );
   });
-  return paragraph(`${style.name}: ${style.description}`, 2) + parameters.join('');
+  const making = style.block.making.map(({ line, words }) => paragraph(`  ${line}: ${words}`, 6));
+  return (
+    paragraph(`${style.name}: ${style.description}`, 2) +
+    `How it is drawn, by hand too:\n${making.join('')}` +
+    `Parameters:\n${parameters.join('')}`
+  );
 }
 
 function indented(text: string): string {

@@ -117,9 +117,19 @@ export interface BlockLayout {
   readonly seams: readonly SeamPair[];
 }
 
+/** How one line of a draft is made, in words by which a hand can make it again. */
+export interface Making {
+  /** `waist`, `side`, `hem`, `dart` and the like. */
+  readonly line: string;
+  /** A few sentences without a capital at the start, which follow the name of the line. */
+  readonly words: string;
+}
+
 /** A way to draft a skirt, as data: whatever is computed stands in it as a formula. */
 export interface Block {
   readonly name: string;
+  /** How its lines are drawn, for a cutter. */
+  readonly making: readonly Making[];
   readonly parameters: readonly ParameterDefinition[];
   /** Common to all pieces, such as the ease of a quarter. */
   readonly values: readonly ValueDefinition[];

@@ -10,7 +10,7 @@ import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
 import { panelCutting } from './block';
-import type { Block, BlockPiece, ParameterDefinition, PointDefinition } from './block';
+import type { Block, BlockPiece, Making, ParameterDefinition, PointDefinition } from './block';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -112,6 +112,30 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   ...TOLERANCE_PARAMETERS,
 ];
 
+const MAKING: readonly Making[] = [
+  {
+    line: 'dart',
+    words:
+      'its mouth lies on the level waist line, its middle halfway between center and side point, ' +
+      'its tip its length straight below that.',
+  },
+  { line: 'waist', words: 'ruled level from the center to the side point, darts open.' },
+  {
+    line: 'side',
+    words:
+      'from the waist to the hip line a parabola that is straight down at the hip line: at half its ' +
+      'depth it is a quarter of its take-up inside the width of the hip. From there ruled to the hem, ' +
+      'which leaves a corner at the hip line where the skirt tapers.',
+  },
+  { line: 'hem', words: 'ruled level.' },
+  {
+    line: 'truing',
+    words:
+      'none. Fold the darts, join the sides, and round off by hand what the findings tell of: the ' +
+      'waist over the darts and at the side, the side at the hip line, the hem at the side.',
+  },
+];
+
 /**
  * Points of one quarter. The side from waist to hip is a parabola written as a cubic: its axis is
  * horizontal and it is vertical at the hip line, so the hip is the widest place and the bulge from
@@ -196,6 +220,7 @@ const PIECES: readonly BlockPiece[] = [
  */
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
+  making: MAKING,
   parameters: PARAMETERS,
   values: [],
   sums: [],

@@ -61,3 +61,11 @@ export function reversed(segment: Segment): Segment {
         to: segment.from,
       };
 }
+
+/** The stretch with each of its points moved; a turn, a shift or a mirror keeps its shape. */
+export function movedSegment(segment: Segment, move: (p: Point) => Point): Segment {
+  const [from, to] = [move(segment.from), move(segment.to)];
+  return segment.kind === 'line'
+    ? { kind: 'line', from, to }
+    : { kind: 'cubic', from, leave: move(segment.leave), arrive: move(segment.arrive), to };
+}

@@ -1,15 +1,19 @@
 /** The girth of a skirt from its hip line to its hem, measured from the outlines. */
+import { segmentAt } from '../geometry/segment';
 import type { Piece } from '../pattern/piece';
-import { panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { edgeSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
 import { widthAt } from '../pattern/width';
 import type { GirthProfile } from './girth-profile';
 
 /** Each panel is half a front or half a back. */
 const GIRTH = 2;
 
+/** Places on a curve of the side: between them it differs from its chord by far less than a millimeter. */
+const PLACES = 8;
+
 /**
  * Girths at the hip line, at every corner of the sides below it, since a side runs straight between
- * them, and along the hem, all in mm. `waistToHip` is the level of the hip line below the waist
+ * them, at places along its curves, and along the hem, all in mm. `waistToHip` is the level of the hip line below the waist
  * line. What lies beyond the center line, such as a vent, does not count.
  */
 export function skirtProfile(pieces: readonly Piece[], waistToHip: number): GirthProfile {
@@ -44,7 +48,7 @@ export function depthOf(panel: Piece, name: string): number {
 interface Side {
   readonly center: { readonly x: number; readonly y: number };
   readonly panel: Piece;
-  /** mm below the hip line. */
+  /** Corners and places on curves, in mm below the hip line. */
   readonly corners: readonly number[];
   /** The depth at which it meets the hem. */
   readonly end: number;
@@ -52,7 +56,14 @@ interface Side {
 
 function sideOf(panel: Piece): Side {
   const edges = panel.plan.outline.filter(({ seam }) => seam === 'side');
-  const corners = edges.map(({ to }) => depthOf(panel, to));
+  const level = pointOf(panel, 'center_hip').y;
+  const corners = edges.flatMap((edge) =>
+    edge.kind === 'cubic'
+      ? edgeSegments(panel, edge).flatMap((curve) =>
+          Array.from({ length: PLACES }, (_, i) => segmentAt(curve, (i + 1) / PLACES).y - level),
+        )
+      : [depthOf(panel, edge.to)],
+  );
   return {
     center: pointOf(panel, 'center_hip'),
     panel,

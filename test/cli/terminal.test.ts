@@ -81,6 +81,9 @@ describe('styles', () => {
     expect(one).toContain('hip_ease = 2 in  (length, -4 in to 12 in)');
     expect(one).toMatch(/zip_allowance[^]*?allowance for the zip[^]*?default: common practice/);
     expect(one).not.toContain('pencil');
+    for (const line of ['dart', 'waist', 'side', 'hem'])
+      for (const text of [one, (await place.run('styles', 'shared-pencil')).stdout])
+        expect(text).toMatch(new RegExp(`^  ${line}: .{10}`, 'm'));
     expect((await place.run('styles', 'tulip')).status).toBe(2);
   });
 });

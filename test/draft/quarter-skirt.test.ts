@@ -167,10 +167,12 @@ describe('the straight skirt', () => {
 
   it('does not turn at the hip, which the pencil does by its taper over its length', () => {
     const corner = (style: string) =>
-      drafted({ style }).findings.filter(({ check }) => check === 'hip-corner');
-    expect(corner('straight')).toEqual([]);
+      drafted({ style }).findings.filter(({ check }) => check === 'side-direction');
+    expect(corner('straight').map(({ severity }) => severity)).toEqual(['ok', 'ok']);
     const found = corner('pencil');
     expect(found.map(({ piece }) => piece)).toEqual(['front', 'back']);
+    expect(found.map(({ severity }) => severity)).toEqual(['note', 'note']);
+    expect(found.map(({ subject }) => subject)).toEqual(['side_hip', 'side_hip']);
     // 1 in over the 19 in from hip to hem.
     for (const { measured } of found)
       expect(measured).toBeCloseTo((Math.atan(1 / 19) * 180) / Math.PI, 9);

@@ -104,6 +104,7 @@ const BLOCK: Block = {
   ],
   values: [],
   sums: [],
+  making: [],
   layout: () => ({
     pieces: [quarter('front', '1/16', 1), quarter('back', '1/9', 2)],
     truing: [],

@@ -389,7 +389,7 @@ describe('a cut line that has other corners in some sizes', () => {
     ['1', '3', '6'],
   );
   const findingsOf = (waist_allowance: string) => {
-    const set = { waist_allowance, side_allowance: '2 cm' };
+    const set = { waist_allowance, side_allowance: '2 cm', side_rise: '4 cm' };
     return dxfFiles(gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }));
   };
 

@@ -16,6 +16,27 @@ export interface Mutant {
 
 export const MUTANTS: readonly Mutant[] = [
   {
+    name: 'the closed waist never waves',
+    file: 'geometry/bends.ts',
+    find: 'most = Math.max(most, Math.abs(cross(taut',
+    replace: 'most = Math.min(most, Math.abs(cross(taut',
+    tests: ['check/closed-waist.test.ts'],
+  },
+  {
+    name: 'the waist beyond a dart does not fall by the angle of the dart',
+    file: 'draft/shaped-skirt/waist.ts',
+    find: "number('@out_angle', '@course - @opened')",
+    replace: "number('@out_angle', '@course - @opened_before')",
+    tests: ['check/closed-waist.test.ts'],
+  },
+  {
+    name: 'the curve into the taper arrives in another direction than the taper',
+    file: 'draft/shaped-skirt/side.ts',
+    find: 'x: `${hip} - ${inward}/6`',
+    replace: 'x: `${hip} - ${inward}/3`',
+    tests: ['check/side-direction.test.ts'],
+  },
+  {
     name: 'no size is ever said to want another number of darts',
     file: 'check/dart-number.ts',
     find: '  return panels.flatMap(',

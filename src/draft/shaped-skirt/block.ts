@@ -6,8 +6,9 @@ import { pieceNamed, seamLength } from '../../pattern/piece';
 import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
 import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
-import type { Panel, PanelShape } from './panel';
+import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
+import type { Panel, PanelShape } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
 import { skirtPanel } from '../skirt-traits';
 import { derivedPieces } from './derived-pieces';
@@ -30,7 +31,12 @@ const VALUES: readonly ValueDefinition[] = [
     formula: 'hip_girth/4 + hip_ease/4 - side_shift',
   },
   { name: 'back_hip_width', quantity: 'length', formula: 'hip_girth/4 + hip_ease/4 + side_shift' },
-  { name: 'taper_level', quantity: 'length', formula: 'waist_to_hip + taper_start' },
+  // Where the straight taper would leave the vertical, halfway down the curve that blends it in.
+  {
+    name: 'taper_level',
+    quantity: 'length',
+    formula: 'waist_to_hip + taper_start + taper_blend/2',
+  },
   // Depth from there to the side end of a hem that is level at the center, square to the side, and
   // a parabola between: the larger root of d^2 - d*fall = hem width * taper / 2.
   { name: 'taper_fall', quantity: 'length', formula: 'skirt_length - taper_level' },
@@ -69,6 +75,7 @@ const SIDE_TRUING: Truing = {
  */
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
+  making: SHAPED_MAKING,
   parameters: [
     ...SHAPED_SKIRT_PARAMETERS,
     ...VENT_PARAMETERS,
@@ -100,6 +107,7 @@ function shapeOf(panel: Panel, facts: RangeFacts): PanelShape {
     darts: asked === 0 ? (wide ? 2 : 1) : asked === 1 ? 1 : 2,
     tapered: !alwaysZero('hem_taper'),
     taperedBelowHip: !alwaysZero('taper_start'),
+    blended: !alwaysZero('hem_taper') && !alwaysZero('taper_blend'),
     flared: !alwaysZero('dart_closing'),
     vent: panel === 'back' ? ventOf(facts) : 'none',
   };

@@ -6,14 +6,13 @@ import { cubicLength, cubicParameterAtLength, cubicPart } from '../../geometry/c
 import { parallelCubic } from '../../geometry/parallel';
 import type { Point } from '../../geometry/point';
 import { add, distance, quarterTurn, scale, subtract, unit } from '../../geometry/point';
-import type { Cubic } from '../../geometry/segment';
+import type { Cubic, Segment } from '../../geometry/segment';
 import { segmentTangent } from '../../geometry/segment';
+import { closeDarts } from '../../pattern/closed-darts';
 import type { Edge } from '../../pattern/piece';
 import { pieceNamed } from '../../pattern/piece';
 import { skirtPlan } from '../skirt-traits';
 import type { BlockPiece, DerivedPiece } from '../block';
-import type { ClosedPanel } from './close-darts';
-import { closeDarts } from './close-darts';
 import { chainPoints, curveChain } from './curve-chain';
 
 /** mm of the lower edge in which it turns from the parallel to square at the side seam. */
@@ -59,11 +58,18 @@ export function facing(panel: BlockPiece): DerivedPiece {
     points: (panels, value) => {
       const depth = value('facing_depth');
       const closed = closeDarts(pieceNamed(panels, panel.name));
-      const side = sideEdge(closed, depth);
-      const below = lowerEdge(closed, side, depth).toReversed().map(backward);
-      return chainPoints([...closed.waist, side, ...below]);
+      const waist = closed.waist.map(asCurve);
+      const side = sideEdge(asCurve(closed.side), depth);
+      const below = lowerEdge(waist, side, depth).toReversed().map(backward);
+      return chainPoints([...waist, side, ...below]);
     },
   };
+}
+
+/** Waist and side of a shaped panel are curves. Throws a RangeError for a straight edge. */
+function asCurve(segment: Segment): Cubic {
+  if (segment.kind === 'cubic') return segment;
+  throw new RangeError('a facing is made from curves');
 }
 
 function backward({ from, leave, arrive, to }: Cubic): Cubic {
@@ -71,7 +77,7 @@ function backward({ from, leave, arrive, to }: Cubic): Cubic {
 }
 
 /** The side seam down to `depth`, measured along it so that front and back edges are equal. */
-function sideEdge({ side }: ClosedPanel, depth: number): Cubic {
+function sideEdge(side: Cubic, depth: number): Cubic {
   return { kind: 'cubic', ...cubicPart(side, 0, cubicParameterAtLength(side, depth)) };
 }
 
@@ -80,7 +86,7 @@ function sideEdge({ side }: ClosedPanel, depth: number): Cubic {
  * but at the very side square to the side seam, which has turned a little from the waist down;
  * front and back then join smoothly.
  */
-function lowerEdge({ waist }: ClosedPanel, side: Cubic, depth: number): readonly Cubic[] {
+function lowerEdge(waist: readonly Cubic[], side: Cubic, depth: number): readonly Cubic[] {
   const last = waist.at(-1);
   if (last === undefined) return [];
   const long = cubicLength(last);

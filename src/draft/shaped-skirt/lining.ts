@@ -5,9 +5,10 @@
 import { cubicLength } from '../../geometry/cubic';
 import type { Point } from '../../geometry/point';
 import { add, distance, point, quarterTurn, scale, subtract, unit } from '../../geometry/point';
+import { segmentLength } from '../../geometry/segment';
 import { dartCap } from '../../pattern/dart-cap';
 import type { DartEdge, Edge, MarkedLine, Piece } from '../../pattern/piece';
-import { pieceNamed, pointOf, seamLength } from '../../pattern/piece';
+import { edgeSegments, pieceNamed, pointOf, seamLength } from '../../pattern/piece';
 import { skirtPlan } from '../skirt-traits';
 import type { BlockPiece, DerivedPiece } from '../block';
 
@@ -81,6 +82,16 @@ function outline(panel: BlockPiece): readonly Edge[] {
 
 type Places = readonly (readonly [name: string, at: Point])[];
 
+/** The points of the side from the hip line to where its straight end begins, handles among them. */
+const MOVED_OUT = [
+  'side_hip_handle',
+  'side_hip',
+  'side_taper',
+  'side_blend_upper_handle',
+  'side_blend_lower_handle',
+  'side_blend',
+];
+
 /**
  * The side from hip to hem moved out by `room`, square to the side at the hip; above the hip it
  * runs in to the panel's own side at the waist. Each side seam is as much shorter than the panel's
@@ -90,27 +101,35 @@ function sideAndHem(shell: Piece, room: number, shorter: number): Places {
   const at = (name: string): Point => pointOf(shell, name);
   const out = scale(quarterTurn(unit(subtract(at('side_hip'), at('side_hip_handle')))), -room);
   const moved = new Map(
-    ['side_hip_handle', 'side_hip', 'side_taper']
-      .filter((name) => shell.plan.index.has(name))
-      .map((name) => [name, add(at(name), out)]),
+    MOVED_OUT.filter((name) => shell.plan.index.has(name)).map((name) => [
+      name,
+      add(at(name), out),
+    ]),
   );
-  const [hip, taper] = [moved.get('side_hip') ?? at('side_hip'), moved.get('side_taper')];
+  const side = shell.plan.outline.filter(({ seam }) => seam === 'side');
+  const [, ...belowHip] = side;
+  const end = side.at(-1)?.from ?? 'side_hip';
+  const hip = moved.get('side_hip') ?? at('side_hip');
   const curve = cubicLength({
     from: at('side_waist'),
     leave: at('side_waist_handle'),
     arrive: moved.get('side_hip_handle') ?? hip,
     to: hip,
   });
-  const start = taper ?? hip;
-  const down = unit(subtract(at('side_hem'), subtract(start, out)));
-  const rest = seamLength(shell, 'side') - shorter - curve - distance(hip, start);
-  const side = add(start, scale(down, rest));
+  // What is moved out keeps its length.
+  const between = belowHip
+    .slice(0, -1)
+    .flatMap((edge) => edgeSegments(shell, edge))
+    .reduce((sum, segment) => sum + segmentLength(segment), 0);
+  const down = unit(subtract(at('side_hem'), at(end)));
+  const rest = seamLength(shell, 'side') - shorter - curve - between;
+  const hem = add(moved.get(end) ?? at(end), scale(down, rest));
   const center = point(0, at('center_hem').y - shorter);
-  const third = side.x / 3;
+  const third = hem.x / 3;
   return [
     ...moved,
-    ['side_hem', side],
-    ['side_hem_handle', add(side, scale(quarterTurn(down), third))],
+    ['side_hem', hem],
+    ['side_hem_handle', add(hem, scale(quarterTurn(down), third))],
     ['center_hem_handle', point(third, center.y)],
     ['center_hem', center],
   ];

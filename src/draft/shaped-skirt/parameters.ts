@@ -237,6 +237,13 @@ const SILHOUETTE: readonly ParameterDefinition[] = [
     'how far below the hip line the taper or flare of the side begins',
     `${COMMON_PRACTICE}: from the hip line down to 10 cm below it`,
   ),
+  length(
+    'taper_blend',
+    // Where the hem lies above the hip line there is no taper to blend in, but still a length.
+    ['abs(skirt_length - waist_to_hip - taper_start)/4', '0 cm', '40 cm'],
+    'depth of the curve by which the side turns into its taper or flare; 0 leaves a corner',
+    `${COMMON_PRACTICE}: the hip curve runs on some 10 cm below the hip line`,
+  ),
   number(
     'dart_closing',
     ['0', '0', '1'],

@@ -80,27 +80,27 @@ describe('a derivation', () => {
   });
 
   it.each(['pencil', 'shared-drop', 'fixed-dart'])(
-    'of %s has the slopes of a chart changed by hand',
+    'of %s has the slopes between the neighbors of the base',
     (style) => {
-      const sixteenths = {
-        waist: [400, 416, 448],
-        hip: [560, 576, 600],
-        hipDepth: [128, 128, 130],
-        length: [400, 402, 404],
-      };
-      const graded = (waist: number) =>
-        gradeChart({
-          chart: sixteenthsText({ ...sixteenths, waist: [400, 416 + waist, 448] }),
-          base: '2',
-          style,
-        });
-      const derived = derivation(graded(0), 'front.side_waist', 1);
-      const share = derived.axes[0]?.terms.find(
+      // Neighbors a sixteenth on both sides of the base: what sizes take from the base, such as the
+      // direction of a dart's axis, stays as it is.
+      const same = (value: number): readonly number[] => [value, value, value];
+      const graded = gradeChart({
+        chart: sixteenthsText({
+          waist: [415, 416, 417],
+          hip: same(576),
+          hipDepth: same(128),
+          length: same(402),
+        }),
+        base: '2',
+        style,
+      });
+      const share = derivation(graded, 'front.side_waist', 1).axes[0]?.terms.find(
         ({ measurement }) => measurement === 'waist_girth',
       )?.share;
-      const [up] = inches(graded(1), '2', 'front', 'side_waist');
-      const [down] = inches(graded(-1), '2', 'front', 'side_waist');
-      expect((share?.top ?? NaN) / (share?.bottom ?? NaN)).toBeCloseTo((up - down) * 8, 3);
+      const [up] = inches(graded, '3', 'front', 'side_waist');
+      const [down] = inches(graded, '1', 'front', 'side_waist');
+      expect((share?.top ?? NaN) / (share?.bottom ?? NaN)).toBeCloseTo((up - down) * 8, 5);
     },
   );
 

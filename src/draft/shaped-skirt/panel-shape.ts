@@ -1,0 +1,31 @@
+/** Which points the panels of a range have: decided once, so that all sizes have the same. */
+import type { Vent } from './vent';
+
+/** Half a front from the fold, or half a back from the center seam. */
+export type Panel = 'front' | 'back';
+
+/** What is decided once for a whole range. */
+export interface PanelShape {
+  readonly panel: Panel;
+  readonly darts: 1 | 2;
+  /** False where the hem is as wide as the hip in every size. */
+  readonly tapered: boolean;
+  /** True where the side runs straight down for a while before the taper begins. */
+  readonly taperedBelowHip: boolean;
+  /** True where a curve leads from the hip into the taper; false leaves a corner there. */
+  readonly blended: boolean;
+  /** True where part of the dart nearest the side is closed into the hem. */
+  readonly flared: boolean;
+  /** The opening at center back; always `none` for a front. */
+  readonly vent: Vent;
+}
+
+/** From the center: `dart` where there is one, else `inner_dart` and `outer_dart`. */
+export function dartNames({ darts }: Pick<PanelShape, 'darts'>): readonly string[] {
+  return darts === 1 ? ['dart'] : ['inner_dart', 'outer_dart'];
+}
+
+/** The dart nearest the side. */
+export function lastDart({ darts }: Pick<PanelShape, 'darts'>): string {
+  return darts === 1 ? 'dart' : 'outer_dart';
+}

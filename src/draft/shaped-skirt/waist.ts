@@ -1,0 +1,202 @@
+/**
+ * The waist edge of a panel and its darts, as formulas.
+ *
+ * The legs of a dart are mirror images in its axis, hence equally long. The edge is drawn as over
+ * the closed darts: there it is level at the center, square to the side at its end, and in between
+ * it climbs the more the farther it is from the center (`@course`, its angle at a dart). Opened,
+ * what lies beyond a dart falls by the dart's angle, so that it meets one leg at `@in_angle` and
+ * leaves the other at `@out_angle`. Every stretch is the parabola of the angles at its ends; of all
+ * such edges `climb` takes the one that ends in the side point before truing, to the first order of
+ * the small angles at the darts. What that leaves, a millimeter or two, goes into the last stretch.
+ *
+ * Slopes and angles are counted upward to the side; y runs down.
+ */
+import type { Edge, MarkedLine } from '../../pattern/piece';
+import type { PointDefinition, ValueDefinition } from '../block';
+import { flaredPoints } from './flare';
+import type { PanelShape } from './panel-shape';
+import { dartNames, lastDart } from './panel-shape';
+import { length, number, ofDart } from './values';
+
+/** Places, angles and stretches of the waist edge. */
+export function waistValues(shape: PanelShape): readonly ValueDefinition[] {
+  const { panel } = shape;
+  const names = dartNames(shape);
+  const last = lastDart(shape);
+  const sum = (value: string): string => names.map((dart) => `${dart}_${value}`).join(' + ');
+  return [
+    // Plan width of the waist edge, darts open, before truing.
+    length('width', `${panel}_hip_width - ${panel}_side_take_up`),
+    length('edge', 'width - waist_move'),
+    length('take_up', `${panel}_hip_width - edge`),
+    length('drop', `center_${panel}_drop`),
+    length('rise', panel === 'back' ? 'side_rise + rise_move' : 'side_rise'),
+    // The slope square to the side; then the angle at the last dart with which the edge comes out at
+    // the side point. Both are those before truing, so that truing leaves the darts where they are.
+    number('side_slope', `2*${panel}_side_take_up/(waist_to_hip + side_rise)`),
+    number(
+      'climb',
+      `(side_rise + drop + ${sum('fall')} - ${last}_after*side_slope/2)/(${sum('reach')})`,
+    ),
+    length('last_third', `(edge - ${last}_outer_x)/3`),
+    ...names.flatMap((dart, i) => dartValues(shape, dart, names[i - 1], names[i + 1])),
+  ];
+}
+
+function dartValues(
+  { panel, darts }: PanelShape,
+  dart: string,
+  before: string | undefined,
+  after: string | undefined,
+): readonly ValueDefinition[] {
+  return ofDart(dart, [
+    number('@share', `${panel}_${dart}_position`),
+    length('@long', `${panel}_${dart}_length`),
+    length('@half', `${panel}_intake/${2 * darts}`),
+    number('@half_angle', 'atan(@half/@long)'),
+    // By its share of the edge, or by half of the quarter's grade, or between the two.
+    length('@x', '@share*base.width + ((1 - half_rule)*@share + half_rule/2)*(width - base.width)'),
+
+    // Plan widths of the stretches beside it, and the angle by which the darts up to it are open.
+    length('@before', before === undefined ? '@x - @half' : `${before}_after`),
+    length(
+      '@after',
+      `${after === undefined ? 'width' : `${after}_x - ${after}_half`} - @x - @half`,
+    ),
+    number('@opened_before', before === undefined ? '0' : `${before}_opened`),
+    number('@opened', '@opened_before + 2*@half_angle'),
+    // What one unit of climb raises beside and across it, and by how much the open darts lower that.
+    length('@reach', `((@before + @after)/2 + 2*axis_square*@half)*@x/${after ?? dart}_x`),
+    length(
+      '@fall',
+      '(@before/2 + axis_square*@half)*@opened_before + (@after/2 + axis_square*@half)*@opened',
+    ),
+    number('@course', `climb*@x/${after ?? dart}_x`),
+    number('@in_angle', '@course - @opened_before'),
+    number('@out_angle', '@course - @opened'),
+    number('@angle', '(@in_angle + @out_angle)/2'),
+
+    // The axis points from the waist to the tip, in every size in the base's direction, so that legs
+    // and tip move together in the grade.
+    number('@lean', 'axis_square*tan(base.@angle)'),
+    number('@axis_x', '@lean/sqrt(1 + @lean^2)'),
+    number('@axis_y', '1/sqrt(1 + @lean^2)'),
+
+    // The stretch before it, from the leg of the dart before or from the center, is a parabola: it
+    // rises by its width times the mean of the slopes at its ends.
+    length('@start_x', before === undefined ? '0' : `${before}_outer_x`),
+    length('@start_y', before === undefined ? 'drop' : `${before}_outer_y`),
+    number('@start_angle', before === undefined ? '0' : `${before}_out_angle`),
+    length('@inner_x', '@x - @half*@axis_y'),
+    length('@inner_y', '@start_y - (@inner_x - @start_x)*(tan(@start_angle) + tan(@in_angle))/2'),
+    length('@y', '@inner_y - @half*@axis_x'),
+    length('@outer_x', '@x + @half*@axis_y'),
+    length('@outer_y', '@y - @half*@axis_x'),
+
+    // Fold of the closed dart: toward the center the inner edge is mirrored, else the outer one.
+    number('@fold_slope', '(1 - 2*press_to_side)*(@angle - atan(@lean))'),
+  ]);
+}
+
+/** From the first stretch to the outer leg of the last dart; then the stretch to the side. */
+export function waistPoints(shape: PanelShape): readonly PointDefinition[] {
+  const names = dartNames(shape);
+  const last = lastDart(shape);
+  return [
+    { name: 'center_waist', x: '0', y: 'drop' },
+    ...names.flatMap((dart, i) => dartPoints(shape, dart, names[i - 1])),
+    ...flaredPoints(shape, [
+      { name: `${last}_outer`, x: `${last}_outer_x`, y: `${last}_outer_y` },
+      {
+        name: `${last}_outer_handle`,
+        x: `${last}_outer_x + last_third`,
+        y: `${last}_outer_y - last_third*tan(${last}_out_angle)`,
+        handle: true,
+      },
+      {
+        name: 'side_waist_inner_handle',
+        x: 'edge - last_third',
+        y: '-rise + last_third*tan(side_angle)',
+        handle: true,
+      },
+      { name: 'side_waist', x: 'edge', y: '-rise' },
+    ]),
+  ];
+}
+
+/** The stretch before a dart and the dart itself, without the outer leg of the last one. */
+function dartPoints(
+  shape: PanelShape,
+  dart: string,
+  before: string | undefined,
+): readonly PointDefinition[] {
+  const isLast = dart === lastDart(shape);
+  const outer: PointDefinition = { name: '@outer', x: '@outer_x', y: '@outer_y' };
+  return ofDart(dart, [
+    {
+      name: `${before === undefined ? 'center_waist' : `${before}_outer`}_handle`,
+      x: '@start_x + (@inner_x - @start_x)/3',
+      y: '@start_y - (@inner_x - @start_x)/3*tan(@start_angle)',
+      handle: true,
+    },
+    {
+      name: '@inner_handle',
+      x: '@inner_x - (@inner_x - @start_x)/3',
+      y: '@inner_y + (@inner_x - @start_x)/3*tan(@in_angle)',
+      handle: true,
+    },
+    { name: '@inner', x: '@inner_x', y: '@inner_y' },
+    { name: '@tip', x: '@x + @long*@axis_x', y: '@y + @long*@axis_y' },
+    foldPoint(isLast && shape.flared),
+    ...(isLast ? [] : [outer]),
+  ]);
+}
+
+/**
+ * The end of the dart's fold on the cut edge: on the axis, where the waist edge mirrored in a leg
+ * meets it. Where part of the dart is closed its axis has turned by half of that.
+ */
+function foldPoint(isTurned: boolean): PointDefinition {
+  const half = isTurned ? '(@half_angle - turn/2)' : '@half_angle';
+  const reach =
+    `sqrt(@half^2 + @long^2)*` + `(cos(${half}) + sin(${half})*tan(${half} - @fold_slope))`;
+  const [x, y] = isTurned
+    ? ['(@axis_x*cos(turn/2) + @axis_y*sin(turn/2))', '(@axis_y*cos(turn/2) - @axis_x*sin(turn/2))']
+    : ['@axis_x', '@axis_y'];
+  return { name: '@fold', x: `@tip.x - ${x}*${reach}`, y: `@tip.y - ${y}*${reach}` };
+}
+
+/** From the center to the side, the darts between the stretches. */
+export function waistEdges(shape: PanelShape): readonly Edge[] {
+  const names = dartNames(shape);
+  const stretch = (from: string, to: string, arrive = `${to}_handle`): Edge => ({
+    kind: 'cubic',
+    from,
+    leave: `${from}_handle`,
+    arrive,
+    to,
+    seam: 'waist',
+  });
+  return [
+    ...names.flatMap((dart, i): readonly Edge[] => [
+      stretch(i === 0 ? 'center_waist' : `${names[i - 1] ?? ''}_outer`, `${dart}_inner`),
+      {
+        kind: 'dart',
+        name: dart,
+        from: `${dart}_inner`,
+        tip: `${dart}_tip`,
+        to: `${dart}_outer`,
+        seam: 'waist',
+      },
+    ]),
+    stretch(`${lastDart(shape)}_outer`, 'side_waist', 'side_waist_inner_handle'),
+  ];
+}
+
+/** The folds of the closed darts. */
+export function dartMarks(shape: PanelShape): readonly MarkedLine[] {
+  return dartNames(shape).map((dart): MarkedLine => ({
+    name: 'dart-fold',
+    through: [`${dart}_inner`, `${dart}_fold`, `${dart}_outer`],
+  }));
+}
