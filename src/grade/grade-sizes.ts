@@ -2,7 +2,7 @@
 import { cutPieces } from '../pattern/cut-pieces';
 import type { Piece } from '../pattern/piece';
 import type { GradedPattern } from './graded-pattern';
-import { roundCumulative } from './rounding';
+import type { GradeRules } from './rules';
 import { applyRules, deriveRules } from './rules';
 import { checkStackPoint, stackOn } from './stack';
 
@@ -20,8 +20,14 @@ export interface GradeOptions {
   readonly base: number;
   /** The point on which the sizes of each piece that has it are laid; empty for none. */
   readonly stackPoint: string;
-  /** mm; undefined leaves the rules exact. */
-  readonly roundingStep: number | undefined;
+  /** How the rules are rounded; undefined leaves them exact. */
+  readonly rounding: Rounding | undefined;
+}
+
+/** A step in mm, and what rounds rules to it. */
+export interface Rounding {
+  readonly step: number;
+  readonly round: (base: readonly Piece[], rules: GradeRules, step: number) => GradeRules;
 }
 
 /**
@@ -30,18 +36,19 @@ export interface GradeOptions {
  */
 export function gradeSizes(
   exact: readonly ExactSize[],
-  { base, stackPoint, roundingStep }: GradeOptions,
+  { base, stackPoint, rounding }: GradeOptions,
 ): GradedPattern {
   const plans = exact[base]?.pieces.map(({ plan }) => plan) ?? [];
   checkStackPoint(plans, stackPoint);
   const stacked = exact.map(({ pieces }) => pieces.map((piece) => stackOn(piece, stackPoint)));
   const exactRules = deriveRules(stacked, base);
-  const rules = roundingStep === undefined ? exactRules : roundCumulative(exactRules, roundingStep);
-  const graded = applyRules(stacked[base] ?? [], rules);
+  const own = stacked[base] ?? [];
+  const rules = rounding?.round(own, exactRules, rounding.step) ?? exactRules;
+  const graded = applyRules(own, rules);
   return {
     base: exact[base]?.label ?? '',
     stackPoint,
-    roundingStep,
+    roundingStep: rounding?.step,
     plans,
     exactRules,
     rules,

@@ -15,7 +15,6 @@ import { findStyle } from '../draft/styles';
 import { gradeSizes } from '../grade/grade-sizes';
 import type { GradedRange, GradedSize, Measure, SizedPattern } from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
-import { readRoundingStep } from '../grade/rounding-step';
 import { ruleFormulas } from '../grade/rule-formula';
 import { CENTER_WAIST, stackOn } from '../grade/stack';
 import { finishedMeasures } from '../measure/finished';
@@ -26,6 +25,7 @@ import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import { walkedSeams } from '../seams/walked-seam';
+import { roundingOf } from './rounding';
 import { allowedStep } from '../stride/walking-room';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeResult } from './grade-result';
@@ -51,8 +51,6 @@ export function gradeChart(request: GradeRequest): DraftResult {
   const chart = readChart(request.chart, request.file ?? 'chart');
   const base = knownSize(chart.sizes, request.base, 'base', chart.file);
   const display = displayOf(request, chart.unit);
-  const roundingStep =
-    request.round === undefined ? undefined : readRoundingStep(request.round, chart.unit);
   const { style, settings } = chosenStyle(request);
   const chartRows = chart.rows.map((row) => row.name);
   const parameters = resolveParameters(style, settings, new Set(chartRows), chart.unit);
@@ -79,7 +77,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
   const stackPoint = request.stack ?? stackPointOf(drafter);
   const graded = gradeSizes(
     drafts.map((draft, i) => ({ ...draft, label: chart.sizes[i] ?? '' })),
-    { base: baseIndex, stackPoint, roundingStep },
+    { base: baseIndex, stackPoint, rounding: roundingOf(request.round, chart.unit, layout.seams) },
   );
   const points = skirtPoints(graded.plans);
   const range: GradedRange = {

@@ -7,12 +7,12 @@ import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
 import { readPattern } from '../given/read-pattern';
 import { gradeSizes } from '../grade/grade-sizes';
-import { readRoundingStep } from '../grade/rounding-step';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
 import { walkedSeams } from '../seams/walked-seam';
+import { roundingOf } from './rounding';
 import type { GradeResult } from './grade-result';
 import { displayOf, shownSizes } from './grade-result';
 import type { PatternRequest } from './requests';
@@ -31,12 +31,10 @@ export function gradePattern(request: PatternRequest): PatternResult {
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const pattern = { ...read, seams: [...read.seams, ...(more ?? [])] };
   const display = displayOf(request, pattern.unit);
-  const roundingStep =
-    request.round === undefined ? undefined : readRoundingStep(request.round, pattern.unit);
   const pieces = gradedPieces(pattern, rules);
   const range = gradeSizes(
     rules.sizes.map((label, i) => ({ label, pieces: pieces[i] ?? [], parameters: new Map() })),
-    { base: rules.base, stackPoint: request.stack ?? '', roundingStep },
+    { base: rules.base, stackPoint: request.stack ?? '', rounding: roundingOf(request.round, pattern.unit, pattern.seams) },
   );
   const seams = walkedSeams(range, pattern.seams);
   return {
