@@ -1,7 +1,7 @@
 /** One version of a pattern a size in, graded pattern out: rules, then every size from base plus rules. */
 import { cutPieces } from '../pattern/cut-pieces';
 import type { Piece } from '../pattern/piece';
-import type { GradedPattern } from './graded-pattern';
+import type { GradedPattern, SizedPattern } from './graded-pattern';
 import type { GradeRules } from './rules';
 import { applyRules, deriveRules } from './rules';
 import { checkStackPoint, stackOn } from './stack';
@@ -44,7 +44,6 @@ export function gradeSizes(
   const exactRules = deriveRules(stacked, base);
   const own = stacked[base] ?? [];
   const rules = rounding?.round(own, exactRules, rounding.step) ?? exactRules;
-  const graded = applyRules(own, rules);
   return {
     base: exact[base]?.label ?? '',
     stackPoint,
@@ -52,9 +51,25 @@ export function gradeSizes(
     plans,
     exactRules,
     rules,
-    sizes: exact.map(({ label, parameters }, i) => {
-      const pieces = graded[i] ?? [];
-      return { label, pieces, cutPieces: cutPieces(pieces, parameters), parameters, measures: [] };
-    }),
+    sizes: sizesBy(own, rules, exact),
   };
+}
+
+/** The same range with its rules as they were before they were rounded. */
+export function unrounded(range: GradedPattern): GradedPattern {
+  const { exactRules: rules, sizes } = range;
+  const base = sizes[rules.base]?.pieces ?? [];
+  return { ...range, roundingStep: undefined, rules, sizes: sizesBy(base, rules, sizes) };
+}
+
+function sizesBy(
+  base: readonly Piece[],
+  rules: GradeRules,
+  sizes: readonly Pick<ExactSize, 'label' | 'parameters'>[],
+): readonly SizedPattern[] {
+  const graded = applyRules(base, rules);
+  return sizes.map(({ label, parameters }, i) => {
+    const pieces = graded[i] ?? [];
+    return { label, pieces, cutPieces: cutPieces(pieces, parameters), parameters, measures: [] };
+  });
 }

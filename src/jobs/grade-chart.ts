@@ -2,6 +2,7 @@
 import { needValues } from '../chart/need-values';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
+import type { CheckContext } from '../check/checks';
 import { checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import { ALLOWANCE_PRESETS } from '../draft/allowance-parameters';
@@ -13,7 +14,13 @@ import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { findStyle } from '../draft/styles';
 import { gradeSizes } from '../grade/grade-sizes';
-import type { GradedRange, GradedSize, Measure, SizedPattern } from '../grade/graded-pattern';
+import type {
+  GradedPattern,
+  GradedRange,
+  GradedSize,
+  Measure,
+  SizedPattern,
+} from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
 import { ruleFormulas } from '../grade/rule-formula';
 import { CENTER_WAIST, stackOn } from '../grade/stack';
@@ -24,8 +31,9 @@ import { zipLengths } from '../measure/zip';
 import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
+import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
-import { roundingOf } from './rounding';
+import { roundingOf, unroundedContext } from './rounding';
 import { allowedStep } from '../stride/walking-room';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeResult } from './grade-result';
@@ -80,9 +88,10 @@ export function gradeChart(request: GradeRequest): DraftResult {
     { base: baseIndex, stackPoint, rounding: roundingOf(request.round, chart.unit, layout.seams) },
   );
   const points = skirtPoints(graded.plans);
-  const range: GradedRange = {
-    ...graded,
-    sizes: graded.sizes.map((size, i) => {
+  const formulas = ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint);
+  const rangeOf = (own: GradedPattern): GradedRange => ({
+    ...own,
+    sizes: own.sizes.map((size, i) => {
       const own = drafter.measurements.map((name, k): [string, number] => [
         name,
         columns[k]?.[i] as number,
@@ -96,8 +105,9 @@ export function gradeChart(request: GradeRequest): DraftResult {
         measures: measuresOf(points, size, body),
       };
     }),
-    ruleFormulas: ruleFormulas(drafter, bodyOf(baseIndex), baseDraft, stackPoint),
-  };
+    ruleFormulas: formulas,
+  });
+  const range = rangeOf(graded);
   const pattern: Pattern = {
     file: chart.file,
     title: titleOf(chart, style),
@@ -109,6 +119,20 @@ export function gradeChart(request: GradeRequest): DraftResult {
     leftOut: [],
   };
   const seams = walkedSeams(range, pattern.seams);
+  const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): CheckContext => ({
+    pattern,
+    range: own,
+    rules: derivedRules(own, pattern.file),
+    areRulesTyped: false,
+    seams: walked,
+    chart,
+    against: request.against,
+    drafted: own,
+    display,
+    exact: unroundedContext(own, pattern.seams, (exact, exactSeams) =>
+      contextOf(rangeOf(exact), exactSeams),
+    ),
+  });
   return {
     title: pattern.title ?? '',
     pattern,
@@ -122,17 +146,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
     shown: shownSizes(range.sizes, request.sizes, chart.file),
     display,
     lines: request.lines,
-    findings: checkPattern({
-      pattern,
-      range,
-      rules: derivedRules(range, pattern.file),
-      areRulesTyped: false,
-      seams,
-      chart,
-      against: request.against,
-      drafted: range,
-      display,
-    }),
+    findings: checkPattern(contextOf(range, seams)),
   };
 }
 

@@ -75,7 +75,8 @@ export function chooseGrid(
     const up = state[c] === 0;
     state[c] = up ? 1 : 0;
     const by = up ? upper - lower : lower - upper;
-    let cost = DISTANCE_WEIGHT * (up ? upper * upper - lower * lower : lower * lower - upper * upper);
+    let cost =
+      DISTANCE_WEIGHT * (up ? upper * upper - lower * lower : lower * lower - upper * upper);
     const { which, slopes } = columns[c] as Column;
     for (let i = 0; i < which.length; i++) {
       const k = which[i] as number;
@@ -103,7 +104,7 @@ export function chooseGrid(
 
   const open = Uint8Array.from(changes, () => 1);
   let left = MOST_CHANGES;
-  for (let again = true; again && left > 0; ) {
+  for (let again = true; again && left > 0;) {
     again = false;
     changes.forEach((change, i) => {
       if (open[i] === 0 || left <= 0) return;

@@ -59,7 +59,9 @@ export function sewnSums(base: readonly Piece[], pairs: readonly SeamPair[]): Se
   };
   return {
     sums: [
-      ...pairs.filter((pair) => !isMirrored(pair)).flatMap((pair) => seamSums(base, pair, walked, lines)),
+      ...pairs
+        .filter((pair) => !isMirrored(pair))
+        .flatMap((pair) => seamSums(base, pair, walked, lines)),
       ...base.flatMap(({ plan }, p) =>
         plan.darts.map(({ from, tip, to }) =>
           sewnSum([lineOf(p, from, tip)], [lineOf(p, to, tip)], DART_LEGS),
@@ -114,7 +116,11 @@ function seamSums(
   if (stretches.length < 2) return [whole];
   const share = pair.spread === 'even' ? walks[0].length / walks[1].length : 1;
   const parts = [first, second].map((side, i) =>
-    cutAt(side, stretches.map(({ lengths }) => lengths[i] ?? NaN), (line) => lineLength(base, lines[line])),
+    cutAt(
+      side,
+      stretches.map(({ lengths }) => lengths[i] ?? NaN),
+      (line) => lineLength(base, lines[line]),
+    ),
   );
   return [
     whole,

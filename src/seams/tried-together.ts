@@ -32,7 +32,8 @@ export function triedTogether(
     for (const dart of plan.darts)
       for (const name of [dart.from, dart.tip, dart.to]) {
         const x = places[p]?.[plan.index.get(name) ?? -1] ?? -1;
-        for (const c of [x, x + 1]) if (x >= 0 && isFree(c)) put(`dart ${p} ${dart.name} ${c - x}`, c);
+        for (const c of [x, x + 1])
+          if (x >= 0 && isFree(c)) put(`dart ${p} ${dart.name} ${c - x}`, c);
       }
   });
   return [...new Map([...groups.values()].map((set) => [set.join(), set])).values()];
