@@ -49,8 +49,14 @@ export interface CheckContext {
   /** The range with its drafts, where every size was drafted. */
   readonly drafted: GradedRange | undefined;
   readonly display: LengthDisplay;
-  /** The same with rules that are not rounded, graded when it is asked for; undefined if these are not. */
-  readonly exact: (() => CheckContext) | undefined;
+  /** The same before its rules were rounded; undefined where they are not. */
+  readonly exact: ExactGrade | undefined;
+}
+
+/** What a rounded grade is held against. */
+export interface ExactGrade extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
+  /** All that a check may ask about, made when it is asked for. */
+  readonly context: () => CheckContext;
 }
 
 /** Says what it finds; never throws. */
@@ -111,7 +117,7 @@ export function checkPattern(
 function unlessRounded(check: Check, context: CheckContext): readonly Finding[] {
   const found = check(context);
   if (context.exact === undefined || !found.some(isFailure)) return found;
-  const failed = new Set(check(context.exact()).filter(isFailure).map(placeOf));
+  const failed = new Set(check(context.exact.context()).filter(isFailure).map(placeOf));
   return found.map((finding) =>
     isFailure(finding) && !failed.has(placeOf(finding))
       ? { ...finding, severity: 'warning', message: `${finding.message}, by rounding alone` }
@@ -130,7 +136,7 @@ function placeOf({ check, size, piece, subject }: Finding): string {
 /** Seams first, then what no seam may tell: a sign that a seam has told of is not told of twice. */
 function sewnSeams(context: CheckContext): readonly Finding[] {
   const { pattern, range, rules, seams, areRulesTyped, display } = context;
-  const exact = context.exact?.() ?? context;
+  const exact = context.exact ?? context;
   const graded = { pattern, rules: exact.rules, regrade: regrader(pattern, exact.rules) };
   const sewn = checkSewnSeams(range, seams, exact, graded, display);
   const signs = sewn.filter(({ check }) => check === 'wrong-sign');

@@ -44,32 +44,40 @@ export function gradeSizes(
   const exactRules = deriveRules(stacked, base);
   const own = stacked[base] ?? [];
   const rules = rounding?.round(own, exactRules, rounding.step) ?? exactRules;
-  return {
+  return cutSizes({
     base: exact[base]?.label ?? '',
     stackPoint,
     roundingStep: rounding?.step,
     plans,
     exactRules,
     rules,
-    sizes: sizesBy(own, rules, exact),
-  };
+    sizes: netSizes(own, rules, exact),
+  });
 }
 
-/** The same range with its rules as they were before they were rounded. */
+/** The same range with its rules as they were before they were rounded, net lines only. */
 export function unrounded(range: GradedPattern): GradedPattern {
   const { exactRules: rules, sizes } = range;
   const base = sizes[rules.base]?.pieces ?? [];
-  return { ...range, roundingStep: undefined, rules, sizes: sizesBy(base, rules, sizes) };
+  return { ...range, roundingStep: undefined, rules, sizes: netSizes(base, rules, sizes) };
 }
 
-function sizesBy(
+/** The same range with its sizes cut. */
+export function cutSizes(range: GradedPattern): GradedPattern {
+  const sizes = range.sizes.map((size) => ({
+    ...size,
+    cutPieces: cutPieces(size.pieces, size.parameters),
+  }));
+  return { ...range, sizes };
+}
+
+function netSizes(
   base: readonly Piece[],
   rules: GradeRules,
   sizes: readonly Pick<ExactSize, 'label' | 'parameters'>[],
 ): readonly SizedPattern[] {
   const graded = applyRules(base, rules);
   return sizes.map(({ label, parameters }, i) => {
-    const pieces = graded[i] ?? [];
-    return { label, pieces, cutPieces: cutPieces(pieces, parameters), parameters, measures: [] };
+    return { label, pieces: graded[i] ?? [], cutPieces: undefined, parameters, measures: [] };
   });
 }

@@ -31,9 +31,10 @@ import { zipLengths } from '../measure/zip';
 import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
-import { roundingOf, unroundedContext } from './rounding';
+import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeResult } from './grade-result';
@@ -119,17 +120,18 @@ export function gradeChart(request: GradeRequest): DraftResult {
     leftOut: [],
   };
   const seams = walkedSeams(range, pattern.seams);
+  const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);
   const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): CheckContext => ({
     pattern,
     range: own,
-    rules: derivedRules(own, pattern.file),
+    rules: rulesOf(own),
     areRulesTyped: false,
     seams: walked,
     chart,
     against: request.against,
     drafted: own,
     display,
-    exact: unroundedContext(own, pattern.seams, (exact, exactSeams) =>
+    exact: exactGrade(own, pattern.seams, rulesOf, (exact, exactSeams) =>
       contextOf(rangeOf(exact), exactSeams),
     ),
   });

@@ -15,7 +15,7 @@ import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
-import { roundingOf, unroundedContext } from './rounding';
+import { roundingOf, exactGrade } from './rounding';
 import type { GradeResult } from './grade-result';
 import { displayOf, shownSizes } from './grade-result';
 import type { PatternRequest } from './requests';
@@ -54,7 +54,7 @@ export function gradePattern(request: PatternRequest): PatternResult {
     against: undefined,
     drafted: undefined,
     display,
-    exact: unroundedContext(own, pattern.seams, contextOf),
+    exact: exactGrade(own, pattern.seams, () => rules, contextOf),
   });
   return {
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),

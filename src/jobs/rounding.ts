@@ -1,10 +1,11 @@
 /** The rounding that a request asks for, and what it is held against. */
-import type { CheckContext } from '../check/checks';
+import type { CheckContext, ExactGrade } from '../check/checks';
 import type { Rounding } from '../grade/grade-sizes';
-import { unrounded } from '../grade/grade-sizes';
+import { cutSizes, unrounded } from '../grade/grade-sizes';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { readRoundingStep } from '../grade/rounding-step';
 import type { SeamPair } from '../pattern/seam-pair';
+import type { GivenRules } from '../rule-sheet/point-rules';
 import { roundSewn } from '../seams/round-sewn';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
@@ -26,17 +27,21 @@ export function roundingOf(
   };
 }
 
-/** What the checks ask of the same range without its rounding, made once; undefined without one. */
-export function unroundedContext(
-  range: GradedPattern,
-  seams: readonly SeamPair[],
+/** What the checks hold a rounded range against; undefined for one that is not rounded. */
+export function exactGrade(
+  rounded: GradedPattern,
+  pairs: readonly SeamPair[],
+  rulesOf: (exact: GradedPattern) => GivenRules,
   contextOf: (exact: GradedPattern, seams: readonly WalkedSeam[]) => CheckContext,
-): (() => CheckContext) | undefined {
-  if (range.roundingStep === undefined) return undefined;
+): ExactGrade | undefined {
+  if (rounded.roundingStep === undefined) return undefined;
+  const range = unrounded(rounded);
+  const seams = walkedSeams(range, pairs);
   let made: CheckContext | undefined;
-  return () => {
-    if (made !== undefined) return made;
-    const exact = unrounded(range);
-    return (made = contextOf(exact, walkedSeams(exact, seams)));
+  return {
+    range,
+    seams,
+    rules: rulesOf(range),
+    context: () => (made ??= contextOf(cutSizes(range), seams)),
   };
 }

@@ -1,7 +1,7 @@
 /** Lines whose ends move alike in the exact grade, so that they should do so on the grid too. */
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
-import type { GridLines, GridSum } from './grid-choice';
+import type { GridLines, GridSum } from './grid-state';
 import type { RuledPattern } from './ruled-points';
 
 /** How much a millimeter by which a line turns counts beside one by which a seam is off. */

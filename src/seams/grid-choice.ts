@@ -2,41 +2,18 @@
  * Which of the two grid lines beside it each coordinate takes, so that sums of lengths hold: a search
  * by small changes, one and two at a time, for as long as anything gets better.
  */
+import type { GridLines, GridStart, GridSum } from './grid-state';
+import { GridState } from './grid-state';
 
-/** A sum of lengths as it follows coordinates. */
-export interface GridSum {
-  /** How the sum grows with each coordinate, mm per mm; a coordinate may come twice. */
-  readonly slopes: readonly (readonly [coordinate: number, slope: number])[];
-  /** mm within which a miss is none. */
-  readonly tolerance: number;
-  readonly weight: number;
-}
-
-/** The grid lines beside a coordinate, in mm from where it belongs; equal where it lies on one. */
-export interface GridLines {
-  readonly lower: number;
-  readonly upper: number;
-}
-
-/** The start of a search. */
-export interface GridStart {
-  /** True for each coordinate that is on its upper line. */
-  readonly chosen: readonly boolean[];
-  /** mm by which each sum is off with these. */
-  readonly missed: readonly number[];
-}
-
-/** Weight of a square mm by which a coordinate is off, beside one by which a seam is. */
-const DISTANCE_WEIGHT = 1 / 50;
-/** Less is no gain, so that equal choices do not chase each other. */
+/** Square mm. Less is no gain, so that equal choices do not chase each other. */
 const LEAST_GAIN = 1e-6;
 /** Changes after which it is enough, so that no rounding of numbers can loop for ever. */
 const MOST_CHANGES = 1000;
 
-/** A set of coordinates brought to their lower or upper lines, and the sums that follow it. */
+/** Coordinates brought to their upper or lower lines; `other` is whichever they are not on. */
 interface Change {
   readonly set: readonly number[];
-  readonly to: 0 | 1;
+  readonly to: 'upper' | 'lower' | 'other';
 }
 
 /**
@@ -49,138 +26,104 @@ export function chooseGrid(
   sets: readonly (readonly number[])[],
   start: GridStart,
 ): readonly boolean[] {
-  const state = Uint8Array.from(start.chosen, Number);
-  const miss = Float64Array.from(start.missed);
-  const columns = columnsOf(lines.length, sums);
-  const tolerances = Float64Array.from(sums, ({ tolerance }) => tolerance);
-  const weights = Float64Array.from(sums, ({ weight }) => weight);
-  const costAt = (k: number, off: number): number => {
-    const excess = Math.abs(off) - (tolerances[k] as number);
-    return excess > 0 ? (weights[k] as number) * excess * excess : 0;
-  };
-  const costs = Float64Array.from(miss, (off, k) => costAt(k, off));
-  const changes = sets.flatMap((set): Change[] => [
-    { set, to: 0 },
-    { set, to: 1 },
-  ]);
-  const beside = furtherOn(changes, columns, sums);
-  const openers = changes.map((): number[] => []);
-  beside.forEach((all, i) => {
-    for (const j of all) openers[j]?.push(i);
-  });
-
-  /** Flips a coordinate and gives what that costs. */
-  const flip = (c: number): number => {
-    const { lower, upper } = lines[c] as GridLines;
-    const up = state[c] === 0;
-    state[c] = up ? 1 : 0;
-    const by = up ? upper - lower : lower - upper;
-    let cost =
-      DISTANCE_WEIGHT * (up ? upper * upper - lower * lower : lower * lower - upper * upper);
-    const { which, slopes } = columns[c] as Column;
-    for (let i = 0; i < which.length; i++) {
-      const k = which[i] as number;
-      const off = (miss[k] as number) + (slopes[i] as number) * by;
-      const now = costAt(k, off);
-      cost += now - (costs[k] as number);
-      miss[k] = off;
-      costs[k] = now;
-    }
-    return cost;
-  };
-  const flipped: number[] = [];
-  const apply = ({ set, to }: Change): number => {
-    let cost = 0;
-    for (const c of set)
-      if (state[c] !== to) {
-        flipped.push(c);
-        cost += flip(c);
-      }
-    return cost;
-  };
-  const undoTo = (count: number): void => {
-    while (flipped.length > count) flip(flipped.pop() as number);
-  };
-
-  const open = Uint8Array.from(changes, () => 1);
+  const state = new GridState(lines, sums, start);
+  const changes = sets.flatMap((set): Change[] =>
+    set.length === 1
+      ? [{ set, to: 'other' }]
+      : [
+          { set, to: 'lower' },
+          { set, to: 'upper' },
+        ],
+  );
+  const { after, before } = beside(changes, state, sums.length);
+  const open = new Uint8Array(changes.length).fill(1);
   let left = MOST_CHANGES;
   for (let again = true; again && left > 0;) {
     again = false;
-    changes.forEach((change, i) => {
-      if (open[i] === 0 || left <= 0) return;
+    for (let i = 0; i < changes.length && left > 0; i++) {
+      if (open[i] === 0) continue;
       open[i] = 0;
-      flipped.length = 0;
-      const cost = apply(change);
-      const own = flipped.length;
-      if (own === 0) return;
-      let best = { cost, with: -1 };
-      for (const j of beside[i] as readonly number[]) {
-        const both = cost + apply(changes[j] as Change);
-        if (both < best.cost - LEAST_GAIN && flipped.length > own) best = { cost: both, with: j };
-        undoTo(own);
-      }
-      if (best.cost > -LEAST_GAIN) {
-        undoTo(0);
-        return;
-      }
-      const second = changes[best.with];
-      if (second !== undefined) apply(second);
+      const second = bestWith(state, changes, i, after[i] as readonly number[]);
+      if (second === undefined) continue;
+      if (second >= 0) apply(state, changes[second] as Change);
       left--;
       again = true;
-      open[i] = 1;
-      for (const moved of [i, best.with])
-        for (const all of [beside[moved], openers[moved]]) for (const j of all ?? []) open[j] = 1;
-    });
+      for (const changed of [i, second])
+        for (const near of [after[changed], before[changed]])
+          for (const j of near ?? []) open[j] = 1;
+    }
   }
-  return Array.from(state, (upper) => upper === 1);
+  return state.chosen();
 }
 
-/** Places of the sums that follow a coordinate, and how. */
-interface Column {
-  readonly which: Int32Array;
-  readonly slopes: Float64Array;
-}
-
-/** The sums that follow each coordinate. */
-function columnsOf(count: number, sums: readonly GridSum[]): readonly Column[] {
-  const columns = Array.from({ length: count }, () => new Map<number, number>());
-  sums.forEach(({ slopes }, k) => {
-    for (const [c, slope] of slopes) columns[c]?.set(k, (columns[c].get(k) ?? 0) + slope);
-  });
-  return columns.map((column) => {
-    const own = [...column].filter(([, slope]) => Math.abs(slope) > LEAST_SLOPE);
-    return {
-      which: Int32Array.from(own, ([k]) => k),
-      slopes: Float64Array.from(own, ([, slope]) => slope),
-    };
-  });
-}
-
-/** mm per mm. A sum that follows a coordinate by less is not mended by it. */
-const LEAST_SLOPE = 1e-3;
-
-/** For each change those further on in the list that touch one of its sums. */
-function furtherOn(
+/**
+ * Makes change `i` and finds which other makes it best: its place, or -1 for none. Where nothing is
+ * gained, undoes it and gives undefined.
+ */
+function bestWith(
+  state: GridState,
   changes: readonly Change[],
-  columns: readonly Column[],
-  sums: readonly GridSum[],
-): readonly (readonly number[])[] {
-  const touched = changes.map(({ set }) => [
-    ...new Set(set.flatMap((c) => [...(columns[c] as Column).which])),
-  ]);
-  const touching = sums.map((): number[] => []);
+  i: number,
+  near: readonly number[],
+): number | undefined {
+  const first = apply(state, changes[i] as Change);
+  if (first.flipped.length === 0) return undefined;
+  let [least, best] = [first.cost, -1];
+  for (const j of near) {
+    const cost = first.cost + trial(state, changes[j] as Change);
+    if (cost < least - LEAST_GAIN) [least, best] = [cost, j];
+  }
+  if (least <= -LEAST_GAIN) return best;
+  for (const c of first.flipped) state.flip(c);
+  return undefined;
+}
+
+/** Makes a change; gives what it costs and which coordinates it has brought to their other lines. */
+function apply(
+  state: GridState,
+  { set, to }: Change,
+): { cost: number; flipped: readonly number[] } {
+  let cost = 0;
+  const flipped: number[] = [];
+  for (const c of set) {
+    if (to !== 'other' && state.isUpper(c) === (to === 'upper')) continue;
+    cost += state.costOfFlip(c);
+    state.flip(c);
+    flipped.push(c);
+  }
+  return { cost, flipped };
+}
+
+function trial(state: GridState, change: Change): number {
+  const [only] = change.set;
+  if (change.to === 'other' && only !== undefined) return state.costOfFlip(only);
+  const { cost, flipped } = apply(state, change);
+  for (const c of flipped) state.flip(c);
+  return cost;
+}
+
+/** For each change those after it and before it in the list that touch one of its sums. */
+function beside(
+  changes: readonly Change[],
+  state: GridState,
+  sums: number,
+): { readonly after: readonly number[][]; readonly before: readonly number[][] } {
+  const touching = Array.from({ length: sums }, (): number[] => []);
+  const touched = changes.map(({ set }) => new Set(set.flatMap((c) => [...state.sumsOf(c)])));
   touched.forEach((all, i) => {
     for (const k of all) touching[k]?.push(i);
   });
+  const after = changes.map((): number[] => []);
+  const before = changes.map((): number[] => []);
   const seen = new Int32Array(changes.length).fill(-1);
-  return touched.map((all, i) => {
-    const found: number[] = [];
+  touched.forEach((all, i) => {
     for (const k of all)
       for (const j of touching[k] as readonly number[])
         if (j > i && seen[j] !== i) {
           seen[j] = i;
-          found.push(j);
+          after[i]?.push(j);
+          before[j]?.push(i);
         }
-    return found;
   });
+  return { after, before };
 }

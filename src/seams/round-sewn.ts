@@ -8,7 +8,7 @@ import type { Piece } from '../pattern/piece';
 import type { SeamPair } from '../pattern/seam-pair';
 import { HALF_STEP } from '../tolerance';
 import { alikeSums } from './alike-sums';
-import type { GridLines, GridSum } from './grid-choice';
+import type { GridLines, GridSum } from './grid-state';
 import { chooseGrid } from './grid-choice';
 import { lineLength, lineSlope } from './lengthed-line';
 import type { RuledPattern } from './ruled-points';

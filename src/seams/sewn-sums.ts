@@ -25,7 +25,9 @@ export interface SewnSums {
 }
 
 /** A girth is twice a front and a back, so half of what it is off by stands beside a seam. */
-const GIRTH_WEIGHT = 1 / 4;
+const GIRTH_WEIGHT = 1;
+/** The legs of a dart are short and lie on each other, so that there is nowhere to ease them in. */
+const LEGS_WEIGHT = 4;
 /** Between notches a sewer shifts cloth more easily than along a whole seam. */
 const STRETCH_WEIGHT = 1 / 4;
 /** An edge by itself may shift its neighbors, as a side seam does, if only the whole holds. */
@@ -64,7 +66,7 @@ export function sewnSums(base: readonly Piece[], pairs: readonly SeamPair[]): Se
         .flatMap((pair) => seamSums(base, pair, walked, lines)),
       ...base.flatMap(({ plan }, p) =>
         plan.darts.map(({ from, tip, to }) =>
-          sewnSum([lineOf(p, from, tip)], [lineOf(p, to, tip)], DART_LEGS),
+          sewnSum([lineOf(p, from, tip)], [lineOf(p, to, tip)], DART_LEGS, LEGS_WEIGHT),
         ),
       ),
       ...girthSums(base, walked, lineOf),

@@ -1,7 +1,7 @@
 /** Coordinates that are rounded up or down together where that holds a seam best. */
 import type { Piece } from '../pattern/piece';
 import { RULES_AGREE } from '../tolerance';
-import type { GridLines } from './grid-choice';
+import type { GridLines } from './grid-state';
 import type { RuledPattern } from './ruled-points';
 
 /**
