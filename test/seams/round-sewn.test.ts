@@ -7,7 +7,7 @@ import { pieceNamed } from '../../src/pattern/piece';
 import { apart, chords, CHARTS, total } from '../draft/shaped-pieces';
 import { graded } from '../given/sheets';
 import { gradedOnce } from '../graded';
-import { runs, some } from '../samples';
+import { LONG, runs } from '../samples';
 import { anyChart, chartText, farthest, sixteenthsText } from '../skirts';
 import { SHAPED_NAMES, STYLE_NAMES } from '../styles';
 
@@ -34,14 +34,29 @@ function told(result: DraftResult, check: string, size: string): readonly string
     .map(({ piece, subject }) => (check === 'dart-legs' ? `${piece} ${subject}` : subject));
 }
 
+const missed = new WeakMap<object, ReturnType<typeof missesOf>>();
+
+/** `missesOf` a size, which is walked once. */
+function misses(size: DraftResult['range']['sizes'][number]): ReturnType<typeof missesOf> {
+  const found = missed.get(size) ?? missesOf(size);
+  missed.set(size, found);
+  return found;
+}
+
 /** What differs by more than it may, as check and subject, in a size of a drafted range. */
-function misses({ pieces, body, parameters }: DraftResult['range']['sizes'][number]) {
+function missesOf({ pieces, body, parameters }: DraftResult['range']['sizes'][number]) {
   const found: { check: string; subject: string; off: number }[] = [];
   const miss = (check: string, subject: string, off: number): void => {
     // Just at the tolerance, chords and the engine may disagree.
     if (Math.abs(off) > UNSEEN + CHORDED) found.push({ check, subject, off });
   };
-  const long = (piece: string, edge: string): number => length(pieces, piece, edge);
+  const walked = new Map<string, number>();
+  const long = (piece: string, edge: string): number => {
+    const key = `${piece}.${edge}`;
+    const known = walked.get(key) ?? length(pieces, piece, edge);
+    walked.set(key, known);
+    return known;
+  };
   const has = (piece: string): boolean => pieces.some(({ plan }) => plan.name === piece);
   miss('seam-lengths', 'side', long('front', 'side') - long('back', 'side'));
   const waist = 2 * (long('front', 'waist') + long('back', 'waist'));
@@ -105,7 +120,7 @@ const failures = (findings: readonly Finding[]): readonly string[] =>
 /** Every style with its own finish of the waist, and shaped ones with facings and linings too. */
 const SKIRTS: readonly (readonly [string, Pick<GradeRequest, 'style' | 'set'>])[] = [
   ...STYLE_NAMES.map((style) => [style, { style }] as const),
-  ...some(SHAPED_NAMES).map(
+  ...(LONG ? SHAPED_NAMES : ['shared-drop']).map(
     (style) =>
       [`${style}, faced and lined`, { style, set: { waist_finish: '2', lining: '1' } }] as const,
   ),
@@ -179,9 +194,9 @@ describe('any chart in any style to any step', () => {
         const before = new Set(failures(gradeChart(request).findings));
         expect(failures(result.findings).filter((one) => !before.has(one))).toEqual([]);
       }),
-      { numRuns: runs(20) },
+      { numRuns: runs(10) },
     );
-    expect(checked).toBeGreaterThan(5);
+    expect(checked).toBeGreaterThan(2);
   });
 });
 
