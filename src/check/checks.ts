@@ -23,6 +23,8 @@ import { checkLargerPieces } from './larger-pieces';
 import { checkLining } from './lining';
 import { checkOddSigns } from './odd-signs';
 import { checkOutlineSimple } from './outline-simple';
+import { noteRoundedPoints } from './rounded-points';
+import { checkRoundedDarts } from './rounded-darts';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
 import { checkSewnSeams } from './sewn-seams';
@@ -49,6 +51,14 @@ export interface CheckContext {
   /** The range with its drafts, where every size was drafted. */
   readonly drafted: GradedRange | undefined;
   readonly display: LengthDisplay;
+  /** The same before its rules were rounded; undefined where they are not. */
+  readonly exact: ExactGrade | undefined;
+}
+
+/** What a rounded grade is held against. */
+export interface ExactGrade extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
+  /** All that a check may ask about, made when it is asked for. */
+  readonly context: () => CheckContext;
 }
 
 /** Says what it finds; never throws. */
@@ -92,24 +102,47 @@ export const CHECKS: readonly Check[] = [
   ({ range }) => checkOutlineSimple(range),
   ({ range, display }) => checkCutLines(range, display),
   ({ range, display }) => checkTurnUps(range, display),
+  ({ range, drafted, display }) => (drafted === undefined ? checkRoundedDarts(range, display) : []),
+  ({ range, display }) => noteRoundedPoints(range, display),
   ofSkirt(noteRoundingDrift),
   ({ chart, against, display, areRulesTyped }) =>
     chart === undefined || areRulesTyped ? [] : checkChart(chart, display, against),
 ];
 
-/** The findings of all checks, the gravest first. */
+/** The findings of all checks, the gravest first. Rounding alone warns; it does not fail. */
 export function checkPattern(
   context: CheckContext,
   checks: readonly Check[] = CHECKS,
 ): readonly Finding[] {
-  return bySeverity(checks.flatMap((check) => check(context)));
+  return bySeverity(checks.flatMap((check) => unlessRounded(check, context)));
+}
+
+/** A failure that the exact grade does not have is of the rounding that was asked for, and a warning. */
+function unlessRounded(check: Check, context: CheckContext): readonly Finding[] {
+  const found = check(context);
+  if (context.exact === undefined || !found.some(isFailure)) return found;
+  const failed = new Set(check(context.exact.context()).filter(isFailure).map(placeOf));
+  return found.map((finding) =>
+    isFailure(finding) && !failed.has(placeOf(finding))
+      ? { ...finding, severity: 'warning', message: `${finding.message}, by rounding alone` }
+      : finding,
+  );
+}
+
+function isFailure({ severity }: Finding): boolean {
+  return severity === 'fail';
+}
+
+function placeOf({ check, size, piece, subject }: Finding): string {
+  return JSON.stringify([check, size, piece, subject]);
 }
 
 /** Seams first, then what no seam may tell: a sign that a seam has told of is not told of twice. */
 function sewnSeams(context: CheckContext): readonly Finding[] {
   const { pattern, range, rules, seams, areRulesTyped, display } = context;
-  const graded = { pattern, rules, regrade: regrader(pattern, rules) };
-  const sewn = checkSewnSeams(range, seams, graded, display);
+  const exact = context.exact ?? context;
+  const graded = { pattern, rules: exact.rules, regrade: regrader(pattern, exact.rules) };
+  const sewn = checkSewnSeams(range, seams, exact, graded, display);
   const signs = sewn.filter(({ check }) => check === 'wrong-sign');
   const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
   return [...sewn, ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : [])];

@@ -1,10 +1,11 @@
 /** Darts as they are sewn: legs equal, waist smooth over the closed dart, fold caught in the seam. */
 import type { Point } from '../geometry/point';
-import { add, angleBetween, distance, mirroredIn, scale, subtract, unit } from '../geometry/point';
+import { add, angleBetween, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
 import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import type { DartEdge, Piece } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
+import { legSeverity, dartLegs } from './dart-legs';
 import { AXIS_TURN, DART_FOLD, DART_LEGS, WAIST_TURN } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -13,20 +14,18 @@ import type { Finding } from './finding';
 const COMMON_PRACTICE = 'common practice, no source';
 
 /**
- * Findings for each dart of each size: legs and fold fail, the closed waist and the axis warn.
- * Rounded rules are allowed their step.
+ * Findings for each dart of each size: legs and fold fail, the closed waist and the axis warn. Legs that
+ * only rounding has made unequal are eased in, and count as a seam that differs.
  */
 export function checkDartTruing(range: GradedRange, display: LengthDisplay): Finding[] {
   const base = range.sizes[range.rules.base];
-  // Two rounded points come apart by half a step each, along both axes.
-  const rounded = Math.SQRT2 * (range.roundingStep ?? 0);
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((piece, p) =>
       piece.plan.darts.flatMap((dart) => [
-        legs(size, piece, dart, DART_LEGS + rounded, display),
+        legs(size, piece, dart, panelsOf(size.draft)[p] as Piece, display),
         closedWaist(size, piece, dart),
         ...(base === undefined ? [] : [axis(size, piece, dart, panelsOf(base.pieces)[p] as Piece)]),
-        ...fold(size, piece, dart, DART_FOLD + rounded, display),
+        ...fold(size, piece, dart, DART_FOLD, display),
       ]),
     ),
   );
@@ -36,15 +35,13 @@ function legs(
   size: GradedSize,
   piece: Piece,
   dart: DartEdge,
-  tolerance: number,
+  draft: Piece,
   display: LengthDisplay,
 ): Finding {
-  const tip = pointOf(piece, dart.tip);
-  const inner = distance(pointOf(piece, dart.from), tip);
-  const outer = distance(pointOf(piece, dart.to), tip);
-  const held = Math.abs(inner - outer) <= tolerance;
+  const [inner, outer] = dartLegs(piece, dart);
+  const [draftInner, draftOuter] = dartLegs(draft, dart);
   return {
-    severity: held ? 'ok' : 'fail',
+    severity: legSeverity(inner - outer, draftInner - draftOuter),
     check: 'dart-legs',
     size: size.label,
     piece: piece.plan.name,
@@ -52,7 +49,7 @@ function legs(
     quantity: 'length',
     measured: inner,
     expected: outer,
-    tolerance,
+    tolerance: DART_LEGS,
     source: 'abc-style.org, straight skirt draft: the two legs are made equal',
     message: `the legs are ${showLength(inner, display)} and ${showLength(outer, display)} long`,
   };

@@ -1,10 +1,13 @@
 /** Finished waist and hip, measured from the outlines, against body plus ease. */
 import type { GradedRange } from '../grade/graded-pattern';
 import { measureOf } from '../grade/graded-pattern';
+import { finishedMeasures, valueOf } from '../measure/finished';
+import { skirtPoints } from '../measure/skirt-points';
+import { usualTolerance } from '../measure/tolerances';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
-import type { Finding } from './finding';
+import type { Finding, Severity } from './finding';
 
 const TARGETS = [
   { measure: 'waist', girth: 'waist_girth', ease: 'waist_ease' },
@@ -14,28 +17,33 @@ const TARGETS = [
 /** Said of what is meant to be smaller than the body. */
 const SMALLER = 'smaller than the body, which only cloth that stretches allows: ';
 
-/** Quarter panels in a girth: each may be off by half a rounding step. */
-const PANELS = 4;
+/** mm. What rounding alone may change a girth by without a warning: its usual tolerance. */
+const NOTED = usualTolerance('girth', 'girth', 0).plus;
 
 /**
  * Waist and hip of each size; off by more than the tolerance they fail, and ease below zero is warned
- * of. Rounded rules are allowed half a step a panel.
+ * of. What only rounding makes of a girth is a note within the usual tolerance of a finished girth,
+ * and a warning above it.
  */
 export function checkFinishedGirths(range: GradedRange, display: LengthDisplay): Finding[] {
-  const tolerance = MEETS_TARGET + (PANELS * (range.roundingStep ?? 0)) / 2;
-  return range.sizes.flatMap((size) =>
-    TARGETS.map(({ measure, girth, ease }): Finding => {
+  const rounded = range.roundingStep !== undefined;
+  const points = skirtPoints(range.plans).filter(({ measure: own }) =>
+    TARGETS.some(({ measure }) => measure === own),
+  );
+  return range.sizes.flatMap((size) => {
+    const exact = rounded ? finishedMeasures(points, size.draft) : size.measures;
+    return TARGETS.map(({ measure, girth, ease }): Finding => {
       const measured = measureOf(size, measure);
       const expected = (size.body.get(girth) ?? NaN) + (size.parameters.get(ease) ?? NaN);
       // Closing a dart into the hem opens the panel at the hip too: there the hip is a least width.
       const opens = measure === 'hip' && (size.parameters.get('dart_closing') ?? 0) > 0;
-      const held = opens
-        ? measured >= expected - tolerance
-        : Math.abs(measured - expected) <= tolerance;
-      const isSmaller = (size.parameters.get(ease) ?? 0) < 0;
-      const severity = !held ? 'fail' : isSmaller ? 'warning' : 'ok';
+      const missedBy = (girthOf: number): number =>
+        opens ? Math.max(0, expected - girthOf) : Math.abs(girthOf - expected);
+      const off = missedBy(measured);
+      const held = severityOf(off, missedBy(valueOf(exact, measure)));
+      const isSmaller = held === 'ok' && (size.parameters.get(ease) ?? 0) < 0;
       return {
-        severity,
+        severity: isSmaller ? 'warning' : held,
         check: 'finished-girth',
         size: size.label,
         piece: '',
@@ -43,13 +51,20 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
         quantity: 'length',
         measured,
         expected,
-        tolerance,
+        tolerance: MEETS_TARGET,
         source: "the engine's own rule: body plus ease",
         message:
-          (severity === 'warning' ? SMALLER : '') +
+          (isSmaller ? SMALLER : '') +
           `finished ${measure} ${showLength(measured, display)}, ` +
           `body plus ease ${opens ? 'at least ' : ''}${showLength(expected, display)}`,
       };
-    }),
-  );
+    });
+  });
+}
+
+/** For a girth that is off by `off` mm, and by `exactly` mm before rounding. */
+function severityOf(off: number, exactly: number): Severity {
+  if (off <= MEETS_TARGET) return 'ok';
+  if (!(exactly <= MEETS_TARGET)) return 'fail';
+  return off <= NOTED ? 'note' : 'warning';
 }

@@ -115,7 +115,7 @@ function turningSteps(
   { ruled, sizes, base }: GivenRules,
   range: GradedPattern,
 ): Finding[] {
-  const steps = stepsOf(range.rules);
+  const steps = stepsOf(range.exactRules);
   return pieces.flatMap(({ base: { plan } }, p) =>
     [...(ruled[p]?.keys() ?? [])].flatMap((i) =>
       (['x', 'y'] as const).flatMap((axis) => {

@@ -21,11 +21,11 @@ interface Deviation {
 }
 
 /**
- * One finding a size with its worst deviation. Rounded rules may leave each coordinate off by half
- * a step, hence a point by half a step times the square root of two.
+ * One finding a size with its worst deviation. A rounded coordinate lies on one of the two grid lines
+ * beside it, so less than a step off, and a point by less than a step times the square root of two.
  */
 export function checkGradedEqualsDraft(range: GradedRange, display: LengthDisplay): Finding[] {
-  const tolerance = GRADE_REPRODUCES_DRAFT + ((range.roundingStep ?? 0) / 2) * Math.SQRT2;
+  const tolerance = GRADE_REPRODUCES_DRAFT + (range.roundingStep ?? 0) * Math.SQRT2;
   return range.sizes.map((size) => {
     const worst = worstDeviation(size);
     const held = worst.value <= tolerance;

@@ -5,27 +5,43 @@ import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
 import { finishedMeasures, valueOf } from '../measure/finished';
 import { skirtPoints } from '../measure/skirt-points';
+import { SEAM_FAILURE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
 const GIRTHS: readonly string[] = ['waist', 'hip'];
 
-/** Notes for each size and girth how far off the finished garment is, and would have been. */
+/**
+ * Notes for each size and girth how far off the finished garment is, and would have been. The size in
+ * which a girth would have lost or won most is a warning where a sewer could not ease that in.
+ */
 export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): Finding[] {
   const step = range.roundingStep;
   const base = range.sizes[range.rules.base];
   if (step === undefined || base === undefined) return [];
   const drifted = applyRules(base.pieces, roundEachStep(range.exactRules, step));
   const points = skirtPoints(range.plans).filter(({ measure }) => GIRTHS.includes(measure));
-  return range.sizes.flatMap((size, i) => {
+  const drifts = range.sizes.map((size, i) => {
     const exact = finishedMeasures(points, size.draft);
     const stepwise = finishedMeasures(points, drifted[i] ?? []);
-    return GIRTHS.map((girth): Finding => {
-      const off = measureOf(size, girth) - valueOf(exact, girth);
-      const drift = valueOf(stepwise, girth) - valueOf(exact, girth);
+    return GIRTHS.map((girth) => ({
+      off: measureOf(size, girth) - valueOf(exact, girth),
+      drift: valueOf(stepwise, girth) - valueOf(exact, girth),
+    }));
+  });
+  const worst = GIRTHS.map((_, k) =>
+    Math.max(...drifts.map((own) => Math.abs(own[k]?.drift ?? 0))),
+  );
+  const told = new Set<string>();
+  return range.sizes.flatMap((size, i) => {
+    return GIRTHS.map((girth, k): Finding => {
+      const { off, drift } = drifts[i]?.[k] ?? { off: NaN, drift: NaN };
+      const most = worst[k] ?? 0;
+      const isWorst = most > SEAM_FAILURE && Math.abs(drift) === most && !told.has(girth);
+      if (isWorst) told.add(girth);
       return {
-        severity: 'note',
+        severity: isWorst ? 'warning' : 'note',
         check: 'rounding',
         size: size.label,
         piece: '',
@@ -33,7 +49,7 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
         quantity: 'length',
         measured: off,
         expected: drift,
-        source: 'arithmetic: cumulative rounding stays within half a step at every point',
+        source: 'arithmetic: moves from the base are rounded, so that nothing adds up',
         message:
           `rounding to ${showLength(step, display)} moves the finished ${girth} by ` +
           `${showLength(off, display)}; rounding each step would have moved it by ` +

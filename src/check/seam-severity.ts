@@ -2,9 +2,9 @@
 import { SEAM_FAILURE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { Severity } from './finding';
 
-/** For a gap in mm, of which rounding that was asked for may make `slack` mm. */
-export function seamSeverity(gap: number, slack = 0): Severity {
+/** For a gap in mm. */
+export function seamSeverity(gap: number): Severity {
   if (gap <= SEAM_MATCH) return 'ok';
-  if (gap <= SEAM_WARNING + slack) return 'note';
-  return gap <= SEAM_FAILURE + slack ? 'warning' : 'fail';
+  if (gap <= SEAM_WARNING) return 'note';
+  return gap <= SEAM_FAILURE ? 'warning' : 'fail';
 }

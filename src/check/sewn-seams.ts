@@ -14,33 +14,41 @@ import { seamSeverity } from './seam-severity';
 import { signFindings } from './wrong-sign';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
-/** Rounded ends that a seam may have more or less of than its fellow: two of each of two halves. */
-const ROUNDED_ENDS = 2;
 const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
 
-/** The findings of all seams: wrong signs first, then seam by seam and size by size. */
+/** A range and its seams. */
+interface Sewn {
+  readonly range: GradedPattern;
+  readonly seams: readonly WalkedSeam[];
+}
+
+/**
+ * The findings of all seams: wrong signs first, which are looked for in the `exact` grade, then seam by
+ * seam and size by size.
+ */
 export function checkSewnSeams(
   range: GradedPattern,
   seams: readonly WalkedSeam[],
+  exact: Sewn,
   graded: Graded,
   display: LengthDisplay,
 ): Finding[] {
   const sizes = range.sizes.map(({ pieces }) => pieces);
-  const slack = ROUNDED_ENDS * (range.roundingStep ?? 0);
-  const signs = seams.map((seam) => wrongSigns(seam, seams, sizes, graded));
+  const unrounded = exact.range.sizes.map(({ pieces }) => pieces);
+  const signs = exact.seams.map((seam) => wrongSigns(seam, exact.seams, unrounded, graded));
   return [
-    ...signFindings(range, seams, signs, WALKED),
+    ...signFindings(exact.range, exact.seams, signs, WALKED),
     ...seams.flatMap((seam, s) => [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
         ...(isMirrored(seam.pair)
           ? []
           : [
-              lengthFinding(range, seam, i, slack, display, () =>
+              lengthFinding(range, seam, i, exact.seams[s]?.walks[i]?.gap ?? NaN, display, () =>
                 closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
               ),
             ]),
-        ...notchFindings(seam, size.label, i, slack, display),
+        ...notchFindings(seam, size.label, i, display),
         ...cornerFindings(seam, size.label, i),
       ]),
     ]),
@@ -69,7 +77,7 @@ function lengthFinding(
   range: GradedPattern,
   seam: WalkedSeam,
   i: number,
-  slack: number,
+  exactGap: number,
   display: LengthDisplay,
   closing: () => RuleChange | undefined,
 ): Finding {
@@ -81,7 +89,7 @@ function lengthFinding(
   const eased = walks[i]?.ease ?? 0;
   const ease = eased === 0 ? '' : `, ${showLength(eased, display)} of it ease`;
   const apart = `the first side is ${showLength(a, display)}, the second ${showLength(b, display)}${ease}`;
-  const severity = seamSeverity(Math.abs(gap), slack);
+  const severity = seamSeverity(Math.abs(gap));
   return {
     severity,
     check: 'seam-lengths',
@@ -106,6 +114,9 @@ function lengthFinding(
       Math.abs(atBase) > SEAM_MATCH
         ? `, of which ${showLength(atBase, display)} are in the base`
         : '';
+    const rounded = gap - exactGap;
+    if (Math.abs(rounded) > SEAM_MATCH)
+      return `${ofBase}, of which rounding makes ${showLength(rounded, display)}`;
     if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + changeWords(closing(), display);
     return ofBase;
   }
@@ -147,7 +158,6 @@ function notchFindings(
   seam: WalkedSeam,
   size: string,
   i: number,
-  slack: number,
   display: LengthDisplay,
 ): Finding[] {
   const { pair, walks } = seam;
@@ -162,7 +172,7 @@ function notchFindings(
   });
   const worst = off.reduce((k, value, j) => (Math.abs(value) > Math.abs(off[k] ?? 0) ? j : k), 0);
   const stretch = stretches[worst];
-  const severity = seamSeverity(Math.abs(off[worst] ?? NaN), slack);
+  const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
   return [
     {
       severity,

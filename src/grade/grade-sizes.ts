@@ -1,8 +1,8 @@
 /** One version of a pattern a size in, graded pattern out: rules, then every size from base plus rules. */
 import { cutPieces } from '../pattern/cut-pieces';
 import type { Piece } from '../pattern/piece';
-import type { GradedPattern } from './graded-pattern';
-import { roundCumulative } from './rounding';
+import type { GradedPattern, SizedPattern } from './graded-pattern';
+import type { GradeRules } from './rules';
 import { applyRules, deriveRules } from './rules';
 import { checkStackPoint, stackOn } from './stack';
 
@@ -20,8 +20,14 @@ export interface GradeOptions {
   readonly base: number;
   /** The point on which the sizes of each piece that has it are laid; empty for none. */
   readonly stackPoint: string;
-  /** mm; undefined leaves the rules exact. */
-  readonly roundingStep: number | undefined;
+  /** How the rules are rounded; undefined leaves them exact. */
+  readonly rounding: Rounding | undefined;
+}
+
+/** A step in mm, and what rounds rules to it. */
+export interface Rounding {
+  readonly step: number;
+  readonly round: (base: readonly Piece[], rules: GradeRules, step: number) => GradeRules;
 }
 
 /**
@@ -30,24 +36,48 @@ export interface GradeOptions {
  */
 export function gradeSizes(
   exact: readonly ExactSize[],
-  { base, stackPoint, roundingStep }: GradeOptions,
+  { base, stackPoint, rounding }: GradeOptions,
 ): GradedPattern {
   const plans = exact[base]?.pieces.map(({ plan }) => plan) ?? [];
   checkStackPoint(plans, stackPoint);
   const stacked = exact.map(({ pieces }) => pieces.map((piece) => stackOn(piece, stackPoint)));
   const exactRules = deriveRules(stacked, base);
-  const rules = roundingStep === undefined ? exactRules : roundCumulative(exactRules, roundingStep);
-  const graded = applyRules(stacked[base] ?? [], rules);
-  return {
+  const own = stacked[base] ?? [];
+  const rules = rounding?.round(own, exactRules, rounding.step) ?? exactRules;
+  return cutSizes({
     base: exact[base]?.label ?? '',
     stackPoint,
-    roundingStep,
+    roundingStep: rounding?.step,
     plans,
     exactRules,
     rules,
-    sizes: exact.map(({ label, parameters }, i) => {
-      const pieces = graded[i] ?? [];
-      return { label, pieces, cutPieces: cutPieces(pieces, parameters), parameters, measures: [] };
-    }),
-  };
+    sizes: netSizes(own, rules, exact),
+  });
+}
+
+/** The same range with its rules as they were before they were rounded, net lines only. */
+export function unrounded(range: GradedPattern): GradedPattern {
+  const { exactRules: rules, sizes } = range;
+  const base = sizes[rules.base]?.pieces ?? [];
+  return { ...range, roundingStep: undefined, rules, sizes: netSizes(base, rules, sizes) };
+}
+
+/** The same range with its sizes cut. */
+export function cutSizes(range: GradedPattern): GradedPattern {
+  const sizes = range.sizes.map((size) => ({
+    ...size,
+    cutPieces: cutPieces(size.pieces, size.parameters),
+  }));
+  return { ...range, sizes };
+}
+
+function netSizes(
+  base: readonly Piece[],
+  rules: GradeRules,
+  sizes: readonly Pick<ExactSize, 'label' | 'parameters'>[],
+): readonly SizedPattern[] {
+  const graded = applyRules(base, rules);
+  return sizes.map(({ label, parameters }, i) => {
+    return { label, pieces: graded[i] ?? [], cutPieces: undefined, parameters, measures: [] };
+  });
 }

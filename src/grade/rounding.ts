@@ -18,16 +18,6 @@ function roundPoint({ x, y }: Point, step: number): Point {
   return point(roundTo(x, step), roundTo(y, step));
 }
 
-/** Rounds the cumulative moves, so that no size is ever off by more than half a step. */
-export function roundCumulative(rules: GradeRules, step: number): GradeRules {
-  return {
-    base: rules.base,
-    moves: rules.moves.map((pieces) =>
-      pieces.map((points) => points.map((move) => roundPoint(move, step))),
-    ),
-  };
-}
-
 /**
  * Rounds each step between neighbors and adds the steps up: the way that drifts. It is computed
  * only to show by how much.

@@ -1,14 +1,20 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
+import type { CheckContext } from '../check/checks';
 import { checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import type { ResolvedParameter } from '../draft/parameters';
 import type { Style } from '../draft/styles';
 import { gradeSizes } from '../grade/grade-sizes';
-import type { GradedRange, GradedSize, Measure, SizedPattern } from '../grade/graded-pattern';
+import type {
+  GradedPattern,
+  GradedRange,
+  GradedSize,
+  Measure,
+  SizedPattern,
+} from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
-import { readRoundingStep } from '../grade/rounding-step';
 import { ruleFormulas } from '../grade/rule-formula';
 import { CENTER_WAIST, stackOn } from '../grade/stack';
 import { finishedMeasures } from '../measure/finished';
@@ -18,7 +24,10 @@ import { zipLengths } from '../measure/zip';
 import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
+import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
@@ -45,13 +54,18 @@ export function gradeChart(request: GradeRequest): DraftResult {
   const chart = readChart(request.chart, request.file ?? 'chart');
   const label = knownSize(chart.sizes, request.base, 'base', chart.file);
   const display = displayOf(request, chart.unit);
-  const roundingStep =
-    request.round === undefined ? undefined : readRoundingStep(request.round, chart.unit);
   const base = chart.sizes.indexOf(label);
   const drafted = draftRange(chart, base, request);
   const { style, parameters, layout, drafter } = drafted;
-  const stackPoint = request.stack ?? stackPointOf(drafter);
-  const range = gradedRange(drafted, { base, stackPoint, roundingStep });
+  const graded = gradeSizes(
+    drafted.sizes.map((size) => ({ ...size.draft, label: size.label })),
+    {
+      base,
+      stackPoint: request.stack ?? stackPointOf(drafter),
+      rounding: roundingOf(request.round, chart.unit, layout.seams),
+    },
+  );
+  const range = gradedRange(graded, drafted);
   const pattern: Pattern = {
     file: chart.file,
     title: titleOf(chart, style),
@@ -63,6 +77,21 @@ export function gradeChart(request: GradeRequest): DraftResult {
     leftOut: [],
   };
   const seams = walkedSeams(range, pattern.seams);
+  const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);
+  const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): CheckContext => ({
+    pattern,
+    range: own,
+    rules: rulesOf(own),
+    areRulesTyped: false,
+    seams: walked,
+    chart,
+    against: request.against,
+    drafted: own,
+    display,
+    exact: exactGrade(own, pattern.seams, rulesOf, (exact, exactSeams) =>
+      contextOf(gradedRange(exact, drafted), exactSeams),
+    ),
+  });
   return {
     title: pattern.title ?? '',
     pattern,
@@ -76,32 +105,15 @@ export function gradeChart(request: GradeRequest): DraftResult {
     shown: shownSizes(range.sizes, request.sizes, chart.file),
     display,
     lines: request.lines,
-    findings: checkPattern({
-      pattern,
-      range,
-      rules: derivedRules(range, pattern.file),
-      areRulesTyped: false,
-      seams,
-      chart,
-      against: request.against,
-      drafted: range,
-      display,
-    }),
+    findings: checkPattern(contextOf(range, seams)),
   };
 }
 
-/** The drafts graded, with what is known of each size besides its pieces. */
-function gradedRange(
-  { drafter, sizes }: DraftedRange,
-  options: Parameters<typeof gradeSizes>[1],
-): GradedRange {
-  const { base, stackPoint } = options;
-  const graded = gradeSizes(
-    sizes.map(({ label, draft }) => ({ ...draft, label })),
-    options,
-  );
+/** A graded pattern, rounded or exact, with what is known of each size besides its pieces. */
+function gradedRange(graded: GradedPattern, { drafter, sizes }: DraftedRange): GradedRange {
+  const { stackPoint } = graded;
   const points = skirtPoints(graded.plans);
-  const first = sizes[base];
+  const first = sizes.find(({ label }) => label === graded.base);
   if (first === undefined) throw new RangeError('a range is graded from its base');
   return {
     ...graded,

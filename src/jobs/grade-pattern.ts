@@ -1,18 +1,21 @@
 /** The job of a sample room as a pure function: a pattern and its rules in, sizes and findings out. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
+import type { CheckContext } from '../check/checks';
 import { checkPattern } from '../check/checks';
 import { readD6673 } from '../dxf/read-d6673';
 import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
 import { readPattern } from '../given/read-pattern';
 import { gradeSizes } from '../grade/grade-sizes';
-import { readRoundingStep } from '../grade/rounding-step';
+import type { GradedPattern } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
+import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
+import { roundingOf, exactGrade } from './rounding';
 import type { GradeResult } from './grade-result';
 import { displayOf, shownSizes } from './grade-result';
 import type { PatternRequest } from './requests';
@@ -31,14 +34,28 @@ export function gradePattern(request: PatternRequest): PatternResult {
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const pattern = { ...read, seams: [...read.seams, ...(more ?? [])] };
   const display = displayOf(request, pattern.unit);
-  const roundingStep =
-    request.round === undefined ? undefined : readRoundingStep(request.round, pattern.unit);
   const pieces = gradedPieces(pattern, rules);
   const range = gradeSizes(
     rules.sizes.map((label, i) => ({ label, pieces: pieces[i] ?? [], parameters: new Map() })),
-    { base: rules.base, stackPoint: request.stack ?? '', roundingStep },
+    {
+      base: rules.base,
+      stackPoint: request.stack ?? '',
+      rounding: roundingOf(request.round, pattern.unit, pattern.seams),
+    },
   );
   const seams = walkedSeams(range, pattern.seams);
+  const contextOf = (own: GradedPattern, walked: readonly WalkedSeam[]): CheckContext => ({
+    pattern,
+    range: own,
+    rules,
+    areRulesTyped: true,
+    seams: walked,
+    chart,
+    against: undefined,
+    drafted: undefined,
+    display,
+    exact: exactGrade(own, pattern.seams, () => rules, contextOf),
+  });
   return {
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
     pattern,
@@ -50,17 +67,7 @@ export function gradePattern(request: PatternRequest): PatternResult {
     shown: shownSizes(range.sizes, request.sizes, pattern.file),
     display,
     lines: request.lines,
-    findings: checkPattern({
-      pattern,
-      range,
-      rules,
-      areRulesTyped: true,
-      seams,
-      chart,
-      against: undefined,
-      drafted: undefined,
-      display,
-    }),
+    findings: checkPattern(contextOf(range, seams)),
   };
 }
 

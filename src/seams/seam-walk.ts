@@ -117,7 +117,7 @@ export function walkedBack({ length, notches, joins, darts, joints, angles, ends
 }
 
 /** The edges of a name, the first of them where the outline comes to it from another edge. */
-function edgesInOrder(outline: readonly Edge[], seam: string): readonly Edge[] {
+export function edgesInOrder(outline: readonly Edge[], seam: string): readonly Edge[] {
   const start = outline.findIndex(
     (edge, i) => edge.seam === seam && outline.at(i - 1)?.seam !== seam,
   );

@@ -66,7 +66,7 @@ export async function sampleRoom(compare: Compare): Promise<void> {
     pieces: moved[i] ?? [],
     parameters: new Map<string, number>(),
   }));
-  const options = { base: rules.base, roundingStep: undefined, stackPoint: '' };
+  const options = { base: rules.base, rounding: undefined, stackPoint: '' };
   const range = gradeSizes(sizes, options);
   const graded = performance.now();
   const base = range.sizes[rules.base]?.pieces ?? [];

@@ -11,6 +11,11 @@ describe.each(SHAPED_NAMES)('darts of %s', (style) => {
     const { findings } = gradedOnce({ ...DEMO, style, round });
     const darts = findings.filter(({ check }) => DARTS.includes(check));
     expect(darts.length).toBeGreaterThan(0);
-    expect(darts.filter(({ severity }) => severity !== 'ok')).toEqual([]);
+    expect(darts.filter(({ severity }) => severity !== 'ok' && severity !== 'note')).toEqual([]);
+    // The fold is folded anew; legs that no grid line makes equal differ by less than a sewer notices.
+    for (const { check, severity, measured = NaN, expected = NaN } of darts) {
+      if (check === 'dart-fold') expect(severity).toBe('ok');
+      else expect(Math.abs(measured - expected)).toBeLessThan(0.25);
+    }
   });
 });

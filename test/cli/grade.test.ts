@@ -163,6 +163,38 @@ describe('options', () => {
     ]);
   });
 
+  it('round to millimeters so that the band still goes on', async () => {
+    place.write(
+      'misses-depth.csv',
+      `${chartText('in', MISSES, SIZES)}waist_to_hip${',8'.repeat(8)}\n`,
+    );
+    const { status } = await place.run(
+      ...['grade', 'misses-depth.csv', '--base', '12', '--style', 'shared-drop', '--unit', 'mm'],
+      ...['--round', '1mm', '--out', 'millimeters'],
+    );
+    expect(status).toBe(0);
+    const measured = new Map(
+      rowsOf(place.read('millimeters/finished-measurements.csv')).map((row) => [row.measure, row]),
+    );
+    const rows = place.read('millimeters/findings.csv').split('\n');
+    expect(rows.filter((row) => row.startsWith('fail,'))).toEqual([]);
+    SIZES.forEach((size, i) => {
+      // The waist is the body's and 1 in of ease or none; whatever it is, all sizes have the same.
+      const waist = Number(measured.get('waist')?.[size]);
+      const body = Number(METRIC.waist_girth[i]?.replace(',', '.')) * 10;
+      const ease = Number(measured.get('waist')?.['12']) - 673.1;
+      expect(Math.abs(waist - body - ease), size).toBeLessThan(1.05);
+      const apart = waist - Number(measured.get('waistband')?.[size]);
+      const inBase =
+        Number(measured.get('waist')?.['12']) - Number(measured.get('waistband')?.['12']);
+      expect(Math.abs(apart - inBase), size).toBeLessThan(1);
+    });
+    // What a ruler reads off moves by whole millimeters.
+    for (const { point = '', dx_mm, dy_mm } of rowsOf(place.read('millimeters/grade-rules.csv')))
+      if (!/handle|fold$/.test(point))
+        for (const move of [dx_mm, dy_mm]) expect(Number.isInteger(Number(move)), point).toBe(true);
+  });
+
   it('write inches as fractions', async () => {
     await place.run('grade', 'misses.csv', '--base', '12', '--out', 'fractions', '--fractions');
     expect(place.read('fractions/grade-rules.csv')).toMatch(

@@ -76,6 +76,7 @@ describe('what a file of its own adds', () => {
       ...{ pattern, range, seams, chart, display, drafted: range, against: undefined },
       rules: derivedRules(range, pattern.file),
       areRulesTyped: false,
+      exact: undefined,
     };
     const found = checkPattern(context, [...CHECKS, manyPieces]);
     expect(found.filter(({ check }) => check !== 'many-pieces')).toEqual(result.findings);
