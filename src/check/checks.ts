@@ -3,7 +3,9 @@ import type { SizeChart } from '../chart/size-chart';
 import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
+import { diagnose } from '../seams/diagnose';
 import { regrader } from '../seams/regrade';
+import { nameOf } from '../seams/slips/subject';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 import { checkChart } from './chart';
@@ -23,6 +25,7 @@ import { checkOddSigns } from './odd-signs';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
+import { slipFindings } from './rule-slips';
 import { checkSewnSeams } from './sewn-seams';
 import { checkSideTakeUp, noteHipCorner } from './side-seam';
 import { checkStride } from './stride';
@@ -101,12 +104,22 @@ export function checkPattern(
   return bySeverity(checks.flatMap((check) => check(context)));
 }
 
-/** Seams first, then what no seam may tell: a sign that a seam has told of is not told of twice. */
+/** Slips first, then the seams, then signs that neither tells of. */
 function sewnSeams(context: CheckContext): readonly Finding[] {
   const { pattern, range, rules, seams, areRulesTyped, display } = context;
   const graded = { pattern, rules, regrade: regrader(pattern, rules) };
-  const sewn = checkSewnSeams(range, seams, graded, display);
-  const signs = sewn.filter(({ check }) => check === 'wrong-sign');
-  const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
-  return [...sewn, ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : [])];
+  const sizes = range.sizes.map(({ pieces }) => pieces);
+  const diagnoses = diagnose(graded, seams, sizes, areRulesTyped);
+  const told = new Set(
+    diagnoses.flatMap(({ cause, places }) =>
+      [...(cause ? [cause] : []), ...places].flatMap(({ repairs }) =>
+        repairs.map(({ at }) => nameOf(pattern, at)),
+      ),
+    ),
+  );
+  return [
+    ...slipFindings(range, pattern, diagnoses, display),
+    ...checkSewnSeams(range, seams, graded, display, diagnoses),
+    ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : []),
+  ];
 }

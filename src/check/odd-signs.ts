@@ -8,8 +8,8 @@ import type { Finding } from './finding';
 /**
  * A warning for each rule that in every size goes against the points beside it, and with its sign
  * turned round would go with them, unless a point of the same name on another piece, with a rule of
- * its own, moves the same way. `told` are points that a seam has told of already, as
- * `piece.point`.
+ * its own, moves the same way. `told` are points of which something is told already, as
+ * `piece point`.
  */
 export function checkOddSigns(
   pattern: Pattern,
@@ -22,7 +22,7 @@ export function checkOddSigns(
     return [...own].flatMap(([i, rule]) => {
       const point = plan.pointNames[i] ?? '';
       const beside = besidePoints(piece, own, i);
-      if (beside.length < 2 || told.has(`${plan.name}.${point}`)) return [];
+      if (beside.length < 2 || told.has(`${plan.name} ${point}`)) return [];
       const others = beside.map((other) => own.get(other)?.moves ?? []);
       return (['x', 'y'] as const).flatMap((axis): Finding[] => {
         const shows = oddSizes(rule, others, axis);

@@ -1,50 +1,49 @@
 /** Every seam walked in every size: lengths, notches, corners, wrong signs. */
 import type { GradedPattern } from '../grade/graded-pattern';
+import { isMirrored } from '../pattern/seam-pair';
 import type { Graded, RuleChange } from '../seams/closing-change';
 import { closingChange } from '../seams/closing-change';
+import type { Diagnosis } from '../seams/diagnose';
+import { nameOf } from '../seams/slips/subject';
 import type { WalkedSeam } from '../seams/walked-seam';
-import type { WrongSign } from '../seams/wrong-sign';
-import { wrongSigns } from '../seams/wrong-sign';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
-import { isMirrored } from '../pattern/seam-pair';
 import { seamSeverity } from './seam-severity';
-import { signFindings } from './wrong-sign';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
 /** Rounded ends that a seam may have more or less of than its fellow: two of each of two halves. */
 const ROUNDED_ENDS = 2;
 const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
 
-/** The findings of all seams: wrong signs first, then seam by seam and size by size. */
+/** The findings of all seams, seam by seam and size by size; a gap whose cause is known names it. */
 export function checkSewnSeams(
   range: GradedPattern,
   seams: readonly WalkedSeam[],
   graded: Graded,
   display: LengthDisplay,
+  diagnoses: readonly Diagnosis[] = [],
 ): Finding[] {
   const sizes = range.sizes.map(({ pieces }) => pieces);
   const slack = ROUNDED_ENDS * (range.roundingStep ?? 0);
-  const signs = seams.map((seam) => wrongSigns(seam, seams, sizes, graded));
-  return [
-    ...signFindings(range, seams, signs, WALKED),
-    ...seams.flatMap((seam, s) => [
+  return seams.flatMap((seam) => {
+    const cause = diagnoses.find(({ seam: told }) => told?.pair === seam.pair)?.cause;
+    const words = (i: number): string =>
+      cause === undefined
+        ? changeWords(closingChangeOf(seam, i, sizes[i] ?? [], graded), display)
+        : `; see the rule of ${nameOf(graded.pattern, cause.at)}`;
+    return [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
         ...(isMirrored(seam.pair)
           ? []
-          : [
-              lengthFinding(range, seam, i, slack, display, () =>
-                closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
-              ),
-            ]),
+          : [lengthFinding(range, seam, i, slack, display, () => words(i))]),
         ...notchFindings(seam, size.label, i, slack, display),
         ...cornerFindings(seam, size.label, i),
       ]),
-    ]),
-  ];
+    ];
+  });
 }
 
 function closingChangeOf(
@@ -52,10 +51,9 @@ function closingChangeOf(
   size: number,
   pieces: GradedPattern['sizes'][number]['pieces'],
   graded: Graded,
-  signs: readonly WrongSign[],
 ): RuleChange | undefined {
   const walk = walks[size];
-  return walk && closingChange(walk, way, pieces, size, graded, signs);
+  return walk && closingChange(walk, way, pieces, size, graded);
 }
 
 function piecesOf({ pair }: WalkedSeam): string {
@@ -71,7 +69,7 @@ function lengthFinding(
   i: number,
   slack: number,
   display: LengthDisplay,
-  closing: () => RuleChange | undefined,
+  closing: () => string,
 ): Finding {
   const { pair, walks } = seam;
   const [first, second] = walks[i]?.walks ?? [];
@@ -106,7 +104,7 @@ function lengthFinding(
       Math.abs(atBase) > SEAM_MATCH
         ? `, of which ${showLength(atBase, display)} are in the base`
         : '';
-    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + changeWords(closing(), display);
+    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + closing();
     return ofBase;
   }
 }

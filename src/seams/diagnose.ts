@@ -1,0 +1,318 @@
+/** Slips in a rule sheet, found by what undoing them would mend. */
+import { growthOf } from '../rule-sheet/steps';
+import type { Axis } from '../rule-sheet/rule-sheet';
+import type { Piece } from '../pattern/piece';
+import {
+  CAUSE_CLEAR_BY,
+  CAUSE_TOLD_BY,
+  GAP_FOLLOWS,
+  GAP_LEFT,
+  RULE_PROBE,
+  SEAM_TELLS,
+  SEAM_WARNING,
+  STEPS_TELL_BY,
+} from '../tolerance';
+import type { Graded } from './closing-change';
+import { apart } from './evidence/fit';
+import { irregularity, stepShapes } from './evidence/regularity';
+import type { Weigher } from './evidence/weigh';
+import { walked, weigher } from './evidence/weigh';
+import type { RuledPoint } from './regrade';
+import { SLIP_FAMILIES } from './slips/families';
+import { along, movesOf, repaired } from './slips/sheet-moves';
+import type { Slip } from './slips/slip';
+import type { Closing, SheetState } from './slips/subject';
+import { nameOf, subjectAt, subjectPoints } from './slips/subject';
+import type { PairWalk } from './walk-pair';
+import type { WalkedSeam } from './walked-seam';
+
+/** What tells of a slip: a seam that the grade sets apart, or the steps of a point alone. */
+export interface Diagnosis {
+  /** The seam that tells, as it was walked; undefined where the steps of `at` alone tell. */
+  readonly seam: WalkedSeam | undefined;
+  /** The point whose steps tell; undefined where a seam does. */
+  readonly at: RuledPoint | undefined;
+  /** The slip that explains it clearly better than any other. */
+  readonly cause: Slip | undefined;
+  /** Where no cause is clear, the likeliest of each place that would explain it, at most three. */
+  readonly places: readonly Slip[];
+  /** Places of the sizes in which it shows. */
+  readonly shows: readonly number[];
+}
+
+/** Slips looked for one after another in one sheet; a sheet with more is wrong as a whole. */
+const MOST_SLIPS = 12;
+const MOST_PLACES = 3;
+
+/** A slip and what speaks for it in nats. */
+interface Weighed {
+  readonly slip: Slip;
+  readonly gain: number;
+}
+
+/**
+ * The slips that a sheet seems to have, the widest gap first, each looked for with those before it
+ * undone. A sheet whose seams hold and whose steps are regular costs no more than a look at them.
+ */
+export function diagnose(
+  graded: Graded,
+  given: readonly WalkedSeam[],
+  sizes: readonly (readonly Piece[])[],
+  areRulesTyped: boolean,
+): readonly Diagnosis[] {
+  const found: Diagnosis[] = [];
+  const told = new Set<string>();
+  let seams = given;
+  let state = startOf(graded, sizes);
+  for (let round = 0; round < MOST_SLIPS; round++) {
+    const seam = widest(seams, state.base, told);
+    if (seam === undefined) break;
+    const points = sidePieces(state, seam).flatMap((piece) => subjectPoints(state, piece));
+    const weigh = weigher(state, seams, graded.regrade);
+    const ranked = rank(state, points, weigh, closingOf(state, graded, seam));
+    const shows = showing(seam, state.base);
+    const cause = clearCause(ranked, (slip) => explains(slip, seam, state, weigh));
+    told.add(seam.pair.name);
+    if (cause !== undefined) {
+      found.push({ seam, at: undefined, cause, places: [], shows });
+      state = undone(state, graded, cause);
+      seams = rewalked(seams, state);
+      continue;
+    }
+    if (widthOf(seam, state.base) <= SEAM_WARNING) continue;
+    const places = placesOf(ranked, (slip) => explains(slip, seam, state, weigh));
+    found.push({ seam, at: undefined, cause: undefined, places, shows });
+    const [likeliest] = places;
+    if (likeliest !== undefined)
+      for (const other of seams)
+        if (explains(likeliest, other, state, weigh)) told.add(other.pair.name);
+  }
+  return areRulesTyped ? [...found, ...oddSteps(state, graded, seams, found)] : found;
+}
+
+function startOf({ pattern, rules }: Graded, sizes: readonly (readonly Piece[])[]): SheetState {
+  const sheet = movesOf(rules);
+  let shapes: SheetState['shapes'] | undefined;
+  return {
+    pattern,
+    labels: rules.sizes,
+    base: rules.base,
+    sheet,
+    get shapes() {
+      return (shapes ??= stepShapes(sheet));
+    },
+    sizes,
+  };
+}
+
+/** The seam that the grade sets farthest apart, of those that tell and are not told of. */
+function widest(
+  seams: readonly WalkedSeam[],
+  base: number,
+  told: ReadonlySet<string>,
+): WalkedSeam | undefined {
+  let found: WalkedSeam | undefined;
+  let most = SEAM_TELLS;
+  for (const seam of seams) {
+    const width = told.has(seam.pair.name) ? 0 : widthOf(seam, base);
+    if (width <= most) continue;
+    most = width;
+    found = seam;
+  }
+  return found;
+}
+
+/** mm by which a seam is apart in its worst size. */
+function widthOf({ walks }: WalkedSeam, base: number): number {
+  return Math.max(...walks.map((walk) => apart(walk, walks[base] ?? walk)));
+}
+
+function showing({ walks }: WalkedSeam, base: number): readonly number[] {
+  return walks.flatMap((walk, size) =>
+    apart(walk, walks[base] ?? walk) > SEAM_TELLS ? [size] : [],
+  );
+}
+
+function sidePieces({ pattern }: SheetState, { pair }: WalkedSeam): readonly number[] {
+  const names = new Set(pair.sides.flatMap(({ edges }) => edges.map(({ piece }) => piece)));
+  return pattern.pieces.flatMap(({ base }, p) => (names.has(base.plan.name) ? [p] : []));
+}
+
+/** The slips at these points by what speaks for them; those that cannot matter are not weighed. */
+function rank(
+  state: SheetState,
+  points: readonly RuledPoint[],
+  { bound, gain }: Weigher,
+  closing: Closing,
+): readonly Weighed[] {
+  const bounded = points
+    .flatMap((at) => {
+      const subject = subjectAt(state, at, closing);
+      return SLIP_FAMILIES.flatMap((family) => family(subject));
+    })
+    .map((slip) => ({ slip, most: bound(slip) }))
+    .sort((a, b) => b.most - a.most);
+  const weighed: Weighed[] = [];
+  let best = 0;
+  for (const { slip, most } of bounded) {
+    const least = Math.max(0, best - 2 * CAUSE_CLEAR_BY);
+    if (most < least) break;
+    const own = gain(slip, least);
+    best = Math.max(best, own);
+    if (own >= least) weighed.push({ slip, gain: own });
+  }
+  return weighed.sort((a, b) => b.gain - a.gain);
+}
+
+/** The best slip, if it explains what tells, and no other that is told in other words is near it. */
+function clearCause(
+  ranked: readonly Weighed[],
+  explained: (slip: Slip) => boolean,
+  least = CAUSE_TOLD_BY,
+): Slip | undefined {
+  const [best] = ranked;
+  if (best === undefined || best.gain < least || !explained(best.slip)) return undefined;
+  const rival = ranked.find(
+    ({ slip }) => !isAlike(slip, best.slip) && !hasSameRepairs(slip, best.slip),
+  );
+  return rival === undefined || best.gain - rival.gain >= CAUSE_CLEAR_BY ? best.slip : undefined;
+}
+
+function isAlike(a: Slip, b: Slip): boolean {
+  return a.at.piece === b.at.piece && a.at.point === b.at.point && a.id === b.id;
+}
+
+/** Slips that make the same of the same rules: nothing can tell them apart, and the likelier is told. */
+function hasSameRepairs(a: Slip, b: Slip): boolean {
+  const key = ({ repairs }: Slip): string =>
+    repairs
+      .map(
+        ({ at, moves }) =>
+          `${at.piece}.${at.point} ` + moves.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join(),
+      )
+      .sort()
+      .join();
+  return key(a) === key(b);
+}
+
+/** Whether a seam holds with the slip undone, but for a small share of its gap. */
+function explains(slip: Slip, seam: WalkedSeam, state: SheetState, weigh: Weigher): boolean {
+  const base = seam.walks[state.base];
+  if (base === undefined) return false;
+  return seam.walks.every((walk, size) => {
+    const now = apart(walk, base);
+    if (now <= SEAM_TELLS) return true;
+    return apart(weigh.walkWithout(slip, seam, size), base) <= Math.max(SEAM_TELLS, GAP_LEFT * now);
+  });
+}
+
+/** The likeliest slip of each point that explains what tells. */
+function placesOf(
+  ranked: readonly Weighed[],
+  explained: (slip: Slip) => boolean,
+): readonly Slip[] {
+  const places = new Map<string, Slip>();
+  for (const { slip, gain } of ranked) {
+    const key = `${slip.at.piece}.${slip.at.point}`;
+    if (places.size >= MOST_PLACES) break;
+    if (gain > 0 && !places.has(key) && explained(slip)) places.set(key, slip);
+  }
+  return [...places.values()];
+}
+
+function undone(state: SheetState, { regrade }: Graded, { repairs }: Slip): SheetState {
+  const sheet = repaired(state.sheet, repairs);
+  const pieces = new Set(repairs.map(({ at }) => at.piece));
+  const { shapes, ...rest } = state;
+  return {
+    ...rest,
+    shapes,
+    sheet,
+    sizes: state.sizes.map((own, size) =>
+      own.map((piece, p) =>
+        pieces.has(p) ? regrade.withRules(p, size, sheet[p] ?? new Map()) : piece,
+      ),
+    ),
+  };
+}
+
+function rewalked(seams: readonly WalkedSeam[], { sizes }: SheetState): readonly WalkedSeam[] {
+  return seams.map((seam) => ({
+    ...seam,
+    walks: seam.walks.map(
+      (walk, size): PairWalk => ({ ...walked(seam, sizes[size] ?? [], size), ease: walk.ease }),
+    ),
+  }));
+}
+
+/** By Newton's method along one axis of one point, to second order. */
+function closingOf(state: SheetState, { regrade }: Graded, seam: WalkedSeam): Closing {
+  const known = new Map<string, number | undefined>();
+  const base = seam.walks[state.base]?.gap ?? NaN;
+  const solve = (at: RuledPoint, axis: Axis, size: number): number | undefined => {
+    const own = state.sheet[at.piece];
+    const place = (s: number) => state.sizes[s]?.[at.piece]?.points[at.point] ?? { x: NaN, y: NaN };
+    const [here, there] = [place(state.base), place(size)];
+    const move = own?.get(at.point)?.[size] ?? { x: there.x - here.x, y: there.y - here.y };
+    const gapAt = (value: number): number => {
+      const moves = state.labels.map(() => ({ ...move, [axis]: value }));
+      const rules = new Map([...(own ?? []), [at.point, moves] as const]);
+      const piece = regrade.withRules(at.piece, size, rules);
+      const pieces = (state.sizes[size] ?? []).map((kept, p) => (p === at.piece ? piece : kept));
+      return walked(seam, pieces, size).gap - base;
+    };
+    let value = move[axis];
+    for (let round = 0; round < 3; round++) {
+      const gap = gapAt(value);
+      const slope = (gapAt(value + RULE_PROBE) - gap) / RULE_PROBE;
+      if (slope ** 2 < GAP_FOLLOWS) return undefined;
+      value -= gap / slope;
+    }
+    return value;
+  };
+  return (at, axis, size) => {
+    const key = `${at.piece} ${at.point} ${axis} ${size}`;
+    if (!known.has(key)) known.set(key, solve(at, axis, size));
+    return known.get(key);
+  };
+}
+
+/** Points whose steps are irregular although their seams hold, or though they have none. */
+function oddSteps(
+  state: SheetState,
+  graded: Graded,
+  seams: readonly WalkedSeam[],
+  before: readonly Diagnosis[],
+): readonly Diagnosis[] {
+  const told = new Set(
+    before.flatMap(({ cause, places }) =>
+      [...(cause ? [cause] : []), ...places].flatMap(({ repairs }) =>
+        repairs.map(({ at }) => nameOf(state.pattern, at)),
+      ),
+    ),
+  );
+  const odd = state.sheet.flatMap((own, piece) =>
+    [...own].flatMap(([point, moves]) =>
+      (['x', 'y'] as const).some(
+        (axis) => irregularity(growthOf(along(moves, axis)), state.shapes) > STEPS_TELL_BY,
+      )
+        ? [{ piece, point }]
+        : [],
+    ),
+  );
+  return odd.flatMap((at): Diagnosis[] => {
+    if (told.has(nameOf(state.pattern, at))) return [];
+    const weigh = weigher(state, seams, graded.regrade);
+    const ranked = rank(state, [at], weigh, () => undefined);
+    const cause = clearCause(ranked, () => true, STEPS_TELL_BY);
+    if (cause === undefined) return [];
+    const now = state.sheet[at.piece]?.get(at.point) ?? [];
+    const then = cause.repairs.find((repair) => repair.at.point === at.point)?.moves ?? [];
+    const shows = now.flatMap(({ x, y }, size) =>
+      Math.abs(x - (then[size]?.x ?? x)) + Math.abs(y - (then[size]?.y ?? y)) > SEAM_TELLS
+        ? [size]
+        : [],
+    );
+    return [{ seam: undefined, at, cause, places: [], shows }];
+  });
+}

@@ -1,0 +1,102 @@
+/** The points whose rules may have a slip, with all that the families of slips ask about them. */
+import type { Point } from '../../geometry/point';
+import { subtract } from '../../geometry/point';
+import type { Pattern } from '../../pattern/pattern';
+import type { Piece } from '../../pattern/piece';
+import type { Axis } from '../../rule-sheet/rule-sheet';
+import { namesakeMoves } from '../evidence/neighbors';
+import type { StepShapes } from '../evidence/regularity';
+import type { RuledPoint } from '../regrade';
+import type { SheetMoves } from './sheet-moves';
+import type { Subject } from './slip';
+
+/** What is known of a sheet and its garment at the moment. */
+export interface SheetState {
+  readonly pattern: Pattern;
+  readonly labels: readonly string[];
+  readonly base: number;
+  readonly sheet: SheetMoves;
+  readonly shapes: StepShapes;
+  /** The pieces of each size as the sheet makes them. */
+  readonly sizes: readonly (readonly Piece[])[];
+}
+
+/** What closes the seam in question by one axis of a point in a size; undefined where it cannot. */
+export type Closing = (at: RuledPoint, axis: Axis, size: number) => number | undefined;
+
+/** The ruled points of a piece, handles left out, and its corners without a rule. */
+export function subjectPoints({ pattern, sheet }: SheetState, piece: number): readonly RuledPoint[] {
+  const { handles, pointNames } = pattern.pieces[piece]?.base.plan ?? {
+    handles: new Set<string>(),
+    pointNames: [],
+  };
+  const own = sheet[piece] ?? new Map<number, readonly Point[]>();
+  const ruled = [...own.keys()].filter((point) => !handles.has(pointNames[point] ?? ''));
+  const missing = ruled.length === 0 ? [] : unruledCorners(pattern, own, piece);
+  return [...ruled, ...missing].map((point) => ({ piece, point }));
+}
+
+/** Where two edges meet that are not one smooth curve, and no rule and no notch stands. */
+function unruledCorners(
+  { pieces }: Pattern,
+  own: ReadonlyMap<number, unknown>,
+  piece: number,
+): readonly number[] {
+  const given = pieces[piece];
+  if (given === undefined) return [];
+  const { outline, index } = given.base.plan;
+  const smooth = new Set(given.splines.flatMap(({ points }) => points.slice(1, -1)));
+  return outline.flatMap(({ from }) => {
+    const point = index.get(from) ?? -1;
+    return own.has(point) || smooth.has(point) ? [] : [point];
+  });
+}
+
+/** Everything that the families ask about a point. */
+export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): Subject {
+  const { pattern, labels, base, sheet, shapes, sizes } = state;
+  const place = (size: number): Point => sizes[size]?.[at.piece]?.points[at.point] ?? { x: 0, y: 0 };
+  const others = [
+    ...[...(sheet[at.piece]?.keys() ?? [])]
+      .filter((point) => point > at.point)
+      .map((point) => ({ piece: at.piece, point })),
+    ...namesakesAfter(state, at),
+  ];
+  return {
+    at,
+    name: nameOf(pattern, at),
+    moves: sheet[at.piece]?.get(at.point),
+    sheet,
+    sizes: labels,
+    base,
+    shapes,
+    others: others.map((other) => ({ at: other, name: nameOf(pattern, other) })),
+    namesakes: distinct(namesakeMoves(pattern, sheet, at)),
+    following: labels.map((_, size) => subtract(place(size), place(base))),
+    closing: (axis, size) => closing(at, axis, size),
+  };
+}
+
+/** Points of the same name on later pieces, so that each pair is asked about once. */
+function namesakesAfter({ pattern, sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
+  const name = pattern.pieces[at.piece]?.base.plan.pointNames[at.point] ?? '';
+  return pattern.pieces.flatMap(({ base: { plan } }, piece) => {
+    const point = plan.index.get(name);
+    return piece > at.piece && point !== undefined && sheet[piece]?.has(point) === true
+      ? [{ piece, point }]
+      : [];
+  });
+}
+
+/** Such as `back waist_side`. */
+export function nameOf({ pieces }: Pattern, { piece, point }: RuledPoint): string {
+  const plan = pieces[piece]?.base.plan;
+  return `${plan?.name ?? ''} ${plan?.pointNames[point] ?? ''}`;
+}
+
+function distinct(rules: readonly (readonly Point[])[]): readonly (readonly Point[])[] {
+  const keys = new Map(
+    rules.map((rule) => [rule.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join(), rule]),
+  );
+  return [...keys.values()];
+}
