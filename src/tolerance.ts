@@ -52,8 +52,9 @@ export const STEP_SHAPE = 0.002;
 export const CAUSE_TOLD_BY = 6;
 /** nats. A cause is stated only if no other explains the evidence within this, some 20 to 1. */
 export const CAUSE_CLEAR_BY = 3;
-/** nats. Without a seam that tells, steps must speak this clearly, some 3000 to 1. */
-export const STEPS_TELL_BY = 8;
+/** nats. Without a seam that opens, the steps of a point or those beside it are asked for a slip where
+ * this much speaks against them, some 150 to 1. */
+export const RULES_TELL_BY = 5;
 /** Share of a gap. A cause that leaves more of it than a tenth does not explain it. */
 export const GAP_LEFT = 0.1;
 /** Share of a move by which it may lie outside those beside it and still go with them: a tenth, more

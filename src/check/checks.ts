@@ -5,7 +5,6 @@ import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { diagnose } from '../seams/diagnose';
 import { regrader } from '../seams/regrade';
-import { nameOf } from '../seams/slips/subject';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 import { checkChart } from './chart';
@@ -21,7 +20,6 @@ import { checkFinishedGirths } from './finished-girths';
 import { checkGivenPattern } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLining } from './lining';
-import { checkOddSigns } from './odd-signs';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
@@ -104,22 +102,14 @@ export function checkPattern(
   return bySeverity(checks.flatMap((check) => check(context)));
 }
 
-/** Slips first, then the seams, then signs that neither tells of. */
+/** Slips first, then seam by seam. */
 function sewnSeams(context: CheckContext): readonly Finding[] {
   const { pattern, range, rules, seams, areRulesTyped, display } = context;
   const graded = { pattern, rules, regrade: regrader(pattern, rules) };
   const sizes = range.sizes.map(({ pieces }) => pieces);
   const diagnoses = diagnose(graded, seams, sizes, areRulesTyped);
-  const told = new Set(
-    diagnoses.flatMap(({ cause, places }) =>
-      [...(cause ? [cause] : []), ...places].flatMap(({ repairs }) =>
-        repairs.map(({ at }) => nameOf(pattern, at)),
-      ),
-    ),
-  );
   return [
     ...slipFindings(range, pattern, diagnoses, display),
     ...checkSewnSeams(range, seams, graded, display, diagnoses),
-    ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : []),
   ];
 }

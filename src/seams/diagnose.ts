@@ -1,6 +1,8 @@
 /** Slips in a rule sheet, found by what undoing them would mend. */
+import { besidePoints } from '../given/beside';
 import { growthOf } from '../rule-sheet/steps';
 import type { Axis } from '../rule-sheet/rule-sheet';
+import type { Point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
 import {
   CAUSE_CLEAR_BY,
@@ -8,12 +10,14 @@ import {
   GAP_FOLLOWS,
   GAP_LEFT,
   RULE_PROBE,
+  RULES_TELL_BY,
+  SAME_PLACE,
   SEAM_TELLS,
   SEAM_WARNING,
-  STEPS_TELL_BY,
 } from '../tolerance';
 import type { Graded } from './closing-change';
 import { apart } from './evidence/fit';
+import { namesakesIn, oddness } from './evidence/neighbors';
 import { irregularity, stepShapes } from './evidence/regularity';
 import type { Weigher } from './evidence/weigh';
 import { walked, weigher } from './evidence/weigh';
@@ -28,10 +32,8 @@ import type { WalkedSeam } from './walked-seam';
 
 /** What tells of a slip: a seam that the grade sets apart, or the steps of a point alone. */
 export interface Diagnosis {
-  /** The seam that tells, as it was walked; undefined where the steps of `at` alone tell. */
+  /** The seam that tells, as it was walked; undefined where steps or neighbors alone tell. */
   readonly seam: WalkedSeam | undefined;
-  /** The point whose steps tell; undefined where a seam does. */
-  readonly at: RuledPoint | undefined;
   /** The slip that explains it clearly better than any other. */
   readonly cause: Slip | undefined;
   /** Where no cause is clear, the likeliest of each place that would explain it, at most three. */
@@ -63,36 +65,43 @@ export function diagnose(
   const found: Diagnosis[] = [];
   const told = new Set<string>();
   let seams = given;
-  let state = startOf(graded, sizes);
+  let state = startOf(graded, given, sizes);
   for (let round = 0; round < MOST_SLIPS; round++) {
     const seam = widest(seams, state.base, told);
     if (seam === undefined) break;
-    const points = sidePieces(state, seam).flatMap((piece) => subjectPoints(state, piece));
+    const points = sidePieces(state, seam)
+      .flatMap((piece) => subjectPoints(state, piece))
+      .filter((at) => hasPart(state, graded, seam, at));
     const weigh = weigher(state, seams, graded.regrade);
     const ranked = rank(state, points, weigh, closingOf(state, graded, seam));
     const shows = showing(seam, state.base);
     const cause = clearCause(ranked, (slip) => explains(slip, seam, state, weigh));
     told.add(seam.pair.name);
     if (cause !== undefined) {
-      found.push({ seam, at: undefined, cause, places: [], shows });
+      found.push({ seam, cause, places: [], shows });
       state = undone(state, graded, cause);
       seams = rewalked(seams, state);
       continue;
     }
     if (widthOf(seam, state.base) <= SEAM_WARNING) continue;
     const places = placesOf(ranked, (slip) => explains(slip, seam, state, weigh));
-    found.push({ seam, at: undefined, cause: undefined, places, shows });
+    found.push({ seam, cause: undefined, places, shows });
     const [likeliest] = places;
     if (likeliest !== undefined)
       for (const other of seams)
         if (explains(likeliest, other, state, weigh)) told.add(other.pair.name);
   }
-  return areRulesTyped ? [...found, ...oddSteps(state, graded, seams, found)] : found;
+  return areRulesTyped ? [...found, ...oddRules(state, graded, seams, found)] : found;
 }
 
-function startOf({ pattern, rules }: Graded, sizes: readonly (readonly Piece[])[]): SheetState {
+function startOf(
+  { pattern, rules }: Graded,
+  seams: readonly WalkedSeam[],
+  sizes: readonly (readonly Piece[])[],
+): SheetState {
   const sheet = movesOf(rules);
   let shapes: SheetState['shapes'] | undefined;
+  let namesakes: SheetState['namesakes'] | undefined;
   return {
     pattern,
     labels: rules.sizes,
@@ -100,6 +109,9 @@ function startOf({ pattern, rules }: Graded, sizes: readonly (readonly Piece[])[
     sheet,
     get shapes() {
       return (shapes ??= stepShapes(sheet));
+    },
+    get namesakes() {
+      return (namesakes ??= namesakesIn(pattern, seams));
     },
     sizes,
   };
@@ -137,6 +149,26 @@ function sidePieces({ pattern }: SheetState, { pair }: WalkedSeam): readonly num
   const names = new Set(pair.sides.flatMap(({ edges }) => edges.map(({ piece }) => piece)));
   return pattern.pieces.flatMap(({ base }, p) => (names.has(base.plan.name) ? [p] : []));
 }
+
+/** Whether a seam changes, as a whole or from notch to notch, if a rule of the point does. */
+function hasPart(state: SheetState, { regrade }: Graded, seam: WalkedSeam, at: RuledPoint): boolean {
+  const size = state.base;
+  const own = state.sheet[at.piece] ?? new Map<number, readonly Point[]>();
+  const kept = seam.walks[size];
+  if (kept === undefined) return false;
+  return PROBES.some((probe) => {
+    const moves = state.labels.map(() => probe);
+    const piece = regrade.withRules(at.piece, size, new Map([...own, [at.point, moves] as const]));
+    const pieces = (state.sizes[size] ?? []).map((now, p) => (p === at.piece ? piece : now));
+    return apart(walked(seam, pieces, size), kept) > SAME_PLACE;
+  });
+}
+
+/** Two ways of moving a point, of which one at least is not square to what it is on. */
+const PROBES: readonly Point[] = [
+  { x: 1, y: 1 },
+  { x: 1, y: -1 },
+];
 
 /** The slips at these points by what speaks for them; those that cannot matter are not weighed. */
 function rank(
@@ -223,10 +255,8 @@ function placesOf(
 function undone(state: SheetState, { regrade }: Graded, { repairs }: Slip): SheetState {
   const sheet = repaired(state.sheet, repairs);
   const pieces = new Set(repairs.map(({ at }) => at.piece));
-  const { shapes, ...rest } = state;
   return {
-    ...rest,
-    shapes,
+    ...state,
     sheet,
     sizes: state.sizes.map((own, size) =>
       own.map((piece, p) =>
@@ -277,42 +307,70 @@ function closingOf(state: SheetState, { regrade }: Graded, seam: WalkedSeam): Cl
   };
 }
 
-/** Points whose steps are irregular although their seams hold, or though they have none. */
-function oddSteps(
+/**
+ * Slips at points that go against what is beside them, or whose steps are irregular, although their
+ * seams hold or they have none. Where a seam leaves something open, nothing more is told of its
+ * pieces.
+ */
+function oddRules(
   state: SheetState,
   graded: Graded,
   seams: readonly WalkedSeam[],
   before: readonly Diagnosis[],
 ): readonly Diagnosis[] {
-  const told = new Set(
-    before.flatMap(({ cause, places }) =>
-      [...(cause ? [cause] : []), ...places].flatMap(({ repairs }) =>
-        repairs.map(({ at }) => nameOf(state.pattern, at)),
-      ),
+  const open = new Set(
+    before.flatMap(({ cause, seam }) =>
+      cause === undefined && seam !== undefined ? sidePieces(state, seam) : [],
     ),
   );
-  const odd = state.sheet.flatMap((own, piece) =>
-    [...own].flatMap(([point, moves]) =>
-      (['x', 'y'] as const).some(
-        (axis) => irregularity(growthOf(along(moves, axis)), state.shapes) > STEPS_TELL_BY,
-      )
-        ? [{ piece, point }]
-        : [],
-    ),
-  );
-  return odd.flatMap((at): Diagnosis[] => {
-    if (told.has(nameOf(state.pattern, at))) return [];
-    const weigh = weigher(state, seams, graded.regrade);
-    const ranked = rank(state, [at], weigh, () => undefined);
-    const cause = clearCause(ranked, () => true, STEPS_TELL_BY);
-    if (cause === undefined) return [];
-    const now = state.sheet[at.piece]?.get(at.point) ?? [];
-    const then = cause.repairs.find((repair) => repair.at.point === at.point)?.moves ?? [];
-    const shows = now.flatMap(({ x, y }, size) =>
-      Math.abs(x - (then[size]?.x ?? x)) + Math.abs(y - (then[size]?.y ?? y)) > SEAM_TELLS
-        ? [size]
-        : [],
-    );
-    return [{ seam: undefined, at, cause, places: [], shows }];
+  const found: Diagnosis[] = [];
+  let now = state;
+  let walks = seams;
+  const told = new Set<string>();
+  for (const at of oddPoints(state)) {
+    if (open.has(at.piece) || told.has(nameOf(state.pattern, at))) continue;
+    if (strangeness(now, at) <= RULES_TELL_BY) continue;
+    const weigh = weigher(now, walks, graded.regrade);
+    const ranked = rank(now, [at, ...besideOf(now, at)], weigh, () => undefined);
+    const cause = clearCause(ranked, () => true, RULES_TELL_BY);
+    if (cause === undefined) continue;
+    for (const repair of cause.repairs) told.add(nameOf(state.pattern, repair.at));
+    found.push({ seam: undefined, cause, places: [], shows: changedSizes(now, cause) });
+    now = undone(now, graded, cause);
+    walks = rewalked(walks, now);
+  }
+  return found;
+}
+
+/** The ruled points of which something is strange, the strangest first. */
+function oddPoints(state: SheetState): readonly RuledPoint[] {
+  return state.sheet
+    .flatMap((own, piece) => [...own.keys()].map((point) => ({ piece, point })))
+    .map((at) => ({ at, strange: strangeness(state, at) }))
+    .filter(({ strange }) => strange > RULES_TELL_BY)
+    .sort((a, b) => b.strange - a.strange)
+    .map(({ at }) => at);
+}
+
+function strangeness({ pattern, namesakes, sheet, shapes }: SheetState, at: RuledPoint): number {
+  const moves = sheet[at.piece]?.get(at.point) ?? [];
+  const steps = (['x', 'y'] as const).map((axis) => irregularity(growthOf(along(moves, axis)), shapes));
+  return Math.max(oddness(pattern, namesakes, sheet, at), ...steps);
+}
+
+function besideOf({ pattern, sheet }: SheetState, { piece, point }: RuledPoint) {
+  const given = pattern.pieces[piece];
+  return given === undefined
+    ? []
+    : besidePoints(given, sheet[piece], point).map((other) => ({ piece, point: other }));
+}
+
+function changedSizes({ sheet, labels }: SheetState, { repairs }: Slip): readonly number[] {
+  return labels.flatMap((_, size) => {
+    const isChanged = repairs.some(({ at, moves }) => {
+      const [now, then] = [sheet[at.piece]?.get(at.point)?.[size], moves[size]];
+      return Math.hypot((now?.x ?? 0) - (then?.x ?? 0), (now?.y ?? 0) - (then?.y ?? 0)) > SEAM_TELLS;
+    });
+    return isChanged ? [size] : [];
   });
 }

@@ -2,6 +2,9 @@
 import { besidePoints } from '../../given/beside';
 import type { Point } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
+import type { Piece } from '../../pattern/piece';
+import { isMirrored } from '../../pattern/seam-pair';
+import type { WalkedSeam } from '../walked-seam';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { RuledPoint } from '../regrade';
 import { misfit } from './misfit';
@@ -12,8 +15,14 @@ const BESIDE = { usual: 1, weight: 1.5 };
 const NAMESAKE = { usual: 1, weight: 2 };
 
 /** What speaks against the moves of a point, in nats; nothing where it has no neighbors. */
-export function oddness(pattern: Pattern, sheet: SheetMoves, at: RuledPoint): number {
-  return besideOddness(pattern, sheet, at) + namesakeOddness(pattern, sheet, at);
+export function oddness(
+  pattern: Pattern,
+  namesakes: Namesakes,
+  sheet: SheetMoves,
+  at: RuledPoint,
+): number {
+  const own = namesakes[at.piece]?.[at.point] ?? [];
+  return besideOddness(pattern, sheet, at) + namesakeOddness(own, sheet, at);
 }
 
 function besideOddness({ pieces }: Pattern, sheet: SheetMoves, at: RuledPoint): number {
@@ -34,10 +43,14 @@ function besideOddness({ pieces }: Pattern, sheet: SheetMoves, at: RuledPoint): 
   return (BESIDE.weight * sum) / Math.max(1, moves.length - 1);
 }
 
-function namesakeOddness(pattern: Pattern, sheet: SheetMoves, at: RuledPoint): number {
+function namesakeOddness(
+  namesakes: readonly Namesake[],
+  sheet: SheetMoves,
+  at: RuledPoint,
+): number {
   const moves = sheet[at.piece]?.get(at.point);
   if (moves === undefined) return 0;
-  const apart = namesakeMoves(pattern, sheet, at).map((other) =>
+  const apart = namesakeMoves(namesakes, sheet).map((other) =>
     Math.max(...moves.map((move, size) => differ(move, other[size]))),
   );
   return apart.length === 0 ? 0 : NAMESAKE.weight * misfit(Math.min(...apart), NAMESAKE.usual);
@@ -49,29 +62,90 @@ function differ(a: Point, b: Point | undefined): number {
 
 /** The moves that each point of its name on another piece would give it, mirrored as the pieces are. */
 export function namesakeMoves(
-  { pieces }: Pattern,
+  namesakes: readonly Namesake[],
   sheet: SheetMoves,
-  { piece, point }: RuledPoint,
 ): readonly (readonly Point[])[] {
-  const name = pieces[piece]?.base.plan.pointNames[point] ?? '';
-  return pieces.flatMap(({ base: { plan } }, p) => {
-    const i = plan.index.get(name);
-    if (p === piece || i === undefined) return [];
-    const moves = sheet[p]?.get(i);
+  return namesakes.flatMap(({ at, isMirrored }) => {
+    const moves = sheet[at.piece]?.get(at.point);
     if (moves === undefined) return [];
-    const isMirrored = runsAgainst(pieces[piece]?.base, pieces[p]?.base);
     return [isMirrored ? moves.map(({ x, y }) => ({ x: -x, y })) : moves];
   });
 }
 
+/** A point of the same name on another piece, which may lie the other way round in x. */
+export interface Namesake {
+  readonly at: RuledPoint;
+  readonly isMirrored: boolean;
+}
+
+/** The namesakes of every point, and the points that it meets in a seam, by piece and point. */
+export type Namesakes = readonly (readonly (readonly Namesake[])[])[];
+
+/**
+ * Finds all namesakes; how two pieces lie to each other is told by the points that they share. Points
+ * that meet at the end of a seam move alike, or as in a mirror: either may be.
+ */
+export function namesakesIn({ pieces }: Pattern, seams: readonly WalkedSeam[]): Namesakes {
+  const mates = seamMates(pieces, seams);
+  const byName = new Map<string, RuledPoint[]>();
+  pieces.forEach(({ base: { plan } }, piece) => {
+    plan.pointNames.forEach((name, point) => {
+      const found = byName.get(name) ?? [];
+      found.push({ piece, point });
+      byName.set(name, found);
+    });
+  });
+  return pieces.map(({ base }, piece) => {
+    const mirrored = new Map<number, boolean>();
+    return base.plan.pointNames.map((name) => [
+      ...(byName.get(name) ?? [])
+        .filter((at) => at.piece !== piece)
+        .map((at) => {
+          const isMirrored = mirrored.get(at.piece) ?? runsAgainst(base, pieces[at.piece]?.base);
+          mirrored.set(at.piece, isMirrored);
+          return { at, isMirrored };
+        }),
+      ...(mates.get(`${base.plan.name}.${name}`) ?? []).flatMap((at) =>
+        [false, true].map((isMirrored) => ({ at, isMirrored })),
+      ),
+    ]);
+  });
+}
+
+/** By `piece.point` the points that it meets at the ends of seams of one edge a side. */
+function seamMates(
+  pieces: Pattern['pieces'],
+  seams: readonly WalkedSeam[],
+): ReadonlyMap<string, readonly RuledPoint[]> {
+  const places = new Map(
+    pieces.flatMap(({ base: { plan } }, piece) =>
+      plan.pointNames.map((name, point): [string, RuledPoint] => [
+        `${plan.name}.${name}`,
+        { piece, point },
+      ]),
+    ),
+  );
+  const mates = new Map<string, RuledPoint[]>();
+  for (const { pair, walks } of seams) {
+    const [first, second] = walks[0]?.walks ?? [];
+    if (isMirrored(pair) || pair.sides.some(({ edges }) => edges.length > 1)) continue;
+    for (const end of [0, 1] as const)
+      for (const [own, other] of [
+        [first?.ends[end], second?.ends[end]],
+        [second?.ends[end], first?.ends[end]],
+      ]) {
+        const mate = places.get(other ?? '');
+        if (own !== undefined && mate !== undefined)
+          mates.set(own, [...(mates.get(own) ?? []), mate]);
+      }
+  }
+  return mates;
+}
+
 /** Whether the points that two pieces share lie the other way round in x. */
-function runsAgainst(
-  a: Pattern['pieces'][number]['base'] | undefined,
-  b: Pattern['pieces'][number]['base'] | undefined,
-): boolean {
-  if (a === undefined || b === undefined) return false;
+function runsAgainst(a: Piece, b: Piece | undefined): boolean {
   const shared = a.plan.pointNames.flatMap((name, i) => {
-    const [own, other] = [a.points[i], b.points[b.plan.index.get(name) ?? -1]];
+    const [own, other] = [a.points[i], b?.points[b.plan.index.get(name) ?? -1]];
     return own === undefined || other === undefined ? [] : [[own.x, other.x] as const];
   });
   const mean = (k: 0 | 1): number =>

@@ -18,7 +18,11 @@ const MOST_SHAPES = 8;
 const MIXED_SHAPES = 4;
 /** Nats for a rule that mixes two shapes, and for one that breaks at a size of its own. */
 const MIXED = 1.5;
-const OWN_BREAK = 3;
+const OWN_BREAK = 5;
+/** Nats. Steps that fit this well need not be held against any other shape. */
+const NOTHING_ODD = 0.1;
+/** Steps are exact where seams are not, so an odd one weighs more than a gap of its size. */
+const ODD_STEP = 1.5;
 
 /** The shapes of a sheet; steps that are all alike are always one of them. */
 export function stepShapes(sheet: SheetMoves): StepShapes {
@@ -66,16 +70,21 @@ function medianOff(growth: readonly number[], shapes: readonly (readonly number[
 
 /** What speaks against steps being a rule, in nats: how far they are from the nearest shape. */
 export function irregularity(growth: readonly number[], { shapes, spread }: StepShapes): number {
-  let least = breakCost(growth, spread);
-  for (const { fitted, cost } of fits(growth, shapes)) {
-    const total = cost + offCost(growth, fitted, spread);
-    if (total < least) least = total;
+  let least = Infinity;
+  for (const shape of shapes) {
+    const share = shape[0] ?? 0;
+    if (Math.abs(share) < STEP_SHAPE) continue;
+    const height = (growth[0] ?? 0) / share;
+    least = Math.min(least, offCost(growth, shape.map((other) => other * height), spread));
+    if (least < NOTHING_ODD) return least;
   }
-  return least;
+  for (const { fitted, cost } of fits(growth, shapes))
+    least = Math.min(least, cost + offCost(growth, fitted, spread));
+  return Math.min(least, breakCost(growth, spread));
 }
 
 function offCost(growth: readonly number[], fitted: readonly number[], spread: number): number {
-  return growth.reduce((sum, step, k) => sum + misfit(step - (fitted[k] ?? NaN), spread), 0);
+  return growth.reduce((sum, step, k) => sum + ODD_STEP * misfit(step - (fitted[k] ?? NaN), spread), 0);
 }
 
 interface Fit {

@@ -40,22 +40,30 @@ export function weigher(
     (piece: number) => String(piece),
     (piece) => touching(seams, pattern.pieces[piece]?.base.plan.name ?? ''),
   );
-  const seamNow = (seam: WalkedSeam, size: number): number =>
-    seamMisfit(seam.walks[size] as PairWalk, seam.walks[base] as PairWalk);
+  const seamNow = remembered(
+    ([seam, size]: readonly [WalkedSeam, number]) => `${seam.pair.name} ${size}`,
+    ([{ walks }, size]) => seamMisfit(walks[size] as PairWalk, walks[base] as PairWalk),
+  );
   const pieceAt = (piece: number, size: number): Piece => sizes[size]?.[piece] as Piece;
   const pieceNow = (piece: number, size: number): number =>
     pieceMisfit(pieceAt(piece, size), pieceAt(piece, base));
 
-  const ofRules = (rules: SheetMoves, points: readonly RuledPoint[]): number =>
-    points.reduce((sum, at) => {
-      const moves = rules[at.piece]?.get(at.point);
-      if (moves === undefined) return sum;
-      const steps = irregular(growthOf(along(moves, 'x'))) + irregular(growthOf(along(moves, 'y')));
-      return sum + steps + oddness(pattern, rules, at);
-    }, 0);
-  const rulesGain = (slip: Slip): number => {
-    const points = concerned(state, slip);
-    return ofRules(sheet, points) - ofRules(repaired(sheet, slip.repairs), points);
+  const ofRule = (rules: SheetMoves, at: RuledPoint): number => {
+    const moves = rules[at.piece]?.get(at.point);
+    if (moves === undefined) return 0;
+    const steps = irregular(growthOf(along(moves, 'x'))) + irregular(growthOf(along(moves, 'y')));
+    return steps + oddness(pattern, state.namesakes, rules, at);
+  };
+  const ofRuleNow = remembered(keyOf, (at) => ofRule(sheet, at));
+  const besides = remembered(keyOf, (at) => besideIn(state, at));
+  const rulesGain = ({ repairs }: Slip): number => {
+    const rules = repaired(sheet, repairs);
+    const points = new Map(
+      repairs.flatMap(({ at }) => [at, ...besides(at)]).map((at) => [keyOf(at), at]),
+    );
+    let gain = 0;
+    for (const at of points.values()) gain += ofRuleNow(at) - ofRule(rules, at);
+    return gain;
   };
   const sizesOf = (slip: Slip): readonly number[] =>
     state.labels.flatMap((_, size) => (differsIn(state, slip, size) ? [size] : []));
@@ -69,7 +77,7 @@ export function weigher(
     sizesOf(slip).reduce(
       (sum, size) =>
         sum +
-        seamsBy(slip).reduce((all, seam) => all + seamNow(seam, size), 0) +
+        seamsBy(slip).reduce((all, seam) => all + seamNow([seam, size]), 0) +
         piecesOf(slip).reduce((all, piece) => all + pieceNow(piece, size), 0),
       0,
     );
@@ -112,14 +120,14 @@ export function touching(seams: readonly WalkedSeam[], piece: string): readonly 
   );
 }
 
-/** The repaired points and those beside them. */
-function concerned({ pattern, sheet }: SheetState, { repairs }: Slip): readonly RuledPoint[] {
-  const all = repairs.flatMap(({ at }) => {
-    const given = pattern.pieces[at.piece];
-    const beside = given ? besidePoints(given, sheet[at.piece], at.point) : [];
-    return [at, ...beside.map((point) => ({ piece: at.piece, point }))];
-  });
-  return [...new Map(all.map((at) => [`${at.piece}.${at.point}`, at])).values()];
+function besideIn({ pattern, sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
+  const given = pattern.pieces[at.piece];
+  const beside = given ? besidePoints(given, sheet[at.piece], at.point) : [];
+  return beside.map((point) => ({ piece: at.piece, point }));
+}
+
+function keyOf({ piece, point }: RuledPoint): string {
+  return `${piece}.${point}`;
 }
 
 function differsIn({ sheet }: SheetState, { repairs }: Slip, size: number): boolean {

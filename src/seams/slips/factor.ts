@@ -2,7 +2,7 @@
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { changedAlong, inSize } from './sheet-moves';
 import type { Slip, SlipFamily } from './slip';
-import { AXES, axisWords, gradedSizes } from './slip';
+import { axisWords, gradedSizes, movedAxes } from './slip';
 
 /** What was done to the right number, and how unlikely that is. */
 interface Factor {
@@ -23,7 +23,7 @@ export const factorSlips: SlipFamily = (subject) => {
   const { at, name, moves, base, sizes } = subject;
   if (moves === undefined) return [];
   const graded = gradedSizes(subject);
-  return AXES.flatMap((axes) =>
+  return movedAxes(moves).flatMap((axes) =>
     FACTORS.flatMap(({ by, words, cost }) => {
       const right = (value: number): number => value / by;
       const plural = axes.length - 1;

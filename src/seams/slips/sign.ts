@@ -2,7 +2,7 @@
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { changedAlong, inSize } from './sheet-moves';
 import type { Slip, SlipFamily } from './slip';
-import { AXES, axisWords, gradedSizes } from './slip';
+import { axisWords, gradedSizes, movedAxes } from './slip';
 
 const turned = (value: number): number => -value;
 
@@ -11,7 +11,7 @@ export const signSlips: SlipFamily = (subject) => {
   const { at, name, moves, base } = subject;
   if (moves === undefined) return [];
   const sizes = gradedSizes(subject);
-  return AXES.flatMap((axes) => {
+  return movedAxes(moves).flatMap((axes) => {
     const both = axes.length - 1;
     const slip = (
       where: string,

@@ -1,6 +1,7 @@
 /** A slip that a rule sheet may have: what was done wrong, and the rules without it. */
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import type { LengthDisplay } from '../../units';
+import { SAME_PLACE } from '../../tolerance';
 import type { RuledPoint } from '../regrade';
 import type { StepShapes } from '../evidence/regularity';
 import type { Point } from '../../geometry/point';
@@ -55,8 +56,13 @@ export interface Subject {
 /** All ways of going wrong in one respect, at one point. */
 export type SlipFamily = (subject: Subject) => readonly Slip[];
 
-/** Every set of axes that a slip may be made along. */
-export const AXES: readonly (readonly Axis[])[] = [['x'], ['y'], ['x', 'y']];
+/** Every set of axes that a slip may be made along: those along which the point moves at all. */
+export function movedAxes(moves: readonly Point[]): readonly (readonly Axis[])[] {
+  const single = (['x', 'y'] as const).filter((axis) =>
+    moves.some((move) => Math.abs(move[axis]) > SAME_PLACE),
+  );
+  return [...single.map((axis) => [axis]), ...(single.length === 2 ? [single] : [])];
+}
 
 /** `dx`, `dy`, or `dx and dy`. */
 export function axisWords(axes: readonly Axis[]): string {

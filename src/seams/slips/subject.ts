@@ -4,6 +4,7 @@ import { subtract } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Piece } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
+import type { Namesakes } from '../evidence/neighbors';
 import { namesakeMoves } from '../evidence/neighbors';
 import type { StepShapes } from '../evidence/regularity';
 import type { RuledPoint } from '../regrade';
@@ -17,6 +18,7 @@ export interface SheetState {
   readonly base: number;
   readonly sheet: SheetMoves;
   readonly shapes: StepShapes;
+  readonly namesakes: Namesakes;
   /** The pieces of each size as the sheet makes them. */
   readonly sizes: readonly (readonly Piece[])[];
 }
@@ -54,13 +56,14 @@ function unruledCorners(
 
 /** Everything that the families ask about a point. */
 export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): Subject {
-  const { pattern, labels, base, sheet, shapes, sizes } = state;
+  const { pattern, labels, base, sheet, shapes, sizes, namesakes } = state;
+  const own = namesakes[at.piece]?.[at.point] ?? [];
   const place = (size: number): Point => sizes[size]?.[at.piece]?.points[at.point] ?? { x: 0, y: 0 };
   const others = [
     ...[...(sheet[at.piece]?.keys() ?? [])]
       .filter((point) => point > at.point)
       .map((point) => ({ piece: at.piece, point })),
-    ...namesakesAfter(state, at),
+    ...own.flatMap((one) => (isRuledAfter(one.at, at, sheet) ? [one.at] : [])),
   ];
   return {
     at,
@@ -71,21 +74,15 @@ export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): 
     base,
     shapes,
     others: others.map((other) => ({ at: other, name: nameOf(pattern, other) })),
-    namesakes: distinct(namesakeMoves(pattern, sheet, at)),
+    namesakes: distinct(namesakeMoves(own, sheet)),
     following: labels.map((_, size) => subtract(place(size), place(base))),
     closing: (axis, size) => closing(at, axis, size),
   };
 }
 
-/** Points of the same name on later pieces, so that each pair is asked about once. */
-function namesakesAfter({ pattern, sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
-  const name = pattern.pieces[at.piece]?.base.plan.pointNames[at.point] ?? '';
-  return pattern.pieces.flatMap(({ base: { plan } }, piece) => {
-    const point = plan.index.get(name);
-    return piece > at.piece && point !== undefined && sheet[piece]?.has(point) === true
-      ? [{ piece, point }]
-      : [];
-  });
+/** On a later piece, so that each pair is asked about once, and with a rule to exchange. */
+function isRuledAfter({ piece, point }: RuledPoint, at: RuledPoint, sheet: SheetMoves): boolean {
+  return piece > at.piece && sheet[piece]?.has(point) === true;
 }
 
 /** Such as `back waist_side`. */

@@ -1,6 +1,11 @@
 /** Garments of our own whose seams meet in every size: a pattern sheet, and right moves for it. */
 import type { Point } from '../../../src/geometry/point';
+import { gradedPieces } from '../../../src/given/grade-given';
+import { readPattern } from '../../../src/given/read-pattern';
 import { gradePattern } from '../../../src/jobs/grade-pattern';
+import { readRules } from '../../../src/rule-sheet/read-rules';
+import { readSeams } from '../../../src/seams/read-seams';
+import { walkedSeams } from '../../../src/seams/walked-seam';
 
 /** A rule as shares of what the body grows by, such as `0.25 bust`; mm. */
 export type Shares = Readonly<Record<string, number>>;
@@ -68,7 +73,25 @@ function grown({ sizes, base, grows }: Garment, shares: Shares, size: number): n
 
 /** mm by which a seam is farther apart in each size than in the base. */
 function gapsOf(garment: Garment, moves: Moves, seam: string): readonly number[] {
-  const { seams } = gradedBy(garment, ruleText(garment, moves, 'moves'));
+  const read = readPattern(garment.pattern, 'pattern.csv');
+  const more = garment.seams === '' ? [] : readSeams(garment.seams, 'seams.csv', read);
+  const rules = readRules(ruleText(garment, moves, 'moves'), 'rules.csv', {
+    pieces: read.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
+    unit: 'mm',
+    chart: undefined,
+    base: garment.base,
+  });
+  const sizes = gradedPieces(read, rules).map((pieces, i) => ({
+    label: garment.sizes[i] ?? '',
+    pieces,
+    cutPieces: undefined,
+    parameters: new Map<string, number>(),
+    measures: [],
+  }));
+  const seams = walkedSeams({ sizes, rules: { base: rules.base, moves: [] } }, [
+    ...read.seams,
+    ...more,
+  ]);
   const walks = seams.find(({ pair }) => pair.name === seam)?.walks ?? [];
   const base = walks[garment.sizes.indexOf(garment.base)]?.gap ?? NaN;
   return walks.map(({ gap }) => gap - base);
