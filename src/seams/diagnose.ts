@@ -182,6 +182,7 @@ function rank(
       const subject = subjectAt(state, at, closing);
       return SLIP_FAMILIES.flatMap((family) => family(subject));
     })
+    .map((slip) => withSharers(slip, state))
     .map((slip) => ({ slip, most: bound(slip) }))
     .sort((a, b) => b.most - a.most);
   const weighed: Weighed[] = [];
@@ -194,6 +195,24 @@ function rank(
     if (own >= least) weighed.push({ slip, gain: own });
   }
   return weighed.sort((a, b) => b.gain - a.gain);
+}
+
+/** A slip in a named rule is made at every point that uses the rule. */
+function withSharers(slip: Slip, { sheet }: SheetState): Slip {
+  const { repairs } = slip;
+  if (repairs.length > 1) return slip;
+  const shared = repairs.flatMap(({ at, moves }) => {
+    const rule = sheet[at.piece]?.get(at.point);
+    if (rule === undefined) return [];
+    return sheet.flatMap((own, piece) =>
+      [...own].flatMap(([point, other]) =>
+        other === rule && (piece !== at.piece || point !== at.point)
+          ? [{ at: { piece, point }, moves }]
+          : [],
+      ),
+    );
+  });
+  return shared.length === 0 ? slip : { ...slip, repairs: [...repairs, ...shared] };
 }
 
 /** The best slip, if it explains what tells, and no other that is told in other words is near it. */

@@ -7,10 +7,14 @@ import { isMirrored } from '../../pattern/seam-pair';
 import type { WalkedSeam } from '../walked-seam';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { RuledPoint } from '../regrade';
+import { GOES_WITH, SEAM_MATCH } from '../../tolerance';
+import type { Axis } from '../../rule-sheet/rule-sheet';
 import { misfit } from './misfit';
 
 /** mm outside those beside it that nobody wonders at; the sizes of one rule tell nearly the same. */
 const BESIDE = { usual: 1, weight: 1.5 };
+/** Nats against a rule that goes against all beside it, and turned round would go with them. */
+const AGAINST = 8;
 /** mm by which namesakes may differ. */
 const NAMESAKE = { usual: 1, weight: 2 };
 
@@ -22,15 +26,32 @@ export function oddness(
   at: RuledPoint,
 ): number {
   const own = namesakes[at.piece]?.[at.point] ?? [];
-  return besideOddness(pattern, sheet, at) + namesakeOddness(own, sheet, at);
+  const beside = besideMoves(pattern, sheet, at);
+  const moves = sheet[at.piece]?.get(at.point);
+  if (moves === undefined) return 0;
+  const against = (['x', 'y'] as const).filter((axis) =>
+    goesAgainst(moves, beside, namesakeMoves(own, sheet), axis),
+  );
+  return (
+    besideOddness(moves, beside) + namesakeOddness(own, sheet, at) + AGAINST * against.length
+  );
 }
 
-function besideOddness({ pieces }: Pattern, sheet: SheetMoves, at: RuledPoint): number {
+/** The moves of the ruled points before and after a point. */
+function besideMoves(
+  { pieces }: Pattern,
+  sheet: SheetMoves,
+  at: RuledPoint,
+): readonly (readonly Point[])[] {
   const [given, own] = [pieces[at.piece], sheet[at.piece]];
-  const moves = own?.get(at.point);
-  if (given === undefined || own === undefined || moves === undefined) return 0;
-  const beside = besidePoints(given, own, at.point).map((other) => own.get(other) ?? []);
-  const [before, after] = beside;
+  if (given === undefined || own === undefined) return [];
+  return besidePoints(given, own, at.point).map((other) => own.get(other) ?? []);
+}
+
+function besideOddness(
+  moves: readonly Point[],
+  [before, after]: readonly (readonly Point[])[],
+): number {
   if (before === undefined || after === undefined) return 0;
   const sum = (['x', 'y'] as const).reduce((all, axis) => {
     return moves.reduce((one, move, size) => {
@@ -41,6 +62,41 @@ function besideOddness({ pieces }: Pattern, sheet: SheetMoves, at: RuledPoint): 
     }, all);
   }, 0);
   return (BESIDE.weight * sum) / Math.max(1, moves.length - 1);
+}
+
+/**
+ * Whether a rule goes against the points beside it in every size in which it moves, and with its sign
+ * turned would go with them; not where a namesake with a rule of its own moves the same way.
+ */
+function goesAgainst(
+  moves: readonly Point[],
+  beside: readonly (readonly Point[])[],
+  namesakes: readonly (readonly Point[])[],
+  axis: Axis,
+): boolean {
+  const moved = moves.flatMap((move, size) => (Math.abs(move[axis]) > SEAM_MATCH ? [size] : []));
+  if (beside.length < 2 || moved.length === 0) return false;
+  const isOdd = moved.every((size) =>
+    isAgainst(
+      moves[size]?.[axis] ?? 0,
+      beside.map((other) => other[size]?.[axis] ?? 0),
+    ),
+  );
+  return (
+    isOdd &&
+    !namesakes.some(
+      (other) =>
+        other !== moves &&
+        moved.every((size) => (other[size]?.[axis] ?? 0) * (moves[size]?.[axis] ?? 0) > 0),
+    )
+  );
+}
+
+function isAgainst(own: number, beside: readonly number[]): boolean {
+  const [least, most] = [Math.min(...beside), Math.max(...beside)];
+  const spare = GOES_WITH * Math.abs(own);
+  const goesWith = (value: number): boolean => value >= least - spare && value <= most + spare;
+  return goesWith(-own) && !goesWith(own) && beside.some((other) => other * own < 0);
 }
 
 function namesakeOddness(
