@@ -52,6 +52,9 @@ export const STEP_SHAPE = 0.002;
 export const CAUSE_TOLD_BY = 6;
 /** nats. A cause is stated only if no other explains the evidence within this, some 20 to 1. */
 export const CAUSE_CLEAR_BY = 3;
+/** nats. At one point a slip is stated with its particulars if they are this much likelier, 2 to 1,
+ * than others of its kind: either way the rule is looked at. */
+export const KIND_CLEAR_BY = 0.7;
 /** nats. Without a seam that opens, the steps of a point or those beside it are asked for a slip where
  * this much speaks against them, some 150 to 1. */
 export const RULES_TELL_BY = 5;

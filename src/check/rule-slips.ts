@@ -47,7 +47,9 @@ export function slipFindings(
       ...base,
       severity: 'warning',
       check: 'rule-doubt',
-      piece: [...new Set(places.map(({ at }) => pattern.pieces[at.piece]?.base.plan.name ?? ''))].join(', '),
+      piece: [
+        ...new Set(places.map(({ at }) => pattern.pieces[at.piece]?.base.plan.name ?? '')),
+      ].join(', '),
       subject: seam?.pair.name ?? '',
       message:
         `the rules set the seam ${seam?.pair.name ?? ''} apart, by ${showLength(gaps[worst] ?? NaN, display)} ` +

@@ -3,11 +3,13 @@ import { besidePoints } from '../given/beside';
 import { growthOf } from '../rule-sheet/steps';
 import type { Axis } from '../rule-sheet/rule-sheet';
 import type { Point } from '../geometry/point';
+import { distance } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
 import {
   CAUSE_CLEAR_BY,
   CAUSE_TOLD_BY,
   GAP_FOLLOWS,
+  KIND_CLEAR_BY,
   GAP_LEFT,
   RULE_PROBE,
   RULES_TELL_BY,
@@ -26,7 +28,7 @@ import { SLIP_FAMILIES } from './slips/families';
 import { along, movesOf, repaired } from './slips/sheet-moves';
 import type { Slip } from './slips/slip';
 import type { Closing, SheetState } from './slips/subject';
-import { nameOf, subjectAt, subjectPoints } from './slips/subject';
+import { movesNow, nameOf, subjectAt, subjectPoints } from './slips/subject';
 import type { PairWalk } from './walk-pair';
 import type { WalkedSeam } from './walked-seam';
 
@@ -151,7 +153,12 @@ function sidePieces({ pattern }: SheetState, { pair }: WalkedSeam): readonly num
 }
 
 /** Whether a seam changes, as a whole or from notch to notch, if a rule of the point does. */
-function hasPart(state: SheetState, { regrade }: Graded, seam: WalkedSeam, at: RuledPoint): boolean {
+function hasPart(
+  state: SheetState,
+  { regrade }: Graded,
+  seam: WalkedSeam,
+  at: RuledPoint,
+): boolean {
   const size = state.base;
   const own = state.sheet[at.piece] ?? new Map<number, readonly Point[]>();
   const kept = seam.walks[size];
@@ -223,27 +230,35 @@ function clearCause(
 ): Slip | undefined {
   const [best] = ranked;
   if (best === undefined || best.gain < least || !explained(best.slip)) return undefined;
-  const rival = ranked.find(
-    ({ slip }) => !isAlike(slip, best.slip) && !hasSameRepairs(slip, best.slip),
-  );
-  return rival === undefined || best.gain - rival.gain >= CAUSE_CLEAR_BY ? best.slip : undefined;
+  const isRival = ({ slip, gain }: Weighed): boolean =>
+    best.gain - gain < (isSameKind(slip, best.slip) ? KIND_CLEAR_BY : CAUSE_CLEAR_BY) &&
+    !isAlike(slip, best.slip) &&
+    !hasSameRepairs(slip, best.slip);
+  return ranked.some(isRival) ? undefined : best.slip;
+}
+
+/** One kind of slip at one point: whether along one axis or both, in one size or all. */
+function isSameKind(a: Slip, b: Slip): boolean {
+  return a.at.piece === b.at.piece && a.at.point === b.at.point && a.kind === b.kind;
 }
 
 function isAlike(a: Slip, b: Slip): boolean {
   return a.at.piece === b.at.piece && a.at.point === b.at.point && a.id === b.id;
 }
 
-/** Slips that make the same of the same rules: nothing can tell them apart, and the likelier is told. */
+/**
+ * Slips that make the same of the same rules, within what a seam tells: nothing can tell them apart,
+ * and the likelier is told.
+ */
 function hasSameRepairs(a: Slip, b: Slip): boolean {
-  const key = ({ repairs }: Slip): string =>
-    repairs
-      .map(
-        ({ at, moves }) =>
-          `${at.piece}.${at.point} ` + moves.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join(),
-      )
-      .sort()
-      .join();
-  return key(a) === key(b);
+  if (a.repairs.length !== b.repairs.length) return false;
+  return a.repairs.every(({ at, moves }) => {
+    const other = b.repairs.find((own) => own.at.piece === at.piece && own.at.point === at.point);
+    return moves.every((move, i) => {
+      const theirs = other?.moves[i];
+      return theirs !== undefined && distance(move, theirs) <= SEAM_TELLS;
+    });
+  });
 }
 
 /** Whether a seam holds with the slip undone, but for a small share of its gap. */
@@ -258,10 +273,7 @@ function explains(slip: Slip, seam: WalkedSeam, state: SheetState, weigh: Weighe
 }
 
 /** The likeliest slip of each point that explains what tells. */
-function placesOf(
-  ranked: readonly Weighed[],
-  explained: (slip: Slip) => boolean,
-): readonly Slip[] {
+function placesOf(ranked: readonly Weighed[], explained: (slip: Slip) => boolean): readonly Slip[] {
   const places = new Map<string, Slip>();
   for (const { slip, gain } of ranked) {
     const key = `${slip.at.piece}.${slip.at.point}`;
@@ -288,9 +300,10 @@ function undone(state: SheetState, { regrade }: Graded, { repairs }: Slip): Shee
 function rewalked(seams: readonly WalkedSeam[], { sizes }: SheetState): readonly WalkedSeam[] {
   return seams.map((seam) => ({
     ...seam,
-    walks: seam.walks.map(
-      (walk, size): PairWalk => ({ ...walked(seam, sizes[size] ?? [], size), ease: walk.ease }),
-    ),
+    walks: seam.walks.map((walk, size): PairWalk => ({
+      ...walked(seam, sizes[size] ?? [], size),
+      ease: walk.ease,
+    })),
   }));
 }
 
@@ -300,9 +313,7 @@ function closingOf(state: SheetState, { regrade }: Graded, seam: WalkedSeam): Cl
   const base = seam.walks[state.base]?.gap ?? NaN;
   const solve = (at: RuledPoint, axis: Axis, size: number): number | undefined => {
     const own = state.sheet[at.piece];
-    const place = (s: number) => state.sizes[s]?.[at.piece]?.points[at.point] ?? { x: NaN, y: NaN };
-    const [here, there] = [place(state.base), place(size)];
-    const move = own?.get(at.point)?.[size] ?? { x: there.x - here.x, y: there.y - here.y };
+    const move = (own?.get(at.point) ?? movesNow(state, at))[size] ?? { x: 0, y: 0 };
     const gapAt = (value: number): number => {
       const moves = state.labels.map(() => ({ ...move, [axis]: value }));
       const rules = new Map([...(own ?? []), [at.point, moves] as const]);
@@ -373,7 +384,9 @@ function oddPoints(state: SheetState): readonly RuledPoint[] {
 
 function strangeness({ pattern, namesakes, sheet, shapes }: SheetState, at: RuledPoint): number {
   const moves = sheet[at.piece]?.get(at.point) ?? [];
-  const steps = (['x', 'y'] as const).map((axis) => irregularity(growthOf(along(moves, axis)), shapes));
+  const steps = (['x', 'y'] as const).map((axis) =>
+    irregularity(growthOf(along(moves, axis)), shapes),
+  );
   return Math.max(oddness(pattern, namesakes, sheet, at), ...steps);
 }
 
@@ -388,7 +401,9 @@ function changedSizes({ sheet, labels }: SheetState, { repairs }: Slip): readonl
   return labels.flatMap((_, size) => {
     const isChanged = repairs.some(({ at, moves }) => {
       const [now, then] = [sheet[at.piece]?.get(at.point)?.[size], moves[size]];
-      return Math.hypot((now?.x ?? 0) - (then?.x ?? 0), (now?.y ?? 0) - (then?.y ?? 0)) > SEAM_TELLS;
+      return (
+        Math.hypot((now?.x ?? 0) - (then?.x ?? 0), (now?.y ?? 0) - (then?.y ?? 0)) > SEAM_TELLS
+      );
     });
     return isChanged ? [size] : [];
   });

@@ -68,7 +68,5 @@ export function edgeGrowth(piece: Piece, base: Piece, edge: Edge): number {
 
 function legs(piece: Piece, { from, tip, to }: Edge & { kind: 'dart' }): number {
   const at = pointOf(piece, tip);
-  return (
-    length(subtract(pointOf(piece, from), at)) - length(subtract(pointOf(piece, to), at))
-  );
+  return length(subtract(pointOf(piece, from), at)) - length(subtract(pointOf(piece, to), at));
 }

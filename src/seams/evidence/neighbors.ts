@@ -13,6 +13,8 @@ import { misfit } from './misfit';
 
 /** mm outside those beside it that nobody wonders at; the sizes of one rule tell nearly the same. */
 const BESIDE = { usual: 1, weight: 1.5 };
+/** mm of the way from the point before over a point to the one after it: the shorter, the likelier. */
+const WAY = { usual: 10, weight: 0.5 };
 /** Nats against a rule that goes against all beside it, and turned round would go with them. */
 const AGAINST = 8;
 /** mm by which namesakes may differ. */
@@ -32,9 +34,7 @@ export function oddness(
   const against = (['x', 'y'] as const).filter((axis) =>
     goesAgainst(moves, beside, namesakeMoves(own, sheet), axis),
   );
-  return (
-    besideOddness(moves, beside) + namesakeOddness(own, sheet, at) + AGAINST * against.length
-  );
+  return besideOddness(moves, beside) + namesakeOddness(own, sheet, at) + AGAINST * against.length;
 }
 
 /** The moves of the ruled points before and after a point. */
@@ -58,7 +58,8 @@ function besideOddness(
       const [a, b] = [before[size]?.[axis] ?? 0, after[size]?.[axis] ?? 0];
       const value = move[axis];
       const outside = Math.max(0, Math.min(a, b) - value, value - Math.max(a, b));
-      return one + misfit(outside, BESIDE.usual);
+      const way = Math.abs(value - a) + Math.abs(b - value);
+      return one + misfit(outside, BESIDE.usual) + WAY.weight * misfit(way, WAY.usual);
     }, all);
   }, 0);
   return (BESIDE.weight * sum) / Math.max(1, moves.length - 1);
@@ -66,7 +67,8 @@ function besideOddness(
 
 /**
  * Whether a rule goes against the points beside it in every size in which it moves, and with its sign
- * turned would go with them; not where a namesake with a rule of its own moves the same way.
+ * turned would go with them; not where a namesake with a rule of its own moves as far, this way or
+ * the other: then the neighbors of both say the opposite of each other.
  */
 function goesAgainst(
   moves: readonly Point[],
@@ -87,7 +89,10 @@ function goesAgainst(
     !namesakes.some(
       (other) =>
         other !== moves &&
-        moved.every((size) => (other[size]?.[axis] ?? 0) * (moves[size]?.[axis] ?? 0) > 0),
+        moved.every((size) => {
+          const [own, theirs] = [moves[size]?.[axis] ?? 0, other[size]?.[axis] ?? 0];
+          return own * theirs > 0 || Math.abs(own + theirs) <= GOES_WITH * Math.abs(own);
+        }),
     )
   );
 }

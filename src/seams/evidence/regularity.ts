@@ -75,7 +75,14 @@ export function irregularity(growth: readonly number[], { shapes, spread }: Step
     const share = shape[0] ?? 0;
     if (Math.abs(share) < STEP_SHAPE) continue;
     const height = (growth[0] ?? 0) / share;
-    least = Math.min(least, offCost(growth, shape.map((other) => other * height), spread));
+    least = Math.min(
+      least,
+      offCost(
+        growth,
+        shape.map((other) => other * height),
+        spread,
+      ),
+    );
     if (least < NOTHING_ODD) return least;
   }
   for (const { fitted, cost } of fits(growth, shapes))
@@ -84,7 +91,10 @@ export function irregularity(growth: readonly number[], { shapes, spread }: Step
 }
 
 function offCost(growth: readonly number[], fitted: readonly number[], spread: number): number {
-  return growth.reduce((sum, step, k) => sum + ODD_STEP * misfit(step - (fitted[k] ?? NaN), spread), 0);
+  return growth.reduce(
+    (sum, step, k) => sum + ODD_STEP * misfit(step - (fitted[k] ?? NaN), spread),
+    0,
+  );
 }
 
 interface Fit {

@@ -8,6 +8,7 @@ import { along, repaired } from '../slips/sheet-moves';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { Slip } from '../slips/slip';
 import type { SheetState } from '../slips/subject';
+import { movesNow } from '../slips/subject';
 import type { PairWalk } from '../walk-pair';
 import { walkPair } from '../walk-pair';
 import type { WalkedSeam } from '../walked-seam';
@@ -54,7 +55,12 @@ export function weigher(
     const steps = irregular(growthOf(along(moves, 'x'))) + irregular(growthOf(along(moves, 'y')));
     return steps + oddness(pattern, state.namesakes, rules, at);
   };
-  const ofRuleNow = remembered(keyOf, (at) => ofRule(sheet, at));
+  // A point without a rule is held against the moves that it makes all the same.
+  const ofRuleNow = remembered(keyOf, (at) =>
+    sheet[at.piece]?.has(at.point) === true
+      ? ofRule(sheet, at)
+      : ofRule(repaired(sheet, [{ at, moves: movesNow(state, at) }]), at),
+  );
   const besides = remembered(keyOf, (at) => besideIn(state, at));
   const rulesGain = ({ repairs }: Slip): number => {
     const rules = repaired(sheet, repairs);
@@ -93,8 +99,7 @@ export function weigher(
       let gain = rulesGain(slip) + evidenceNow(slip) - slip.cost;
       for (const size of sizesOf(slip)) {
         const made = mended(rules, pieces, size);
-        for (const piece of pieces)
-          gain -= pieceMisfit(made[piece] as Piece, pieceAt(piece, base));
+        for (const piece of pieces) gain -= pieceMisfit(made[piece] as Piece, pieceAt(piece, base));
         for (const seam of own) {
           if (gain < least) return gain;
           gain -= seamMisfit(walked(seam, made, size), seam.walks[base] as PairWalk);

@@ -2,11 +2,15 @@
 import type { Point } from '../../geometry/point';
 import type { SlipFamily } from './slip';
 
+/** Nats for the only corner of a piece without a rule, where all others have one. */
+const ONLY_BARE = 6;
+
 /**
  * The rule is that of a point of its name on another piece, or what closes the seams in every size.
  * That a corner has no rule can be seen, so little else is needed to believe it.
  */
-export const missingSlips: SlipFamily = ({ at, name, moves, base, following, namesakes, closing }) => {
+export const missingSlips: SlipFamily = (subject) => {
+  const { at, name, moves, base, following, namesakes, closing } = subject;
   if (moves !== undefined) return [];
   const closed = (['x', 'y'] as const).flatMap((axis) => {
     const rule = following.map((move, size): Point | undefined => {
@@ -16,15 +20,17 @@ export const missingSlips: SlipFamily = ({ at, name, moves, base, following, nam
     });
     return rule.every((move) => move !== undefined) ? [rule] : [];
   });
+  const alone = ONLY_BARE / Math.max(1, subject.bareCorners);
   const rules = [
-    ...namesakes.map((rule) => ({ rule, cost: 0.5 })),
-    ...closed.map((rule) => ({ rule, cost: 2 })),
+    ...namesakes.map((rule) => ({ rule, cost: 0.5 - alone })),
+    ...closed.map((rule) => ({ rule, cost: 2 - alone / 2 })),
   ];
   return rules.map(({ rule, cost }) => ({
     kind: 'rule missing' as const,
     at,
     id: 'missing',
-    words: () => `the rule of ${name} is probably missing: the point only moves with those beside it`,
+    words: () =>
+      `the rule of ${name} is probably missing: the point only moves with those beside it`,
     repairs: [{ at, moves: rule }],
     cost,
   }));

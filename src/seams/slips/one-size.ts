@@ -26,7 +26,13 @@ export const oneSizeSlips: SlipFamily = (subject) => {
         Math.abs(value - now) <= SEAM_MATCH
           ? []
           : [
-              slip(subject, axis, size, now - value, inSize(size, () => value)),
+              slip(
+                subject,
+                axis,
+                size,
+                now - value,
+                inSize(size, () => value),
+              ),
               slip(subject, axis, size, now - value, carried(value)),
             ],
       );

@@ -22,10 +22,7 @@ export function repaired(sheet: SheetMoves, repairs: readonly Repair[]): SheetMo
   return sheet.map((own, piece) => {
     const changed = repairs.filter(({ at }) => at.piece === piece);
     if (changed.length === 0) return own;
-    return new Map([
-      ...own,
-      ...changed.map(({ at, moves }) => [at.point, moves] as const),
-    ]);
+    return new Map([...own, ...changed.map(({ at, moves }) => [at.point, moves] as const)]);
   });
 }
 

@@ -31,8 +31,10 @@ export const signSlips: SlipFamily = (subject) => {
     return [
       slip('', 0, (values) => values.map(turned)),
       ...sizes.flatMap((size) => [
-        slip(' in one step', Math.log(sizes.length), (values) =>
-          addedUp(inSize(size, turned)(asSteps(values, base)), base),
+        slip(
+          ' in one step',
+          Math.log(sizes.length),
+          (values) => addedUp(inSize(size, turned)(asSteps(values, base)), base),
           ` ${size}`,
         ),
         slip(' in one size', Math.log(sizes.length), inSize(size, turned), ` ${size}`),

@@ -49,6 +49,8 @@ export interface Subject {
   readonly namesakes: readonly (readonly Point[])[];
   /** How it moves without a rule of its own, one a size; only where it has none. */
   readonly following: readonly Point[];
+  /** How many corners of its piece have no rule. */
+  readonly bareCorners: number;
   /** Moves of its axis that would close the seams in a size; undefined where none does. */
   readonly closing: (axis: Axis, size: number) => number | undefined;
 }

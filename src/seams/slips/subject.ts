@@ -1,6 +1,6 @@
 /** The points whose rules may have a slip, with all that the families of slips ask about them. */
 import type { Point } from '../../geometry/point';
-import { subtract } from '../../geometry/point';
+import { dot, quarterTurn, subtract } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Piece } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
@@ -26,15 +26,29 @@ export interface SheetState {
 /** What closes the seam in question by one axis of a point in a size; undefined where it cannot. */
 export type Closing = (at: RuledPoint, axis: Axis, size: number) => number | undefined;
 
-/** The ruled points of a piece, handles left out, and its corners without a rule. */
-export function subjectPoints({ pattern, sheet }: SheetState, piece: number): readonly RuledPoint[] {
+/**
+ * The ruled points of a piece, handles left out, and those without a rule that might want one: its
+ * corners, and points whose namesake or mate has one.
+ */
+export function subjectPoints(
+  { pattern, sheet, namesakes }: SheetState,
+  piece: number,
+): readonly RuledPoint[] {
   const { handles, pointNames } = pattern.pieces[piece]?.base.plan ?? {
     handles: new Set<string>(),
     pointNames: [],
   };
   const own = sheet[piece] ?? new Map<number, readonly Point[]>();
   const ruled = [...own.keys()].filter((point) => !handles.has(pointNames[point] ?? ''));
-  const missing = ruled.length === 0 ? [] : unruledCorners(pattern, own, piece);
+  if (ruled.length === 0) return [];
+  const like = pointNames.flatMap((name, point) =>
+    !own.has(point) &&
+    !handles.has(name) &&
+    (namesakes[piece]?.[point] ?? []).some(({ at }) => sheet[at.piece]?.has(at.point) === true)
+      ? [point]
+      : [],
+  );
+  const missing = new Set([...unruledCorners(pattern, own, piece), ...like]);
   return [...ruled, ...missing].map((point) => ({ piece, point }));
 }
 
@@ -56,14 +70,13 @@ function unruledCorners(
 
 /** Everything that the families ask about a point. */
 export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): Subject {
-  const { pattern, labels, base, sheet, shapes, sizes, namesakes } = state;
+  const { pattern, labels, base, sheet, shapes, namesakes } = state;
   const own = namesakes[at.piece]?.[at.point] ?? [];
-  const place = (size: number): Point => sizes[size]?.[at.piece]?.points[at.point] ?? { x: 0, y: 0 };
   const others = [
     ...[...(sheet[at.piece]?.keys() ?? [])]
-      .filter((point) => point > at.point)
+      .filter((point) => point !== at.point)
       .map((point) => ({ piece: at.piece, point })),
-    ...own.flatMap((one) => (isRuledAfter(one.at, at, sheet) ? [one.at] : [])),
+    ...own.flatMap((one) => (sheet[one.at.piece]?.has(one.at.point) === true ? [one.at] : [])),
   ];
   return {
     at,
@@ -75,14 +88,22 @@ export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): 
     shapes,
     others: others.map((other) => ({ at: other, name: nameOf(pattern, other) })),
     namesakes: distinct(namesakeMoves(own, sheet)),
-    following: labels.map((_, size) => subtract(place(size), place(base))),
+    following: movesNow(state, at),
+    bareCorners: unruledCorners(pattern, sheet[at.piece] ?? new Map(), at.piece).length,
     closing: (axis, size) => closing(at, axis, size),
   };
 }
 
-/** On a later piece, so that each pair is asked about once, and with a rule to exchange. */
-function isRuledAfter({ piece, point }: RuledPoint, at: RuledPoint, sheet: SheetMoves): boolean {
-  return piece > at.piece && sheet[piece]?.has(point) === true;
+/** How a point moves as the sheet is, with or without a rule, along and square to the reference line. */
+export function movesNow({ pattern, base, sizes }: SheetState, at: RuledPoint): readonly Point[] {
+  const along = pattern.pieces[at.piece]?.ruleX ?? { x: 1, y: 0 };
+  const place = (pieces: readonly Piece[] | undefined): Point =>
+    pieces?.[at.piece]?.points[at.point] ?? { x: 0, y: 0 };
+  const from = place(sizes[base]);
+  return sizes.map((pieces) => {
+    const move = subtract(place(pieces), from);
+    return { x: dot(move, along), y: dot(move, quarterTurn(along)) };
+  });
 }
 
 /** Such as `back waist_side`. */

@@ -32,7 +32,7 @@ export type Moves = ReadonlyMap<string, readonly Point[]>;
 export type Form = 'moves' | 'steps';
 
 /** Thousandths of a millimeter, as a sheet in mm is typed at best. */
-const typed = (mm: number): string => String(Math.round(mm * 1000) / 1000 + 0);
+const FINEST = 1000;
 
 /** The right moves of a garment, those that are solved among them. */
 export function rightMoves(garment: Garment): Moves {
@@ -97,14 +97,19 @@ function gapsOf(garment: Garment, moves: Moves, seam: string): readonly number[]
   return walks.map(({ gap }) => gap - base);
 }
 
-/** The rule sheet of a garment in mm, with a row a size. */
-export function ruleText({ sizes, base }: Garment, moves: Moves, form: Form): string {
+/** The rule sheet of a garment in mm, with a row a size, typed to so many parts of a millimeter. */
+export function ruleText(
+  { sizes, base }: Garment,
+  moves: Moves,
+  form: Form,
+  parts = FINEST,
+): string {
+  const typed = (mm: number): string => String(Math.round(mm * parts) / parts + 0);
   const from = sizes.indexOf(base);
   const rows = [...moves].flatMap(([name, own]) =>
     own.flatMap(({ x, y }, size) => {
       if (size === from) return [];
-      const before =
-        form === 'moves' ? undefined : own[size + Math.sign(from - size)];
+      const before = form === 'moves' ? undefined : own[size + Math.sign(from - size)];
       const cells = [x - (before?.x ?? 0), y - (before?.y ?? 0)].map(typed);
       return [`${name.replace('.', ',')},${sizes[size] ?? ''},${cells.join(',')}`];
     }),

@@ -65,9 +65,7 @@ sleeve,front_bend,9,5.5,curve,,
     length: [10, 10, 10, 10, 10],
     neck: [12, 12, 12, 12, 12],
   },
-  solved: [
-    { point: 'sleeve.crown', seam: 'sleeve.cap to back.armhole + front.armhole' },
-  ],
+  solved: [{ point: 'sleeve.crown', seam: 'sleeve.cap to back.armhole + front.armhole' }],
 };
 
 const trouserRules: Rules = {
@@ -181,7 +179,7 @@ band,start_high,0,-3,corner,start,
   ]),
   grows: {
     waist: [45, 45, 45, 60, 60],
-    hip: [40, 40, 40, 60, 60],
+    hip: [44, 44, 44, 60, 60],
     depth: [4, 4, 4, 4, 4],
     length: [12, 12, 12, 12, 12],
   },

@@ -31,7 +31,12 @@ export interface Planted {
 const SEEN = 2;
 
 /** Every slip of a kind that a sheet can have, in the order of the sheet. */
-export function slipsOf(kind: Kind, garment: Garment, right: Moves, form: Form): readonly Planted[] {
+export function slipsOf(
+  kind: Kind,
+  garment: Garment,
+  right: Moves,
+  form: Form,
+): readonly Planted[] {
   return [...right.keys()]
     .flatMap((name) => plantedAt(kind, name, garment, right, form))
     .filter(({ moves }) => farthest(moves, right) > SEEN);
@@ -64,9 +69,15 @@ function plantedAt(
     words: `${name}: ${words}`,
     moves: new Map(right).set(name, rule),
   });
-  const axes = (['x', 'y'] as const).filter((axis) => own.some((move) => Math.abs(move[axis]) > 0.5));
+  const axes = (['x', 'y'] as const).filter((axis) =>
+    own.some((move) => Math.abs(move[axis]) > 0.5),
+  );
   const along = (axis: Axis, change: (cells: readonly number[]) => readonly number[]) => {
-    const cells = asCells(own.map((move) => move[axis]), base, form);
+    const cells = asCells(
+      own.map((move) => move[axis]),
+      base,
+      form,
+    );
     const changed = fromCells(change(cells), base, form);
     return own.map((move, s) => ({ ...move, [axis]: changed[s] ?? NaN }));
   };
@@ -74,19 +85,35 @@ function plantedAt(
     cells.map((mm, i) => (i === s ? change(mm) : mm));
   switch (kind) {
     case 'sign of a point':
-      return axes.map((axis) => one(`d${axis} turned`, along(axis, (c) => c.map((mm) => -mm))));
+      return axes.map((axis) =>
+        one(
+          `d${axis} turned`,
+          along(axis, (c) => c.map((mm) => -mm)),
+        ),
+      );
     case 'sign of a step':
       return axes.flatMap((axis) =>
-        others.map((s) => one(`d${axis} of ${sizes[s] ?? ''} turned`, along(axis, cell(s, (mm) => -mm)))),
+        others.map((s) =>
+          one(
+            `d${axis} of ${sizes[s] ?? ''} turned`,
+            along(
+              axis,
+              cell(s, (mm) => -mm),
+            ),
+          ),
+        ),
       );
     case 'x and y exchanged':
-      return [one('exchanged', own.map(({ x, y }) => ({ x: y, y: x })))];
+      return [
+        one(
+          'exchanged',
+          own.map(({ x, y }) => ({ x: y, y: x })),
+        ),
+      ];
     case 'rule missing': {
       const rest = new Map(right);
       rest.delete(name);
-      return axes.length === 0
-        ? []
-        : [{ kind, at: [name], words: `${name} missing`, moves: rest }];
+      return axes.length === 0 ? [] : [{ kind, at: [name], words: `${name} missing`, moves: rest }];
     }
     case 'rules of two points exchanged': {
       const [piece] = name.split('.');
@@ -101,25 +128,37 @@ function plantedAt(
     case 'one step doubled':
       return axes.flatMap((axis) =>
         others.map((s) =>
-          one(
-            `step to ${sizes[s] ?? ''} doubled in d${axis}`,
-            doubled(own, axis, s, base),
-          ),
+          one(`step to ${sizes[s] ?? ''} doubled in d${axis}`, doubled(own, axis, s, base)),
         ),
       );
     case '3 mm off in one size':
       return axes.flatMap((axis) =>
         others.flatMap((s) =>
           [3, -3].map((off) =>
-            one(`d${axis} of ${sizes[s] ?? ''} off by ${off}`, along(axis, cell(s, (mm) => mm + off))),
+            one(
+              `d${axis} of ${sizes[s] ?? ''} off by ${off}`,
+              along(
+                axis,
+                cell(s, (mm) => mm + off),
+              ),
+            ),
           ),
         ),
       );
     case 'ten times':
       return axes.flatMap((axis) => [
-        one(`d${axis} ten times`, along(axis, (c) => c.map((mm) => 10 * mm))),
+        one(
+          `d${axis} ten times`,
+          along(axis, (c) => c.map((mm) => 10 * mm)),
+        ),
         ...others.map((s) =>
-          one(`d${axis} of ${sizes[s] ?? ''} ten times`, along(axis, cell(s, (mm) => 10 * mm))),
+          one(
+            `d${axis} of ${sizes[s] ?? ''} ten times`,
+            along(
+              axis,
+              cell(s, (mm) => 10 * mm),
+            ),
+          ),
         ),
       ]);
     case 'rows of two sizes exchanged':
@@ -137,7 +176,11 @@ function plantedAt(
 }
 
 function doubled(own: readonly Point[], axis: Axis, s: number, base: number): readonly Point[] {
-  const steps = asCells(own.map((move) => move[axis]), base, 'steps');
+  const steps = asCells(
+    own.map((move) => move[axis]),
+    base,
+    'steps',
+  );
   const changed = fromCells(
     steps.map((step, i) => (i === s ? 2 * step : step)),
     base,
