@@ -4,7 +4,7 @@ import { isMirrored } from '../pattern/seam-pair';
 import type { Graded, RuleChange } from '../seams/closing-change';
 import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
-import { nameOf } from '../seams/slips/subject';
+import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';

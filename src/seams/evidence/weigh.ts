@@ -7,11 +7,11 @@ import type { Regrader, RuledPoint } from '../regrade';
 import { along, repaired } from '../slips/sheet-moves';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { Slip } from '../slips/slip';
-import type { SheetState } from '../slips/subject';
-import { movesNow } from '../slips/subject';
+import type { SheetState } from '../slips/sheet-state';
+import { movesNow } from '../slips/sheet-state';
 import type { PairWalk } from '../walk-pair';
-import { walkPair } from '../walk-pair';
 import type { WalkedSeam } from '../walked-seam';
+import { walkedOn } from '../walked-seam';
 import { pieceMisfit, seamMisfit } from './fit';
 import { oddness } from './neighbors';
 import { irregularity } from './regularity';
@@ -102,20 +102,14 @@ export function weigher(
         for (const piece of pieces) gain -= pieceMisfit(made[piece] as Piece, pieceAt(piece, base));
         for (const seam of own) {
           if (gain < least) return gain;
-          gain -= seamMisfit(walked(seam, made, size), seam.walks[base] as PairWalk);
+          gain -= seamMisfit(walkedOn(seam, made, size), seam.walks[base] as PairWalk);
         }
       }
       return gain;
     },
     walkWithout: (slip, seam, size) =>
-      walked(seam, mended(repaired(sheet, slip.repairs), piecesOf(slip), size), size),
+      walkedOn(seam, mended(repaired(sheet, slip.repairs), piecesOf(slip), size), size),
   };
-}
-
-/** A seam walked on other pieces, with the ease that it has in the size. */
-export function walked({ pair, way, walks }: WalkedSeam, pieces: readonly Piece[], size: number) {
-  const walk = walkPair(pieces, { ...pair, ease: walks[size]?.ease ?? 0 }, way);
-  return { ...walk, pair };
 }
 
 /** The seams that a piece has a part in. */

@@ -1,27 +1,12 @@
 /** The points whose rules may have a slip, with all that the families of slips ask about them. */
 import type { Point } from '../../geometry/point';
-import { dot, quarterTurn, subtract } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
-import type { Piece } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
-import type { Namesakes } from '../evidence/neighbors';
 import { namesakeMoves } from '../evidence/neighbors';
-import type { StepShapes } from '../evidence/regularity';
 import type { RuledPoint } from '../regrade';
-import type { SheetMoves } from './sheet-moves';
+import type { SheetState } from './sheet-state';
+import { movesNow, nameOf } from './sheet-state';
 import type { Subject } from './slip';
-
-/** What is known of a sheet and its garment at the moment. */
-export interface SheetState {
-  readonly pattern: Pattern;
-  readonly labels: readonly string[];
-  readonly base: number;
-  readonly sheet: SheetMoves;
-  readonly shapes: StepShapes;
-  readonly namesakes: Namesakes;
-  /** The pieces of each size as the sheet makes them. */
-  readonly sizes: readonly (readonly Piece[])[];
-}
 
 /** What closes the seam in question by one axis of a point in a size; undefined where it cannot. */
 export type Closing = (at: RuledPoint, axis: Axis, size: number) => number | undefined;
@@ -92,24 +77,6 @@ export function subjectAt(state: SheetState, at: RuledPoint, closing: Closing): 
     bareCorners: unruledCorners(pattern, sheet[at.piece] ?? new Map(), at.piece).length,
     closing: (axis, size) => closing(at, axis, size),
   };
-}
-
-/** How a point moves as the sheet is, with or without a rule, along and square to the reference line. */
-export function movesNow({ pattern, base, sizes }: SheetState, at: RuledPoint): readonly Point[] {
-  const along = pattern.pieces[at.piece]?.ruleX ?? { x: 1, y: 0 };
-  const place = (pieces: readonly Piece[] | undefined): Point =>
-    pieces?.[at.piece]?.points[at.point] ?? { x: 0, y: 0 };
-  const from = place(sizes[base]);
-  return sizes.map((pieces) => {
-    const move = subtract(place(pieces), from);
-    return { x: dot(move, along), y: dot(move, quarterTurn(along)) };
-  });
-}
-
-/** Such as `back waist_side`. */
-export function nameOf({ pieces }: Pattern, { piece, point }: RuledPoint): string {
-  const plan = pieces[piece]?.base.plan;
-  return `${plan?.name ?? ''} ${plan?.pointNames[point] ?? ''}`;
 }
 
 function distinct(rules: readonly (readonly Point[])[]): readonly (readonly Point[])[] {

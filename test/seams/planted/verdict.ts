@@ -6,14 +6,14 @@ import type { Kind, Planted } from './planter';
 export type Verdict = 'named' | 'false' | 'located' | 'missed';
 
 /** Checks that state a cause. */
-const ACCUSING = /^(wrong-sign|odd-sign|rule-slip)$/u;
+const ACCUSING = /^(wrong-sign|rule-slip)$/u;
 /** Checks that say where something tells. */
-const TELLING = /^(seam-lengths|notch-to-notch|dart-legs|rule-doubt|step-turns|step-odd)$/u;
+const TELLING = /^(seam-lengths|notch-to-notch|rule-doubt|step-turns)$/u;
 
 /** How the cause is worded where a slip of the kind is stated. */
 const WORDS: Readonly<Record<Kind, RegExp>> = {
-  'sign of a point': /the sign of dx? ?|the sign of d[xy] at|its sign|the signs of/u,
-  'sign of a step': /the sign of d[xy].*(in one step|in one size)/u,
+  'sign of a point': /the signs? of d[xy]/u,
+  'sign of a step': /the signs? of d[xy].*in one (step|size)/u,
   'x and y exchanged': /dx and dy .*exchanged/u,
   'rule missing': /the rule of .* missing/u,
   'rules of two points exchanged': /rules of .* and .* exchanged/u,
@@ -31,5 +31,9 @@ export function verdictOn(planted: Planted, findings: readonly Finding[]): Verdi
     planted.at.includes(`${piece}.${subject}`) && WORDS[planted.kind].test(message);
   if (accusing.some((finding) => !isRight(finding))) return 'false';
   if (accusing.length > 0) return 'named';
-  return grave.some(({ check }) => TELLING.test(check)) ? 'located' : 'missed';
+  const tells = findings.some(
+    ({ check, piece, subject }) =>
+      check === 'point-unruled' && planted.at.includes(`${piece}.${subject}`),
+  );
+  return tells || grave.some(({ check }) => TELLING.test(check)) ? 'located' : 'missed';
 }
