@@ -17,6 +17,8 @@ const BESIDE = { usual: 1, weight: 1.5 };
 const WAY = { usual: 10, weight: 0.5 };
 /** Nats against a rule that goes against all beside it, and turned round would go with them. */
 const AGAINST = 8;
+/** Namesakes of a point that are asked: enough for the gores of a skirt. */
+const MOST_NAMESAKES = 8;
 /** mm by which namesakes may differ. */
 const NAMESAKE = { usual: 1, weight: 2 };
 
@@ -159,18 +161,26 @@ export function namesakesIn({ pieces }: Pattern, seams: readonly WalkedSeam[]): 
   return pieces.map(({ base }, piece) => {
     const mirrored = new Map<number, boolean>();
     return base.plan.pointNames.map((name) => [
-      ...(byName.get(name) ?? [])
-        .filter((at) => at.piece !== piece)
-        .map((at) => {
-          const isMirrored = mirrored.get(at.piece) ?? runsAgainst(base, pieces[at.piece]?.base);
-          mirrored.set(at.piece, isMirrored);
-          return { at, isMirrored };
-        }),
+      ...nearest(byName.get(name) ?? [], piece).map((at) => {
+        const isMirrored = mirrored.get(at.piece) ?? runsAgainst(base, pieces[at.piece]?.base);
+        mirrored.set(at.piece, isMirrored);
+        return { at, isMirrored };
+      }),
       ...(mates.get(`${base.plan.name}.${name}`) ?? []).flatMap((at) =>
         [false, true].map((isMirrored) => ({ at, isMirrored })),
       ),
     ]);
   });
+}
+
+/** Those on the pieces listed nearest to a piece, which belong to one garment sooner than others. */
+function nearest(places: readonly RuledPoint[], piece: number): readonly RuledPoint[] {
+  const here = places.findIndex((at) => at.piece === piece);
+  return places
+    .slice(Math.max(0, here - MOST_NAMESAKES), here + MOST_NAMESAKES + 1)
+    .filter((at) => at.piece !== piece)
+    .sort((a, b) => Math.abs(a.piece - piece) - Math.abs(b.piece - piece))
+    .slice(0, MOST_NAMESAKES);
 }
 
 /** By `piece.point` the points that it meets at the ends of seams of one edge a side. */

@@ -25,9 +25,11 @@ export function rank(
   const bounded = points
     .flatMap((at) => {
       const subject = subjectAt(state, at, closing);
-      return SLIP_FAMILIES.flatMap((family) => family(subject));
+      const sharers = sharersOf(state, at);
+      return SLIP_FAMILIES.flatMap((family) => family(subject)).map((slip) =>
+        sharedBy(slip, sharers),
+      );
     })
-    .map((slip) => withSharers(slip, state))
     .map((slip) => ({ slip, most: bound(slip) }))
     .sort((a, b) => b.most - a.most);
   const weighed: Weighed[] = [];
@@ -42,22 +44,22 @@ export function rank(
   return weighed.sort((a, b) => b.gain - a.gain);
 }
 
+/** The other points that use the named rule of a point. */
+function sharersOf({ sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
+  const rule = sheet[at.piece]?.get(at.point);
+  if (rule === undefined) return [];
+  return sheet.flatMap((own, piece) =>
+    [...own].flatMap(([point, other]) =>
+      other === rule && (piece !== at.piece || point !== at.point) ? [{ piece, point }] : [],
+    ),
+  );
+}
+
 /** A slip in a named rule is made at every point that uses the rule. */
-function withSharers(slip: Slip, { sheet }: SheetState): Slip {
-  const { repairs } = slip;
-  if (repairs.length > 1) return slip;
-  const shared = repairs.flatMap(({ at, moves }) => {
-    const rule = sheet[at.piece]?.get(at.point);
-    if (rule === undefined) return [];
-    return sheet.flatMap((own, piece) =>
-      [...own].flatMap(([point, other]) =>
-        other === rule && (piece !== at.piece || point !== at.point)
-          ? [{ at: { piece, point }, moves }]
-          : [],
-      ),
-    );
-  });
-  return shared.length === 0 ? slip : { ...slip, repairs: [...repairs, ...shared] };
+function sharedBy(slip: Slip, sharers: readonly RuledPoint[]): Slip {
+  const [repair, second] = slip.repairs;
+  if (sharers.length === 0 || repair === undefined || second !== undefined) return slip;
+  return { ...slip, repairs: [repair, ...sharers.map((at) => ({ at, moves: repair.moves }))] };
 }
 
 /** The best slip, if it explains what tells, and no other that is told in other words is near it. */

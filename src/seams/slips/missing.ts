@@ -7,7 +7,8 @@ const ONLY_BARE = 6;
 
 /**
  * The rule is that of a point of its name on another piece, or what closes the seams in every size.
- * That a corner has no rule can be seen, so little else is needed to believe it.
+ * That a corner has no rule can be seen, so little else is needed to believe it. Where several have
+ * none, a rule made up to close a seam would fit each of them and is not tried.
  */
 export const missingSlips: SlipFamily = (subject) => {
   const { at, name, moves, base, following, namesakes, closing } = subject;
@@ -23,7 +24,7 @@ export const missingSlips: SlipFamily = (subject) => {
   const alone = ONLY_BARE / Math.max(1, subject.bareCorners);
   const rules = [
     ...namesakes.map((rule) => ({ rule, cost: 0.5 - alone })),
-    ...closed.map((rule) => ({ rule, cost: 2 - alone / 2 })),
+    ...(subject.bareCorners > 1 ? [] : closed.map((rule) => ({ rule, cost: 2 - alone / 2 }))),
   ];
   return rules.map(({ rule, cost }) => ({
     kind: 'rule missing' as const,
