@@ -48,9 +48,11 @@ export const SEAM_FAILURE = 3;
 export const SEAM_TELLS = 3 * SEAM_MATCH;
 /** Share of the whole growth. Steps have the same proportions within this: 0.1 mm in 5 cm. */
 export const STEP_SHAPE = 0.002;
-/** nats. A cause is stated only if the evidence speaks for it this much, some 400 to 1. */
+/** nats. A cause is stated only if the evidence speaks for it this much: 400 to 1, were the
+ * scores odds; they are set by planted slips. */
 export const CAUSE_TOLD_BY = 6;
-/** nats. A cause is stated only if no other explains the evidence within this, some 20 to 1. */
+/** nats. A cause is stated only if no other explains the evidence within this: 20 to 1,
+ * were the scores odds. */
 export const CAUSE_CLEAR_BY = 3;
 /** nats. At one point a slip is stated with its particulars if they are this much likelier, 2 to 1,
  * than others of its kind: either way the rule is looked at. */
