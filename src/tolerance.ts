@@ -43,11 +43,25 @@ export const SEAM_WARNING = 1;
 /** mm. Above this a seam pair no longer goes together (1/8 in is adequate for many sewers). */
 export const SEAM_FAILURE = 3;
 
-/** mm. Signs turned round change a gap alike within this: a hundredth of what a sewer eases in. */
-export const SAME_GAP = SEAM_WARNING / 100;
-/** mm of misfit. Signs that mend a seam this much worse than the best are no longer mentioned: a
- * quarter of what a sewer eases in. */
-export const NEAR_BEST = 0.25;
+/** mm. A seam that opens by more in the grade is looked at for a slip in its rules: three times what
+ * is never seen, so that rounding opens none, and far below what a sewer eases in. */
+export const SEAM_TELLS = 3 * SEAM_MATCH;
+/** Share of the whole growth. Steps have the same proportions within this: 0.1 mm in 5 cm. */
+export const STEP_SHAPE = 0.002;
+/** nats. A cause is stated only if the evidence speaks for it this much: 400 to 1, were the
+ * scores odds; they are set by planted slips. */
+export const CAUSE_TOLD_BY = 6;
+/** nats. A cause is stated only if no other explains the evidence within this: 20 to 1,
+ * were the scores odds. */
+export const CAUSE_CLEAR_BY = 3;
+/** nats. At one point a slip is stated with its particulars if they are this much likelier, 2 to 1,
+ * than others of its kind: either way the rule is looked at. */
+export const KIND_CLEAR_BY = 0.7;
+/** nats. Without a seam that opens, the steps of a point or those beside it are asked for a slip where
+ * this much speaks against them, some 150 to 1. */
+export const RULES_TELL_BY = 5;
+/** Share of a gap. A cause that leaves more of it than a tenth does not explain it. */
+export const GAP_LEFT = 0.1;
 /** Share of a move by which it may lie outside those beside it and still go with them: a tenth, more
  * than rounding makes of it, less than any sign. */
 export const GOES_WITH = 0.1;

@@ -13,7 +13,7 @@ export function seamFindings(
   const rules = derivedRules(range, pattern.file);
   const graded = { pattern, rules, regrade: regrader(pattern, rules) };
   const seams = walkedSeams(range, pattern.seams);
-  return checkSewnSeams(range, seams, { range, seams }, graded, { unit: 'cm', fractions: false });
+  return checkSewnSeams(range, seams, seams, graded, { unit: 'cm', fractions: false });
 }
 
 /** The range with one point of one piece moved alike in every size, by mm. */

@@ -3,6 +3,7 @@ import type { SizeChart } from '../chart/size-chart';
 import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
+import { diagnose } from '../seams/diagnose';
 import { regrader } from '../seams/regrade';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
@@ -21,12 +22,12 @@ import { checkGivenPattern } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLargerPieces } from './larger-pieces';
 import { checkLining } from './lining';
-import { checkOddSigns } from './odd-signs';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundedPoints } from './rounded-points';
 import { checkRoundedDarts } from './rounded-darts';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
+import { slipFindings } from './rule-slips';
 import { checkSewnSeams } from './sewn-seams';
 import { checkSideTakeUp, noteSideDirection } from './side-seam';
 import { checkStride } from './stride';
@@ -137,13 +138,15 @@ function placeOf({ check, size, piece, subject }: Finding): string {
   return JSON.stringify([check, size, piece, subject]);
 }
 
-/** Seams first, then what no seam may tell: a sign that a seam has told of is not told of twice. */
+/** Slips first, which are looked for in the exact grade, then seam by seam. */
 function sewnSeams(context: CheckContext): readonly Finding[] {
-  const { pattern, range, rules, seams, areRulesTyped, display } = context;
+  const { pattern, range, seams, areRulesTyped, display } = context;
   const exact = context.exact ?? context;
   const graded = { pattern, rules: exact.rules, regrade: regrader(pattern, exact.rules) };
-  const sewn = checkSewnSeams(range, seams, exact, graded, display);
-  const signs = sewn.filter(({ check }) => check === 'wrong-sign');
-  const told = new Set(signs.map(({ piece, subject }) => `${piece}.${subject}`));
-  return [...sewn, ...(areRulesTyped ? checkOddSigns(pattern, rules, told) : [])];
+  const sizes = exact.range.sizes.map(({ pieces }) => pieces);
+  const diagnoses = diagnose(graded, exact.seams, sizes, areRulesTyped);
+  return [
+    ...slipFindings(range, pattern, diagnoses, display),
+    ...checkSewnSeams(range, seams, exact.seams, graded, display, diagnoses),
+  ];
 }

@@ -137,7 +137,7 @@ function turningSteps(
             { size: sizes[first.size] ?? '', piece: plan.name, subject: plan.pointNames[i] ?? '' },
             `d${axis} goes the other way in the step to ${odd
               .map(({ size }) => sizes[size] ?? '')
-              .join(', ')} than in the others; a sign may be wrong`,
+              .join(', ')} than in the others`,
           ),
         ];
       }),

@@ -1,58 +1,51 @@
 /** Every seam walked in every size: lengths, notches, corners, wrong signs. */
 import type { GradedPattern } from '../grade/graded-pattern';
+import { isMirrored } from '../pattern/seam-pair';
 import type { Graded, RuleChange } from '../seams/closing-change';
 import { closingChange } from '../seams/closing-change';
+import type { Diagnosis } from '../seams/diagnose';
+import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
-import type { WrongSign } from '../seams/wrong-sign';
-import { wrongSigns } from '../seams/wrong-sign';
 import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
-import { isMirrored } from '../pattern/seam-pair';
 import { seamSeverity } from './seam-severity';
-import { signFindings } from './wrong-sign';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
 const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
 
-/** A range and its seams. */
-interface Sewn {
-  readonly range: GradedPattern;
-  readonly seams: readonly WalkedSeam[];
-}
-
 /**
- * The findings of all seams: wrong signs first, which are looked for in the `exact` grade, then seam by
- * seam and size by size.
+ * The findings of all seams, seam by seam and size by size; a gap whose cause is known names it.
+ * `exact` are the same seams before the rules were rounded.
  */
 export function checkSewnSeams(
   range: GradedPattern,
   seams: readonly WalkedSeam[],
-  exact: Sewn,
+  exact: readonly WalkedSeam[],
   graded: Graded,
   display: LengthDisplay,
+  diagnoses: readonly Diagnosis[] = [],
 ): Finding[] {
   const sizes = range.sizes.map(({ pieces }) => pieces);
-  const unrounded = exact.range.sizes.map(({ pieces }) => pieces);
-  const signs = exact.seams.map((seam) => wrongSigns(seam, exact.seams, unrounded, graded));
-  return [
-    ...signFindings(exact.range, exact.seams, signs, WALKED),
-    ...seams.flatMap((seam, s) => [
+  return seams.flatMap((seam, s) => {
+    const cause = diagnoses.find(({ seam: told }) => told?.pair === seam.pair)?.cause;
+    const words = (i: number): string =>
+      cause === undefined
+        ? changeWords(closingChangeOf(seam, i, sizes[i] ?? [], graded), display)
+        : `; see the rule of ${nameOf(graded.pattern, cause.at)}`;
+    const exactGap = (i: number): number => exact[s]?.walks[i]?.gap ?? NaN;
+    return [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
         ...(isMirrored(seam.pair)
           ? []
-          : [
-              lengthFinding(range, seam, i, exact.seams[s]?.walks[i]?.gap ?? NaN, display, () =>
-                closingChangeOf(seam, i, sizes[i] ?? [], graded, signs[s] ?? []),
-              ),
-            ]),
+          : [lengthFinding(range, seam, i, exactGap(i), display, () => words(i))]),
         ...notchFindings(seam, size.label, i, display),
         ...cornerFindings(seam, size.label, i),
       ]),
-    ]),
-  ];
+    ];
+  });
 }
 
 function closingChangeOf(
@@ -60,10 +53,9 @@ function closingChangeOf(
   size: number,
   pieces: GradedPattern['sizes'][number]['pieces'],
   graded: Graded,
-  signs: readonly WrongSign[],
 ): RuleChange | undefined {
   const walk = walks[size];
-  return walk && closingChange(walk, way, pieces, size, graded, signs);
+  return walk && closingChange(walk, way, pieces, size, graded);
 }
 
 function piecesOf({ pair }: WalkedSeam): string {
@@ -79,7 +71,7 @@ function lengthFinding(
   i: number,
   exactGap: number,
   display: LengthDisplay,
-  closing: () => RuleChange | undefined,
+  closing: () => string,
 ): Finding {
   const { pair, walks } = seam;
   const [first, second] = walks[i]?.walks ?? [];
@@ -117,7 +109,7 @@ function lengthFinding(
     const rounded = gap - exactGap;
     if (Math.abs(rounded) > SEAM_MATCH)
       return `${ofBase}, of which rounding makes ${showLength(rounded, display)}`;
-    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + changeWords(closing(), display);
+    if (Math.abs(gap - atBase) > SEAM_WARNING) return ofBase + closing();
     return ofBase;
   }
 }

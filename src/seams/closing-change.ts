@@ -18,7 +18,7 @@ export interface RuleChange {
 
 /**
  * Of all points with rules on the two pieces the one whose move must change least, to first order;
- * of equally good ones a `suspect`, then the first. Undefined if no rule has a say.
+ * of equally good ones the first. Undefined if no rule has a say.
  */
 export function closingChange(
   { pair: stated, ease, gap }: PairWalk,
@@ -26,7 +26,6 @@ export function closingChange(
   pieces: readonly Piece[],
   size: number,
   { pattern, rules, regrade }: Graded,
-  suspects: readonly { readonly piece: string; readonly point: string }[],
 ): RuleChange | undefined {
   const pair = { ...stated, ease };
   let best: RuleChange | undefined;
@@ -46,10 +45,8 @@ export function closingChange(
     const change = scale(slope, -gap / steep);
     const plan = pattern.pieces[candidate.piece]?.base.plan;
     const name = { piece: plan?.name ?? '', point: plan?.pointNames[candidate.point] ?? '' };
-    const isSuspect = suspects.some((s) => s.piece === name.piece && s.point === name.point);
-    const enough =
-      (best === undefined ? Infinity : length(best.change)) * (isSuspect ? ALIKE_CHANGES : 1);
-    if (length(change) < enough / (isSuspect ? 1 : ALIKE_CHANGES)) best = { ...name, change };
+    const enough = best === undefined ? Infinity : length(best.change);
+    if (length(change) < enough / ALIKE_CHANGES) best = { ...name, change };
   }
   return best;
 }

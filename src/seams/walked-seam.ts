@@ -1,5 +1,6 @@
 /** Every seam of a graded pattern, walked in every size. */
 import type { GradedPattern } from '../grade/graded-pattern';
+import type { Piece } from '../pattern/piece';
 import type { SeamPair } from '../pattern/seam-pair';
 import type { PairWalk, Way } from './walk-pair';
 import { walkPair, wayOf } from './walk-pair';
@@ -22,4 +23,14 @@ export function walkedSeams(
     const walks = sizes.map(({ pieces, parameters }) => walkPair(pieces, pair, way, parameters));
     return { pair, way, walks };
   });
+}
+
+/** A seam walked on other pieces of a size, with the ease that it has in that size; mm. */
+export function walkedOn(
+  { pair, way, walks }: WalkedSeam,
+  pieces: readonly Piece[],
+  size: number,
+): PairWalk {
+  const walk = walkPair(pieces, { ...pair, ease: walks[size]?.ease ?? 0 }, way);
+  return { ...walk, pair };
 }

@@ -80,7 +80,7 @@ function findings(
 function names(found: readonly Finding[], { piece, point }: Rule, axis: 'x' | 'y'): boolean {
   return found.some(
     ({ check, piece: own, subject, size, message }) =>
-      /^(wrong-sign|odd-sign|step-turns)$/u.test(check) &&
+      /^(wrong-sign|step-turns)$/u.test(check) &&
       size !== '' &&
       (own === piece && subject === point
         ? message.includes(`d${axis} `)

@@ -3,6 +3,8 @@ import type { DraftResult } from '../../jobs/grade-chart';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
+export { addedUp, asSteps } from '../../rule-sheet/steps';
+
 /** Something of each axis. */
 export type Axes<T> = Readonly<Record<Axis, T>>;
 
@@ -77,18 +79,4 @@ export function askedPoints({ outline }: PiecePlan): readonly string[] {
     edge.kind === 'dart' ? [edge.from, edge.tip, edge.to] : [edge.from, edge.to],
   );
   return [...new Set(names)];
-}
-
-/** Cumulative moves as steps from the neighbor on the base's side. */
-export function asSteps(moves: readonly number[], base: number): readonly number[] {
-  return moves.map((move, i) => (i === base ? 0 : move - (moves[i + Math.sign(base - i)] ?? NaN)));
-}
-
-/** Steps from the neighbor on the base's side, added up from the base. */
-export function addedUp(steps: readonly number[], base: number): readonly number[] {
-  const moves = steps.map(() => 0);
-  for (const direction of [1, -1])
-    for (let i = base + direction; i >= 0 && i < steps.length; i += direction)
-      moves[i] = (moves[i - direction] ?? 0) + (steps[i] ?? NaN);
-  return moves;
 }

@@ -1,0 +1,102 @@
+/** The slip that explains what tells clearly better than any other. */
+import { distance } from '../../geometry/point';
+import { CAUSE_CLEAR_BY, CAUSE_TOLD_BY, KIND_CLEAR_BY, SEAM_TELLS } from '../../tolerance';
+import type { Weigher } from '../evidence/weigh';
+import type { RuledPoint } from '../regrade';
+import { SLIP_FAMILIES } from './families';
+import type { SheetState } from './sheet-state';
+import type { Slip } from './slip';
+import type { Closing } from './subject';
+import { subjectAt } from './subject';
+
+/** A slip and what speaks for it in nats. */
+export interface Weighed {
+  readonly slip: Slip;
+  readonly gain: number;
+}
+
+/** The slips at these points by what speaks for them; those that cannot matter are not weighed. */
+export function rank(
+  state: SheetState,
+  points: readonly RuledPoint[],
+  { bound, gain }: Weigher,
+  closing: Closing,
+): readonly Weighed[] {
+  const bounded = points
+    .flatMap((at) => {
+      const subject = subjectAt(state, at, closing);
+      const sharers = sharersOf(state, at);
+      return SLIP_FAMILIES.flatMap((family) => family(subject)).map((slip) =>
+        sharedBy(slip, sharers),
+      );
+    })
+    .map((slip) => ({ slip, most: bound(slip) }))
+    .sort((a, b) => b.most - a.most);
+  const weighed: Weighed[] = [];
+  let best = 0;
+  for (const { slip, most } of bounded) {
+    const least = Math.max(0, best - 2 * CAUSE_CLEAR_BY);
+    if (most < least) break;
+    const own = gain(slip, least);
+    best = Math.max(best, own);
+    if (own >= least) weighed.push({ slip, gain: own });
+  }
+  return weighed.sort((a, b) => b.gain - a.gain);
+}
+
+/** The other points that use the named rule of a point. */
+function sharersOf({ sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
+  const rule = sheet[at.piece]?.get(at.point);
+  if (rule === undefined) return [];
+  return sheet.flatMap((own, piece) =>
+    [...own].flatMap(([point, other]) =>
+      other === rule && (piece !== at.piece || point !== at.point) ? [{ piece, point }] : [],
+    ),
+  );
+}
+
+/** A slip in a named rule is made at every point that uses the rule. */
+function sharedBy(slip: Slip, sharers: readonly RuledPoint[]): Slip {
+  const [repair, second] = slip.repairs;
+  if (sharers.length === 0 || repair === undefined || second !== undefined) return slip;
+  return { ...slip, repairs: [repair, ...sharers.map((at) => ({ at, moves: repair.moves }))] };
+}
+
+/** The best slip, if it explains what tells, and no other that is told in other words is near it. */
+export function clearCause(
+  ranked: readonly Weighed[],
+  explained: (slip: Slip) => boolean,
+  least = CAUSE_TOLD_BY,
+): Slip | undefined {
+  const [best] = ranked;
+  if (best === undefined || best.gain < least || !explained(best.slip)) return undefined;
+  const isRival = ({ slip, gain }: Weighed): boolean =>
+    best.gain - gain < (isSameKind(slip, best.slip) ? KIND_CLEAR_BY : CAUSE_CLEAR_BY) &&
+    !isAlike(slip, best.slip) &&
+    !hasSameRepairs(slip, best.slip);
+  return ranked.some(isRival) ? undefined : best.slip;
+}
+
+/** One kind of slip at one point: whether along one axis or both, in one size or all. */
+function isSameKind(a: Slip, b: Slip): boolean {
+  return a.at.piece === b.at.piece && a.at.point === b.at.point && a.kind === b.kind;
+}
+
+function isAlike(a: Slip, b: Slip): boolean {
+  return a.at.piece === b.at.piece && a.at.point === b.at.point && a.id === b.id;
+}
+
+/**
+ * Slips that make the same of the same rules, within what a seam tells: nothing can tell them apart,
+ * and the likelier is told.
+ */
+function hasSameRepairs(a: Slip, b: Slip): boolean {
+  if (a.repairs.length !== b.repairs.length) return false;
+  return a.repairs.every(({ at, moves }) => {
+    const other = b.repairs.find((own) => own.at.piece === at.piece && own.at.point === at.point);
+    return moves.every((move, i) => {
+      const theirs = other?.moves[i];
+      return theirs !== undefined && distance(move, theirs) <= SEAM_TELLS;
+    });
+  });
+}

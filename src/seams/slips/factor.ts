@@ -1,0 +1,63 @@
+/** A number too large or too small by a factor: a decimal point set wrong, a step taken twice. */
+import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { changedAlong, inSize } from './sheet-moves';
+import type { Slip, SlipFamily } from './slip';
+import { axisWords, gradedSizes, movedAxes } from './slip';
+
+/** What was done to the right number, and how unlikely that is. */
+interface Factor {
+  readonly by: number;
+  readonly words: string;
+  readonly cost: number;
+}
+
+const FACTORS: readonly Factor[] = [
+  { by: 10, words: 'ten times', cost: 0 },
+  { by: 1 / 10, words: 'a tenth of', cost: 0.7 },
+  { by: 2, words: 'twice', cost: 0.3 },
+  { by: 1 / 2, words: 'half of', cost: 1.5 },
+];
+
+/** In all sizes, in one step, or in the move of one size; a whole rule is seldom halved or doubled. */
+export const factorSlips: SlipFamily = (subject) => {
+  const { at, name, moves, base, sizes } = subject;
+  if (moves === undefined) return [];
+  const graded = gradedSizes(subject);
+  return movedAxes(moves).flatMap((axes) =>
+    FACTORS.flatMap(({ by, words, cost }) => {
+      const right = (value: number): number => value / by;
+      const plural = axes.length - 1;
+      const slip = (
+        where: string,
+        more: number,
+        change: Parameters<typeof changedAlong>[2],
+      ): Slip => ({
+        kind: 'factor',
+        at,
+        id: `${words} ${axes.join('')} ${where}`,
+        words: () =>
+          `${where === '' ? '' : `${where} `}${axisWords(axes)} of ${name} ` +
+          `${plural ? 'are' : 'is'} probably ${words} what ${plural ? 'they' : 'it'} should be`,
+        repairs: [{ at, moves: changedAlong(moves, axes, change) }],
+        cost: 0.5 + cost + more + plural,
+      });
+      const isDecimal = by === 10 || by === 1 / 10;
+      return [
+        slip('', isDecimal ? 0 : 2, (values) => values.map(right)),
+        ...graded.flatMap((size) => {
+          const label = sizes[size] ?? '';
+          return [
+            slip(`in the step to ${label}`, Math.log(graded.length), (values) =>
+              addedUp(inSize(size, right)(asSteps(values, base)), base),
+            ),
+            slip(
+              `in size ${label}`,
+              Math.log(graded.length) + (isDecimal ? 0 : 1.5),
+              inSize(size, right),
+            ),
+          ];
+        }),
+      ];
+    }),
+  );
+};
