@@ -136,7 +136,10 @@ describe('a pattern for exchange', () => {
     (style, set) => {
       const { result, back, findings } = exchanged(style, set);
       // Nothing of it is left out or doubted.
-      const doubts = ['left-out', 'rule-beside', 'gap-closed', 'placed', 'unit-doubt'];
+      const doubts = [
+        ...['left-out', 'rule-beside', 'notch-beside', 'gap-closed', 'placed'],
+        ...['cut-unruled', 'nest', 'unit-doubt'],
+      ];
       expect(findings.filter(({ check }) => doubts.includes(check))).toEqual([]);
       result.range.sizes.forEach(({ pieces, parameters }, size) => {
         cutOf({ pieces, parameters }).forEach((own, p) => {
