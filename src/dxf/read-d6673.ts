@@ -11,6 +11,7 @@ import { UNIT_WORDS, toMillimeters } from '../units';
 import { distinct } from './document';
 import type { DrawingUnit } from './drawing-unit';
 import { UNITS, drawingUnit, readings, refuseOdd, refuseUnsaid } from './drawing-unit';
+import { growingNotes } from './growing-blocks';
 import { mapped } from './line-point';
 import { besideNotes, cutLineNotes } from './piece-notes';
 import type { PlacedBlock } from './placed-blocks';
@@ -87,6 +88,7 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     leftOut: [
       ...doubts,
       ...notes,
+      ...growingNotes(placed, ruleTable),
       ...unreadNotes(
         sheet.filter((entity) => !isKnown(entity)),
         '',
