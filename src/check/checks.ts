@@ -9,6 +9,7 @@ import type { LengthDisplay } from '../units';
 import { checkChart } from './chart';
 import { chartNotes } from './chart-notes';
 import { checkCutLines } from './cut-line';
+import { checkCutWidths } from './cut-width';
 import { checkDartNumber } from './dart-number';
 import { checkDartTruing } from './dart-truing';
 import { checkDarts } from './darts';
@@ -89,6 +90,7 @@ export const CHECKS: readonly Check[] = [
   ofSkirt(checkZip),
   ({ range }) => checkOutlineSimple(range),
   ({ range, display }) => checkCutLines(range, display),
+  ({ range, display }) => checkCutWidths(range, display),
   ({ range, display }) => checkTurnUps(range, display),
   ofSkirt(noteRoundingDrift),
   ({ chart, against, display, areRulesTyped }) =>

@@ -1,7 +1,7 @@
 /** The outline and the cut line of a block. */
 import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
-import { pointBounds } from '../geometry/bounds';
+import { boxHolds, grownBox, pointBounds } from '../geometry/bounds';
 import type { ReadingNote } from '../pattern/pattern';
 import { EXCHANGED, JOIN_GAP } from '../tolerance';
 import { RULED, isSmooth, marksOf, placeSet } from './block-places';
@@ -101,23 +101,12 @@ function refuseNested({ name }: PlacedBlock, loops: readonly Loop[], file: strin
 }
 
 function isNextSize([inner, outer]: readonly [Box, Box]): boolean {
-  const within =
-    inner.left >= outer.left - EXCHANGED &&
-    inner.right <= outer.right + EXCHANGED &&
-    inner.top >= outer.top - EXCHANGED &&
-    inner.bottom <= outer.bottom + EXCHANGED;
+  const within = boxHolds(grownBox(outer, EXCHANGED), inner);
   const wide = (inner.right - inner.left) / (outer.right - outer.left);
   const high = (inner.bottom - inner.top) / (outer.bottom - outer.top);
   // A boundary that is there twice is no other size.
-  const isSmaller = sidesApart(inner, outer) > EXCHANGED;
+  const isSmaller = !boxHolds(grownBox(inner, EXCHANGED), outer);
   return within && isSmaller && wide >= NEXT_SIZE && high >= NEXT_SIZE;
-}
-
-/** mm; the most that any side of a box lies from that of another. */
-function sidesApart(a: Box, b: Box): number {
-  return Math.max(
-    ...(['left', 'right', 'top', 'bottom'] as const).map((side) => Math.abs(a[side] - b[side])),
-  );
 }
 
 /** mm; the longer side of the box about a closed line. */
