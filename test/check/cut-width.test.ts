@@ -70,7 +70,9 @@ describe('a given cut line', () => {
       },
     ]);
     expect(told(result, 'cut-crosses')).toEqual([
-      expect.stringMatching(/crosses the sewing line: at edge_2 it lies 3 cm inside, in the base 1 cm outside/u),
+      expect.stringMatching(
+        /crosses the sewing line: at edge_2 it lies 3 cm inside, in the base 1 cm outside/u,
+      ),
     ]);
     expect(told(result, 'cut-unruled')).toEqual([
       expect.stringMatching(/^warning: the sewing line has rules and the boundary has none/u),

@@ -95,7 +95,10 @@ pocket,a,0,0,
     const turning = ['b', 'g1', 'g2', 'hole', 'i1'].map(
       (name) => `pocket,${name},S,-1,0\npocket,${name},L,-0.5,0\n`,
     );
-    const { findings } = graded(pattern, `# unit: cm\n# sizes: S, M, L\npiece,point,size,dx,dy\n${turning.join('')}`);
+    const { findings } = graded(
+      pattern,
+      `# unit: cm\n# sizes: S, M, L\npiece,point,size,dx,dy\n${turning.join('')}`,
+    );
     expect(
       findings.filter(({ check }) => check === 'step-turns').map(({ subject }) => subject),
     ).toEqual(['b']);
