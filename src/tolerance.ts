@@ -199,6 +199,8 @@ export const JOIN_GAP = 0.4;
 export const RULE_AT = 0.1;
 /** mm. With a word, up to this: four times what rounding to 0.01 in does. */
 export const RULE_BESIDE = 1;
+/** mm. A notch this near to a sewing line, the width of a pencil line, is on it. */
+export const SEWN_PLACE = 0.5;
 /** mm. A curve inside a piece is drawn as chords this near to it. */
 export const INSIDE_FLATNESS = 0.05;
 /** mm. The largest side of a piece is no shorter, in whatever unit it was drawn. */

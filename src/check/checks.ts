@@ -11,6 +11,7 @@ import { checkChart } from './chart';
 import { chartNotes } from './chart-notes';
 import { checkClosedWaist } from './closed-waist';
 import { checkCutLines } from './cut-line';
+import { checkCutWidths } from './cut-width';
 import { checkDartNumber } from './dart-number';
 import { checkDartTruing } from './dart-truing';
 import { checkDarts } from './darts';
@@ -102,6 +103,7 @@ export const CHECKS: readonly Check[] = [
   ofSkirt(checkZip),
   ({ range }) => checkOutlineSimple(range),
   ({ range, display }) => checkCutLines(range, display),
+  ({ range, display }) => checkCutWidths(range, display),
   ({ range, display }) => checkTurnUps(range, display),
   ({ range, drafted, display }) => (drafted === undefined ? checkRoundedDarts(range, display) : []),
   ({ range, display }) => noteRoundedPoints(range, display),

@@ -109,15 +109,21 @@ function unpairedSeams({ unpaired }: Pattern): Finding[] {
   );
 }
 
-/** A point that turns back from one size to the next: rarely meant, often a slip of the pen. */
+/**
+ * A point of an outline or a cut line that turns back from one size to the next: rarely meant, often a
+ * slip of the pen. What lies beside these lines follows the widths and lengths of pieces, and may.
+ */
 function turningSteps(
   { pieces }: Pattern,
   { ruled, sizes, base }: GivenRules,
   range: GradedPattern,
 ): Finding[] {
   const steps = stepsOf(range.exactRules);
-  return pieces.flatMap(({ base: { plan } }, p) =>
-    [...(ruled[p]?.keys() ?? [])].flatMap((i) =>
+  return pieces.flatMap(({ base: { plan }, path, cutPath }, p) => {
+    const stops = [...path.stops, ...(cutPath?.stops ?? [])].map(({ point }) => point);
+    const shaping = new Set([...stops, ...[...plan.handles].map((name) => plan.index.get(name))]);
+    const own = [...(ruled[p]?.keys() ?? [])].filter((i) => shaping.has(i));
+    return own.flatMap((i) =>
       (['x', 'y'] as const).flatMap((axis) => {
         // Seen from the smallest size to the largest, since steps are counted from the base.
         const growths = sizes.flatMap((_, size) => {
@@ -141,6 +147,6 @@ function turningSteps(
           ),
         ];
       }),
-    ),
-  );
+    );
+  });
 }

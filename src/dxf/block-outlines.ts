@@ -1,8 +1,9 @@
 /** The outline and the cut line of a block. */
 import { InputError } from '../errors';
-import { pointBounds } from '../geometry/bounds';
+import type { Box } from '../geometry/bounds';
+import { boxHolds, grownBox, pointBounds } from '../geometry/bounds';
 import type { ReadingNote } from '../pattern/pattern';
-import { JOIN_GAP } from '../tolerance';
+import { EXCHANGED, JOIN_GAP } from '../tolerance';
 import { RULED, isSmooth, marksOf, placeSet } from './block-places';
 import type { Loop } from './closed-lines';
 import { closedLines, gapText } from './closed-lines';
@@ -77,12 +78,49 @@ function largest(block: PlacedBlock, layer: string, file: string): Loop | undefi
       place: { file, row: parts[0].row },
     });
   }
+  if (layer === D6673_LAYERS.boundary) refuseNested(block, loops, file);
   return first && more.reduce((a, b) => (sizeOf(b) > sizeOf(a) ? b : a), first);
 }
 
+/** Share of the box about a boundary that one within it has at least both ways, if it is its size. */
+const NEXT_SIZE = 0.5;
+
+/** Boundaries that lie one in the next, and are no cut-outs by their size, are sizes of one piece. */
+function refuseNested({ name }: PlacedBlock, loops: readonly Loop[], file: string): void {
+  const nest = loops.toSorted((a, b) => aroundOf(a) - aroundOf(b));
+  const boxes = nest.map(boxOf);
+  const pairs = boxes.slice(1).map((outer, i) => [boxes[i] ?? outer, outer] as const);
+  const [first, second] = nest.map(({ line }) => line.row).toSorted((a, b) => a - b);
+  if (first === undefined || second === undefined || !pairs.every(isNextSize)) return;
+  throw new InputError('dxf-malformed', {
+    what: `the block ${name} is a nest: ${nest.length} boundaries of which each lies in the next`,
+    allowed: 'one boundary, of the sample size; what is cut out of a piece on a layer of its own',
+    got: `closed lines of rows ${nest.map(({ line }) => line.row).join(', ')}`,
+    place: { file, row: second },
+  });
+}
+
+function isNextSize([inner, outer]: readonly [Box, Box]): boolean {
+  const within = boxHolds(grownBox(outer, EXCHANGED), inner);
+  const wide = (inner.right - inner.left) / (outer.right - outer.left);
+  const high = (inner.bottom - inner.top) / (outer.bottom - outer.top);
+  // A boundary that is there twice is no other size.
+  const isSmaller = !boxHolds(grownBox(inner, EXCHANGED), outer);
+  return within && isSmaller && wide >= NEXT_SIZE && high >= NEXT_SIZE;
+}
+
 /** mm; the longer side of the box about a closed line. */
-export function sizeOf({ line: { points } }: Loop): number {
-  const all = points.flatMap((at) => [at, ...(at.bend ?? [])]);
-  const { left, right, top, bottom } = pointBounds(all);
+export function sizeOf(loop: Loop): number {
+  const { left, right, top, bottom } = boxOf(loop);
   return Math.max(right - left, bottom - top);
+}
+
+/** mm; half the way round the box. */
+function aroundOf(loop: Loop): number {
+  const { left, right, top, bottom } = boxOf(loop);
+  return right - left + bottom - top;
+}
+
+function boxOf({ line: { points } }: Loop): Box {
+  return pointBounds(points.flatMap((at) => [at, ...(at.bend ?? [])]));
 }

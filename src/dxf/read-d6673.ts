@@ -11,7 +11,9 @@ import { UNIT_WORDS, toMillimeters } from '../units';
 import { distinct } from './document';
 import type { DrawingUnit } from './drawing-unit';
 import { UNITS, drawingUnit, readings, refuseOdd, refuseUnsaid } from './drawing-unit';
+import { growingNotes } from './growing-blocks';
 import { mapped } from './line-point';
+import { besideNotes, cutLineNotes } from './piece-notes';
 import type { PlacedBlock } from './placed-blocks';
 import { placedBlocks } from './placed-blocks';
 import type { DxfEntity } from './read';
@@ -69,6 +71,10 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     read.map(({ piece }, p) => ({ ...piece, name: names[p] ?? piece.name })),
   );
   const plans = pieces.map(({ base: { plan } }) => plan);
+  const ruled = plans.map((plan, p) => {
+    const rulesOf = placed[p]?.mirrored === true ? mirrored(ruleTable.rules) : ruleTable.rules;
+    return ruledPoints(plan.index, read[p]?.numbers ?? new Map(), rulesOf, file);
+  });
   const pattern: Pattern = {
     pieces,
     seams: sheet.flatMap(({ words: said, row }) => readSeamWords(said, plans, { file, row }) ?? []),
@@ -82,19 +88,22 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     leftOut: [
       ...doubts,
       ...notes,
+      ...growingNotes(placed, ruleTable),
       ...unreadNotes(
         sheet.filter((entity) => !isKnown(entity)),
         '',
       ),
       ...read.flatMap((own) => own.notes),
+      ...pieces.flatMap((piece, p) => [
+        ...besideNotes(piece),
+        ...cutLineNotes(piece, ruled[p] ?? NO_RULES),
+      ]),
     ],
   };
-  const ruled = plans.map((plan, p) => {
-    const rulesOf = placed[p]?.mirrored === true ? mirrored(ruleTable.rules) : ruleTable.rules;
-    return ruledPoints(plan.index, read[p]?.numbers ?? new Map(), rulesOf, file);
-  });
   return { pattern, rules: { file: table.file, sizes, base: sizes.indexOf(sample), ruled } };
 }
+
+const NO_RULES: ReadonlyMap<number, GivenRule> = new Map();
 
 function inMillimeters(block: PlacedBlock, factor: number): PlacedBlock {
   const { entities, turned } = block;

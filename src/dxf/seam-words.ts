@@ -11,17 +11,20 @@ import { dxfNumber } from './entities';
 
 /**
  * `SEWN: sleeve.cap TO front.armhole + back.armhole, EASE 20, WAY opposite`; ease in mm, which must be
- * known.
+ * known. `, NOTCHES left out` follows where those of one side belong to other seams than those of the
+ * other.
  */
 export function seamWords(pair: SeamPair): string {
   const {
     sides: [first, second],
     way,
+    notches,
   } = pair;
   const ease = easeOf(pair, new Map());
   const eased = ease === 0 ? '' : `, EASE ${dxfNumber(ease)}`;
   const run = way === undefined ? '' : `, WAY ${way}`;
-  return `SEWN: ${sideWords(first)} TO ${sideWords(second)}${eased}${run}`;
+  const apart = notches === 'met' ? '' : `, NOTCHES ${notches}`;
+  return `SEWN: ${sideWords(first)} TO ${sideWords(second)}${eased}${run}${apart}`;
 }
 
 function sideWords({ edges }: SeamSide): string {
@@ -33,7 +36,8 @@ export function joinless(name: string): string {
   return name.replace(/[.+]/gu, '_');
 }
 
-const SEWN = /^SEWN: (.+?) TO (.+?)(?:, EASE (-?[\d.]+))?(?:, WAY (same|opposite))?$/u;
+const SEWN =
+  /^SEWN: (.+?) TO (.+?)(?:, EASE (-?[\d.]+))?(?:, WAY (same|opposite))?(, NOTCHES left out)?$/u;
 
 /** Whether words are such. */
 export function isSeamWords(words: string): boolean {
@@ -46,11 +50,12 @@ export function readSeamWords(
   plans: readonly PiecePlan[],
   place: Place,
 ): SeamPair | undefined {
-  const [, first, second, ease = '0', way] = SEWN.exec(words) ?? [];
+  const [, first, second, ease = '0', way, apart] = SEWN.exec(words) ?? [];
   if (first === undefined || second === undefined) return undefined;
   const side = (text: string): SeamSide => readSide({ text, place }, plans);
   return seamPair(`${first} to ${second}`, [side(first), side(second)], {
     ease: Number(ease),
     way: way === 'same' || way === 'opposite' ? way : undefined,
+    notches: apart === undefined ? 'met' : 'left out',
   });
 }

@@ -7,7 +7,7 @@ import type { Edge, MarkedLine, NotchRule, Piece } from '../pattern/piece';
 import { piecePlan } from '../pattern/piece';
 import type { PatternPiece, SplineRun } from '../pattern/pattern';
 import { pathAlong } from '../pattern/pattern';
-import { besideFollowers, handleFollowers } from './followers';
+import { besideFollowers, handleFollowers, notchFollowers } from './followers';
 import type { RawPiece, RawPoint } from './raw-point';
 import { outlineError } from './raw-point';
 import type { Span } from './spans';
@@ -86,8 +86,11 @@ export function buildPiece(raw: RawPiece): PatternPiece {
     followers: [
       ...handleFollowers(spans, at),
       ...besideFollowers(beside, at, places, path),
-      ...besideFollowers(cutNotches, at, places, cutPath ?? path),
-      ...besideFollowers([...sewnNotches.values()], at, places, path),
+      ...notchFollowers(cutNotches, at, base, [
+        ...(plan.cutLine ? [plan.cutLine] : []),
+        plan.outline,
+      ]),
+      ...notchFollowers([...sewnNotches.values()], at, base, [plan.outline]),
     ],
     ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),
     ruleNames: new Map(

@@ -1,7 +1,9 @@
 /** What the points of a piece move with that have no rule of their own and lie on no edge. */
 import type { Point } from '../geometry/point';
 import { distance } from '../geometry/point';
+import { nearestEdgePlace } from '../pattern/edge-place';
 import type { Follower, Path } from '../pattern/pattern';
+import type { Edge, Piece } from '../pattern/piece';
 import type { RawPoint } from './raw-point';
 import type { Span } from './spans';
 
@@ -44,5 +46,26 @@ export function besideFollowers(
       first,
     );
     return [{ point: at(raw), from: nearest, to: nearest, share: 0 }];
+  });
+}
+
+/**
+ * A notch that is no point of a line moves between the two points of it that it stands between, by its
+ * share of the way, and so stays on a straight edge. `lines` are those on which it may stand; of
+ * equally near ones the first counts.
+ */
+export function notchFollowers(
+  notches: readonly RawPoint[],
+  at: (raw: RawPoint) => number,
+  base: Piece,
+  lines: readonly (readonly Edge[])[],
+): readonly Follower[] {
+  const { index } = base.plan;
+  return notches.flatMap((raw) => {
+    const places = lines.flatMap((line) => nearestEdgePlace(base, line, raw.at) ?? []);
+    const [first, ...more] = places;
+    if (first === undefined) return [];
+    const { from, to, share } = more.reduce((a, b) => (b.away < a.away ? b : a), first);
+    return [{ point: at(raw), from: index.get(from) ?? -1, to: index.get(to) ?? -1, share }];
   });
 }

@@ -64,10 +64,19 @@ export interface ReadingNote {
   readonly severity: 'fail' | 'warning' | 'note';
   /**
    * `left-out` is not in the pattern; of the others `what` is a sentence: a rule that stands
-   * `rule-beside` its point, a `gap-closed` in an outline, a block that is `placed` in a way that
-   * matters, and a `unit-doubt`.
+   * `rule-beside` its point, a `notch-beside` every line, a `gap-closed` in an outline, a block that
+   * is `placed` in a way that matters, a `cut-unruled` line beside a sewing line with rules, pieces
+   * that may be a `nest`, and a `unit-doubt`.
    */
-  readonly check: 'left-out' | 'rule-beside' | 'gap-closed' | 'placed' | 'unit-doubt';
+  readonly check:
+    | 'left-out'
+    | 'rule-beside'
+    | 'notch-beside'
+    | 'gap-closed'
+    | 'placed'
+    | 'cut-unruled'
+    | 'nest'
+    | 'unit-doubt';
   /** Name of the piece; empty for the sheet. */
   readonly piece: string;
   readonly what: string;

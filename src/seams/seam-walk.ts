@@ -1,10 +1,12 @@
 /** A side of a seam as it is walked with a tape: its length, and what is met on the way. */
-import { angleBetween, scale } from '../geometry/point';
+import { angleBetween, distance, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentLength, segmentTangent } from '../geometry/segment';
+import { nearestEdgePlace } from '../pattern/edge-place';
 import type { SeamSide } from '../pattern/seam-pair';
 import type { Edge, NotchPlace, Piece } from '../pattern/piece';
-import { edgeSegments, pieceNamed } from '../pattern/piece';
+import { edgeSegments, pieceNamed, pointOf } from '../pattern/piece';
+import { SEWN_PLACE } from '../tolerance';
 
 /** A notch, join or dart, and its distance in mm from the start of the walk. */
 export interface WalkedNotch {
@@ -63,7 +65,7 @@ function walkEdge(piece: Piece, seam: string): Walk {
   const { outline, name, notches: rules } = piece.plan;
   const marked = new Set(rules.flatMap(({ place }) => jointMarked(place, seam)));
   let length = 0;
-  const notches: WalkedNotch[] = [];
+  const notches = sewnNotches(piece, seam);
   const darts: WalkedNotch[] = [];
   const joints: number[] = [];
   const run = edgesInOrder(outline, seam);
@@ -86,7 +88,7 @@ function walkEdge(piece: Piece, seam: string): Walk {
   const after = outline[(outline.indexOf(last) + 1) % outline.length];
   return {
     length,
-    notches,
+    notches: notches.toSorted((a, b) => a.at - b.at),
     joins: [],
     darts,
     joints,
@@ -99,6 +101,28 @@ function walkEdge(piece: Piece, seam: string): Walk {
 function jointMarked(place: NotchPlace, seam: string): readonly string[] {
   if (place.by === 'joint') return [place.point];
   return place.by === 'level' && place.edge === seam ? [place.joint] : [];
+}
+
+/**
+ * Notches that are no point of the outline and whose place on the sewing line is on this edge: neither
+ * at its ends, which meet without a notch, nor at the legs of darts and tucks, which are walked over.
+ */
+function sewnNotches(piece: Piece, seam: string): WalkedNotch[] {
+  const { outline, name, notches } = piece.plan;
+  const sewn = edgesInOrder(outline, seam).filter(({ kind }) => kind !== 'dart');
+  const [starts, ends] = [sewn.map(({ from }) => from), sewn.map(({ to }) => to)];
+  const loose = [
+    ...starts.filter((start) => !ends.includes(start)),
+    ...ends.filter((end) => !starts.includes(end)),
+  ].map((end) => pointOf(piece, end));
+  return notches.flatMap(({ place, name: notch }): WalkedNotch[] => {
+    if (place.by !== 'cut') return [];
+    const at = pointOf(piece, place.sewn ?? place.point);
+    if (loose.some((end) => distance(end, at) <= SEWN_PLACE)) return [];
+    const found = nearestEdgePlace(piece, sewn, at);
+    if (found === undefined || found.away > SEWN_PLACE) return [];
+    return [{ piece: name, name: notch, at: found.at }];
+  });
 }
 
 /** The same walk from its other end. */

@@ -16,6 +16,7 @@ import {
   polyline,
   read,
   ruled,
+  rules,
   told,
   words,
 } from './foreign';
@@ -200,5 +201,78 @@ describe('sizes as blocks of their own', () => {
       `${['UNITS: METRIC', 'SIZE LIST: 2 4', 'SAMPLE SIZE: 2'].join('\n')}\nRULE: DELTA 1\n0 0\n0 0\nRULE: DELTA 2\n0 0\n4 1\nEND\n`,
     );
     expect(gores.pattern.pieces).toHaveLength(2);
+  });
+
+  /** Panels of which the right side is as far out as said; rule 2 moves it sideways in `SIDEWAYS`. */
+  const panels = (widths: Readonly<Record<string, number>>, far = -600): string => {
+    const blocks = Object.entries(widths).map(([name, wide]) => {
+      const corners = [
+        [0, 0],
+        [wide, 0],
+        [wide + 45, far],
+        [0, far],
+      ] as const;
+      const ruledHere = corners.map((at, i) => words('2', at, `# ${i === 1 || i === 2 ? 2 : 1}`));
+      return [name, polyline('1', corners) + ruledHere.join('')] as const;
+    });
+    return drawing({ header: MILLIMETERS, blocks: Object.fromEntries(blocks) });
+  };
+  const SIDEWAYS = rules('METRIC', '38 40 42', '40')
+    .replace('-4 -1', '-10 0')
+    .replace('4 1', '10 0');
+
+  it.each([
+    ['SIZE38', 'SIZE40', 'SIZE42'],
+    ['38-FRONT', '40-FRONT', '42-FRONT'],
+    ['38FRONT', '40FRONT', '42FRONT'],
+    ['FRONT.38', 'FRONT.40', 'FRONT.42'],
+  ])('are a nest as %s, %s and %s', (...names) => {
+    const dxf = panels(Object.fromEntries(names.map((name, i) => [name, 170 + 10 * i])));
+    expect(() => read(dxf, SIDEWAYS)).toThrow(/the drawing is a nest.*Got: 38, 40, 42/u);
+  });
+
+  it.each([
+    ['FRONT_S', 'FRONT_M', 'FRONT_L'],
+    ['FRONT_1', 'FRONT_2', 'FRONT_3'],
+    ['FRONT_3', 'FRONT_2', 'FRONT_1'],
+    ['FRONT36', 'FRONT37', 'FRONT39'],
+  ])('as %s, %s and %s are no larger in length, but grow as their rules go', (...names) => {
+    const widths = Object.fromEntries(names.map((name, i) => [name, 170 + 10 * i]));
+    expect(() => read(panels(widths), SIDEWAYS)).toThrow(/look like sizes of FRONT/u);
+    // Five times the rules are the same mistake.
+    const steeper = SIDEWAYS.replaceAll('10 0', '50 0');
+    expect(() => read(panels(widths), steeper)).toThrow(/look like sizes of FRONT/u);
+  });
+
+  it('are warned of where no name says so', () => {
+    const result = read(panels({ A: 170, B: 180, C: 190 }), SIDEWAYS);
+    expect(told(result, 'nest')).toEqual([
+      expect.stringMatching(/^warning: A, B, C have the same rules and grow/u),
+    ]);
+  });
+
+  it.each([
+    ['of equal shape', { GORE_1: 170, GORE_2: 170 }],
+    ['turned over', { FRONT_L: 170, FRONT_R: 170 }],
+    ['of which one is wider', { FRONT: 170, BACK: 180 }],
+  ])('are no pieces %s', (_, widths) => {
+    const result = read(panels(widths), SIDEWAYS);
+    expect(result.pattern.pieces).toHaveLength(2);
+    expect(told(result, 'nest')).toEqual([]);
+  });
+
+  it('are a nest in one block, unlike a cut-out', () => {
+    const half = (side: number): string =>
+      polyline('1', [
+        [0, 0],
+        [side, 0],
+        [side, side / 2],
+        [0, side / 2],
+      ]);
+    const inside = (...sides: readonly number[]): string =>
+      drawing({ header: MILLIMETERS, blocks: { FRONT: RECTANGLE + sides.map(half).join('') } });
+    expect(() => read(inside(210, 220))).toThrow(/FRONT is a nest: 3 boundaries/u);
+    expect(() => read(inside(210))).toThrow(/FRONT is a nest: 2 boundaries/u);
+    expect(told(read(inside(20)), 'left-out')[0]).toMatch(/^fail: .*1 POLYLINE on layer 1/u);
   });
 });

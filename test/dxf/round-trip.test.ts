@@ -136,7 +136,10 @@ describe('a pattern for exchange', () => {
     (style, set) => {
       const { result, back, findings } = exchanged(style, set);
       // Nothing of it is left out or doubted.
-      const doubts = ['left-out', 'rule-beside', 'gap-closed', 'placed', 'unit-doubt'];
+      const doubts = [
+        ...['left-out', 'rule-beside', 'notch-beside', 'gap-closed', 'placed'],
+        ...['cut-unruled', 'nest', 'unit-doubt'],
+      ];
       expect(findings.filter(({ check }) => doubts.includes(check))).toEqual([]);
       result.range.sizes.forEach(({ pieces, parameters }, size) => {
         cutOf({ pieces, parameters }).forEach((own, p) => {
@@ -203,6 +206,30 @@ describe('a pattern for exchange', () => {
       expect(walk?.walks[0].length).toBeCloseTo(side, 1);
       for (const sum of walk?.angleSums ?? []) expect(sum).toBeCloseTo(180, 0);
     });
+  });
+
+  it('walks it from notch to notch as the draft was, and finds no notch that meets nothing', () => {
+    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
+    const { seams, range, findings } = readResult(dxfFiles(result).files);
+    const stretchesOf = (of: typeof seams, name: string, size: number) =>
+      of.find(({ pair }) => pair.name === name)?.walks[size]?.stretches ?? [];
+    for (const [read, drafted] of [
+      ['front.side to back.side', 'side'],
+      ['front_lining.side to back_lining.side', 'lining side'],
+    ] as const)
+      range.sizes.forEach((_, size) => {
+        const wanted = stretchesOf(result.seams, drafted, size);
+        const found = stretchesOf(seams, read, size);
+        // From the waist to the hip line, and on to the hem.
+        expect(wanted).toHaveLength(2);
+        expect(found).toHaveLength(2);
+        found.forEach(({ lengths: [front, back] }, i) => {
+          expect(Math.abs(front - (wanted[i]?.lengths[0] ?? NaN))).toBeLessThan(2 * EXCHANGED);
+          expect(Math.abs(back - (wanted[i]?.lengths[1] ?? NaN))).toBeLessThan(2 * EXCHANGED);
+        });
+      });
+    expect(findings.filter(({ check }) => check === 'notches-match')).toEqual([]);
+    expect(findings.filter(({ check }) => check === 'notch-to-notch')).toHaveLength(2 * 4);
   });
 
   it('keeps pairs with ease over several edges, whichever way they run', () => {

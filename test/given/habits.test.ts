@@ -77,4 +77,30 @@ describe('a rule sheet', () => {
       size: '16',
     });
   });
+
+  it('accuses no grainline, drill hole or inside line of turning back', () => {
+    const pattern = `# unit: cm
+# base: M
+piece,point,x,y,kind
+pocket,a,0,0,
+,b,14,0,
+,c,14,16,
+,d,0,16,
+,g1,7,2,grain
+,g2,7,14,grain
+,hole,3,3,drill
+,i1,2,2,inside
+,i2,12,2,inside
+`;
+    const turning = ['b', 'g1', 'g2', 'hole', 'i1'].map(
+      (name) => `pocket,${name},S,-1,0\npocket,${name},L,-0.5,0\n`,
+    );
+    const { findings } = graded(
+      pattern,
+      `# unit: cm\n# sizes: S, M, L\npiece,point,size,dx,dy\n${turning.join('')}`,
+    );
+    expect(
+      findings.filter(({ check }) => check === 'step-turns').map(({ subject }) => subject),
+    ).toEqual(['b']);
+  });
 });
