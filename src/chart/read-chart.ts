@@ -24,6 +24,9 @@ export { needValues } from './need-values';
 /** The rows without which no skirt can be drafted; every size must have them. */
 const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
 
+/** Cells of a chart: a thousand sizes with a hundred measurements. The engine's own figure. */
+const MOST_CELLS = 100_000;
+
 /**
  * Reads a chart in either layout, whatever its delimiter, line ends, title lines and blank rows.
  * `file` names the chart in messages. Throws an InputError with the place of the trouble for
@@ -31,7 +34,9 @@ const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitStatements(readSheet(text, file, namesMeasurement));
+  const { statements, rest } = takeUnitStatements(
+    readSheet(text, file, namesMeasurement, MOST_CELLS),
+  );
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {
       what: 'the chart is empty',

@@ -1,14 +1,17 @@
 /** What a command needs of the world; tests give their own. */
-import { readFileSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/decode';
-import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
+import { decodedTable } from '../table/decode';
+import { readBounded } from './read-file';
 import type { WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
 
-/** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
-export type ExitCode = 0 | 1 | 2;
+/**
+ * 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written; 3 the
+ * program itself failed.
+ */
+export type ExitCode = 0 | 1 | 2 | 3;
 
 /** What a command needs of the files that its call names. */
 export interface Files {
@@ -40,23 +43,12 @@ export function processIo(): Io {
 export function filesFrom(folder: string): Files {
   const at = (path: string): string => (isAbsolute(path) ? path : join(folder, path));
   return {
-    readText: (path) => readText(path, at(path)),
+    readText: (path) => {
+      // Drawings, and the rule tables that go with them, may say their own code page.
+      const isDrawing = /\.(dxf|rul)$/iu.test(path);
+      const { bytes } = readBounded(path, at(path), isDrawing);
+      return isDrawing ? decodedDrawing(bytes, path) : decodedTable(bytes);
+    },
     write: (path, files) => writeFiles(path, at(path), files),
   };
-}
-
-function readText(path: string, at: string): string {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(at);
-  } catch (error) {
-    throw new InputError('file-unreadable', {
-      what: 'the file cannot be read',
-      allowed: 'the path of a readable CSV file',
-      got: error instanceof Error ? error.message : String(error),
-      place: { file: path },
-    });
-  }
-  // Drawings, and the rule tables that go with them, are not always in UTF-8.
-  return /\.(dxf|rul)$/iu.test(path) ? decodedDrawing(bytes, path) : bytes.toString('utf8');
 }
