@@ -63,6 +63,7 @@ export type InputErrorCode =
   | 'rule-contradicted'
   | 'rule-unknown'
   | 'rule-moves-base'
+  | 'rule-too-far'
   | 'edge-unknown'
   | 'measure-unknown'
   | 'dxf-malformed'

@@ -13,8 +13,9 @@ import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';
 import { unprintableArgument } from './argument-text';
 import { optionMessage } from './option-words';
-import { againstOption, list, unitOption, withStyle } from './options';
+import { againstOption, list, replaceOption, unitOption, withStyle } from './options';
 import type { PrintCommandOptions } from './print-command';
+import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
 
 const EXIT_CODES = `
@@ -74,7 +75,8 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
           JOINS,
         ),
       )
-      .option('--out <folder>', 'where the results go (output/<name of the chart>)');
+      .option('--out <folder>', 'where the results go (output/<name of the chart>)')
+      .addOption(replaceOption());
 
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
@@ -149,6 +151,10 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   } catch (error) {
     // Commander has told the user already; its own code 0 is for help and version.
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof Stopped) {
+      io.error(`skirtgrade: ${error.message}.\n`);
+      return STOP_CODES[error.signal];
+    }
     if (!(error instanceof InputError)) throw error;
     io.error(`skirtgrade: ${optionMessage(error)}\n`);
     return 2;

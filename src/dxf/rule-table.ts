@@ -5,6 +5,7 @@
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { InputError } from '../errors';
+import { MOST_MOVE } from '../rule-sheet/point-rules';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 import { UNIT_NAMES } from './drawing-unit';
@@ -107,7 +108,12 @@ export function readRuleTable(text: string, file: string): ReadRuleTable {
     if (numbers.length !== 2 || !Number.isFinite(x) || !Number.isFinite(y)) {
       refuse('a line of a rule is no move', 'two numbers, dx and dy', line, i + 1);
     }
-    moves.push(point(toMillimeters(x, unit), -toMillimeters(y, unit)));
+    const move = point(toMillimeters(x, unit), -toMillimeters(y, unit));
+    if (!(Math.max(Math.abs(move.x), Math.abs(move.y)) <= MOST_MOVE)) {
+      const allowed = `up to ${MOST_MOVE} mm from the sample size along each axis`;
+      refuse('a rule moves its point farther than any size needs', allowed, line, i + 1);
+    }
+    moves.push(move);
   });
   for (const [number, { row, moves: own }] of rules) {
     if (own.length !== sizes.length) {
