@@ -34,6 +34,7 @@ export type InputErrorCode =
   | 'cell-missing'
   | 'cell-not-a-number'
   | 'cell-not-positive'
+  | 'cell-is-date'
   | 'size-missing'
   | 'size-twice'
   | 'size-unknown'

@@ -16,6 +16,7 @@ import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
 import { recognizeMeasurement } from './vocabulary';
+import { takeUnitColumn } from './unit-column';
 import type { UnitStatement } from './unit-statement';
 import { agreedUnit, takeUnitStatements } from './unit-statement';
 
@@ -45,11 +46,11 @@ export function readChart(text: string, file: string): SizeChart {
       place: { file },
     });
   }
-  const table = findLayout(rest.records, file);
+  const { table, statements: inColumn } = takeUnitColumn(findLayout(rest.records, file));
   const lines = nameLines(table, file);
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);
-  const unit = agreedUnit([...statements, ...statedByLabels(table, lines)], file);
+  const unit = agreedUnit([...statements, ...inColumn, ...statedByLabels(table, lines)], file);
 
   const asTyped: SizeChart = {
     file,

@@ -2,6 +2,7 @@
 import { InputError } from '../errors';
 import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
+import { typedForDate } from '../table/date-cell';
 import { labelKey, splitLabel } from '../table/label';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 
@@ -39,6 +40,7 @@ export function readSizeLabels(
     }
     refuseNoSize(name, label, file);
     refuseLong(name, label, file);
+    refuseDate(name, label, file);
     const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
       throw new InputError('size-twice', {
@@ -78,6 +80,18 @@ function refuseNoSize(name: string, label: ChartCell, file: string): void {
     allowed: 'sizes with their body measurements, and nothing else beside them',
     got: excerpt(name),
     place: { file, row: label.row, column: label.column, size: name },
+  });
+}
+
+/** Two sizes in one, such as 10-12, become a date in a spreadsheet. */
+function refuseDate(name: string, label: ChartCell, file: string): void {
+  const typed = typedForDate(name);
+  if (typed === undefined) return;
+  throw new InputError('cell-is-date', {
+    what: `the label of a size is a date, which spreadsheet programs make of ${typed.replaceAll('/', '-')}`,
+    allowed: 'the name of the size, in a column of text',
+    got: name,
+    place: { file, row: label.row, column: label.column },
   });
 }
 

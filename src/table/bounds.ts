@@ -58,13 +58,15 @@ function tooLarge(what: string, most: number, unit: string, got: number, place: 
  */
 export function checkCells(cells: readonly string[], file: string, row: number): void {
   for (const [index, cell] of cells.entries()) {
-    checkText(cell, 'a cell', { file, row, column: index + 1 });
+    const place = { file, row, column: index + 1 };
+    if (cell.length > LONGEST_CELL)
+      tooLarge('a cell', LONGEST_CELL, 'characters', cell.length, place);
+    checkCharacters(cell, 'a cell', place);
   }
 }
 
-/** The same for a text that stands in no column, such as a comment. */
-export function checkText(text: string, what: string, place: Place): void {
-  if (text.length > LONGEST_CELL) tooLarge(what, LONGEST_CELL, 'characters', text.length, place);
+/** Throws InputError `character-steering` for a text with a control or bidirectional character. */
+export function checkCharacters(text: string, what: string, place: Place): void {
   const steering = STEERING.exec(text)?.[0];
   if (steering === undefined) return;
   throw new InputError('character-steering', {

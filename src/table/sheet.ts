@@ -1,10 +1,11 @@
 /** The text of a CSV file as records of cells that still know their row, and its comments. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
-import { MOST_CELLS, boundedLines, checkCells, checkText } from './bounds';
+import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './bounds';
 import type { TellingLine } from './delimiter';
 import { findDelimiter } from './delimiter';
 import { isBlank, tidyText } from './tidy-text';
+import { withoutTextMark } from './written-cell';
 
 /** A record with at least one cell that is not blank. Rows count from 1 in the file. */
 export interface SheetRecord {
@@ -59,13 +60,14 @@ export function readSheet(
     const row = index + 1;
     if (COMMENT.test(line)) {
       const text = withoutMark(line);
-      checkText(text, 'a comment', { file, row });
+      checkCharacters(text, 'a comment', { file, row });
       comments.push({ row, text });
     } else if (!NO_CONTENT.test(line)) lines.push({ row, text: line });
   }
 
   const records: SheetRecord[] = [];
-  for (const record of parseLines(lines, file, tells)) {
+  for (const { row, cells: typed } of parseLines(lines, file, tells)) {
+    const record = { row, cells: typed.map(withoutTextMark) };
     checkCells(record.cells, file, record.row);
     const cells = record.cells.filter((cell) => !isBlank(cell));
     // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
