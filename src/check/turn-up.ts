@@ -19,13 +19,13 @@ export function checkTurnUps({ sizes }: GradedPattern, display: LengthDisplay): 
   );
 }
 
-/** The finding for one piece of the size `label`; undefined if it has no hem that ends at a seam. */
+/** The finding for one piece of the size `label`; undefined if no corner of a hem is known. */
 export function checkTurnUp(
   cutPiece: CutPiece,
   label: string,
   display: LengthDisplay,
 ): Finding | undefined {
-  const gaps = hemEnds(cutPiece).map(({ hem, name }) => missed(cutPiece, hem, name));
+  const gaps = hemEnds(cutPiece).flatMap(({ hem, name }) => missed(cutPiece, hem, name) ?? []);
   if (gaps.length === 0) return undefined;
   const measured = Math.max(...gaps);
   const held = measured <= MEETS_TARGET;
@@ -65,11 +65,11 @@ function hemEnds({ piece }: CutPiece): readonly HemEnd[] {
   });
 }
 
-/** mm from the turn-up's corner, folded up, to the cut line. */
-function missed({ piece, cut, corners }: CutPiece, hem: Edge, name: string): number {
+/** mm from the turn-up's corner, folded up, to the cut line; undefined where a cut line is given. */
+function missed({ piece, cut, corners }: CutPiece, hem: Edge, name: string): number | undefined {
   const segment = edgeSegments(piece, hem)[0];
   const corner = corners.get(name);
-  if (segment === undefined || corner === undefined) return Infinity;
+  if (segment === undefined || corner === undefined) return undefined;
   const atStart = hem.from === name;
   const along = unit(segmentTangent(segment, atStart ? 0 : 1));
   const folded = mirroredIn(corner, atStart ? segment.from : segment.to, along);

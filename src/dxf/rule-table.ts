@@ -22,12 +22,13 @@ export interface RuleTable {
 
 /** Metric, in mm; moves from the sample size, with y running up as in the drawing. */
 export function writeRuleTable({ name, sizes, sample, rules }: RuleTable): string {
+  const words = sizeWords(sizes);
   const header = [
     `GRADE RULE TABLE: ${dxfText(name)}`,
     'UNITS: METRIC',
     `NUMBER OF SIZES: ${sizes.length}`,
-    `SIZE LIST: ${sizes.map(sizeWord).join(' ')}`,
-    `SAMPLE SIZE: ${sizeWord(sample)}`,
+    `SIZE LIST: ${words.join(' ')}`,
+    `SAMPLE SIZE: ${words[sizes.indexOf(sample)] ?? ''}`,
   ];
   const body = [...rules].flatMap(([number, moves]) => [
     `RULE: DELTA ${number}`,
@@ -36,9 +37,22 @@ export function writeRuleTable({ name, sizes, sample, rules }: RuleTable): strin
   return [...header, ...body, 'END', ''].join('\n');
 }
 
-/** Sizes are parted by blanks, so that one with a blank takes an underscore. */
+/** Sizes are parted by blanks or commas, so that one with such takes an underscore. */
 export function sizeWord(label: string): string {
-  return dxfText(label).replace(/\s+/gu, '_');
+  return dxfText(label).replace(/[\s,]+/gu, '_');
+}
+
+/** The word of each size, no two alike; a label that is a word already keeps it. */
+export function sizeWords(labels: readonly string[]): readonly string[] {
+  const used = new Set(labels.filter((label) => label === sizeWord(label)));
+  return labels.map((label) => {
+    const stem = sizeWord(label);
+    if (label === stem) return label;
+    let word = stem;
+    for (let n = 2; used.has(word); n++) word = `${stem}_${n}`;
+    used.add(word);
+    return word;
+  });
 }
 
 /** A rule table as it was read, with the unit that it states. */

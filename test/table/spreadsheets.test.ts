@@ -1,5 +1,4 @@
 /** What spreadsheet programs save and what they do to cells. */
-import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readChart } from '../../src/chart/read-chart';
@@ -100,7 +99,9 @@ describe('a text that would be calculated', () => {
   const HOSTILE = ['=HYPERLINK("http://a.b")', '-1+1', '@SUM(A1)', '+1', '=1', "'=1", '-', "''@x"];
 
   it.each(HOSTILE)('%s is written as text and reads back', (text) => {
-    const [[cell = ''] = []] = parse(csv([[text]])) as string[][];
+    // RFC 4180: quotes around a cell with quotes in it, which are doubled.
+    const line = csv([[text]]).trimEnd();
+    const cell = line.startsWith('"') ? line.slice(1, -1).replaceAll('""', '"') : line;
     expect(cell).toBe(`'${text}`);
     expect(withoutTextMark(cell)).toBe(text);
   });
