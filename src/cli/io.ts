@@ -54,7 +54,7 @@ export function filesFrom(folder: string): Files {
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.
       const isDrawing = /\.(dxf|rul)$/iu.test(path);
-      const { bytes, identity } = readBounded(path, at(path), isDrawing);
+      const { bytes, identity } = readBounded(path, at(path));
       inputs.add(identity);
       return isDrawing ? decodedDrawing(bytes, path) : decodedTable(bytes);
     },

@@ -2,10 +2,8 @@
 import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
 import { InputError } from '../errors';
 
-/** Bytes of a table: far more than its most cells need. The engine's own figure. */
-const MOST_OF_A_TABLE = 10_000_000;
-/** Bytes of a drawing, which has a line for every number. The engine's own figure. */
-const MOST_OF_A_DRAWING = 50_000_000;
+/** Bytes of a table or a drawing: far more than its most lines need. The engine's own figure. */
+const MOST_BYTES = 10_000_000;
 /** ms. How long a pipe may have no writer, or a writer may take for its first byte or the next. */
 const NO_WRITER = 500;
 const SILENT_WRITER = 30_000;
@@ -28,8 +26,7 @@ export function identityOf({ dev, ino }: { readonly dev: bigint; readonly ino: b
  * Reads the file at a path, which is told as it was `given`. Throws InputError `file-unreadable`, or
  * `file-too-large` before more than the bound is read.
  */
-export function readBounded(given: string, path: string, isDrawing: boolean): ReadFile {
-  const most = isDrawing ? MOST_OF_A_DRAWING : MOST_OF_A_TABLE;
+export function readBounded(given: string, path: string): ReadFile {
   let file: number | undefined;
   try {
     // Without waiting: a pipe that nobody writes to would hold the program forever.
@@ -37,10 +34,10 @@ export function readBounded(given: string, path: string, isDrawing: boolean): Re
     const stat = fstatSync(file, { bigint: true });
     const identity = identityOf(stat);
     if (stat.isFile()) {
-      if (stat.size > most) throw tooLarge(given, most, `${stat.size} bytes`);
-      return { bytes: readAll(file, most, given, false), identity };
+      if (stat.size > MOST_BYTES) throw tooLarge(given, `${stat.size} bytes`);
+      return { bytes: readAll(file, given, false), identity };
     }
-    return { bytes: readAll(file, most, given, stat.isFIFO()), identity };
+    return { bytes: readAll(file, given, stat.isFIFO()), identity };
   } catch (error) {
     if (error instanceof InputError) throw error;
     throw unreadable(given, error instanceof Error ? error.message : String(error));
@@ -49,7 +46,7 @@ export function readBounded(given: string, path: string, isDrawing: boolean): Re
   }
 }
 
-function readAll(file: number, most: number, given: string, isPipe: boolean): Buffer {
+function readAll(file: number, given: string, isPipe: boolean): Buffer {
   const chunks: Buffer[] = [];
   let [length, waited] = [0, 0];
   const wait = (longest: number, reason: string): void => {
@@ -65,7 +62,7 @@ function readAll(file: number, most: number, given: string, isPipe: boolean): Bu
     } else if (count > 0) {
       waited = 0;
       length += count;
-      if (length > most) throw tooLarge(given, most, 'more than that');
+      if (length > MOST_BYTES) throw tooLarge(given, 'more than that');
       chunks.push(chunk.subarray(0, count));
     } else if (isPipe && length === 0) {
       wait(NO_WRITER, 'a pipe without a writer');
@@ -85,10 +82,10 @@ function readOrWait(file: number, chunk: Buffer): number | undefined {
   }
 }
 
-function tooLarge(given: string, most: number, got: string): InputError {
+function tooLarge(given: string, got: string): InputError {
   return new InputError('file-too-large', {
     what: 'the file is too large',
-    allowed: `${most / 1_000_000} MB`,
+    allowed: `${MOST_BYTES / 1_000_000} MB`,
     got,
     place: { file: given },
   });

@@ -6,6 +6,7 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { InputError } from '../errors';
 import { MOST_MOVE } from '../rule-sheet/point-rules';
+import { drawnLines } from '../table/bounds';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 import { UNIT_NAMES } from './drawing-unit';
@@ -64,7 +65,7 @@ export interface ReadRuleTable extends RuleTable {
 
 /** Reads such a table. Throws InputError `rule-table-malformed` with file and row. */
 export function readRuleTable(text: string, file: string): ReadRuleTable {
-  const lines = text.split(/\r\n|\r|\n/u);
+  const lines = drawnLines(text, file);
   const refuse = (what: string, allowed: string, got: string, row: number): never => {
     throw new InputError('rule-table-malformed', { what, allowed, got, place: { file, row } });
   };

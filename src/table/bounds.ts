@@ -43,6 +43,22 @@ export function boundedLines(text: string, file: string, mostCells: number): rea
   return text.split(/\r\n|\r|\n/u);
 }
 
+/** Lines of a drawing or of its rule table, two for every figure. The engine's own figure. */
+const MOST_DRAWN_LINES = 1_000_000;
+
+/** The lines of a drawing, of any line ends. Throws InputError `file-too-large`. */
+export function drawnLines(text: string, file: string): readonly string[] {
+  let lines = 1;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code !== LINE_FEED && code !== CARRIAGE_RETURN) continue;
+    if (code === CARRIAGE_RETURN && text.charCodeAt(i + 1) === LINE_FEED) continue;
+    if (++lines > MOST_DRAWN_LINES + 1)
+      tooLarge('the file', MOST_DRAWN_LINES, 'lines', lines - 1, { file, row: lines - 1 });
+  }
+  return text.split(/\r\n|\r|\n/u);
+}
+
 function tooLarge(what: string, most: number, unit: string, got: number, place: Place): never {
   throw new InputError('file-too-large', {
     what: `${what} has too many ${unit}`,

@@ -1,6 +1,8 @@
 /** Files, cells and formulas beyond what any skirt needs are refused before anything is made of them. */
 import { describe, expect, it } from 'vitest';
 import { readChart } from '../../src/chart/read-chart';
+import { readRuleTable } from '../../src/dxf/rule-table';
+import { rawEntities } from '../../src/dxf/tags';
 import { parseFormula } from '../../src/formula/parse';
 import { printable, terminalText } from '../../src/table/characters';
 import { expectRefusal } from '../expect-refusal';
@@ -117,6 +119,23 @@ describe('a pattern', () => {
       { file: 'rules.csv', row: 3, point: 'front.side_hip' },
       'up to 1000 mm',
     );
+  });
+});
+
+describe('a drawing', () => {
+  it('of too many lines is refused, and so is its rule table', () => {
+    const text = '0\nLINE\n'.repeat(500_001);
+    const refusal = (read: (text: string, file: string) => unknown): void => {
+      expectRefusal(
+        () => read(text, 'x'),
+        'file-too-large',
+        { file: 'x', row: 1_000_001 },
+        'too many lines',
+      );
+    };
+    refusal(rawEntities);
+    refusal(readRuleTable);
+    expect(rawEntities(`${'0\nLINE\n'.repeat(10_000)}0\nEOF\n`, 'x')).toHaveLength(10_001);
   });
 });
 
