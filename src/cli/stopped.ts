@@ -24,11 +24,13 @@ export async function stoppable<Result>(
   job: (pause: () => Promise<void>) => Promise<Result>,
 ): Promise<Result> {
   let came: StopSignal | undefined;
-  const note = (signal: NodeJS.Signals): void => {
-    came = signal as StopSignal;
-  };
-  const signals = Object.keys(STOP_CODES) as StopSignal[];
-  for (const signal of signals) process.on(signal, note);
+  const handlers = (Object.keys(STOP_CODES) as StopSignal[]).map((signal) => {
+    const note = (): void => {
+      came = signal;
+    };
+    return { signal, note };
+  });
+  for (const { signal, note } of handlers) process.on(signal, note);
   try {
     return await job(async () => {
       // Signals are told in the next turn.
@@ -36,6 +38,6 @@ export async function stoppable<Result>(
       if (came !== undefined) throw new Stopped(came);
     });
   } finally {
-    for (const signal of signals) process.off(signal, note);
+    for (const { signal, note } of handlers) process.off(signal, note);
   }
 }

@@ -13,6 +13,8 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { writeFiles } from '../../src/cli/write-files';
+import { longFile } from '../../src/files/result-file';
 import { chartText } from '../skirts';
 import { contents, workplace } from './workplace';
 
@@ -214,5 +216,85 @@ describe('what a killed run left', () => {
     expect(existsSync(staging)).toBe(false);
     expect(existsSync(at('undone/pattern.dxf'))).toBe(false);
     for (const [path, bytes] of before) expect(readFileSync(path, 'latin1')).toBe(bytes);
+  });
+});
+
+describe('what comes in between', () => {
+  const order = { set: 'grade' };
+  const write = (folder: string, files: Parameters<typeof writeFiles>[2]) =>
+    writeFiles(folder, at(folder), files, order, new Set());
+  const plain = (text: string) => ['a', 'b', 'c'].map((name) => ({ name, text }));
+  /** Three files, of which the second does something while it is written. */
+  const doing = (text: string, job: () => void) => {
+    const [first, , last] = plain(text);
+    const parts = function* () {
+      job();
+      yield text;
+    };
+    return [first, longFile('b', parts), last].flatMap((file) => file ?? []);
+  };
+  const old = async (folder: string): Promise<ReadonlyMap<string, string>> => {
+    await write(folder, plain('old'));
+    return contents(at(folder));
+  };
+
+  it.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('a %s leaves the old set', async (signal) => {
+    const before = await old(signal);
+    const stopped = write(
+      signal,
+      doing('new', () => process.emit(signal)),
+    );
+    await expect(stopped).rejects.toThrow(`stopped by ${signal}; nothing was written`);
+    expect(contents(at(signal))).toEqual(before);
+    await expect(
+      write(
+        `${signal}-new/deep`,
+        doing('new', () => process.emit(signal)),
+      ),
+    ).rejects.toThrow();
+    expect(existsSync(at(`${signal}-new`))).toBe(false);
+  });
+
+  it('a folder that is removed is made again, and one above it is not', async () => {
+    await old('removed');
+    const remove = (name: string) => () => {
+      rmSync(at(name), { recursive: true });
+    };
+    await write('removed', doing('new', remove('removed')));
+    expect(['a', 'b', 'c'].map((name) => readFileSync(at(`removed/${name}`), 'utf8'))).toEqual([
+      ...['new', 'new', 'new'],
+    ]);
+    await old('above/results');
+    await expect(write('above/results', doing('new', remove('above')))).rejects.toThrow(
+      'the results cannot be written',
+    );
+    expect(existsSync(at('above'))).toBe(false);
+  });
+
+  it('a file of somebody else stays, and so does one changed in the last moment', async () => {
+    await old('between');
+    const files = doing('new', () => {
+      place.write('between/theirs', 'theirs');
+    });
+    await write('between', files);
+    expect(readFileSync(at('between/theirs'), 'utf8')).toBe('theirs');
+    const changing = doing('newer', () => {
+      place.write('between/c', 'by hand');
+    });
+    await expect(write('between', changing)).rejects.toThrow('was changed since');
+    expect(readFileSync(at('between/c'), 'utf8')).toBe('by hand');
+    expect(readFileSync(at('between/a'), 'utf8')).toBe('new');
+  });
+
+  it('a set that cannot be put in its place within a folder is taken back', async () => {
+    mkdirSync(at('back/folder'), { recursive: true });
+    const before = await old('back');
+    const files = doing('new', () => {
+      // The last file goes missing, so that the first two are in their places already.
+      const [staging = ''] = readdirSync(at('back')).filter((name) => name.includes('staging'));
+      mkdirSync(at(`back/${staging}/new/c/in-the-way`), { recursive: true });
+    });
+    await expect(write('back', files)).rejects.toThrow('the results cannot be written');
+    expect(contents(at('back'))).toEqual(before);
   });
 });
