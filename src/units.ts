@@ -63,8 +63,12 @@ export function tableNumber(mm: number, unit: LengthUnit): string {
   return trimmed(fromMillimeters(mm, unit), TABLE_DECIMALS[unit]);
 }
 
-/** A number with at most `decimals` decimals, without trailing zeros or a negative zero. */
+/**
+ * A number with at most `decimals` decimals, without trailing zeros or a negative zero. Throws
+ * RangeError for one that is not finite, which is never wrong input here but a fault.
+ */
 export function trimmed(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`${value} was to be written as a number`);
   return String(Number(value.toFixed(decimals)));
 }
 

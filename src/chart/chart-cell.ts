@@ -3,6 +3,7 @@ import type { InputErrorCode, Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { UNIT_WORDS, toMillimeters } from '../units';
+import { dateWords } from '../table/date-cell';
 import { parseNumberCell } from '../table/number-cell';
 import { excerpt, tidyText } from '../table/tidy-text';
 
@@ -38,7 +39,10 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
     case 'blank':
       return refused('cell-missing', 'a measurement is missing');
     case 'not-a-number':
-      return refused('cell-not-a-number', `a measurement is not a number${withoutMark(text)}`);
+      return refused(
+        'cell-not-a-number',
+        `a measurement is not a number${withoutMark(text)}${dateWords(text)}`,
+      );
     case 'number':
       if (cell.value <= 0) {
         return refused('cell-not-positive', 'a measurement is not above zero');

@@ -2,6 +2,8 @@
 
 /** How many sizes are asked: two on each side, or the nearest four at an end of the range. */
 const ASKED = 4;
+/** Sizes on each side that have a say in the usual step; no published range has as many. */
+const NEARBY = 16;
 /** A value this many usual steps away from its place in the row is no step of a grade. */
 const STEPS_AWAY = 4;
 /** Nor is one that differs by this share where the row hardly grows (a height, a hip depth). */
@@ -23,7 +25,7 @@ export interface Doubt {
 /**
  * The value of a row, listed in the order of the sizes, that lies farthest from what its neighbors
  * make of it; undefined where none lies far. Each neighbor says where the value would be at the
- * usual step of the row, which is the median of the slopes between all the other values, so that
+ * usual step of the row, which is the median of the slopes between the other values nearby, so that
  * one slip moves neither the step nor the middle of the answers. `odd` says of a value by itself
  * whether it is the one to doubt, where two could be.
  */
@@ -32,8 +34,9 @@ export function farthestFromNeighbors(
   odd: (value: number) => boolean,
 ): Doubt | undefined {
   const known = values.flatMap((value, index) => (value === null ? [] : [{ index, value }]));
-  const doubts = known.flatMap(({ index, value }) => {
-    const others = known.filter((other) => other.index !== index);
+  const doubts = known.flatMap(({ index, value }, at) => {
+    const nearby = known.slice(Math.max(0, at - NEARBY), at + NEARBY + 1);
+    const others = nearby.filter((other) => other.index !== index);
     const { expected, reach } = expectation(others, index, value);
     const away = Math.abs(value - expected);
     return away > reach ? [{ index, expected, odd: odd(value), share: away / expected }] : [];

@@ -16,6 +16,7 @@ import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
 import { recognizeMeasurement } from './vocabulary';
+import { takeUnitColumn } from './unit-column';
 import type { UnitStatement } from './unit-statement';
 import { agreedUnit, takeUnitStatements } from './unit-statement';
 
@@ -24,6 +25,9 @@ export { needValues } from './need-values';
 /** The rows without which no skirt can be drafted; every size must have them. */
 const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
 
+/** Cells of a chart: a thousand sizes with a hundred measurements. The engine's own figure. */
+const MOST_CELLS = 100_000;
+
 /**
  * Reads a chart in either layout, whatever its delimiter, line ends, title lines and blank rows.
  * `file` names the chart in messages. Throws an InputError with the place of the trouble for
@@ -31,7 +35,9 @@ const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitStatements(readSheet(text, file, namesMeasurement));
+  const { statements, rest } = takeUnitStatements(
+    readSheet(text, file, namesMeasurement, MOST_CELLS),
+  );
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {
       what: 'the chart is empty',
@@ -40,11 +46,11 @@ export function readChart(text: string, file: string): SizeChart {
       place: { file },
     });
   }
-  const table = findLayout(rest.records, file);
+  const { table, statements: inColumn } = takeUnitColumn(findLayout(rest.records, file));
   const lines = nameLines(table, file);
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);
-  const unit = agreedUnit([...statements, ...statedByLabels(table, lines)], file);
+  const unit = agreedUnit([...statements, ...inColumn, ...statedByLabels(table, lines)], file);
 
   const asTyped: SizeChart = {
     file,

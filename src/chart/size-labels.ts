@@ -2,12 +2,16 @@
 import { InputError } from '../errors';
 import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
+import { typedForDate } from '../table/date-cell';
 import { labelKey, splitLabel } from '../table/label';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 
 /** Columns that people put beside the sizes, by the letters and digits of their headings. */
 const NO_SIZE =
   /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?)$/u;
+
+/** Sizes of a chart: ten times the longest published range. The engine's own figure. */
+const MOST_SIZES = 1_000;
 
 /** The label of a size, and where its cells stand. */
 export interface SizeLabel {
@@ -35,6 +39,8 @@ export function readSizeLabels(
       continue;
     }
     refuseNoSize(name, label, file);
+    refuseLong(name, label, file);
+    refuseDate(name, label, file);
     const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
       throw new InputError('size-twice', {
@@ -45,6 +51,14 @@ export function readSizeLabels(
       });
     }
     found.set(name, { label, index });
+  }
+  if (found.size > MOST_SIZES) {
+    throw new InputError('file-too-large', {
+      what: 'the chart has too many sizes',
+      allowed: `${MOST_SIZES} sizes`,
+      got: `${found.size}`,
+      place: { file, row: table.corner.row },
+    });
   }
   if (found.size < 2) {
     throw new InputError('sizes-too-few', {
@@ -66,6 +80,31 @@ function refuseNoSize(name: string, label: ChartCell, file: string): void {
     allowed: 'sizes with their body measurements, and nothing else beside them',
     got: excerpt(name),
     place: { file, row: label.row, column: label.column, size: name },
+  });
+}
+
+/** Two sizes in one, such as 10-12, become a date in a spreadsheet. */
+function refuseDate(name: string, label: ChartCell, file: string): void {
+  const typed = typedForDate(name);
+  if (typed === undefined) return;
+  throw new InputError('cell-is-date', {
+    what: `the label of a size is a date, which spreadsheet programs make of ${typed.replaceAll('/', '-')}`,
+    allowed: 'the name of the size, in a column of text',
+    got: name,
+    place: { file, row: label.row, column: label.column },
+  });
+}
+
+/** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
+const LONGEST = 100;
+
+function refuseLong(name: string, label: ChartCell, file: string): void {
+  if (name.length <= LONGEST) return;
+  throw new InputError('file-too-large', {
+    what: 'the label of a size has too many characters',
+    allowed: `${LONGEST} characters`,
+    got: `${name.length}, which begin with ${excerpt(name)}`,
+    place: { file, row: label.row, column: label.column },
   });
 }
 

@@ -1,5 +1,6 @@
 /** Writes a chart of body measurements as CSV text in its canonical form. */
 import { stringify } from 'csv-stringify/sync';
+import { writtenCell } from '../table/written-cell';
 import type { LengthUnit } from '../units';
 import { fromMillimeters, trimmed } from '../units';
 import type { MeasurementRow, SizeChart } from './size-chart';
@@ -20,7 +21,8 @@ export function writeChart(chart: SizeChart, unit: LengthUnit = chart.unit): str
     ['measurement', ...chart.sizes],
     ...chart.rows.map((row) => [writtenLabel(row), ...writtenCells(row, unit)]),
   ];
-  return `${comments.join('\n')}\n${stringify(records, { quoted_match: BLANK_AT_AN_END })}`;
+  const cells = records.map((record) => record.map(writtenCell));
+  return `${comments.join('\n')}\n${stringify(cells, { quoted_match: BLANK_AT_AN_END })}`;
 }
 
 function writtenLabel({ known, name, label }: MeasurementRow): string {

@@ -11,20 +11,21 @@ export interface ExerciseCommandOptions {
   readonly difficulty: Difficulty;
   readonly unit: ExerciseUnit;
   readonly out?: string;
+  readonly replace?: boolean;
 }
 
 /**
  * Writes the files and tells how to go on. Throws InputError `bad-option` for a seed, or
- * `file-unwritable`.
+ * what writing throws.
  */
-export function exerciseCommand(
-  { seed, difficulty, unit, out }: ExerciseCommandOptions,
+export async function exerciseCommand(
+  { seed, difficulty, unit, out, replace }: ExerciseCommandOptions,
   io: Io,
-): ExitCode {
+): Promise<ExitCode> {
   const number = /^\d+$/.test(seed) ? Number(seed) : NaN;
   const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
   const folder = out ?? `output/exercise-${seed}-${difficulty}`;
-  io.write(folder, files);
+  await io.write(folder, files, { set: 'exercise', replace });
   io.out(
     paragraph(
       `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +

@@ -26,6 +26,7 @@ export interface ExplainCommandOptions extends StyleOptions {
   readonly markdown?: boolean;
   /** Path of the ladder; none is drawn if absent. */
   readonly out?: string;
+  readonly replace?: boolean;
 }
 
 /** Rulers in use: 1/16 in for patterns (popparazi.blogspot.com, 2016-07); 1 mm: common practice. */
@@ -39,13 +40,13 @@ const RULER: Readonly<Record<LengthUnit, number>> = {
  * Prints the derivation of `piece.point`, and draws its ladder if asked for. Throws InputError for
  * what cannot be derived or written.
  */
-export function explainCommand(
+export async function explainCommand(
   file: string,
   point: string,
   options: ExplainCommandOptions,
   io: Io,
-): ExitCode {
-  const { set, style, size, round, out, markdown: asMarkdown, ...rest } = options;
+): Promise<ExitCode> {
+  const { set, style, size, round, out, replace, markdown: asMarkdown, ...rest } = options;
   const result = gradeChart({
     ...rest,
     chart: io.readText(file),
@@ -56,10 +57,13 @@ export function explainCommand(
   const ruler = round === undefined ? RULER[display.unit] : readRoundingStep(round, display.unit);
   const derived = derivation(result, point, ruler, size);
   const lines = board(derived, display);
-  io.out(asMarkdown ? markdown(lines) : lines.map(lineText).join(''));
-  if (out !== undefined) {
+  const told = asMarkdown ? markdown(lines) : lines.map(lineText).join('');
+  if (out === undefined) {
+    io.out(told);
+  } else {
     const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
-    io.write(dirname(out), [drawing]);
+    await io.write(dirname(out), [drawing], { set: `explain ${drawing.name}`, replace });
+    io.out(told);
     if (!asMarkdown) io.out(`\n${paragraph(`The ladder of all sizes is drawn in ${out}.`)}`);
   }
   return 0;

@@ -62,7 +62,11 @@ async function write<Result extends GradeResult>(
     const { printFiles } = await import('../files/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
-  const written = io.write(folder, [...resultFiles(result), ...exported, ...printed]);
+  const files = [...resultFiles(result), ...exported, ...printed];
+  const written = await io.write(folder, files, {
+    set: 'grade',
+    replace: options.replace === true,
+  });
   io.out(report(result, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }

@@ -12,7 +12,11 @@ export type GradeRequestOptions = Omit<
   GradeRequest,
   'chart' | 'file' | 'style' | 'set' | 'against'
 > &
-  StyleOptions & { readonly against: readonly string[]; readonly out?: string };
+  StyleOptions & {
+    readonly against: readonly string[];
+    readonly out?: string;
+    readonly replace?: boolean;
+  };
 
 /** What is asked of a pattern that is given; a request with names of files for texts. */
 export type PatternRequestOptions = Omit<
@@ -24,6 +28,7 @@ export type PatternRequestOptions = Omit<
   readonly chart?: string;
   readonly seams?: string;
   readonly out?: string;
+  readonly replace?: boolean;
 };
 
 /** Names of files for a spec. */

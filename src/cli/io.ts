@@ -1,21 +1,28 @@
 /** What a command needs of the world; tests give their own. */
-import { readFileSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/decode';
-import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
-import type { WrittenFiles } from './write-files';
+import { decodedTable } from '../table/decode';
+import { readBounded } from './read-file';
+import type { WriteOrder, WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
 
-/** 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written. */
-export type ExitCode = 0 | 1 | 2;
+/**
+ * 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written; 3 the
+ * program itself failed; the others a signal before anything was written.
+ */
+export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130 | 143;
 
 /** What a command needs of the files that its call names. */
 export interface Files {
   /** The text of a file. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
-  /** Writes all files into a folder, or none. Throws InputError `file-unwritable`. */
-  readonly write: (folder: string, files: readonly (ResultFile | BinaryFile)[]) => WrittenFiles;
+  /** Writes all files into a folder, or none. Throws what `writeFiles` throws. */
+  readonly write: (
+    folder: string,
+    files: readonly (ResultFile | BinaryFile)[],
+    order: WriteOrder,
+  ) => Promise<WrittenFiles>;
 }
 
 /** What a command needs of the world: its streams, in text, and its files. */
@@ -36,27 +43,21 @@ export function processIo(): Io {
   };
 }
 
-/** The real file system; relative paths start in `folder`, and are told as they were given. */
+/**
+ * The real file system; relative paths start in `folder`, and are told as they were given. What was
+ * read by it is not overwritten by it.
+ */
 export function filesFrom(folder: string): Files {
   const at = (path: string): string => (isAbsolute(path) ? path : join(folder, path));
+  const inputs = new Set<string>();
   return {
-    readText: (path) => readText(path, at(path)),
-    write: (path, files) => writeFiles(path, at(path), files),
+    readText: (path) => {
+      // Drawings, and the rule tables that go with them, may say their own code page.
+      const isDrawing = /\.(dxf|rul)$/iu.test(path);
+      const { bytes, identity } = readBounded(path, at(path));
+      inputs.add(identity);
+      return isDrawing ? decodedDrawing(bytes, path) : decodedTable(bytes);
+    },
+    write: (path, files, order) => writeFiles(path, at(path), files, order, inputs),
   };
-}
-
-function readText(path: string, at: string): string {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(at);
-  } catch (error) {
-    throw new InputError('file-unreadable', {
-      what: 'the file cannot be read',
-      allowed: 'the path of a readable CSV file',
-      got: error instanceof Error ? error.message : String(error),
-      place: { file: path },
-    });
-  }
-  // Drawings, and the rule tables that go with them, are not always in UTF-8.
-  return /\.(dxf|rul)$/iu.test(path) ? decodedDrawing(bytes, path) : bytes.toString('utf8');
 }

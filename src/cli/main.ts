@@ -6,21 +6,34 @@ import { EXPORTS } from '../files/exports';
 import { JOINS } from '../print/print-options';
 import { LINES_SHOWN } from '../render/lines-shown';
 import { VERSION } from '../render/version';
+import { terminalText } from '../table/characters';
 import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { refuseMixedOptions } from './mixed-options';
+import { unprintableArgument } from './argument-text';
 import { optionMessage } from './option-words';
-import { againstOption, list, unitOption, withStyle } from './options';
+import { againstOption, list, replaceOption, unitOption, withStyle } from './options';
 import type { PrintCommandOptions } from './print-command';
+import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
 
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
-failed; 2 the input or the call was wrong, and nothing was written.`;
+failed; 2 the input or the call was wrong, and nothing was written; 3 the
+program itself failed.`;
 
-/** Runs one call. Never throws for wrong input: that is one message and the exit code 2. */
-export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
+/**
+ * Runs one call. Never throws for wrong input: that is one message and the exit code 2. What else is
+ * thrown is a fault of the program.
+ */
+export async function main(argv: readonly string[], world: Io): Promise<ExitCode> {
+  const io = withSafeText(world);
+  const unprintable = unprintableArgument(argv);
+  if (unprintable !== undefined) {
+    io.error(`skirtgrade: ${unprintable}\n`);
+    return 2;
+  }
   let exitCode: ExitCode = 0;
   const program = new Command('skirtgrade')
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
@@ -62,7 +75,8 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
           JOINS,
         ),
       )
-      .option('--out <folder>', 'where the results go (output/<name of the chart>)');
+      .option('--out <folder>', 'where the results go (output/<name of the chart>)')
+      .addOption(replaceOption());
 
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
@@ -137,10 +151,27 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   } catch (error) {
     // Commander has told the user already; its own code 0 is for help and version.
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof Stopped) {
+      io.error(`skirtgrade: ${error.message}.\n`);
+      return STOP_CODES[error.signal];
+    }
     if (!(error instanceof InputError)) throw error;
     io.error(`skirtgrade: ${optionMessage(error)}\n`);
     return 2;
   }
+}
+
+/** No text that came from a file, from the call or from the system steers the terminal. */
+function withSafeText(io: Io): Io {
+  return {
+    ...io,
+    out: (text) => {
+      io.out(terminalText(text, io.color));
+    },
+    error: (text) => {
+      io.error(terminalText(text, false));
+    },
+  };
 }
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */

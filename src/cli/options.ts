@@ -27,6 +27,11 @@ export function unitOption(description = "unit of everything written (the chart'
   return new Option('--unit <unit>', description).choices(LENGTH_UNITS);
 }
 
+/** `--replace`, without which a file that somebody changed is not replaced. */
+export function replaceOption(): Option {
+  return new Option('--replace', 'also replace files that were changed since they were written');
+}
+
 /** Adds `--style` and `--set`. */
 export function withStyle(command: Command): Command {
   return command

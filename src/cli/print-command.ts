@@ -8,7 +8,7 @@ import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { paragraph } from './text-table';
-import { sheetsReport } from './written-report';
+import { droppedReport, sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
 export type PrintCommandOptions = GradeRequestOptions & PrintRequest;
@@ -24,7 +24,8 @@ export async function printCommand(
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
   const files = await printFiles(result, options);
-  const { folder } = io.write(outFolder(file, options), files);
+  const order = { set: 'print', replace: options.replace };
+  const { folder, dropped } = await io.write(outFolder(file, options), files, order);
   const { chart, style, range, shown, findings } = result;
   // What is worth a note was told when the chart was graded; here only what may spoil the skirt.
   const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');
@@ -35,7 +36,7 @@ export async function printCommand(
           `style ${style.name}, base ${range.base}`,
       ),
       ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),
-      `Written to ${folder}:\n${sheetsReport(files)}`,
+      `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}`,
       paragraph(CAUTIONS.join(' ')),
     ].join('\n'),
   );

@@ -7,7 +7,7 @@ import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
 import type { ExitCode, Io } from './io';
 import type { MarkCommandOptions } from './mark-command';
-import { list, unitOption, withStyle } from './options';
+import { list, replaceOption, unitOption, withStyle } from './options';
 
 /** Adds them to the program; each tells `end` how it ended. */
 export function addStudentCommands(program: Command, io: Io, end: (code: ExitCode) => void): void {
@@ -45,9 +45,10 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
     .addOption(unitOption())
     .option('--markdown', 'write Markdown')
     .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
+    .addOption(replaceOption())
     .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
       const { explainCommand } = await import('./explain-command');
-      end(explainCommand(chart, point, options, io));
+      end(await explainCommand(chart, point, options, io));
     });
 
   withStyle(
@@ -78,8 +79,9 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
       new Option('--unit <unit>', 'unit of the exercise').choices(EXERCISE_UNITS).default('in'),
     )
     .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
+    .addOption(replaceOption())
     .action(async (options: ExerciseCommandOptions) => {
       const { exerciseCommand } = await import('./exercise-command');
-      end(exerciseCommand(options, io));
+      end(await exerciseCommand(options, io));
     });
 }

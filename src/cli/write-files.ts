@@ -1,49 +1,87 @@
-/** Writes a set of files so that each appears whole or not at all. */
+/** Writes a set of files so that all of them appear, or none. */
+import { createHash } from 'node:crypto';
 import {
   closeSync,
   existsSync,
-  mkdirSync,
+  lstatSync,
   openSync,
+  readFileSync,
   readdirSync,
-  renameSync,
-  rmSync,
+  realpathSync,
+  rmdirSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
+import { identityOf } from './read-file';
+import type { Placement } from './staging';
+import { clearEarlier, closeStaging, openStaging, place } from './staging';
+import { Stopped, stoppable } from './stopped';
+import type { ListedFile } from './written-list';
+import { LIST_NAME, digestOf, listText, readList } from './written-list';
 
 /** What a run left on the disk. */
 export interface WrittenFiles {
   readonly folder: string;
   /** In the order in which they were given. */
   readonly names: readonly string[];
-  /** Size drawings that lie in the folder from an earlier run and do not belong to this one. */
+  /** Files of an earlier run that were changed since, and drawings that no list knows: they stay. */
   readonly leftovers: readonly string[];
+  /** Files of an earlier run that this run did not write, and that went with it. */
+  readonly dropped: readonly string[];
+}
+
+/** How a set is written. */
+export interface WriteOrder {
+  /** The files that come and go together, such as those of `grade`. */
+  readonly set: string;
+  /** Whether files may be replaced that this program did not write, or that were changed since. */
+  readonly replace?: boolean | undefined;
 }
 
 /**
- * Writes every file under another name first and renames them only when all are on disk. The folder
- * is told as it was `given`. Throws InputError `file-unwritable`, leaving the folder as it was.
+ * Makes the files in a staging folder and puts them in their place when all are on disk, with a list
+ * of their digests; what earlier runs left half done is cleared. The folder is told as it was `given`;
+ * `inputs` are the identities of the files that were read. Throws InputError `file-unwritable`,
+ * `output-is-input` or `output-changed`, and Stopped; the folder is as it was then.
  */
-export function writeFiles(
+export async function writeFiles(
   given: string,
   folder: string,
   files: readonly (ResultFile | BinaryFile)[],
-): WrittenFiles {
-  const created = firstMissing(folder);
-  const draft = (name: string): string => join(folder, `.${name}.${process.pid}.part`);
+  order: WriteOrder,
+  inputs: ReadonlySet<string>,
+): Promise<WrittenFiles> {
+  const target = existsSync(folder) ? realpathSync(folder) : resolve(folder);
+  const created = firstMissing(dirname(target));
+  let isPlaced = false;
   try {
-    mkdirSync(folder, { recursive: true });
-    for (const { name } of files) refuseFolder(join(folder, name));
-    for (const file of files) {
-      if ('parts' in file && file.parts !== undefined) writeParts(draft(file.name), file.parts());
-      else writeFileSync(draft(file.name), 'bytes' in file ? file.bytes : file.text);
-    }
-    for (const { name } of files) renameSync(draft(name), join(folder, name));
+    return await stoppable(async (pause) => {
+      const names = files.map(({ name }) => name);
+      clearEarlier(target);
+      for (const name of names) refuseInput(given, target, name, inputs);
+      const staging = openStaging(target);
+      try {
+        const digests = new Map<string, string>();
+        for (const file of files) {
+          digests.set(file.name, writeFile(join(staging.made, file.name), file));
+          await pause();
+        }
+        const { list, leftovers, ...placement } = plan(given, target, digests, order, inputs);
+        writeFileSync(join(staging.made, LIST_NAME), listText(list));
+        await pause();
+        place(staging, placement);
+        isPlaced = true;
+        return { folder: given, names, leftovers, dropped: placement.dropped };
+      } finally {
+        closeStaging(staging);
+      }
+    });
   } catch (error) {
-    discard(created === undefined ? files.map(({ name }) => draft(name)) : [created]);
+    if (!isPlaced && created !== undefined) removeEmpty(dirname(target), created);
+    if (error instanceof InputError || error instanceof Stopped) throw error;
     throw new InputError('file-unwritable', {
       what: 'the results cannot be written',
       allowed: 'a folder that exists or can be made, and can be written to',
@@ -51,30 +89,112 @@ export function writeFiles(
       place: { field: 'out', file: given },
     });
   }
-  const names = files.map(({ name }) => name);
-  const leftovers = readdirSync(folder).filter(
-    (name) => /^size-.*\.svg$/.test(name) && !names.includes(name),
-  );
-  return { folder: given, names, leftovers };
 }
 
 /** Characters that are gathered before they are written. */
 const GATHERED = 1 << 16;
 
-function writeParts(path: string, parts: Iterable<string>): void {
-  const file = openSync(path, 'w');
+/** Gives the digest of what it wrote. */
+function writeFile(path: string, file: ResultFile | BinaryFile): string {
+  if (!('parts' in file) || file.parts === undefined) {
+    const content = 'bytes' in file ? file.bytes : file.text;
+    writeFileSync(path, content);
+    return digestOf(content);
+  }
+  const hash = createHash('sha256');
+  const descriptor = openSync(path, 'w');
   try {
     let text = '';
-    for (const part of parts) {
-      text += part;
-      if (text.length < GATHERED) continue;
-      writeFileSync(file, text);
+    const flush = (): void => {
+      hash.update(text);
+      writeFileSync(descriptor, text);
       text = '';
+    };
+    for (const part of file.parts()) {
+      text += part;
+      if (text.length >= GATHERED) flush();
     }
-    writeFileSync(file, text);
+    flush();
   } finally {
-    closeSync(file);
+    closeSync(descriptor);
   }
+  return hash.digest('hex');
+}
+
+interface Plan extends Placement {
+  readonly list: ReadonlyMap<string, ListedFile>;
+  readonly leftovers: readonly string[];
+}
+
+/** What becomes of the files of the target. Throws InputError `output-changed`. */
+function plan(
+  given: string,
+  target: string,
+  digests: ReadonlyMap<string, string>,
+  { set, replace = false }: WriteOrder,
+  inputs: ReadonlySet<string>,
+): Plan {
+  const listed = readList(target);
+  const present = existsSync(target)
+    ? readdirSync(target).filter((name) => lstatSync(join(target, name)).isDirectory() === false)
+    : [];
+  const isAsWritten = (name: string): boolean => {
+    const path = join(target, name);
+    if (!lstatSync(path).isFile()) return false;
+    const digest = digestOf(readFileSync(path));
+    return digest === listed.get(name)?.digest || digest === digests.get(name);
+  };
+  const others = present.filter((name) => !digests.has(name) && name !== LIST_NAME);
+  for (const name of digests.keys()) {
+    if (!replace && present.includes(name) && !isAsWritten(name)) refuseChanged(given, name);
+  }
+  const ofSet = others.filter((name) => listed.get(name)?.set === set);
+  const dropped = ofSet.filter(
+    (name) => isAsWritten(name) && !inputs.has(identityAt(join(target, name)) ?? ''),
+  );
+  const list = new Map(
+    [...listed].filter(([name, file]) => file.set !== set && others.includes(name)),
+  );
+  for (const [name, digest] of digests) list.set(name, { digest, set });
+  const kept = others.filter((name) => !dropped.includes(name));
+  const leftovers = kept.filter(
+    (name) => ofSet.includes(name) || (/^size-.*\.svg$/u.test(name) && !listed.has(name)),
+  );
+  return { made: [...digests.keys(), LIST_NAME], dropped, kept, list, leftovers };
+}
+
+function identityAt(path: string): string | undefined {
+  const stat = statSync(path, { bigint: true, throwIfNoEntry: false });
+  return stat && identityOf(stat);
+}
+
+function refuseInput(
+  given: string,
+  target: string,
+  name: string,
+  inputs: ReadonlySet<string>,
+): void {
+  const path = join(target, name);
+  // A folder under the name of a result could not be replaced by it.
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+    throw new Error(`${path} is a folder`);
+  if (!inputs.has(identityAt(path) ?? '')) return;
+  throw new InputError('output-is-input', {
+    what: 'a result would replace a file that was read for it',
+    allowed: 'another folder for the results',
+    got: name,
+    place: { field: 'out', file: given },
+  });
+}
+
+function refuseChanged(given: string, name: string): never {
+  throw new InputError('output-changed', {
+    what: 'a result would replace a file that this program did not write, or that was changed since',
+    allowed: 'another folder for the results',
+    orField: 'replace',
+    got: name,
+    place: { field: 'out', file: given },
+  });
 }
 
 /** The topmost folder of the path that is not there yet, or undefined if all are. */
@@ -84,19 +204,14 @@ function firstMissing(folder: string): string | undefined {
   return parent === folder ? folder : (firstMissing(parent) ?? folder);
 }
 
-/** A folder under the name of a result would stop the renaming halfway. */
-function refuseFolder(path: string): void {
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
-    throw new Error(`${path} is a folder`);
-}
-
-/** Cleans up as far as it can: the reason for it is about to be told, and must not be hidden. */
-function discard(paths: readonly string[]): void {
-  for (const path of paths) {
+/** Removes the folders from one up to one above it, as far as nothing is in them. */
+function removeEmpty(lowest: string, topmost: string): void {
+  for (let folder = lowest; folder.startsWith(topmost); folder = dirname(folder)) {
     try {
-      rmSync(path, { force: true, recursive: true });
-    } catch {
-      continue;
+      rmdirSync(folder);
+    } catch (error) {
+      // What was not made yet need not go; what another run has filled stays.
+      if ((error as NodeJS.ErrnoException).code !== 'ENOENT') return;
     }
   }
 }

@@ -5,7 +5,7 @@ import type { WrittenFiles } from './write-files';
 
 /** Where the results are, how many sheets are to print, and what an earlier run left there. */
 export function writtenReport(
-  { folder, names, leftovers }: WrittenFiles,
+  { folder, names, leftovers, dropped }: WrittenFiles,
   printed: readonly PrintFile[],
 ): string {
   const drawings = names.filter((name) => name.startsWith('size-')).length;
@@ -15,7 +15,13 @@ export function writtenReport(
     leftovers.length === 0
       ? ''
       : paragraph(`Left there by an earlier run, not part of this one: ${leftovers.join(', ')}`, 2);
-  return paragraph(list, 2) + sheetsReport(printed) + stale;
+  return paragraph(list, 2) + droppedReport(dropped) + sheetsReport(printed) + stale;
+}
+
+/** The files of an earlier run that went with it. */
+export function droppedReport(dropped: readonly string[]): string {
+  if (dropped.length === 0) return '';
+  return paragraph(`Gone with an earlier run, which wrote them: ${dropped.join(', ')}`, 2);
 }
 
 /** A line for each printed file: its sheets, beside those of a plain grid. */

@@ -9,6 +9,7 @@ const DECIMALS = 1e4;
 
 /** Millimeters to a tenth of a micrometer, without a negative zero. */
 export function dxfNumber(mm: number): string {
+  if (!Number.isFinite(mm)) throw new RangeError(`${mm} was to be drawn`);
   return String(Math.round(mm * DECIMALS) / DECIMALS + 0);
 }
 

@@ -5,6 +5,8 @@
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { InputError } from '../errors';
+import { MOST_MOVE } from '../rule-sheet/point-rules';
+import { drawnLines } from '../table/bounds';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 import { UNIT_NAMES } from './drawing-unit';
@@ -21,12 +23,13 @@ export interface RuleTable {
 
 /** Metric, in mm; moves from the sample size, with y running up as in the drawing. */
 export function writeRuleTable({ name, sizes, sample, rules }: RuleTable): string {
+  const words = sizeWords(sizes);
   const header = [
     `GRADE RULE TABLE: ${dxfText(name)}`,
     'UNITS: METRIC',
     `NUMBER OF SIZES: ${sizes.length}`,
-    `SIZE LIST: ${sizes.map(sizeWord).join(' ')}`,
-    `SAMPLE SIZE: ${sizeWord(sample)}`,
+    `SIZE LIST: ${words.join(' ')}`,
+    `SAMPLE SIZE: ${words[sizes.indexOf(sample)] ?? ''}`,
   ];
   const body = [...rules].flatMap(([number, moves]) => [
     `RULE: DELTA ${number}`,
@@ -35,9 +38,22 @@ export function writeRuleTable({ name, sizes, sample, rules }: RuleTable): strin
   return [...header, ...body, 'END', ''].join('\n');
 }
 
-/** Sizes are parted by blanks, so that one with a blank takes an underscore. */
+/** Sizes are parted by blanks or commas, so that one with such takes an underscore. */
 export function sizeWord(label: string): string {
-  return dxfText(label).replace(/\s+/gu, '_');
+  return dxfText(label).replace(/[\s,]+/gu, '_');
+}
+
+/** The word of each size, no two alike; a label that is a word already keeps it. */
+export function sizeWords(labels: readonly string[]): readonly string[] {
+  const used = new Set(labels.filter((label) => label === sizeWord(label)));
+  return labels.map((label) => {
+    const stem = sizeWord(label);
+    if (label === stem) return label;
+    let word = stem;
+    for (let n = 2; used.has(word); n++) word = `${stem}_${n}`;
+    used.add(word);
+    return word;
+  });
 }
 
 /** A rule table as it was read, with the unit that it states. */
@@ -49,7 +65,7 @@ export interface ReadRuleTable extends RuleTable {
 
 /** Reads such a table. Throws InputError `rule-table-malformed` with file and row. */
 export function readRuleTable(text: string, file: string): ReadRuleTable {
-  const lines = text.split(/\r\n|\r|\n/u);
+  const lines = drawnLines(text, file);
   const refuse = (what: string, allowed: string, got: string, row: number): never => {
     throw new InputError('rule-table-malformed', { what, allowed, got, place: { file, row } });
   };
@@ -107,7 +123,12 @@ export function readRuleTable(text: string, file: string): ReadRuleTable {
     if (numbers.length !== 2 || !Number.isFinite(x) || !Number.isFinite(y)) {
       refuse('a line of a rule is no move', 'two numbers, dx and dy', line, i + 1);
     }
-    moves.push(point(toMillimeters(x, unit), -toMillimeters(y, unit)));
+    const move = point(toMillimeters(x, unit), -toMillimeters(y, unit));
+    if (!(Math.max(Math.abs(move.x), Math.abs(move.y)) <= MOST_MOVE)) {
+      const allowed = `up to ${MOST_MOVE} mm from the sample size along each axis`;
+      refuse('a rule moves its point farther than any size needs', allowed, line, i + 1);
+    }
+    moves.push(move);
   });
   for (const [number, { row, moves: own }] of rules) {
     if (own.length !== sizes.length) {

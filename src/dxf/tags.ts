@@ -1,5 +1,6 @@
 /** The text of a DXF file as tags, and the tags as raw entities. */
 import { InputError } from '../errors';
+import { drawnLines } from '../table/bounds';
 
 /** A group code and its value. */
 export interface Tag {
@@ -16,7 +17,7 @@ export interface Raw {
   readonly vertices: readonly Raw[];
 }
 
-/** The raw entities of a file in its order. Throws InputError `dxf-malformed` with a row. */
+/** The raw entities of a file in its order. Throws InputError `dxf-malformed` with a row, or `file-too-large`. */
 export function rawEntities(text: string, file: string): readonly Raw[] {
   const raws: { type: string; tags: Tag[]; vertices: Raw[] }[] = [];
   for (const tag of tagsOf(text, file)) {
@@ -71,7 +72,7 @@ export function numberOf({ value, row }: Tag, file: string): number {
 const MOST = 1e9;
 
 function tagsOf(text: string, file: string): readonly Tag[] {
-  const lines = text.replace(/^\uFEFF/u, '').split(/\r\n|\r|\n/u);
+  const lines = [...drawnLines(text.replace(/^\uFEFF/u, ''), file)];
   while (lines.at(-1)?.trim() === '') lines.pop();
   const tags: Tag[] = [];
   for (let i = 0; i + 1 < lines.length; i += 2) {

@@ -20,7 +20,7 @@ import {
 import type { ExchangePiece } from './exchange-piece';
 import type { GradedPoint } from './graded-stretch';
 import type { RuleTable } from './rule-table';
-import { sizeWord } from './rule-table';
+import { sizeWords } from './rule-table';
 import { joinless, seamWords } from './seam-words';
 import { sewnNotchWords } from './sewn-notch';
 
@@ -46,7 +46,8 @@ const REFERENCE = 50;
 /** The file in parts. The rules that it numbers are in `rules` when it is at its end. */
 export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Generator<string> {
   const { title, pieces, sizes, base, seams } = pattern;
-  const sample = sizes[base] ?? '';
+  // The word by which the rule table lists it.
+  const sample = sizeWords(sizes)[base] ?? '';
   const names = distinct(pieces.map(({ name }) => dxfName(name)));
   const layers = Object.values(D6673_LAYERS).map((name, i) => ({ name, color: (i % 6) + 1 }));
   yield* dxfDocument(
@@ -54,7 +55,7 @@ export function* writeD6673(pattern: ExchangePattern, rules: RuleNumbers): Gener
     blocksOf(pieces, names, sample, base, rules),
     sheetOf(pieces, names, base, [
       `STYLE NAME: ${title}`,
-      `SAMPLE SIZE: ${sizeWord(sample)}`,
+      `SAMPLE SIZE: ${sample}`,
       'UNITS: METRIC',
       'ASTM D6673, UNVERIFIED, IN MILLIMETERS',
       ...seams.map(seamWords),
@@ -150,7 +151,7 @@ function pieceEntities(
     said(sewn.at[base] ?? middle, SMALL, sewnNotchWords(i + 1));
     ruled(D6673_LAYERS.annotation, [sewn]);
   }
-  [`PIECE NAME: ${name}`, `SIZE: ${sizeWord(sample)}`, ...piece.words].forEach((text, i) =>
+  [`PIECE NAME: ${name}`, `SIZE: ${sample}`, ...piece.words].forEach((text, i) =>
     said(point(middle.x, middle.y + 2 * WORDS * (i + 1)), WORDS, text),
   );
   return parts.join('');

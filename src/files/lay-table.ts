@@ -1,9 +1,9 @@
 /** The cloth to buy as CSV text. */
-import { stringify } from 'csv-stringify/sync';
 import type { FabricNeed, SizeNeed } from '../fabric/fabric-needs';
 import type { NoLay } from '../fabric/lay';
 import { isLay } from '../fabric/lay';
 import { fromMillimeters, trimmed } from '../units';
+import { csv } from './tables';
 
 /** What is told of every lay; a size that does not go on the cloth has an empty cell. */
 const MEASURES: readonly (readonly [
@@ -40,7 +40,7 @@ export function fabricNeedsTable(needs: readonly FabricNeed[]): string {
       i === 0 ? note(need) : '',
     ]),
   );
-  return stringify([header, ...rows]);
+  return csv([header, ...rows]);
 }
 
 /** An eighth of a yard needs three. */

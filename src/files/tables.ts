@@ -4,6 +4,7 @@ import type { Finding } from '../check/finding';
 import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { RuleTexts } from '../rule-sheet/point-rules';
 import { stepsOf } from '../grade/rules';
+import { writtenCell } from '../table/written-cell';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 
@@ -134,7 +135,7 @@ function unitOf(finding: Finding, display: LengthDisplay): string {
   return { length: display.unit, angle: 'deg', number: '' }[finding.quantity];
 }
 
-/** Rows of cells as CSV text. */
+/** Rows of cells as CSV text; what a spreadsheet program would calculate is marked as text. */
 export function csv(rows: readonly (readonly (string | undefined)[])[]): string {
-  return stringify(rows as string[][]);
+  return stringify(rows.map((row) => row.map((cell) => writtenCell(cell ?? ''))));
 }

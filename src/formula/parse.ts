@@ -22,10 +22,12 @@ const OPERATORS = new Set(['+', '-', '*', '/', '^']);
  * Parses and checks one formula, such as `waist_girth/4 + waist_ease/4` or `waist_to_knee - 2 in`.
  *
  * Allowed: numbers, names, `point.x` and `point.y`, + - * / ^ with a whole exponent, parentheses,
- * the functions in FUNCTIONS, and in, cm or mm behind a number. Throws InputError
+ * the functions in FUNCTIONS, and in, cm or mm behind a number; LONGEST characters, DEEPEST levels.
+ * Throws InputError
  * `formula-malformed` or `formula-not-allowed` with the formula and its place.
  */
 export function parseFormula(text: string, place: Place): Formula {
+  checkBounds(text, place);
   let raw: MathNode;
   try {
     raw = math.parse(withUnitNames(text));
@@ -40,6 +42,36 @@ export function parseFormula(text: string, place: Place): Formula {
   const names = new Set<string>();
   const tree = checked(raw, { text, place, names });
   return { text, place, tree, names: [...names] };
+}
+
+/** Characters of a formula; nobody could follow a longer one. The engine's own figure. */
+const LONGEST = 1_000;
+/** Levels of brackets, and of signs or powers one after another. The engine's own figure. */
+const DEEPEST = 50;
+
+/** Holds a formula to LONGEST and DEEPEST before anything walks down into it. */
+function checkBounds(text: string, place: Place): void {
+  if (text.length > LONGEST) refuseSize('long', `${LONGEST} characters`, text, place);
+  let [open, deepest] = [0, 0];
+  for (const character of text) {
+    if ('([{'.includes(character)) deepest = Math.max(deepest, ++open);
+    else if (')]}'.includes(character)) open--;
+  }
+  // What is read from its right end goes a level down with every sign.
+  const signs = /(?:[-+~!]\s*|\bnot\b\s*)+/gu;
+  for (const [run] of text.matchAll(signs))
+    deepest = Math.max(deepest, run.split(/\S/u).length - 1);
+  deepest = Math.max(deepest, text.split(/[\^?=]/u).length - 1);
+  if (deepest > DEEPEST) refuseSize('deeply nested', `${DEEPEST} levels`, text, place);
+}
+
+function refuseSize(what: string, allowed: string, text: string, place: Place): never {
+  throw new InputError('formula-not-allowed', {
+    what: `the formula is too ${what}`,
+    allowed,
+    got: `${text.length} characters, which begin with ${text.slice(0, 40)}`,
+    place,
+  });
 }
 
 /**

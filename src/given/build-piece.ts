@@ -15,9 +15,23 @@ import { spansOf } from './spans';
 
 const BESIDE: ReadonlySet<RawPoint['kind']> = new Set(['inside', 'grain', 'drill']);
 
+/** mm. No piece is longer, and drawing one that is could take forever. The engine's own figure. */
+const LONGEST_PIECE = 10_000;
+
+function checkExtent(points: readonly RawPoint[]): void {
+  const [first] = points;
+  const far = points.find((own) => {
+    const { x, y } = subtract(own.at, first?.at ?? own.at);
+    return !(Math.max(Math.abs(x), Math.abs(y)) <= LONGEST_PIECE);
+  });
+  if (far === undefined) return;
+  const what = 'a point lies farther from the first of its piece than any piece is long';
+  throw outlineError(far, what, `up to ${LONGEST_PIECE} mm along each axis`);
+}
+
 /**
- * Builds one piece. Throws InputError `outline-malformed` if its points make no outline, or a line
- * of two points has another number of them.
+ * Builds one piece. Throws InputError `outline-malformed` if its points make no outline, lie apart
+ * as no piece's do, or a line of two points has another number of them.
  */
 export function buildPiece(raw: RawPiece): PatternPiece {
   const { points, cutLine, cutNotches, sewnNotches = new Map<string, RawPoint>() } = raw;
@@ -29,6 +43,7 @@ export function buildPiece(raw: RawPiece): PatternPiece {
     ...cutNotches,
     ...sewnNotches.values(),
   ];
+  checkExtent(kept);
   const index = new Map(kept.map((own, i) => [own.name, i]));
   const at = (own: RawPoint): number => index.get(own.name) ?? -1;
   const spans = spansOf(points);

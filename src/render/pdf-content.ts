@@ -107,6 +107,7 @@ function color(hex: string): string {
 /** Rounded to a thousandth of a millimeter; adding 0 turns a negative zero into a plain one. */
 function number(value: number, decimals = 3): string {
   const scale = 10 ** decimals;
+  if (!Number.isFinite(value)) throw new RangeError(`${value} was to be drawn`);
   const rounded = Math.round(value * scale) / scale + 0;
   // PDF knows no exponents.
   return Math.abs(rounded) < 1e-5 ? '0' : String(rounded);

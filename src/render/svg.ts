@@ -86,6 +86,7 @@ function pair({ x, y }: Point): string {
 
 /** To a thousandth of a millimeter; adding 0 turns a negative zero into a plain one. */
 function number(value: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`${value} was to be drawn`);
   return String(Math.round(value * 1000) / 1000 + 0);
 }
 

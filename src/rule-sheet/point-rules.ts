@@ -2,6 +2,9 @@
 import type { Place } from '../errors';
 import type { Point } from '../geometry/point';
 
+/** mm. No point of a skirt moves farther from the base along an axis. The engine's own figure. */
+export const MOST_MOVE = 1_000;
+
 /** The rule of one point. */
 export interface GivenRule {
   /** Cumulative moves from the base in mm, one a size; along and square to the reference line. */

@@ -1,5 +1,6 @@
 /** What stands in the cells of a rule sheet. */
 import { MEASUREMENTS } from '../chart/vocabulary';
+import { dateWords } from '../table/date-cell';
 import { statedBy } from '../table/statements';
 import type { Statements } from '../table/statements';
 import { excerpt, withPlainHyphens } from '../table/tidy-text';
@@ -42,11 +43,12 @@ export function readMove(cell: TypedCell, unit: LengthUnit, blanks: Blanks): Cel
   if (blanks.isBlank(cell)) return { text, mm: blanks.mm };
   const mm = parseMove(text, unit);
   if (mm !== undefined) return { text, mm };
-  if (FORMULA.test(text) || MEASUREMENTS.some(({ name }) => name === text)) {
+  const date = dateWords(text);
+  if (date === '' && (FORMULA.test(text) || MEASUREMENTS.some(({ name }) => name === text))) {
     return { text, mm: undefined, formula: text };
   }
   throw new InputError('cell-not-a-number', {
-    what: 'a move is not a number',
+    what: `a move is not a number${date}`,
     allowed:
       `a number of ${UNIT_WORDS[unit]} such as 0.375, 3/8 or -1 1/4, or a blank; ` +
       'a dash for zero only below a line "# blank: 0"',

@@ -6,10 +6,12 @@ import { point } from '../geometry/point';
 import type { PiecePlan } from '../pattern/piece';
 import { statedBy, statedDown } from '../table/statements';
 import type { LengthUnit } from '../units';
+import { trimmed } from '../units';
 import { axisMoves, byPoint } from './axis-moves';
 import { matchName } from './name-match';
 import { inWords, definedRule } from './point-cells';
 import type { GivenRule, GivenRules } from './point-rules';
+import { MOST_MOVE } from './point-rules';
 import { readRuleSheet } from './read-rule-sheet';
 import type { Axis, RuleCell, RuleSheet } from './rule-sheet';
 import { isFilled } from './rule-sheet';
@@ -100,11 +102,23 @@ function pointRule(cells: AxisCells, name: string, context: Context): GivenRule 
     );
   };
   const [x, y] = [along('x'), along('y')];
+  refuseFar([...x, ...y], name, place);
   return {
     moves: x.map((dx, i) => point(dx, down * (y[i] ?? NaN))),
     text: { x: textOf(cells, 'x', context), y: textOf(cells, 'y', context) },
     place: { ...(place.file === undefined ? {} : { file: place.file }), row: place.row ?? 1 },
   };
+}
+
+function refuseFar(moves: readonly number[], name: string, { file, row }: Place): void {
+  const far = moves.find((move) => !(Math.abs(move) <= MOST_MOVE));
+  if (far === undefined) return;
+  throw new InputError('rule-too-far', {
+    what: 'the rule that begins here moves its point farther than any size needs',
+    allowed: `up to ${MOST_MOVE} mm from the base along each axis`,
+    got: `${trimmed(far, 3)} mm`,
+    place: { ...(file === undefined ? {} : { file }), row: row ?? 1, point: name },
+  });
 }
 
 function refuseMissing(name: string, place: Place, size: string, axis?: Axis): never {

@@ -1,9 +1,11 @@
 /** The text of a CSV file as records of cells that still know their row, and its comments. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
+import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './bounds';
 import type { TellingLine } from './delimiter';
 import { findDelimiter } from './delimiter';
 import { isBlank, tidyText } from './tidy-text';
+import { withoutTextMark } from './written-cell';
 
 /** A record with at least one cell that is not blank. Rows count from 1 in the file. */
 export interface SheetRecord {
@@ -40,22 +42,33 @@ const ANNOUNCED = /^sep=([,;\t])$/iu;
 /**
  * Reads CSV text with any of the usual delimiters and line ends; `tells` knows the lines by which
  * the delimiter is found. Throws `csv-malformed` with the row in which a quoted cell begins that
- * does not end as it should.
+ * does not end as it should, `file-too-large` beyond the bounds of a table, and `character-steering`.
  */
-export function readSheet(text: string, file: string, tells: TellingLine): Sheet {
+export function readSheet(
+  text: string,
+  file: string,
+  tells: TellingLine,
+  mostCells = MOST_CELLS,
+): Sheet {
   const comments: SheetComment[] = [];
   const lines: Line[] = [];
-  for (const [index, line] of text
-    .replace(/^\uFEFF/u, '')
-    .split(/\r\n|\r|\n/u)
-    .entries()) {
+  for (const [index, line] of boundedLines(
+    text.replace(/^\uFEFF/u, ''),
+    file,
+    mostCells,
+  ).entries()) {
     const row = index + 1;
-    if (COMMENT.test(line)) comments.push({ row, text: withoutMark(line) });
-    else if (!NO_CONTENT.test(line)) lines.push({ row, text: line });
+    if (COMMENT.test(line)) {
+      const text = withoutMark(line);
+      checkCharacters(text, 'a comment', { file, row });
+      comments.push({ row, text });
+    } else if (!NO_CONTENT.test(line)) lines.push({ row, text: line });
   }
 
   const records: SheetRecord[] = [];
-  for (const record of parseLines(lines, file, tells)) {
+  for (const { row, cells: typed } of parseLines(lines, file, tells)) {
+    const record = { row, cells: typed.map(withoutTextMark) };
+    checkCells(record.cells, file, record.row);
     const cells = record.cells.filter((cell) => !isBlank(cell));
     // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
     if (cells[0]?.startsWith('#')) {

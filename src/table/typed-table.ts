@@ -1,4 +1,5 @@
 /** A CSV table with a header line: cells by the name of their column, each with its place. */
+import { dateWords } from './date-cell';
 import { parseLength } from './number-cell';
 import { snakeCase, splitLabel } from './label';
 import type { SheetRecord } from './sheet';
@@ -176,7 +177,7 @@ export function lengthCell({ text, place }: TypedCell, unit: LengthUnit): number
   const length = parseLength(text, unit);
   if (length !== undefined) return length;
   throw new InputError(text === '' ? 'cell-missing' : 'cell-not-a-number', {
-    what: text === '' ? 'a length is missing' : 'a cell is not a length',
+    what: text === '' ? 'a length is missing' : `a cell is not a length${dateWords(text)}`,
     allowed: 'a number such as -3.5 or 1 1/4, with its unit if it is another than the file has',
     got: excerpt(text),
     place,

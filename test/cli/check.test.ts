@@ -27,7 +27,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     out: (text) => void (told.out += text),
     error: (text) => void (told.error += text),
     readText: (path) => files[path] ?? '',
-    write: (folder) => ({ folder, names: [], leftovers: [] }),
+    write: (folder) => Promise.resolve({ folder, names: [], leftovers: [], dropped: [] }),
     color: false,
   });
   const flat = (text: string) => text.replace(/\s+/gu, ' ');

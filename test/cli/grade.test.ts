@@ -152,6 +152,7 @@ describe('options', () => {
     expect(
       [...contents(join(place.path, 'options')).keys()].map((file) => file.replace(/.*[\\/]/, '')),
     ).toEqual([
+      '.skirtgrade-written',
       'findings.csv',
       'finished-measurements.csv',
       'grade-rules.csv',
@@ -216,22 +217,24 @@ describe('what is written', () => {
     for (const out of ['first', 'second'])
       await place.run('grade', 'misses.csv', '--base', '12', '--round', '1/16in', '--out', out);
     const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
-    expect(bytes('first')).toHaveLength(6 + SIZES.length);
+    expect(bytes('first')).toHaveLength(7 + SIZES.length);
     expect(bytes('second')).toEqual(bytes('first'));
   });
 
   it('leaves nothing half written, and names what an earlier run left', async () => {
     await place.run('grade', 'misses.csv', '--base', '12', '--out', 'again');
     place.write('again/notes.txt', 'mine');
+    place.write('again/size-7.svg', 'of nobody');
     const { stdout } = await place.run(
       ...['grade', 'misses.csv', '--base', '12', '--out', 'again', '--sizes', '12,14'],
     );
     const names = [...contents(join(place.path, 'again')).keys()];
-    expect(names.filter((name) => name.includes('.part'))).toEqual([]);
+    expect(names.filter((name) => name.includes('staging'))).toEqual([]);
     expect(place.read('again/notes.txt')).toBe('mine');
-    expect(stdout.replace(/\s+/g, ' ')).toContain(
-      'Left there by an earlier run, not part of this one: size-10.svg, size-16.svg',
-    );
+    const told = stdout.replace(/\s+/g, ' ');
+    expect(told).toContain('Gone with an earlier run, which wrote them: size-10.svg, size-16.svg');
+    expect(told).toContain('Left there by an earlier run, not part of this one: size-7.svg');
+    expect(place.read('again/size-7.svg')).toBe('of nobody');
   });
 });
 
@@ -248,7 +251,7 @@ describe('a chart that fails a check', () => {
     );
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
     expect(stdout).toContain('fail side-take-up (size 1, front, side)');
-    expect(contents(join(place.path, 'apple')).size).toBe(6 + 2);
+    expect(contents(join(place.path, 'apple')).size).toBe(7 + 2);
     expect(place.read('apple/findings.csv')).toMatch(/^fail,side-take-up,1,front,side,/m);
   });
 });

@@ -32,6 +32,7 @@ describe('grade --pattern', () => {
     );
     expect(readdirSync(join(place.path, 'out')).sort()).toEqual(
       [
+        '.skirtgrade-written',
         ...['findings.csv', 'grade-rules.csv', 'graded-points.csv', 'nest.svg', 'seams.csv'],
         ...['XS', 'S', 'M', 'L', 'XL'].map((size) => `size-${size}.svg`),
       ].sort(),

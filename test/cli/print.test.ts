@@ -19,7 +19,7 @@ describe('print', () => {
   it('writes A4 where no paper is named, and nothing else', async () => {
     const { status, stdout, stderr } = await print('--out', 'plain');
     expect([status, stderr]).toEqual([0, '']);
-    expect(readdirSync(join(place.path, 'plain'))).toEqual(['print-a4.pdf']);
+    expect(readdirSync(join(place.path, 'plain'))).toEqual(['.skirtgrade-written', 'print-a4.pdf']);
     expect(isPdf('plain/print-a4.pdf')).toBe(true);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
   });
@@ -31,7 +31,7 @@ describe('print', () => {
     );
     expect(status).toBe(0);
     const names = ['print-a0.pdf', 'print-letter.pdf', 'print-roll.pdf', 'projector.pdf'];
-    expect(readdirSync(join(place.path, 'many')).sort()).toEqual(names);
+    expect(readdirSync(join(place.path, 'many')).sort()).toEqual(['.skirtgrade-written', ...names]);
     for (const name of names) expect(isPdf(`many/${name}`)).toBe(true);
   });
 

@@ -1,10 +1,14 @@
 /** The built command line as processes of their own: what only a real process can show. */
-import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
+import { setTimeout as delay } from 'node:timers/promises';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { clearEarlier } from '../../src/cli/staging';
 import { VERSION } from '../../src/render/version';
+import { LONG } from '../samples';
 import { chartText } from '../skirts';
 import type { Run } from './workplace';
 import { contents, runIn, workplace } from './workplace';
@@ -83,7 +87,7 @@ describe('the process', () => {
     place.write('apple.csv', chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }));
     const run = spawned(['grade', 'apple.csv', '--base', '1', '--out', 'apple']);
     expect(run).toMatchObject({ status: 1, stderr: '' });
-    expect(contents(join(place.path, 'apple')).size).toBe(6 + 2);
+    expect(contents(join(place.path, 'apple')).size).toBe(7 + 2);
   });
 
   it('ends with 2 for a refusal, which goes to the error stream alone, without a stack', () => {
@@ -99,5 +103,168 @@ describe('the process', () => {
     expect(status).toBe(0);
     expect(stdout).toContain('warning');
     expect(stdout).not.toContain('\u001b');
+  });
+});
+
+/** One line of a shell in the workplace; `skirtgrade` in it is the built program. */
+function shell(line: string): Run {
+  const { status, stdout, stderr } = spawnSync('bash', ['-c', line], {
+    cwd: place.path,
+    encoding: 'utf8',
+    env: { ...process.env, NODE: process.execPath, CLI, DEMO },
+  });
+  return { status, stdout, stderr };
+}
+
+describe('the streams', () => {
+  it('may be closed by a reader that has seen enough', () => {
+    const { stdout, stderr } = shell(
+      '"$NODE" "$CLI" styles | head -1 >&2; echo "${PIPESTATUS[0]}"; ' +
+        '"$NODE" "$CLI" check "$DEMO" | true; echo "${PIPESTATUS[0]}"',
+    );
+    expect(stdout).toBe('0\n0\n');
+    expect(stderr).toMatch(/^pencil [^\n]*\n$/);
+  });
+
+  it('that are full end the program with 3 and one line', () => {
+    const { status, stderr } = shell('"$NODE" "$CLI" styles > /dev/full');
+    expect(status).toBe(3);
+    expect(stderr).toMatch(/^skirtgrade: what the program says cannot be written: [^\n]*\n$/);
+  });
+});
+
+describe('a pipe', () => {
+  it('without a writer is refused', () => {
+    const { status, stderr } = shell('mkfifo pipe && "$NODE" "$CLI" check pipe');
+    expect(status).toBe(2);
+    expect(stderr).toContain('Got: a pipe without a writer.');
+  });
+
+  it('with a slow writer is read', () => {
+    const { status, stdout } = shell('"$NODE" "$CLI" chart <(sleep 0.2; cat "$DEMO")');
+    expect(status).toBe(0);
+    expect(stdout).toBe(shell('"$NODE" "$CLI" chart "$DEMO"').stdout);
+  });
+});
+
+describe('a disk that is full', () => {
+  it('leaves no file, and the old set as it was', () => {
+    const call = '"$NODE" "$CLI" grade "$DEMO" --base 12 --out full';
+    // No file may have more than 16 blocks: the nest has more.
+    expect(shell(`ulimit -f 16; ${call}`)).toMatchObject({ status: 2, stdout: '' });
+    expect(readdirSync(place.path).filter((name) => name.includes('full'))).toEqual([]);
+    expect(shell(call).status).toBe(0);
+    const before = contents(join(place.path, 'full'));
+    const { status, stderr } = shell(`ulimit -f 16; ${call} --unit cm`);
+    expect(status).toBe(2);
+    expect(stderr).toContain('the results cannot be written');
+    expect(contents(join(place.path, 'full'))).toEqual(before);
+  });
+});
+
+describe('a run that is stopped', () => {
+  const folders = { beside: join(place.path, 'beside'), within: join(place.path, 'within') };
+  const sets = [['--dxf'], ['--unit', 'cm']] as const;
+  const calls = sets.map((more) => ['grade', DEMO, '--base', '12', ...more, '--out']);
+
+  /** The files of the set alone: no staging folder, nothing of a folder within. */
+  function setIn(folder: string): ReadonlyMap<string, string> {
+    const files = [...contents(folder)].map(([path, bytes]) => [path.slice(folder.length), bytes]);
+    return new Map(
+      files.filter(([path = '']) => !/staging|notes/u.test(path)) as [string, string][],
+    );
+  }
+
+  /** Starts a run and stops it `after` ms, from its start or from its first file. */
+  async function stopped(
+    args: readonly string[],
+    folder: string,
+    signal: NodeJS.Signals,
+    after: number,
+    aimed: boolean,
+  ): Promise<{ readonly code: number | null; readonly stderr: string }> {
+    const child = spawn(process.execPath, [CLI, ...args, folder], { cwd: place.path });
+    let stderr = '';
+    child.stderr.on('data', (data: Buffer) => (stderr += data.toString()));
+    child.stdout.resume();
+    const end = once(child, 'close') as Promise<[number | null]>;
+    const isWriting = (): boolean =>
+      [place.path, folder].some((where) =>
+        readdirSync(where).some((name) => name.endsWith(`staging-${child.pid}`)),
+      );
+    while (aimed && child.exitCode === null && !isWriting()) await delay(0);
+    await delay(after);
+    child.kill(signal);
+    const [code] = await end;
+    return { code, stderr };
+  }
+
+  it('leaves the old set or the new one, whole', async () => {
+    const wholes = calls.map((args, i) => {
+      const folder = join(place.path, `whole-${i}`);
+      expect(spawned([...args, folder]).status).toBe(0);
+      return setIn(folder);
+    });
+    const isWhole = (folder: string): boolean =>
+      wholes.some((whole) => JSON.stringify([...whole]) === JSON.stringify([...setIn(folder)]));
+    expect(wholes[0]).not.toEqual(wholes[1]);
+    mkdirSync(join(folders.within, 'notes'), { recursive: true });
+    for (const folder of Object.values(folders)) spawned([...(calls[0] ?? []), folder]);
+
+    const counts = { whole: 0, told: 0, away: 0, undone: 0 };
+    const signals = ['SIGKILL', 'SIGINT', 'SIGTERM'] as const;
+    for (let i = 0; i < (LONG ? 300 : 6); i++) {
+      const folder = i % 2 === 0 ? folders.beside : folders.within;
+      const signal = signals[i % 3] ?? 'SIGKILL';
+      // The golden ratio spreads the moments evenly, whatever their number.
+      const share = (i * 0.618) % 1;
+      const aimed = i % 4 !== 3;
+      const args = calls[Math.floor(i / 2) % 2] ?? [];
+      const { code, stderr } = await stopped(
+        args,
+        folder,
+        signal,
+        share * (aimed ? 25 : 700),
+        aimed,
+      );
+      expect(stderr).toMatch(
+        /^(?:skirtgrade: stopped by SIG(?:INT|TERM); nothing was written\.\n)?$/,
+      );
+      if (stderr !== '') {
+        counts.told++;
+        expect(code).toBe(signal === 'SIGINT' ? 130 : 143);
+      }
+      const where = `${signal} ${share} ${aimed} ${folder}`;
+      if (existsSync(folder) && isWhole(folder)) counts.whole++;
+      else {
+        // Killed between the two renames, or while files take their places one by one.
+        expect(signal, where).toBe('SIGKILL');
+        if (folder === folders.beside) {
+          expect(existsSync(folder), where).toBe(false);
+          counts.away++;
+        } else counts.undone++;
+      }
+      clearEarlier(folder);
+      expect(isWhole(folder), where).toBe(true);
+    }
+    for (const folder of [place.path, folders.within])
+      expect(readdirSync(folder).filter((name) => name.includes('staging'))).toEqual([]);
+    if (LONG) console.log(counts);
+  });
+
+  it('beside others at the same time leaves one whole set', async () => {
+    const folder = join(place.path, 'at-once');
+    const ends = await Promise.all(
+      [0, 1, 0, 1].map(async (i) => {
+        const child = spawn(process.execPath, [CLI, ...(calls[i] ?? []), folder]);
+        child.stdout.resume();
+        child.stderr.resume();
+        return (await once(child, 'close'))[0] as number;
+      }),
+    );
+    expect(ends).toContain(0);
+    const found = JSON.stringify([...setIn(folder)]);
+    const wholes = [0, 1].map((i) => JSON.stringify([...setIn(join(place.path, `whole-${i}`))]));
+    expect(wholes).toContain(found);
   });
 });

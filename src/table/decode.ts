@@ -1,0 +1,52 @@
+/** The bytes of a table as text, in the encodings in which spreadsheet programs save one. */
+
+/** Byte order marks (Unicode Standard, section 23.8). */
+const MARKS = [
+  { bytes: 'efbbbf', encoding: 'utf-8' },
+  { bytes: 'fffe', encoding: 'utf-16le' },
+  { bytes: 'feff', encoding: 'utf-16be' },
+] as const;
+
+/** Bytes looked at where no mark says the encoding. */
+const LOOKED_AT = 4096;
+
+/**
+ * Text by its byte order mark; without one UTF-16 where every other byte is mostly zero, UTF-8 where
+ * the bytes are such, which other text hardly ever is by chance, and Windows-1252 otherwise.
+ */
+export function decodedTable(bytes: Uint8Array): string {
+  const start = Buffer.from(bytes.subarray(0, 3)).toString('hex');
+  const mark = MARKS.find((one) => start.startsWith(one.bytes));
+  const wide = mark?.encoding ?? wideEncoding(bytes);
+  if (wide === 'utf-16be') return new TextDecoder('utf-16le').decode(swapped(bytes));
+  if (wide === 'utf-16le') return new TextDecoder('utf-16le').decode(bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    // In one go Node 20 would take it for ISO 8859-1; as a stream it does not.
+    return new TextDecoder('windows-1252').decode(bytes, { stream: true });
+  }
+}
+
+/** The digits, delimiters and line ends of a table have a zero byte beside them in UTF-16. */
+function wideEncoding(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
+  const start = bytes.subarray(0, LOOKED_AT);
+  const pairs = Math.floor(start.length / 2);
+  const zeros = [0, 0];
+  start.forEach((byte, i) => {
+    if (byte === 0) zeros[i % 2] = (zeros[i % 2] ?? 0) + 1;
+  });
+  const [first = 0, second = 0] = zeros;
+  if (pairs < 2 || Math.max(first, second) < pairs / 2) return undefined;
+  if (first === 0) return 'utf-16le';
+  return second === 0 ? 'utf-16be' : undefined;
+}
+
+/** Not every Node decodes UTF-16 with the high byte first. */
+function swapped(bytes: Uint8Array): Uint8Array {
+  const turned = Uint8Array.from(bytes.subarray(0, bytes.length - (bytes.length % 2)));
+  for (let i = 0; i < turned.length; i += 2) {
+    [turned[i], turned[i + 1]] = [turned[i + 1] ?? 0, turned[i] ?? 0];
+  }
+  return turned;
+}

@@ -1,0 +1,300 @@
+/** What is on the disk after a call: one whole set, nothing of anybody else's touched. */
+import { createHash } from 'node:crypto';
+import {
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { writeFiles } from '../../src/cli/write-files';
+import { longFile } from '../../src/files/result-file';
+import { chartText } from '../skirts';
+import { contents, workplace } from './workplace';
+
+const place = workplace();
+const at = (name: string): string => join(place.path, name);
+const SIZES = ['8', '10', '12'];
+const CHART = chartText('in', { waist_girth: [25, 26, 27], hip_girth: [35, 36, 37] }, SIZES);
+place.write('chart.csv', CHART);
+
+const grade = (out: string, ...more: readonly string[]) =>
+  place.run('grade', 'chart.csv', '--base', '10', '--out', out, ...more);
+
+/** Expects a refusal of this code word for word, and not a byte changed. */
+async function expectUntouched(args: readonly string[], ...words: readonly string[]) {
+  const before = contents(place.path);
+  const { status, stdout, stderr } = await place.run(...args);
+  expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+  for (const word of words) expect(stderr).toContain(word);
+  expect(contents(place.path)).toEqual(before);
+}
+
+const IS_INPUT = 'a result would replace a file that was read for it';
+const CHANGED = 'did not write, or that was changed since';
+
+describe('an input', () => {
+  it('is not replaced by a result, by its name, a soft link, or a hard link', async () => {
+    for (const folder of ['named', 'soft', 'hard']) mkdirSync(at(folder));
+    place.write('named/findings.csv', CHART);
+    place.write('mine.csv', CHART);
+    symlinkSync(at('mine.csv'), at('soft/findings.csv'));
+    linkSync(at('mine.csv'), at('hard/findings.csv'));
+    for (const [chart, out] of [
+      ['named/findings.csv', 'named'],
+      ['mine.csv', 'soft'],
+      ['mine.csv', 'hard'],
+    ] as const) {
+      const call = ['grade', chart, '--base', '10', '--out', out];
+      await expectUntouched(call, IS_INPUT, `--out, ${out}`);
+      await expectUntouched([...call, '--replace'], IS_INPUT);
+    }
+  });
+
+  it('is not replaced through a link to its folder', async () => {
+    symlinkSync(at('named'), at('other-name'));
+    await expectUntouched(
+      ['grade', 'named/findings.csv', '--base', '10', '--out', 'other-name'],
+      IS_INPUT,
+    );
+  });
+
+  it('is not replaced by a ladder, a drawing of its own or an exercise', async () => {
+    await expectUntouched(
+      ['explain', 'chart.csv', 'front.side_waist', '--base', '10', '--out', 'chart.csv'],
+      IS_INPUT,
+    );
+    expect(await grade('cad', '--dxf')).toMatchObject({ status: 0 });
+    const drawn = ['grade', '--pattern', 'cad/pattern.dxf', '--rules', 'cad/pattern.rul'];
+    await expectUntouched([...drawn, '--out', 'cad', '--dxf'], IS_INPUT);
+  });
+
+  it('of the set that the results replace stays, where no result has its name', async () => {
+    await grade('again', '--dxf');
+    const before = readFileSync(at('again/pattern.dxf'), 'utf8');
+    const drawn = ['grade', '--pattern', 'again/pattern.dxf', '--rules', 'again/pattern.rul'];
+    expect((await place.run(...drawn, '--out', 'again')).status).toBeLessThan(2);
+    expect(readFileSync(at('again/pattern.dxf'), 'utf8')).toBe(before);
+    expect(existsSync(at('again/nest.dxf'))).toBe(false);
+  });
+});
+
+describe('a file that somebody changed', () => {
+  it('is not replaced without --replace', async () => {
+    const exercise = ['exercise', '--seed', '7', '--out', 'exercise'];
+    expect(await place.run(...exercise)).toMatchObject({ status: 0 });
+    const chart = readFileSync(at('exercise/chart.csv'), 'utf8');
+    expect(await place.run(...exercise)).toMatchObject({ status: 0 });
+    place.write('exercise/sheet.csv', 'my answers');
+    await expectUntouched(exercise, CHANGED, 'or --replace. Got: sheet.csv');
+    expect(await place.run(...exercise, '--replace')).toMatchObject({ status: 0 });
+    expect(readFileSync(at('exercise/sheet.csv'), 'utf8')).not.toBe('my answers');
+    expect(readFileSync(at('exercise/chart.csv'), 'utf8')).toBe(chart);
+  });
+
+  it('is not replaced where nothing says who wrote it', async () => {
+    mkdirSync(at('unknown'));
+    place.write('unknown/nest.svg', '<svg/>');
+    await expectUntouched(['grade', 'chart.csv', '--base', '10', '--out', 'unknown'], CHANGED);
+    // A file that is what would be written anyway does no harm.
+    await grade('known');
+    place.write('unknown/nest.svg', readFileSync(at('known/nest.svg'), 'utf8'));
+    expect(await grade('unknown')).toMatchObject({ status: 0 });
+  });
+
+  it('stays and is named where the run does not write it', async () => {
+    await grade('kept', '--dxf');
+    place.write('kept/nest.dxf', 'mine now');
+    const { stdout } = await grade('kept');
+    expect(stdout).toContain('not part of this one: nest.dxf');
+    expect(stdout).toMatch(
+      /Gone with an earlier run, which wrote them: pattern\.dxf, pattern\.rul/,
+    );
+    expect(readFileSync(at('kept/nest.dxf'), 'utf8')).toBe('mine now');
+    expect(existsSync(at('kept/pattern.dxf'))).toBe(false);
+  });
+});
+
+describe('a set', () => {
+  it('is listed with the digests of its files', async () => {
+    await grade('listed');
+    const lines = readFileSync(at('listed/.skirtgrade-written'), 'utf8').split('\n');
+    const entries = lines.flatMap((line) => {
+      const [, digest, name = ''] = /^([0-9a-f]{64}) {2}(.*)$/.exec(line) ?? [];
+      return digest === undefined ? [] : [{ digest, name }];
+    });
+    const names = readdirSync(at('listed')).filter((name) => !name.startsWith('.'));
+    expect(entries.map(({ name }) => name).sort()).toEqual(names.sort());
+    for (const { digest, name } of entries) {
+      // FIPS 180-4, as Node has it.
+      const own = createHash('sha256').update(readFileSync(at(`listed/${name}`)));
+      expect(own.digest('hex')).toBe(digest);
+    }
+  });
+
+  it('of one command leaves that of another', async () => {
+    await grade('both');
+    const graded = contents(at('both'));
+    await place.run('print', 'chart.csv', '--base', '10', '--out', 'both');
+    await grade('both');
+    const pages = readdirSync(at('both')).filter((name) => name.endsWith('.pdf'));
+    expect(pages.length).toBeGreaterThan(0);
+    for (const [path, bytes] of graded) {
+      if (!path.endsWith('written')) expect(readFileSync(path, 'latin1')).toBe(bytes);
+    }
+  });
+
+  it('leaves files and folders of others where they are', async () => {
+    mkdirSync(at('shared/notes'), { recursive: true });
+    place.write('shared/notes/a.txt', 'a');
+    place.write('shared/b.txt', 'b');
+    for (const more of [['--dxf'], []]) {
+      expect(await grade('shared', ...more)).toMatchObject({ status: 0 });
+      expect(readFileSync(at('shared/notes/a.txt'), 'utf8')).toBe('a');
+      expect(readFileSync(at('shared/b.txt'), 'utf8')).toBe('b');
+      expect(existsSync(at('shared/pattern.dxf'))).toBe(more.length > 0);
+    }
+    rmSync(at('shared/notes'), { recursive: true });
+    expect(await grade('shared', '--dxf')).toMatchObject({ status: 0 });
+    expect(readFileSync(at('shared/b.txt'), 'utf8')).toBe('b');
+  });
+
+  it('leaves no other trace beside it or within it', () => {
+    const all = readdirSync(place.path, { recursive: true, encoding: 'utf8' });
+    expect(all.filter((name) => name.includes('staging'))).toEqual([]);
+  });
+});
+
+describe('what a killed run left', () => {
+  /** The number of a process that has ended: one above the largest that Linux gives. */
+  const GONE = 4_194_305;
+
+  it('beside the folder is cleared, and the old folder given back', async () => {
+    await grade('killed', '--dxf');
+    place.write('killed/mine.txt', 'mine');
+    const before = contents(at('killed'));
+    const staging = at(`.killed.skirtgrade-staging-${GONE}`);
+    mkdirSync(join(staging, 'new'), { recursive: true });
+    writeFileSync(join(staging, 'new/nest.svg'), 'half');
+    // Killed between the two renames.
+    renameSync(at('killed'), join(staging, 'old-0'));
+    await expect(
+      place.run('grade', 'chart.csv', '--base', '99', '--out', 'killed'),
+    ).resolves.toMatchObject({ status: 2 });
+    expect(await grade('killed', '--dxf')).toMatchObject({ status: 0 });
+    expect(existsSync(staging)).toBe(false);
+    expect(contents(at('killed'))).toEqual(before);
+  });
+
+  it('within the folder is undone', async () => {
+    mkdirSync(at('undone/folder'), { recursive: true });
+    await grade('undone');
+    const before = contents(at('undone'));
+    const staging = at(`undone/.skirtgrade-staging-${GONE}`);
+    mkdirSync(join(staging, 'new'), { recursive: true });
+    mkdirSync(join(staging, 'old'));
+    const steps = [
+      { name: 'nest.svg', hadOld: true, hasNew: true },
+      { name: 'pattern.dxf', hadOld: false, hasNew: true },
+      { name: 'findings.csv', hadOld: true, hasNew: true },
+    ];
+    writeFileSync(join(staging, 'journal.json'), JSON.stringify(steps));
+    renameSync(at('undone/nest.svg'), join(staging, 'old/nest.svg'));
+    place.write('undone/nest.svg', 'new');
+    place.write('undone/pattern.dxf', 'new');
+    writeFileSync(join(staging, 'new/findings.csv'), 'new');
+    // A refusal at writing clears first, so that what is left is the old set alone.
+    place.write('undone/folder/findings.csv', CHART);
+    symlinkSync(at('undone/folder/findings.csv'), at('undone/size-9.svg'));
+    expect(await grade('undone')).toMatchObject({ status: 0 });
+    expect(existsSync(staging)).toBe(false);
+    expect(existsSync(at('undone/pattern.dxf'))).toBe(false);
+    for (const [path, bytes] of before) expect(readFileSync(path, 'latin1')).toBe(bytes);
+  });
+});
+
+describe('what comes in between', () => {
+  const order = { set: 'grade' };
+  const write = (folder: string, files: Parameters<typeof writeFiles>[2]) =>
+    writeFiles(folder, at(folder), files, order, new Set());
+  const plain = (text: string) => ['a', 'b', 'c'].map((name) => ({ name, text }));
+  /** Three files, of which the second does something while it is written. */
+  const doing = (text: string, job: () => void) => {
+    const [first, , last] = plain(text);
+    const parts = function* () {
+      job();
+      yield text;
+    };
+    return [first, longFile('b', parts), last].flatMap((file) => file ?? []);
+  };
+  const old = async (folder: string): Promise<ReadonlyMap<string, string>> => {
+    await write(folder, plain('old'));
+    return contents(at(folder));
+  };
+
+  it.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('a %s leaves the old set', async (signal) => {
+    const before = await old(signal);
+    const stopped = write(
+      signal,
+      doing('new', () => process.emit(signal)),
+    );
+    await expect(stopped).rejects.toThrow(`stopped by ${signal}; nothing was written`);
+    expect(contents(at(signal))).toEqual(before);
+    await expect(
+      write(
+        `${signal}-new/deep`,
+        doing('new', () => process.emit(signal)),
+      ),
+    ).rejects.toThrow();
+    expect(existsSync(at(`${signal}-new`))).toBe(false);
+  });
+
+  it('a folder that is removed is made again, and one above it is not', async () => {
+    await old('removed');
+    const remove = (name: string) => () => {
+      rmSync(at(name), { recursive: true });
+    };
+    await write('removed', doing('new', remove('removed')));
+    expect(['a', 'b', 'c'].map((name) => readFileSync(at(`removed/${name}`), 'utf8'))).toEqual([
+      ...['new', 'new', 'new'],
+    ]);
+    await old('above/results');
+    await expect(write('above/results', doing('new', remove('above')))).rejects.toThrow(
+      'the results cannot be written',
+    );
+    expect(existsSync(at('above'))).toBe(false);
+  });
+
+  it('a file of somebody else stays, and so does one changed in the last moment', async () => {
+    await old('between');
+    const files = doing('new', () => {
+      place.write('between/theirs', 'theirs');
+    });
+    await write('between', files);
+    expect(readFileSync(at('between/theirs'), 'utf8')).toBe('theirs');
+    const changing = doing('newer', () => {
+      place.write('between/c', 'by hand');
+    });
+    await expect(write('between', changing)).rejects.toThrow('was changed since');
+    expect(readFileSync(at('between/c'), 'utf8')).toBe('by hand');
+    expect(readFileSync(at('between/a'), 'utf8')).toBe('new');
+  });
+
+  it('a set that cannot be put in its place within a folder is taken back', async () => {
+    mkdirSync(at('back/folder'), { recursive: true });
+    const before = await old('back');
+    const files = doing('new', () => {
+      // The last file goes missing, so that the first two are in their places already.
+      const [staging = ''] = readdirSync(at('back')).filter((name) => name.includes('staging'));
+      mkdirSync(at(`back/${staging}/new/c/in-the-way`), { recursive: true });
+    });
+    await expect(write('back', files)).rejects.toThrow('the results cannot be written');
+    expect(contents(at('back'))).toEqual(before);
+  });
+});
