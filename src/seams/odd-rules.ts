@@ -12,6 +12,7 @@ import { along } from './slips/sheet-moves';
 import type { SheetState } from './slips/sheet-state';
 import { nameOf, rewalked, undone } from './slips/sheet-state';
 import type { Slip } from './slips/slip';
+import { isRuledByProgram } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
 /** A slip that only rules tell of, and the places of the sizes in which it shows. */
@@ -52,7 +53,9 @@ export function oddRules(
 /** The ruled points of which something is strange, the strangest first. */
 function oddPoints(state: SheetState): readonly RuledPoint[] {
   return state.sheet
-    .flatMap((own, piece) => [...own.keys()].map((point) => ({ piece, point })))
+    .flatMap((own, piece) =>
+      isRuledByProgram(state, piece) ? [] : [...own.keys()].map((point) => ({ piece, point })),
+    )
     .map((at) => ({ at, strange: strangeness(state, at) }))
     .filter(({ strange }) => strange > RULES_TELL_BY)
     .sort((a, b) => b.strange - a.strange)

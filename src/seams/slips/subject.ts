@@ -8,12 +8,27 @@ import type { SheetState } from './sheet-state';
 import { movesNow, nameOf } from './sheet-state';
 import type { Subject } from './slip';
 
+/** Points of a piece that a person rules; a piece with more was ruled by a program, which makes no slips. */
+const MOST_TYPED = 40;
+
 /** What closes the seam in question by one axis of a point in a size; undefined where it cannot. */
 export type Closing = (at: RuledPoint, axis: Axis, size: number) => number | undefined;
 
+/** Whether no person ruled a piece point by point. */
+export function isRuledByProgram(
+  { pattern, sheet }: Pick<SheetState, 'pattern' | 'sheet'>,
+  piece: number,
+): boolean {
+  const { plan } = pattern.pieces[piece]?.base ?? {};
+  const ruled = [...(sheet[piece]?.keys() ?? [])].filter(
+    (point) => plan?.handles.has(plan.pointNames[point] ?? '') !== true,
+  );
+  return ruled.length > MOST_TYPED;
+}
+
 /**
  * The ruled points of a piece, handles left out, and those without a rule that might want one: its
- * corners, and points whose namesake or mate has one.
+ * corners, and points whose namesake or mate has one. None of a piece that a program ruled.
  */
 export function subjectPoints(
   { pattern, sheet, namesakes }: SheetState,
@@ -25,7 +40,7 @@ export function subjectPoints(
   };
   const own = sheet[piece] ?? new Map<number, readonly Point[]>();
   const ruled = [...own.keys()].filter((point) => !handles.has(pointNames[point] ?? ''));
-  if (ruled.length === 0) return [];
+  if (ruled.length === 0 || ruled.length > MOST_TYPED) return [];
   const like = pointNames.flatMap((name, point) =>
     !own.has(point) &&
     !handles.has(name) &&
