@@ -6,6 +6,7 @@ import type { Point } from '../../src/geometry/point';
 import { pointOf } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import { graded } from '../given/sheets';
+import { LONG, some } from '../samples';
 import { chartText } from '../skirts';
 
 const CHART = chartText(
@@ -102,7 +103,8 @@ describe.each(['pencil', 'shared-pencil', 'fixed-dart', 'shared-a-line'])(
     it('names nearly every sign that is wrong in all sizes', () => {
       const missed: string[] = [];
       let planted = 0;
-      for (const rule of given.sheet) {
+      const rules = LONG ? given.sheet : given.sheet.filter((_, i) => i % 3 === 0);
+      for (const rule of rules) {
         for (const axis of ['x', 'y'] as const) {
           if (Math.max(...rule.moves.map((move) => Math.abs(move[axis]))) < SEEN) continue;
           planted++;
@@ -113,13 +115,13 @@ describe.each(['pencil', 'shared-pencil', 'fixed-dart', 'shared-a-line'])(
         }
       }
       console.log(`${style}: ${planted - missed.length} of ${planted} signs named`, missed);
-      expect(planted).toBeGreaterThan(10);
+      expect(planted).toBeGreaterThan(LONG ? 10 : 3);
       expect(missed.length / planted).toBeLessThanOrEqual(0.1);
     });
 
     it.each([1, -1])('names a sign that is wrong in one step, %i from the base', (direction) => {
       const first = base + direction;
-      for (const rule of given.sheet.filter(({ isSide }) => isSide)) {
+      for (const rule of some(given.sheet.filter(({ isSide }) => isSide))) {
         for (const axis of ['x', 'y'] as const) {
           const step = rule.moves[first]?.[axis] ?? 0;
           if (Math.abs(step) < SEEN) continue;
