@@ -110,6 +110,17 @@ describe('finished measurements', () => {
     );
   });
 
+  // Known defect: the hip mark of the front stands a step off the fold. Its mend turns this test red.
+  it.fails('are those of the written points where rounded and stacked off the center', () => {
+    const chart = chartText('in', {
+      waist_girth: [22, 22],
+      hip_girth: [26, 26.875],
+      waist_to_hip: [7, 7],
+      skirt_length: [18, 18],
+    });
+    expectByHand({ chart, base: '1', stack: 'side_hip', round: '1/16in' }, 'in', ['1', '2']);
+  });
+
   it('are body plus ease where nothing is rounded', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
