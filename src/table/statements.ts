@@ -28,6 +28,30 @@ export function statementsOf(
   return { file, comments: [...comments, ...lines].sort((a, b) => a.row - b.row) };
 }
 
+/** What people write where the engine's own files have the shorter word. */
+const ALSO: ReadonlyMap<string, string> = new Map([
+  ['units', 'unit'],
+  ['measurements in', 'unit'],
+  ['all measurements in', 'unit'],
+  ['y axis', 'y'],
+  ['y-axis', 'y'],
+  ['base size', 'base'],
+  ['sample size', 'base'],
+]);
+
+/** The name and the text of a statement; a unit and a direction of y need no colon: `units cm`, `y up`. */
+function nameAndText(text: string): readonly [name: string, stated: string] {
+  const bare = /^(units?|(?:all )?measurements in|y|y[- ]axis) \(?([a-z]+)\)?$/iu.exec(
+    tidyText(text),
+  );
+  const hasMeaning =
+    unitNamed(bare?.[2] ?? '') !== undefined || /^(?:up|down)$/iu.test(bare?.[2] ?? '');
+  const [, key = '', value = ''] =
+    (hasMeaning ? bare : null) ?? /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
+  const name = tidyText(key).toLowerCase();
+  return [ALSO.get(name) ?? name, tidyText(value)];
+}
+
 /**
  * What a line such as `# base: 12` states, and its place; undefined if none does. Throws InputError
  * `sheet-malformed` where two lines state different things.
@@ -37,10 +61,8 @@ export function statedBy(
   name: string,
 ): { readonly text: string; readonly place: Place } | undefined {
   const [first, ...others] = comments.flatMap(({ row, text }) => {
-    const [, key = '', value = ''] = /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
-    return tidyText(key).toLowerCase() === name
-      ? [{ text: tidyText(value), place: { file, row } }]
-      : [];
+    const [key, value] = nameAndText(text);
+    return key === name ? [{ text: value, place: { file, row } }] : [];
   });
   const other = others.find(({ text }) => text !== first?.text);
   if (first === undefined || other === undefined) return first;
