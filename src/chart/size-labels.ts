@@ -2,13 +2,8 @@
 import { InputError } from '../errors';
 import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
-import { typedForDate } from '../table/date-cell';
-import { labelKey, splitLabel } from '../table/label';
+import { checkSizeLabel } from '../table/size-label';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
-
-/** Columns that people put beside the sizes, by the letters and digits of their headings. */
-const NO_SIZE =
-  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?)$/u;
 
 /** Sizes of a chart: ten times the longest published range. The engine's own figure. */
 const MOST_SIZES = 1_000;
@@ -23,8 +18,8 @@ export interface SizeLabel {
 
 /**
  * The sizes of a table that have a label. Throws `size-missing` if a cell of a needed line belongs
- * to no labeled size or a heading is a word that names none (`tolerance`), `size-twice` for two sizes of one name, and `sizes-too-few` if there are not
- * at least two.
+ * to no labeled size, `size-twice` for two sizes of one name, `sizes-too-few` if there are not at
+ * least two, and what `checkSizeLabel` throws.
  */
 export function readSizeLabels(
   table: ChartTable,
@@ -38,9 +33,7 @@ export function readSizeLabels(
       refuseStrayCells(needed, index, file);
       continue;
     }
-    refuseNoSize(name, label, file);
-    refuseLong(name, label, file);
-    refuseDate(name, label, file);
+    checkSizeLabel(name, { file, row: label.row, column: label.column });
     const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
       throw new InputError('size-twice', {
@@ -69,43 +62,6 @@ export function readSizeLabels(
     });
   }
   return [...found].map(([name, { index }]) => ({ name, index }));
-}
-
-/** A column of tolerances or notes would be drafted as a body. */
-function refuseNoSize(name: string, label: ChartCell, file: string): void {
-  const { text } = splitLabel(name);
-  if (!/^(?:±|\+ ?\/? ?-)/u.test(name) && !NO_SIZE.test(labelKey(text))) return;
-  throw new InputError('size-missing', {
-    what: `"${excerpt(name)}" stands where a size does, but it names none`,
-    allowed: 'sizes with their body measurements, and nothing else beside them',
-    got: excerpt(name),
-    place: { file, row: label.row, column: label.column, size: name },
-  });
-}
-
-/** Two sizes in one, such as 10-12, become a date in a spreadsheet. */
-function refuseDate(name: string, label: ChartCell, file: string): void {
-  const typed = typedForDate(name);
-  if (typed === undefined) return;
-  throw new InputError('cell-is-date', {
-    what: `the label of a size is a date, which spreadsheet programs make of ${typed.replaceAll('/', '-')}`,
-    allowed: 'the name of the size, in a column of text',
-    got: name,
-    place: { file, row: label.row, column: label.column },
-  });
-}
-
-/** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
-const LONGEST = 100;
-
-function refuseLong(name: string, label: ChartCell, file: string): void {
-  if (name.length <= LONGEST) return;
-  throw new InputError('file-too-large', {
-    what: 'the label of a size has too many characters',
-    allowed: `${LONGEST} characters`,
-    got: `${name.length}, which begin with ${excerpt(name)}`,
-    place: { file, row: label.row, column: label.column },
-  });
 }
 
 function refuseStrayCells(

@@ -3,6 +3,7 @@ import { InputError } from '../errors';
 import type { PiecePlan } from '../pattern/piece';
 import type { Statements } from '../table/statements';
 import { agreedUnit, statedBy } from '../table/statements';
+import { checkSizeLabel } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
@@ -60,6 +61,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const known = agreedSizes(table, about.sizes);
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
+  for (const { text: label, place } of labels) checkSizeLabel(label, place);
   const heads = sizeHeads(
     [...new Set(labels.map((size) => size.text))],
     known,

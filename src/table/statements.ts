@@ -39,17 +39,19 @@ const ALSO: ReadonlyMap<string, string> = new Map([
   ['sample size', 'base'],
 ]);
 
-/** The name and the text of a statement; a unit and a direction of y need no colon: `units cm`, `y up`. */
-function nameAndText(text: string): readonly [name: string, stated: string] {
-  const bare = /^(units?|(?:all )?measurements in|y|y[- ]axis) \(?([a-z]+)\)?$/iu.exec(
-    tidyText(text),
-  );
-  const hasMeaning =
-    unitNamed(bare?.[2] ?? '') !== undefined || /^(?:up|down)$/iu.test(bare?.[2] ?? '');
-  const [, key = '', value = ''] =
-    (hasMeaning ? bare : null) ?? /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
-  const name = tidyText(key).toLowerCase();
-  return [ALSO.get(name) ?? name, tidyText(value)];
+/** What is understood without a colon, since nothing else can be meant: `unit cm`, `y up`. */
+const BARE =
+  /^(?<name>units?|(?:all )?measurements in|y|y[- ]axis)(?: runs)? \(?(?<stated>[a-z]+)\)?$/iu;
+
+/** A statement parted into its name and what it states; both empty for any other line. */
+function parted(line: string): readonly [name: string, stated: string] {
+  const text = tidyText(line);
+  const { name = '', stated = '' } = BARE.exec(text)?.groups ?? {};
+  const isMeant = unitNamed(stated) !== undefined || /^(?:up|down)$/iu.test(stated);
+  const [key = '', ...value] = isMeant ? [name, stated] : text.split(/[:=](.*)/u);
+  if (value.length === 0) return ['', ''];
+  const word = tidyText(key).toLowerCase();
+  return [ALSO.get(word) ?? word, tidyText(value[0] ?? '')];
 }
 
 /**
@@ -61,8 +63,8 @@ export function statedBy(
   name: string,
 ): { readonly text: string; readonly place: Place } | undefined {
   const [first, ...others] = comments.flatMap(({ row, text }) => {
-    const [key, value] = nameAndText(text);
-    return key === name ? [{ text: value, place: { file, row } }] : [];
+    const [key, stated] = parted(text);
+    return key === name ? [{ text: stated, place: { file, row } }] : [];
   });
   const other = others.find(({ text }) => text !== first?.text);
   if (first === undefined || other === undefined) return first;

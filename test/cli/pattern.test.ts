@@ -2,6 +2,7 @@ import { readdirSync, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
+import { FRONT } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { contents, workplace } from './workplace';
 
@@ -43,6 +44,25 @@ describe('grade --pattern', () => {
     // The whole seam and its first stretch, in each of five sizes.
     expect(side).toHaveLength(10);
     for (const row of side) expect(Math.abs(Number(row.off_cm))).toBeLessThan(0.01);
+  });
+
+  it('reads the unit in the words of a sheet, and refuses a column that is no size', async () => {
+    place.write('quarter.csv', FRONT);
+    const rules = 'point,axis,10,12,14\nfront.side_hip,x,-1.27,0,1.27\n';
+    const call = ['grade', '--pattern', 'quarter.csv', '--rules'];
+    for (const line of ['# unit: cm', '# units: cm', '# measurements in cm', 'units,cm']) {
+      place.write('words.csv', `${line}\n${rules}`);
+      await place.run(...call, 'words.csv', '--out', 'words', '--replace');
+      const moved = rowsOf(place.read('words/grade-rules.csv')).find(
+        ({ point, size }) => point === 'side_hip' && size === '14',
+      );
+      expect(Number(moved?.dx_in), line).toBeCloseTo(0.5, 6);
+    }
+    place.write('total.csv', rules.replace('14\n', '14,total\n').replace('1.27\n', '1.27,2.54\n'));
+    const { status, stderr } = await place.run(...call, 'total.csv', '--out', 'total');
+    expect(status).toBe(2);
+    expect(stderr).toContain('"total" stands where a size does, but it names none');
+    expect(existsSync(join(place.path, 'total'))).toBe(false);
   });
 
   it('takes the folder after the pattern, and gives the same bytes again', async () => {

@@ -325,3 +325,29 @@ it('sizes of numbers count up in whatever order they are listed, 00 before 0', (
   expect(result.range.sizes.map(({ label }) => label)).toEqual(['00', '0', '2']);
   expect(infer(sheet).sizes.map(({ label }) => label)).toEqual(['00', '0', '2']);
 });
+
+describe('a column that is no size', () => {
+  const sheet = (head: string) =>
+    `# unit: in\n# base: 12\npoint,axis,10,12,14,${head}\nfront.side_hip,x,-1/4,0,1/4,1/2\n`;
+
+  it.each(['total', 'Tolerance', 'Comments', 'No.', '±', 'Step'])('%s is refused', (head) => {
+    const place = { file, row: 3, column: 6, size: head };
+    for (const job of [grade, infer])
+      expectRefusal(() => job(sheet(head)), 'size-missing', place, head, 'it names none');
+  });
+
+  it('nor is a date, which a spreadsheet made of two sizes', () => {
+    for (const job of [grade, infer])
+      expectRefusal(
+        () => job(sheet('10-Dec')),
+        'cell-is-date',
+        { file, row: 3, column: 6 },
+        '12-10',
+      );
+  });
+
+  it('while XL and 16 are sizes', () => {
+    for (const head of ['16', 'XL', '16W'])
+      expect(infer(sheet(head)).sizes.map(({ label }) => label)).toContain(head);
+  });
+});

@@ -11,7 +11,7 @@ describe('a statement in other words', () => {
     },
   );
 
-  it.each(['y up', 'y-axis: up', 'Y axis: up'])('"%s" turns y', (text) => {
+  it.each(['y up', 'y-axis: up', 'Y axis: up', 'y runs up'])('"%s" turns y', (text) => {
     expect(statedDown(stating(text))).toBe(-1);
   });
 

@@ -1,0 +1,46 @@
+/** The label of a size as somebody typed it: what can be one, and what only stands where one does. */
+import { typedForDate } from './date-cell';
+import { labelKey, splitLabel } from './label';
+import { excerpt } from './tidy-text';
+import type { Place } from '../errors';
+import { InputError } from '../errors';
+
+/** Columns that people put beside the sizes, by the letters and digits of their headings. */
+const NO_SIZE =
+  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?)$/u;
+
+/** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
+const LONGEST = 100;
+
+/**
+ * Throws InputError `size-missing` for the heading of a column that people put beside the sizes, such
+ * as `tolerance`, since it would be graded as a size; `cell-is-date` for two sizes in one, such as
+ * 10-12, of which a spreadsheet made a date; and `file-too-large` for a label that is too long.
+ */
+export function checkSizeLabel(name: string, place: Place): void {
+  const { text } = splitLabel(name);
+  if (/^(?:±|\+ ?\/? ?-)/u.test(name) || NO_SIZE.test(labelKey(text))) {
+    throw new InputError('size-missing', {
+      what: `"${excerpt(name)}" stands where a size does, but it names none`,
+      allowed: 'sizes with their own numbers, and nothing else beside them',
+      got: excerpt(name),
+      place: { ...place, size: name },
+    });
+  }
+  if (name.length > LONGEST) {
+    throw new InputError('file-too-large', {
+      what: 'the label of a size has too many characters',
+      allowed: `${LONGEST} characters`,
+      got: `${name.length}, which begin with ${excerpt(name)}`,
+      place,
+    });
+  }
+  const typed = typedForDate(name);
+  if (typed === undefined) return;
+  throw new InputError('cell-is-date', {
+    what: `the label of a size is a date, which spreadsheet programs make of ${typed.replaceAll('/', '-')}`,
+    allowed: 'the name of the size, in a column of text',
+    got: name,
+    place,
+  });
+}
