@@ -47,7 +47,7 @@ describe('steps that go up and down', () => {
   });
 
   it('are only a note where several equal steps turn, as in the hip of ASTM D5585-11e1', () => {
-    // Hip steps 5/8, 1 1/4 twice, 1 1/8, 1 twice, 1 1/2 ... in (second-hand transcription).
+    // Hip steps 5/8, 1 1/4 twice, 1 1/8, 1 twice, 1 1/2 ... in (second-hand copy).
     const chart = chartOf(publishedTable('astm-d5585-11e1-curvy'));
     expect(told(chart, 'uneven-steps')).toEqual(['note hip_girth 0-4', 'note hip_girth 6-10']);
   });

@@ -122,7 +122,7 @@ describe('figures of the tables', () => {
   });
 
   it('has a drop that shrinks in ASTM D6960-16 and holds in D6960-04', () => {
-    // ASTM D6960/D6960M-16 and D6960-04, second-hand transcriptions.
+    // ASTM D6960/D6960M-16 and D6960-04, second-hand copies.
     const shrinking = drops('astm-d6960-16');
     expect(shrinking[0]).toBeCloseTo(5, 9);
     expect(shrinking.at(-1)).toBeCloseTo(3.625, 9);
