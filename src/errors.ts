@@ -22,7 +22,7 @@ export type InputErrorCode =
   | 'output-is-input'
   | 'output-changed'
   | 'csv-malformed'
-  | 'character-steering'
+  | 'character-unseen'
   | 'chart-empty'
   | 'chart-no-header'
   | 'unit-missing'

@@ -161,7 +161,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   }
 }
 
-/** No text that came from a file, from the call or from the system steers the terminal. */
+/** No text that came from a file, from the call or from the system moves what the terminal shows. */
 function withSafeText(io: Io): Io {
   return {
     ...io,

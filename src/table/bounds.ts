@@ -1,7 +1,7 @@
 /** How much a table of text may hold: far more than any skirt needs, and read at once. */
 import type { Place } from '../errors';
 import { InputError } from '../errors';
-import { STEERING, printable } from './characters';
+import { UNSEEN, printable } from './characters';
 
 /** Lines with and without content. The engine's own figure. */
 const MOST_LINES = 250_000;
@@ -69,7 +69,7 @@ function tooLarge(what: string, most: number, unit: string, got: number, place: 
 }
 
 /**
- * Throws InputError `file-too-large` for a cell that is too long, and `character-steering` for one
+ * Throws InputError `file-too-large` for a cell that is too long, and `character-unseen` for one
  * with a control or bidirectional character, at its place.
  */
 export function checkCells(cells: readonly string[], file: string, row: number): void {
@@ -81,14 +81,14 @@ export function checkCells(cells: readonly string[], file: string, row: number):
   }
 }
 
-/** Throws InputError `character-steering` for a text with a control or bidirectional character. */
+/** Throws InputError `character-unseen` for a text with a control or bidirectional character. */
 export function checkCharacters(text: string, what: string, place: Place): void {
-  const steering = STEERING.exec(text)?.[0];
-  if (steering === undefined) return;
-  throw new InputError('character-steering', {
+  const unseen = UNSEEN.exec(text)?.[0];
+  if (unseen === undefined) return;
+  throw new InputError('character-unseen', {
     what: `${what} has a control or bidirectional character`,
     allowed: 'letters, digits and signs that can be seen',
-    got: printable(steering),
+    got: printable(unseen),
     place,
   });
 }

@@ -42,7 +42,7 @@ const ANNOUNCED = /^sep=([,;\t])$/iu;
 /**
  * Reads CSV text with any of the usual delimiters and line ends; `tells` knows the lines by which
  * the delimiter is found. Throws `csv-malformed` with the row in which a quoted cell begins that
- * does not end as it should, `file-too-large` beyond the bounds of a table, and `character-steering`.
+ * does not end as it should, `file-too-large` beyond the bounds of a table, and `character-unseen`.
  */
 export function readSheet(
   text: string,

@@ -9,7 +9,7 @@ import { workplace } from './workplace';
 const place = workplace();
 const CHART = chartText('in', { waist_girth: [25, 26], hip_girth: [35, 36] }, ['8', '10']);
 /** What would color, clear, ring or turn around. */
-const STEERS = ['\u001b[31m', '\u001b[2J', '\u0007', '\u009b31m', '\u202e'];
+const UNSEEN = ['\u001b[31m', '\u001b[2J', '\u0007', '\u009b31m', '\u202e'];
 
 describe('a fault', () => {
   it.each([
@@ -29,7 +29,7 @@ describe('a fault', () => {
 });
 
 describe('the terminal', () => {
-  it.each(STEERS)('is not steered by an argument with %j', async (text) => {
+  it.each(UNSEEN)('shows the codes in place of an argument with %j', async (text) => {
     for (const args of [
       ['check', `${text}.csv`],
       [`--${text}`],
@@ -42,7 +42,7 @@ describe('the terminal', () => {
     }
   });
 
-  it.each(STEERS)('is not steered by a file with %j', async (text) => {
+  it.each(UNSEEN)('shows the codes in place of a file with %j', async (text) => {
     place.write('label.csv', CHART.replace(',8,', `,8${text},`));
     place.write('title.csv', `# title: ${text}\n${CHART}`);
     place.write('style.csv', `parameter,value\nhem_taper,${text}1 in\n`);
@@ -59,7 +59,7 @@ describe('the terminal', () => {
     }
   });
 
-  it('is not steered by the names of files in the folder of the results', async () => {
+  it('shows the codes in place of the names of files in the folder of the results', async () => {
     mkdirSync(join(place.path, 'out'));
     place.write('out/size-\u001b[2J.svg', '');
     place.write('chart.csv', CHART);

@@ -55,11 +55,11 @@ describe('a table', () => {
     const place = { file: 'c.csv', row: 2, column: 3 };
     expectRefusal(
       () => readChart(chart(label), 'c.csv'),
-      'character-steering',
+      'character-unseen',
       place,
       `Got: ${got}.`,
     );
-    expectRefusal(() => readChart(`# ${label}\n${chart('10')}`, 'c.csv'), 'character-steering', {
+    expectRefusal(() => readChart(`# ${label}\n${chart('10')}`, 'c.csv'), 'character-unseen', {
       file: 'c.csv',
       row: 1,
     });
@@ -140,7 +140,7 @@ describe('a drawing', () => {
 });
 
 describe('a text for the terminal', () => {
-  it('has the codes of what would steer it', () => {
+  it('has the codes of what would move what it shows', () => {
     expect(printable('a\u001b[2J\nb\u202e')).toBe('a\\u001B[2J\\u000Ab\\u202E');
     expect(terminalText('a\u001b[31mb\u001b[0m\n\u0007', false)).toBe(
       'a\\u001B[31mb\\u001B[0m\n\\u0007',
