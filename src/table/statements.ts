@@ -39,19 +39,23 @@ const ALSO: ReadonlyMap<string, string> = new Map([
   ['sample size', 'base'],
 ]);
 
-/** What is understood without a colon, since nothing else can be meant: `unit cm`, `y up`. */
-const BARE =
-  /^(?<name>units?|(?:all )?measurements in|y|y[- ]axis)(?: runs)? \(?(?<stated>[a-z]+)\)?$/iu;
+/** A unit without a colon: `units cm`, `cm`, `all lengths in cm`. */
+const UNIT_ALONE = /^(?:units? |(?:[\p{L}]+ ){0,4}in )?\(?(?<unit>\p{L}+)\)?\.?$/iu;
+/** A direction of y without a colon: `y up`, `y runs up`. */
+const DIRECTION_ALONE = /^y(?:[- ]axis)?(?: runs)? (?<way>up|down)\.?$/iu;
 
 /** A statement parted into its name and what it states; both empty for any other line. */
 function parted(line: string): readonly [name: string, stated: string] {
   const text = tidyText(line);
-  const { name = '', stated = '' } = BARE.exec(text)?.groups ?? {};
-  const isMeant = unitNamed(stated) !== undefined || /^(?:up|down)$/iu.test(stated);
-  const [key = '', ...value] = isMeant ? [name, stated] : text.split(/[:=](.*)/u);
-  if (value.length === 0) return ['', ''];
+  const unit = unitNamed(UNIT_ALONE.exec(text)?.groups?.unit ?? '');
+  if (unit !== undefined) return ['unit', unit];
+  const way = DIRECTION_ALONE.exec(text)?.groups?.way;
+  if (way !== undefined) return ['y', way];
+  const [, key = '', value = ''] = /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
   const word = tidyText(key).toLowerCase();
-  return [ALSO.get(word) ?? word, tidyText(value[0] ?? '')];
+  const name = ALSO.get(word) ?? word;
+  const stated = tidyText(value);
+  return [name, name === 'unit' ? (unitNamed(stated) ?? stated) : stated];
 }
 
 /**
