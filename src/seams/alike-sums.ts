@@ -2,6 +2,7 @@
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { GridLines, GridSum } from './grid-state';
+import type { Levels } from './levels';
 import type { RuledPattern } from './ruled-points';
 
 /** How much a millimeter by which a line turns counts beside one by which a seam is off. */
@@ -13,6 +14,7 @@ const TURN_WEIGHT = 1 / 10;
  */
 export function alikeSums(
   { places }: RuledPattern,
+  { of }: Levels,
   pieces: readonly Piece[],
   lines: readonly GridLines[],
 ): readonly GridSum[] {
@@ -21,10 +23,11 @@ export function alikeSums(
       [0, 1].flatMap((axis): GridSum[] => {
         const [a = -1, b = -1] = [from, to].map((name) => {
           const place = places[p]?.[plan.index.get(name) ?? -1] ?? -1;
-          return place < 0 ? -1 : place + axis;
+          return place < 0 ? -1 : (of[place + axis] as number);
         });
         const [first, second] = [lines[a], lines[b]];
         if (first === undefined || second === undefined || first.lower === first.upper) return [];
+        if (a === b) return [];
         if (Math.abs(first.lower - second.lower) > SAME_PLACE) return [];
         const slopes = [[a, 1] as const, [b, -1] as const];
         return [{ slopes, tolerance: SAME_PLACE, weight: TURN_WEIGHT }];

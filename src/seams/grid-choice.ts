@@ -1,6 +1,6 @@
 /**
- * Which of the two grid lines beside it each coordinate takes, so that sums of lengths hold: a search
- * by small changes, one and two at a time, for as long as anything gets better.
+ * Which of the two grid lines beside it each level takes, so that sums of lengths hold: a search by
+ * small changes, one and two at a time, for as long as anything gets better.
  */
 import type { GridLines, GridStart, GridSum } from './grid-state';
 import { GridState } from './grid-state';
@@ -10,15 +10,15 @@ const LEAST_GAIN = 1e-6;
 /** Changes after which it is enough, so that no rounding of numbers can loop for ever. */
 const MOST_CHANGES = 1000;
 
-/** Coordinates brought to their upper or lower lines; `other` is whichever they are not on. */
+/** Levels brought to their upper or lower lines; `other` is whichever they are not on. */
 interface Change {
   readonly set: readonly number[];
   readonly to: 'upper' | 'lower' | 'other';
 }
 
 /**
- * Chooses a line for every coordinate, true for the upper one. `sets` are the coordinates that are
- * tried together, some of them by themselves. The result depends on the numbers alone.
+ * Chooses a line for every level, true for the upper one. `sets` are the levels that are tried
+ * together, some of them by themselves. The result depends on the numbers alone.
  */
 export function chooseGrid(
   lines: readonly GridLines[],
@@ -78,7 +78,7 @@ function bestWith(
   return undefined;
 }
 
-/** Makes a change; gives what it costs and which coordinates it has brought to their other lines. */
+/** Makes a change; gives what it costs and which levels it has brought to their other lines. */
 function apply(
   state: GridState,
   { set, to }: Change,

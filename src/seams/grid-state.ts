@@ -1,23 +1,25 @@
-/** Coordinates on one of two grid lines each, and what it costs that sums of lengths are off. */
+/** Levels on one of two grid lines each, and what it costs that sums of lengths are off. */
 
-/** A sum of lengths as it follows coordinates. */
+/** A sum of lengths as it follows levels. */
 export interface GridSum {
-  /** How the sum grows with each coordinate, mm per mm; a coordinate may come twice. */
-  readonly slopes: readonly (readonly [coordinate: number, slope: number])[];
+  /** How the sum grows with each level, mm per mm; a level may come twice. */
+  readonly slopes: readonly (readonly [level: number, slope: number])[];
   /** mm within which a miss is none. */
   readonly tolerance: number;
   readonly weight: number;
 }
 
-/** The grid lines beside a coordinate, in mm from where it belongs; equal where it lies on one. */
+/** The grid lines beside a level, in mm from where it belongs; equal where it lies on one. */
 export interface GridLines {
   readonly lower: number;
   readonly upper: number;
+  /** How many coordinates stand on the level, and are off as far as it is. */
+  readonly count: number;
 }
 
 /** The start of a search. */
 export interface GridStart {
-  /** True for each coordinate that is on its upper line. */
+  /** True for each level that is on its upper line. */
   readonly chosen: readonly boolean[];
   /** mm by which each sum is off with these. */
   readonly missed: readonly number[];
@@ -25,16 +27,16 @@ export interface GridStart {
 
 /** Weight of a square mm by which a coordinate is off, beside one by which a seam is. */
 const DISTANCE_WEIGHT = 1 / 50;
-/** mm per mm. A sum that follows a coordinate by less is not mended by it. */
+/** mm per mm. A sum that follows a level by less is not mended by it. */
 const LEAST_SLOPE = 1e-3;
 
-/** Places of the sums that follow a coordinate, and how. */
+/** Places of the sums that follow a level, and how. */
 interface Column {
   readonly which: Int32Array;
   readonly slopes: Float64Array;
 }
 
-/** Where the coordinates of a search stand; costs are in square mm, less is better. */
+/** Where the levels of a search stand; costs are in square mm, less is better. */
 export class GridState {
   private readonly state: Uint8Array;
   private readonly miss: Float64Array;
@@ -57,22 +59,22 @@ export class GridState {
     this.costs = this.miss.map((off, k) => this.costAt(k, off));
   }
 
-  /** Places of the sums that follow a coordinate. */
+  /** Places of the sums that follow a level. */
   sumsOf(c: number): Iterable<number> {
     return this.columns[c]?.which ?? [];
   }
 
-  /** Whether a coordinate is on its upper line. */
+  /** Whether a level is on its upper line. */
   isUpper(c: number): boolean {
     return this.state[c] === 1;
   }
 
-  /** True for each coordinate that is on its upper line. */
+  /** True for each level that is on its upper line. */
   chosen(): readonly boolean[] {
     return Array.from(this.state, (upper) => upper === 1);
   }
 
-  /** What it would cost to bring a coordinate to its other line. */
+  /** What it would cost to bring a level to its other line. */
   costOfFlip(c: number): number {
     const { which, slopes } = this.columns[c] as Column;
     const by = this.way(c);
@@ -85,7 +87,7 @@ export class GridState {
     return cost;
   }
 
-  /** Brings a coordinate to its other line. */
+  /** Brings a level to its other line. */
   flip(c: number): void {
     const { which, slopes } = this.columns[c] as Column;
     const by = this.way(c);
@@ -98,15 +100,15 @@ export class GridState {
     this.state[c] = 1 - (this.state[c] as number);
   }
 
-  /** mm from the line of a coordinate to its other line. */
+  /** mm from the line of a level to its other line. */
   private way(c: number): number {
     const { lower, upper } = this.lines[c] as GridLines;
     return this.state[c] === 0 ? upper - lower : lower - upper;
   }
 
   private ownCost(c: number): number {
-    const { lower, upper } = this.lines[c] as GridLines;
-    const more = upper * upper - lower * lower;
+    const { lower, upper, count } = this.lines[c] as GridLines;
+    const more = count * (upper * upper - lower * lower);
     return DISTANCE_WEIGHT * (this.state[c] === 0 ? more : -more);
   }
 
@@ -116,7 +118,7 @@ export class GridState {
   }
 }
 
-/** The sums that follow each coordinate. */
+/** The sums that follow each level. */
 function columnsOf(count: number, sums: readonly GridSum[]): readonly Column[] {
   const columns = Array.from({ length: count }, () => new Map<number, number>());
   sums.forEach(({ slopes }, k) => {

@@ -6,11 +6,13 @@ import type { GradeRules } from '../grade/rules';
 import { applyRules } from '../grade/rules';
 import type { Piece } from '../pattern/piece';
 import type { SeamPair } from '../pattern/seam-pair';
-import { HALF_STEP } from '../tolerance';
+import { SAME_PLACE } from '../tolerance';
 import { alikeSums } from './alike-sums';
 import type { GridLines, GridSum } from './grid-state';
 import { chooseGrid } from './grid-choice';
 import { lineLength, lineSlope } from './lengthed-line';
+import type { Levels } from './levels';
+import { levelsOf } from './levels';
 import type { RuledPattern } from './ruled-points';
 import { placedAt, ruledPattern } from './ruled-points';
 import type { SewnSums } from './sewn-sums';
@@ -23,8 +25,9 @@ const MOST_MEASURED = 3;
 /**
  * Rounds cumulative moves to multiples of `step` mm: what a ruler reads off, corners, notches, ends and
  * tips of darts, to one of the two grid lines beside it, the nearest unless a seam, a girth or the legs
- * of a dart would part; handles of curves and folds of darts go with them and are on no grid. The base
- * stays; no size knows of another.
+ * of a dart would part; what stands on one line square to an axis in the base and in the size stays on
+ * one; handles of curves and folds of darts go with them and are on no grid. The base stays; no size
+ * knows of another.
  */
 export function roundSewn(
   base: readonly Piece[],
@@ -55,14 +58,23 @@ function roundedMoves(
   moves: readonly (readonly Point[])[],
   { sewn, ruled, step }: Rounding,
 ): readonly (readonly Point[])[] {
-  const own = ruled.coordinates.map(({ piece, point, axis }) => moves[piece]?.[point]?.[axis] ?? 0);
+  const levels = levelsOf(base, exact, ruled);
+  const own = levels.members.map(([c = -1]) => {
+    const { piece = -1, point = -1, axis = 'x' } = ruled.coordinates[c] ?? {};
+    return moves[piece]?.[point]?.[axis] ?? 0;
+  });
   const nearest = own.map((move) => roundTo(move, step));
-  const lines = own.map((move, c) => linesBeside((nearest[c] as number) - move, step));
-  const onGrid = (chosen: readonly boolean[]): readonly number[] =>
-    own.map((move, c) => {
-      const { lower, upper } = lines[c] as GridLines;
-      return roundTo(move + (chosen[c] ? upper : lower), step);
+  const lines = own.map((move, l): GridLines => ({
+    ...linesBeside((nearest[l] as number) - move, step),
+    count: levels.members[l]?.length ?? 0,
+  }));
+  const onGrid = (chosen: readonly boolean[]): readonly number[] => {
+    const rounded = own.map((move, l) => {
+      const { lower, upper } = lines[l] as GridLines;
+      return roundTo(move + (chosen[l] ? upper : lower), step);
     });
+    return levels.of.map((l) => rounded[l] as number);
+  };
   const placed = (chosen: readonly boolean[]): readonly Piece[] =>
     placedAt(base, exact, ruled, onGrid(chosen));
 
@@ -73,18 +85,18 @@ function roundedMoves(
       terms.reduce((sum, { line, times }) => sum + times * (off[line] as number), 0),
     );
   };
-  const alike = alikeSums(ruled, exact, lines);
-  const sums = [...slopedSums(sewn, ruled, exact), ...alike];
-  const sets = triedTogether(ruled, exact, lines, own);
+  const alike = alikeSums(ruled, levels, exact, lines);
+  const sums = [...slopedSums(sewn, ruled, levels, exact), ...alike];
+  const sets = triedTogether(ruled, levels, exact, lines, own);
 
-  let chosen: readonly boolean[] = own.map((move, c) => (nearest[c] as number) > move);
+  let chosen: readonly boolean[] = own.map((move, l) => (nearest[l] as number) > move);
   let pieces = placed(chosen);
   let best = { cost: Infinity, pieces };
   for (let k = 0; ; k++) {
     const offAlike = alike.map(({ slopes }) =>
-      slopes.reduce((sum, [c, slope]) => {
-        const { lower, upper } = lines[c] as GridLines;
-        return sum + slope * (chosen[c] ? upper : lower);
+      slopes.reduce((sum, [l, slope]) => {
+        const { lower, upper } = lines[l] as GridLines;
+        return sum + slope * (chosen[l] ? upper : lower);
       }, 0),
     );
     const off = [...missed(pieces), ...offAlike];
@@ -92,7 +104,7 @@ function roundedMoves(
     if (cost < best.cost) best = { cost, pieces };
     if (k === MOST_MEASURED) break;
     const next = chooseGrid(lines, sums, sets, { chosen, missed: off });
-    if (next.every((upper, c) => upper === chosen[c])) break;
+    if (next.every((upper, l) => upper === chosen[l])) break;
     chosen = next;
     pieces = placed(chosen);
   }
@@ -105,15 +117,20 @@ function roundedMoves(
   );
 }
 
-/** `off` leads to the nearest grid line; the other lies a step beyond where the coordinate belongs. */
-function linesBeside(off: number, step: number): GridLines {
-  if (Math.abs(off) <= HALF_STEP * step) return { lower: off, upper: off };
+/**
+ * `off` leads to the nearest grid line; the other lies a step beyond where the level belongs. A level on
+ * a grid line has no other, even if only one of its coordinates is there to the last digit, as the stack
+ * point is on zero.
+ */
+function linesBeside(off: number, step: number): Omit<GridLines, 'count'> {
+  if (Math.abs(off) <= SAME_PLACE) return { lower: off, upper: off };
   return off > 0 ? { lower: off - step, upper: off } : { lower: off, upper: off + step };
 }
 
 function slopedSums(
   { lines, sums }: SewnSums,
   { places }: RuledPattern,
+  { of }: Levels,
   exact: readonly Piece[],
 ): readonly GridSum[] {
   const slopes = lines.map((line) => {
@@ -124,14 +141,14 @@ function slopedSums(
       return c < 0
         ? []
         : [
-            [c, sign * x],
-            [c + 1, sign * y],
+            [of[c] as number, sign * x],
+            [of[c + 1] as number, sign * y],
           ];
     });
   });
   return sums.map(({ terms, tolerance, weight }) => ({
     slopes: terms.flatMap(({ line, times }) =>
-      (slopes[line] ?? []).map(([c, slope]) => [c, times * slope] as const),
+      (slopes[line] ?? []).map(([l, slope]) => [l, times * slope] as const),
     ),
     tolerance,
     weight,

@@ -127,4 +127,11 @@ export const MUTANTS: readonly Mutant[] = [
     replace: 'ALLOWANCE_KEPT = 0.5;',
     tests: ['check/cut-lines.test.ts'],
   },
+  {
+    name: 'points on one line are rounded one by one',
+    file: 'seams/levels.ts',
+    find: 'place - last <= SAME_PLACE',
+    replace: 'place - last < 0',
+    tests: ['seams/levels.test.ts'],
+  },
 ];
