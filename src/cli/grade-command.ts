@@ -7,12 +7,13 @@ import { gradePattern } from '../jobs/grade-pattern';
 import type { GradeResult } from '../jobs/grade-result';
 import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
-import { draftReport } from './draft-report';
+import { draftWords } from './draft-words';
 import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
+import type { OwnWords } from './grade-report';
+import { gradeReport } from './grade-report';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
-import { patternReport } from './pattern-report';
-import type { WrittenFiles } from './write-files';
+import { patternWords } from './pattern-words';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
@@ -26,7 +27,7 @@ export function gradeCommand(
   io: Io,
 ): Promise<ExitCode> {
   const result = gradeChart(gradeRequest(file, options, io));
-  return write(result, outFolder(file, options), options, io, draftReport);
+  return write(result, outFolder(file, options), options, io, draftWords(result));
 }
 
 /** Grades a pattern that is given and writes the results. */
@@ -35,23 +36,15 @@ export function patternCommand(
   io: Io,
 ): Promise<ExitCode> {
   const result = gradePattern(patternRequest(options, io));
-  return write(result, outFolder(options.pattern, options), options, io, patternReport);
+  return write(result, outFolder(options.pattern, options), options, io, patternWords(result));
 }
 
-/** How a result is told on the terminal. */
-type Report<Result> = (
-  result: Result,
-  written: WrittenFiles,
-  printed: readonly PrintFile[],
-  color: boolean,
-) => string;
-
-async function write<Result extends GradeResult>(
-  graded: Result,
+async function write(
+  graded: GradeResult,
   folder: string,
   options: OutputOptions,
   io: Io,
-  report: Report<Result>,
+  words: OwnWords,
 ): Promise<ExitCode> {
   const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
   const { files: exported, findings } = await exportFiles(graded, names, specRequest(options, io));
@@ -67,7 +60,7 @@ async function write<Result extends GradeResult>(
     set: 'grade',
     replace: options.replace === true,
   });
-  io.out(report(result, written, printed, io.color));
+  io.out(gradeReport(result, words, written, printed, io.color));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
 

@@ -8,12 +8,7 @@ import { writtenCell } from '../table/written-cell';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 
-/** `size,piece,point,x_in,y_in`: every point of every graded piece. */
-export function gradedPointsTable(sizes: readonly SizedPattern[], display: LengthDisplay): string {
-  return [...gradedPointsRows(sizes, display)].join('');
-}
-
-/** The same table piece by piece. */
+/** `size,piece,point,x_in,y_in`: every point of every graded piece, in texts of a piece each. */
 export function* gradedPointsRows(
   sizes: readonly SizedPattern[],
   display: LengthDisplay,
@@ -36,19 +31,10 @@ export function* gradedPointsRows(
 }
 
 /**
- * `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in,rule_x,rule_y`: the moves from the base, the
- * steps from the neighbor on the base's side, and the rule as a formula, before any rounding.
+ * `piece,point,size,dx_in,dy_in,step_dx_in,step_dy_in,rule_x,rule_y`, in texts of a piece each: the
+ * moves from the base, the steps from the neighbor on the base's side, and the rule as a formula,
+ * before any rounding.
  */
-export function gradeRulesTable(
-  range: GradedPattern,
-  formulas: RuleTexts,
-  sizes: readonly SizedPattern[],
-  display: LengthDisplay,
-): string {
-  return [...gradeRulesRows(range, formulas, sizes, display)].join('');
-}
-
-/** The same table piece by piece. */
 export function* gradeRulesRows(
   range: GradedPattern,
   formulas: RuleTexts,

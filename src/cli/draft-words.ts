@@ -1,42 +1,21 @@
-/** What `grade` tells of a drafted range: sizes, rules of one step, findings, files. */
+/** What `grade` tells of a drafted range alone: finished sizes, and the rules of one step. */
 import { measureOf } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import type { DraftResult } from '../jobs/grade-chart';
-import type { PrintFile } from '../print/print-drawing';
-import { UNIT_WORDS, showLength, showNumber } from '../units';
-import { findingsReport } from './findings-report';
-import { paragraph, textTable } from './text-table';
-import type { WrittenFiles } from './write-files';
-import { writtenReport } from './written-report';
+import { UNIT_WORDS, showNumber } from '../units';
+import type { OwnWords } from './grade-report';
+import { textTable } from './text-table';
 
-/** The words of a result; `written` and `printed` are its files. */
-export function draftReport(
-  result: DraftResult,
-  written: WrittenFiles,
-  printed: readonly PrintFile[],
-  color: boolean,
-): string {
-  return [
-    heading(result),
-    sizesTable(result),
-    stepTable(result),
-    findingsReport(result.findings, color, 'in findings.csv'),
-    writtenReport(written, printed),
-    paragraph(
-      'Sew a toile first. A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
-    ),
-  ].join('\n');
-}
-
-function heading({ chart, style, range, display }: DraftResult): string {
-  const rounding =
-    range.roundingStep === undefined
-      ? 'rules exact'
-      : `rules rounded to ${showLength(range.roundingStep, display)}`;
-  return paragraph(
-    `${chart.file}: ${chart.sizes.length} sizes, style ${style.name}, base ${range.base}, ` +
-      `stacked on ${range.stackPoint}, ${rounding}`,
-  );
+/** The words of a drafted range, lengths in the unit of the result. */
+export function draftWords(result: DraftResult): OwnWords {
+  const { chart, style, range } = result;
+  return {
+    heading:
+      `${chart.file}: ${chart.sizes.length} sizes, style ${style.name}, base ${range.base}, ` +
+      `stacked on ${range.stackPoint}`,
+    tables: [sizesTable(result), stepTable(result)],
+    caution: 'A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
+  };
 }
 
 const SHOWN = [
