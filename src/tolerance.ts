@@ -100,11 +100,9 @@ export const SAME_SUM = 1e-6;
 
 /** degrees. A corner this near 90 degrees is square to any set square. */
 export const SQUARE = 0.5;
-/** degrees. A closed waist that turns by less is smooth. */
-export const WAIST_TURN = 0.5;
-/** degrees. A corner of the waist with darts closed and sides joined: two edges, each as nearly square
- * to what it is sewn along as a set square tells. */
-export const WAIST_CORNER = 2 * SQUARE;
+/** degrees. An edge that turns by less across a closed dart or a seam runs on: two corners, each as
+ * nearly square to what is sewn as a set square tells. */
+export const EDGE_TURN = 2 * SQUARE;
 /** degrees. How far the direction of that waist may turn back, from any place to a later one, against
  * the way in which it bends: over the third of a panel between two darts, some 6 cm, a wave of 2.5
  * degrees is as deep as WAIST_WAVE allows. */

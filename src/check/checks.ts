@@ -12,6 +12,7 @@ import { chartNotes } from './chart-notes';
 import { checkClosedWaist } from './closed-waist';
 import { checkCutLines } from './cut-line';
 import { checkCutWidths } from './cut-width';
+import { checkDartLegs } from './dart-legs';
 import { checkDartNumber } from './dart-number';
 import { checkDartTruing } from './dart-truing';
 import { checkDarts } from './darts';
@@ -19,13 +20,12 @@ import { checkFacings } from './facing';
 import type { Finding } from './finding';
 import { bySeverity } from './finding';
 import { checkFinishedGirths } from './finished-girths';
-import { checkGivenPattern } from './given-pattern';
+import { checkGivenPattern, checkTurningSteps } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLargerPieces } from './larger-pieces';
 import { checkLining } from './lining';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundedPoints } from './rounded-points';
-import { checkRoundedDarts } from './rounded-darts';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
 import { slipFindings } from './rule-slips';
@@ -68,32 +68,56 @@ export type Check = (context: CheckContext) => readonly Finding[];
 
 type RangeCheck = (range: GradedRange, display: LengthDisplay) => readonly Finding[];
 
-/** A check of what was drafted against its drafts. */
+/** A check of a grade against its drafts, of which a pattern that was there already has none. */
 function ofDraft(check: RangeCheck): Check {
   return ({ drafted, display }) => (drafted === undefined ? [] : check(drafted, display));
 }
 
-/** A check of what only a skirt has, which declares its panels. */
+/** A check of what only a drafted skirt has: declared panels, and the parameters of its style. */
 function ofSkirt(check: RangeCheck): Check {
   return (context) =>
     context.range.plans.some(({ part }) => part === 'panel') ? ofDraft(check)(context) : [];
 }
 
-/** In the order in which findings of one severity are told. */
+/** A check of numbers that somebody typed; those derived from drafts have no slips of the pen. */
+function ofTypedRules(check: Check): Check {
+  return (context) => (context.areRulesTyped ? check(context) : []);
+}
+
+/** A check of a graded pattern, wherever it and its rules came from. */
+function ofPattern(
+  check: (range: GradedPattern, display: LengthDisplay) => readonly Finding[],
+): Check {
+  return ({ range, display }) => check(range, display);
+}
+
+/**
+ * In the order in which findings of one severity are told. What stands as of a draft, a skirt or typed
+ * rules asks for something that nothing else has; all others are of any pattern.
+ */
 export const CHECKS: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
-  ({ pattern, rules, range, areRulesTyped }) =>
-    areRulesTyped ? checkGivenPattern(pattern, rules, range) : [],
-  ({ range, display, areRulesTyped }) => (areRulesTyped ? checkLargerPieces(range, display) : []),
+  ({ pattern, rules }) => checkGivenPattern(pattern, rules),
+  // A derived step goes the other way where the chart's growth does, which is told of the chart.
+  ofTypedRules(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
+  // Of a draft the girths are measured, and a piece may lose length where the chart says so.
+  ofTypedRules(({ range, display }) => checkLargerPieces(range, display)),
   ofDraft(checkGradedEqualsDraft),
   ofDraft(checkRuleFormulas),
+  // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
   sewnSeams,
+  // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.
+  // Darts that cross are told of any outline.
   ofSkirt(checkDarts),
+  // What there is to take in, and how many darts to a panel, are parameters.
   ofSkirt(checkDartNumber),
-  ofSkirt(checkDartTruing),
+  ofPattern(checkDartLegs),
+  ofPattern(checkDartTruing),
+  // Needs to know what is waist, side and center; corners over darts and seams are told of any edge.
   ofSkirt(checkClosedWaist),
   ofDraft(noteTruing),
+  // Side, stride, vent, facing, lining and zip hang on parameters, points and pieces by name.
   ofSkirt(checkSideTakeUp),
   ofSkirt(noteSideDirection),
   ofSkirt(checkStride),
@@ -101,15 +125,14 @@ export const CHECKS: readonly Check[] = [
   ofSkirt(checkFacings),
   ofSkirt(checkLining),
   ofSkirt(checkZip),
-  ({ range }) => checkOutlineSimple(range),
-  ({ range, display }) => checkCutLines(range, display),
-  ({ range, display }) => checkCutWidths(range, display),
-  ({ range, display }) => checkTurnUps(range, display),
-  ({ range, drafted, display }) => (drafted === undefined ? checkRoundedDarts(range, display) : []),
-  ({ range, display }) => noteRoundedPoints(range, display),
+  ofPattern(checkOutlineSimple),
+  ofPattern(checkCutLines),
+  ofPattern(checkCutWidths),
+  ofPattern(checkTurnUps),
+  ofPattern(noteRoundedPoints),
+  // Says what is lost in waist and hip, which are measured on panels.
   ofSkirt(noteRoundingDrift),
-  ({ chart, against, display, areRulesTyped }) =>
-    chart === undefined || areRulesTyped ? [] : checkChart(chart, display, against),
+  ({ chart, against, display }) => (chart === undefined ? [] : checkChart(chart, display, against)),
 ];
 
 /** The findings of all checks, the gravest first. Rounding alone warns; it does not fail. */

@@ -12,7 +12,7 @@ import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { closeDarts } from '../pattern/closed-darts';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
-import { WAIST_CORNER, WAIST_TURNS_BACK, WAIST_WAVE } from '../tolerance';
+import { EDGE_TURN, WAIST_TURNS_BACK, WAIST_WAVE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -56,7 +56,7 @@ function closedWaist(front: Piece, back: Piece): readonly Segment[] {
 
 function turning(size: GradedSize, { corners, turnBack }: Bends): Finding {
   const corner = Math.max(0, ...corners);
-  const isBent = corner > WAIST_CORNER;
+  const isBent = corner > EDGE_TURN;
   const held = !isBent && turnBack <= WAIST_TURNS_BACK;
   return {
     severity: held ? 'ok' : 'warning',
@@ -67,7 +67,7 @@ function turning(size: GradedSize, { corners, turnBack }: Bends): Finding {
     quantity: 'angle',
     measured: isBent ? corner : turnBack,
     expected: 0,
-    tolerance: isBent ? WAIST_CORNER : WAIST_TURNS_BACK,
+    tolerance: isBent ? EDGE_TURN : WAIST_TURNS_BACK,
     source: SOURCE,
     message: isBent
       ? `with darts closed and sides joined the waist has a corner of ${trimmed(corner, 1)} ` +

@@ -10,14 +10,10 @@ import type { Finding } from './finding';
 const OWN_RULE = "the engine's own rule";
 
 /**
- * Notes on points without rules and seam names that pair nothing; steps that turn back; what is to be
- * said of a drawing, of which a shape or rule that is lost fails.
+ * Notes on points without rules and seam names that pair nothing; what is to be said of a drawing, of
+ * which a shape or rule that is lost fails. A drafted pattern has none of these.
  */
-export function checkGivenPattern(
-  pattern: Pattern,
-  rules: GivenRules,
-  range: GradedPattern,
-): Finding[] {
+export function checkGivenPattern(pattern: Pattern, rules: GivenRules): Finding[] {
   return [
     ...unruledPieces(pattern, rules),
     ...nothingGrows(pattern, rules),
@@ -31,7 +27,6 @@ export function checkGivenPattern(
         check === 'left-out' ? `not taken over from the drawing: ${what}` : what,
       ),
     ),
-    ...turningSteps(pattern, rules, range),
   ];
 }
 
@@ -113,7 +108,7 @@ function unpairedSeams({ unpaired }: Pattern): Finding[] {
  * A point of an outline or a cut line that turns back from one size to the next: rarely meant, often a
  * slip of the pen. What lies beside these lines follows the widths and lengths of pieces, and may.
  */
-function turningSteps(
+export function checkTurningSteps(
   { pieces }: Pattern,
   { ruled, sizes, base }: GivenRules,
   range: GradedPattern,

@@ -6,7 +6,7 @@ import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
 import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
-import { SEAM_MATCH, SEAM_WARNING, SQUARE } from '../tolerance';
+import { EDGE_TURN, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -192,7 +192,7 @@ function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
     if (!seam.pair.runsOn[end]) return [];
     const sum = walk?.angleSums[end] ?? NaN;
     if (Number.isNaN(sum)) return [];
-    const held = Math.abs(sum - 180) <= 2 * SQUARE;
+    const held = Math.abs(sum - 180) <= EDGE_TURN;
     const at = `${walk?.walks[0].ends[end] ?? ''} and ${walk?.walks[1].ends[end] ?? ''}`;
     return [
       {
@@ -204,7 +204,7 @@ function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
         quantity: 'angle',
         measured: sum,
         expected: 180,
-        tolerance: 2 * SQUARE,
+        tolerance: EDGE_TURN,
         source: RUNS_ON,
         message: held
           ? `the corners add up to ${trimmed(sum, 1)} degrees`

@@ -68,7 +68,7 @@ describe('a waist that waves between its darts', () => {
   );
 
   it('is warned of, though it runs on smoothly over every dart', () => {
-    const overDarts = checkDartTruing(raised, MM).filter((f) => f.check === 'waist-over-dart');
+    const overDarts = checkDartTruing(raised, MM).filter((f) => f.check === 'edge-over-dart');
     expect(new Set(overDarts.map(({ severity }) => severity))).toEqual(new Set(['ok']));
     const checked = found(raised);
     raised.sizes.forEach((size, i) => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkDartTruing } from '../../src/check/dart-truing';
 import { gradeChart } from '../../src/index';
 import type { GradedRange } from '../../src/index';
+import { FRONT, graded } from '../given/sheets';
 import { chartText } from '../skirts';
 
 const MM = { unit: 'mm', fractions: false } as const;
@@ -60,13 +61,42 @@ describe('the axis of a dart', () => {
 describe('the waist over a closed dart', () => {
   // A level waist turns by twice the angle between axis and leg when the dart is closed.
   it.each([
-    [0.8, 'ok'],
-    [1, 'warning'],
+    [1.7, 'ok'],
+    [1.8, 'warning'],
     [8, 'warning'],
   ])('turns by the angle of a dart of %d mm: %s', (intake, severity) => {
     const turn = 2 * degrees(Math.atan(intake / 2 / DEPTH));
-    const finding = frontOf(range({ front_dart_intake: `${intake} mm` }), 'waist-over-dart', 'L');
+    const finding = frontOf(range({ front_dart_intake: `${intake} mm` }), 'edge-over-dart', 'L');
     expect(Math.abs((finding?.measured ?? NaN) - 180)).toBeCloseTo(turn, 6);
     expect(finding?.severity).toBe(severity);
+  });
+
+  const STILL = 'piece,point,step_dx,step_dy\nfront,center_waist,0,0\nfront,center_hem,0,1\n';
+  /** The closed edges of the base size of a typed pattern: the turn in degrees, and the edge. */
+  const typed = (pattern: string) =>
+    graded(pattern, `# sizes: 10,12,14\n${STILL}`)
+      .findings.filter(({ check, size }) => check === 'edge-over-dart' && size === '12')
+      .map(({ severity, measured = NaN, message }) => ({ severity, measured, message }));
+
+  it('is told of a pattern that was typed, on whatever edge', () => {
+    const turn = 2 * degrees(Math.atan(1 / 2 / 4));
+    const [straight] = typed(FRONT);
+    expect(straight?.severity).toBe('warning');
+    expect(straight?.measured).toBeCloseTo(180 + turn, 6);
+    const [side] = typed(FRONT.replace('corner,waist,', 'corner,shoulder,'));
+    expect(side?.message).toContain('the edge shoulder turns by 14.3 degrees');
+  });
+
+  it('runs on where both halves of the edge are square to the legs', () => {
+    // The leg from (3, 0) to (3.5, 4) is square to (-8, 1); the other is its mirror image.
+    const trued = FRONT.replace('center_waist,0,0', 'center_waist,0,0.375').replace(
+      'side_waist,7.5,0',
+      'side_waist,8,0.5',
+    );
+    expect(typed(trued)).toMatchObject([{ severity: 'ok' }]);
+  });
+
+  it('is not asked for between two edges', () => {
+    expect(typed(FRONT.replace('dart_out,4,0,,,', 'dart_out,4,0,corner,yoke,'))).toEqual([]);
   });
 });

@@ -107,6 +107,24 @@ describe('grade --pattern', () => {
     );
   });
 
+  it('ends with 1 where the legs of a dart are apart in the base, and says where to mend it', async () => {
+    place.write('legs.csv', FRONT.replace('dart_out,4,0', 'dart_out,4,-0.25'));
+    place.write('grows.csv', 'point,axis,10,12,14\nfront.side_hip,x,-1/4,0,1/4\n');
+    for (const more of [[], ['--round', '5mm']]) {
+      const { status, stdout } = await place.run(
+        ...['grade', '--pattern', 'legs.csv', '--rules', 'grows.csv', '--out', 'legs'],
+        ...['--replace', ...more],
+      );
+      expect(status).toBe(1);
+      const words = stdout.replace(/\s+/gu, ' ');
+      expect(words).toContain(
+        'fail dart-legs (size 12, front, dart_tip): the legs are 4.031 in and',
+      );
+      expect(words).toContain('make them equal in the pattern');
+      expect(words).not.toContain('probably');
+    }
+  });
+
   it('ends with 1 where a sample is out of tolerance', async () => {
     const { status, stdout } = await place.run(
       ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],

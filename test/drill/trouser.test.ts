@@ -92,6 +92,13 @@ describe.each(RESULTS)('a trouser that is %s', (_, result) => {
     for (const { off_cm } of rows) expect(Number(off_cm)).toBeCloseTo(0, 4);
   });
 
+  it('has the legs of its darts held against each other in every size', () => {
+    const legs = result.findings.filter(({ check }) => check === 'dart-legs');
+    expect(legs.map(({ size, piece, severity }) => `${size} ${piece} ${severity}`)).toEqual(
+      ['S', 'M', 'L', 'XL'].flatMap((size) => [`${size} front ok`, `${size} back ok`]),
+    );
+  });
+
   it('is drawn, cut line and all', () => {
     const nest = text(resultFiles(result), 'nest.svg');
     for (const words of ['FRONT', 'BACK', 'trouser', 'Cut 2']) expect(nest).toContain(words);

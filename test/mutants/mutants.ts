@@ -51,6 +51,13 @@ export const MUTANTS: readonly Mutant[] = [
     tests: ['check/corners-across-seam.test.ts'],
   },
   {
+    name: 'legs of a dart that the base has apart are no matter',
+    file: 'check/dart-legs.ts',
+    find: 'const isKept = !isBase &&',
+    replace: 'const isKept =',
+    tests: ['check/dart-legs.test.ts'],
+  },
+  {
     name: 'the axis of a dart is held against itself',
     file: 'check/dart-truing.ts',
     find: 'angleBetween(axisOf(piece, dart), axisOf(base, dart))',
@@ -107,10 +114,10 @@ export const MUTANTS: readonly Mutant[] = [
     tests: ['units.test.ts'],
   },
   {
-    name: 'a closed waist may turn ten times as much',
+    name: 'an edge over a dart may turn ten times as much',
     file: 'tolerance.ts',
-    find: 'WAIST_TURN = 0.5;',
-    replace: 'WAIST_TURN = 5;',
+    find: 'EDGE_TURN = 2 * SQUARE;',
+    replace: 'EDGE_TURN = 20 * SQUARE;',
     tests: ['check/dart-truing.test.ts'],
   },
   {

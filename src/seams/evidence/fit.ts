@@ -3,6 +3,7 @@ import { length, subtract } from '../../geometry/point';
 import type { Edge, Piece } from '../../pattern/piece';
 import { pointOf } from '../../pattern/piece';
 import { isMirrored } from '../../pattern/seam-pair';
+import { SEAM_WARNING } from '../../tolerance';
 import type { PairWalk } from '../walk-pair';
 import { misfit } from './misfit';
 
@@ -49,11 +50,17 @@ export function pieceMisfit(piece: Piece, base: Piece): number {
   );
 }
 
-/** mm by which the legs of a dart differ more than in the base, or a fold leans off it. */
+/**
+ * mm by which the legs of a dart differ more than in the base, or a fold leans off it. Legs that the
+ * base has apart by more than a drawing is rounded to come apart farther as the dart grows, by right
+ * rules too, so they tell nothing.
+ */
 export function edgeGrowth(piece: Piece, base: Piece, edge: Edge): number {
   switch (edge.kind) {
     case 'dart':
-      return Math.abs(legs(piece, edge) - legs(base, edge));
+      return Math.abs(legs(base, edge)) > SEAM_WARNING
+        ? 0
+        : Math.abs(legs(piece, edge) - legs(base, edge));
     case 'fold': {
       const [now, then] = [piece, base].map((one) =>
         subtract(pointOf(one, edge.to), pointOf(one, edge.from)),
