@@ -66,6 +66,7 @@ export type InputErrorCode =
   | 'rule-moves-base'
   | 'rule-too-far'
   | 'edge-unknown'
+  | 'seam-contradicted'
   | 'measure-unknown'
   | 'dxf-malformed'
   | 'rule-table-malformed'

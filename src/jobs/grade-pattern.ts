@@ -13,6 +13,7 @@ import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
+import { withStated } from '../seams/stated-pair';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
@@ -32,7 +33,7 @@ export interface PatternResult extends GradeResult {
 export function gradePattern(request: PatternRequest): PatternResult {
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
-  const pattern = { ...read, seams: [...read.seams, ...(more ?? [])] };
+  const pattern = { ...read, seams: withStated(read, more ?? []) };
   const display = displayOf(request, pattern.unit);
   const pieces = gradedPieces(pattern, rules);
   const range = gradeSizes(

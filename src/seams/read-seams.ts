@@ -11,6 +11,7 @@ import { matchName } from '../rule-sheet/name-match';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
+import type { StatedPair } from './stated-pair';
 
 const NEEDED = ['edge', 'sewn_to'] as const;
 const KNOWN = ['ease', 'way', 'note'] as const;
@@ -24,7 +25,7 @@ export function readSeams(
   text: string,
   file: string,
   pattern: Pick<Pattern, 'pieces' | 'unit'>,
-): readonly SeamPair[] {
+): readonly StatedPair[] {
   const table = readTypedTable<(typeof NEEDED)[number] | (typeof KNOWN)[number]>(
     text,
     file,
@@ -37,11 +38,16 @@ export function readSeams(
     const ease = row('ease');
     const way = row('way');
     if (ease.text !== '' && parseLength(ease.text, unit) === undefined) lengthCell(ease, unit);
-    return seamPair(
+    const pair = seamPair(
       `${row('edge').text} to ${row('sewn_to').text}`,
       [typedSide(row('edge'), plans), typedSide(row('sewn_to'), plans)],
-      { ease: ease.text === '' ? 0 : lengthCell(ease, unit), way: wayOf(way) },
+      { way: wayOf(way) },
     );
+    return {
+      ...pair,
+      ease: ease.text === '' ? 0 : lengthCell(ease, unit),
+      place: row('edge').place,
+    };
   });
 }
 

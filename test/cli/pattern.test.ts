@@ -125,6 +125,20 @@ describe('grade --pattern', () => {
     }
   });
 
+  it('walks seams whose names are spelled in two ways, and each only once', async () => {
+    place.write('spelled.csv', BODICE.replace(/(back,underarm.*),side,side/u, '$1,side,Side '));
+    place.write('seams.csv', 'edge,sewn_to\nback.side,front.side\n');
+    const call = ['grade', '--pattern', 'spelled.csv', '--rules', 'wrong.csv', '--out', 'spelled'];
+    const { status, stdout } = await place.run(...call, '--seams', 'seams.csv');
+    expect(status).toBe(1);
+    expect(stdout).toContain('Seams that meet in every size: 1 of 2');
+    expect(stdout).toContain('fail seam-lengths');
+    place.write('seams.csv', 'edge,sewn_to,ease\nback.side,front.side,1\nfront.side,back.side,1\n');
+    const refused = await place.run(...call, '--replace', '--seams', 'seams.csv');
+    expect(refused.status).toBe(2);
+    expect(refused.stderr).toContain('one seam has two eases, 1 cm in this row and -1 cm in row 2');
+  });
+
   it('ends with 1 where a sample is out of tolerance', async () => {
     const { status, stdout } = await place.run(
       ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],
