@@ -25,3 +25,41 @@ export function checkExchange(pieces: readonly SentPiece[]): Finding[] {
         'net line without allowances; nest.dxf has the cut lines',
     }));
 }
+
+/** A seam that words in an exchange file cannot say. */
+export interface UnsaidSeam {
+  readonly name: string;
+  /**
+   * `mirrored` for an edge that meets its own image on the other half of the garment, `other half` for
+   * a side that goes on over edges of the other half.
+   */
+  readonly why: 'mirrored' | 'other half';
+}
+
+const WHY: Record<UnsaidSeam['why'], string> = {
+  mirrored: 'there an edge meets its own image on the other half of the garment',
+  'other half':
+    'there a side runs on over edges of the other half of the garment, which is not drawn',
+};
+
+/** One note for each reason, with the names of all seams of which pattern.dxf says nothing. */
+export function noteUnsaidSeams(seams: readonly UnsaidSeam[]): Finding[] {
+  return (['mirrored', 'other half'] as const).flatMap((why): Finding[] => {
+    const names = seams.filter((seam) => seam.why === why).map(({ name }) => name);
+    if (names.length === 0) return [];
+    return [
+      {
+        severity: 'note',
+        check: 'exchange-seams',
+        size: '',
+        piece: '',
+        subject: names.join(', '),
+        quantity: 'number',
+        source: 'ASTM D6673, unverified: it carries no relations between pieces',
+        message:
+          `not said in pattern.dxf, so not walked where it is read: ${names.join(', ')}; ${WHY[why]}. ` +
+          'seams.csv has all lengths',
+      },
+    ];
+  });
+}

@@ -1,5 +1,6 @@
 /** A graded pattern as DXF files: for exchange after ASTM D6673, and plainly nested. */
-import { checkExchange } from '../check/exchange';
+import type { UnsaidSeam } from '../check/exchange';
+import { checkExchange, noteUnsaidSeams } from '../check/exchange';
 import { exchangePiece } from '../dxf/exchange-piece';
 import { writeRuleTable } from '../dxf/rule-table';
 import { ruleNumbers, writeD6673 } from '../dxf/write-d6673';
@@ -39,7 +40,7 @@ export function dxfFiles(result: GradeResult): Exported {
     },
     longFile('nest.dxf', () => writeNest(shown, lines ?? 'both')),
   ];
-  return { files, findings: checkExchange(pieces) };
+  return { files, findings: [...checkExchange(pieces), ...noteUnsaidSeams(unsaidSeams(result))] };
 }
 
 /** The points at which the outline does not turn: those within a curve, and notches on a straight. */
@@ -55,16 +56,23 @@ function smoothPoints({ splines, base }: PatternPiece): ReadonlySet<string> {
   return new Set([...inner.map((i) => pointNames[i] ?? ''), ...within]);
 }
 
-/**
- * The seams that two pieces meet in, with the way that their sides run, as words in the file can say
- * them: not mirrored, and not as the other half of the garment lies.
- */
+/** The seams as words in the file can say them, with the way that their sides run. */
 function walkableSeams({ seams, range }: GradeResult): readonly SeamPair[] {
   return seams
-    .filter(({ pair }) => !isMirrored(pair) && pair.sides.every(isSaid))
+    .filter(({ pair }) => whyUnsaid(pair) === undefined)
     .map(({ pair, way, walks }) => ({ ...pair, way, ease: walks[range.rules.base]?.ease ?? 0 }));
 }
 
-function isSaid({ edges }: SeamPair['sides'][number]): boolean {
-  return edges.every(({ back }) => back === undefined);
+function unsaidSeams({ seams }: GradeResult): readonly UnsaidSeam[] {
+  return seams.flatMap(({ pair }) => {
+    const why = whyUnsaid(pair);
+    return why === undefined ? [] : [{ name: pair.name, why }];
+  });
+}
+
+/** Words name two pieces' edges, neither mirrored nor as the other half of the garment lies. */
+function whyUnsaid(pair: SeamPair): UnsaidSeam['why'] | undefined {
+  if (isMirrored(pair)) return 'mirrored';
+  const isOfOtherHalf = pair.sides.some(({ edges }) => edges.some(({ back }) => back === true));
+  return isOfOtherHalf ? 'other half' : undefined;
 }

@@ -417,7 +417,10 @@ describe('a cut line that has other corners in some sizes', () => {
   );
   const findingsOf = (waist_allowance: string) => {
     const set = { waist_allowance, side_allowance: '2 cm', side_rise: '4 cm' };
-    return dxfFiles(gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }));
+    const { files, findings } = dxfFiles(
+      gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }),
+    );
+    return { files, findings: findings.filter(({ check }) => check === 'exchange') };
   };
 
   it('is left out, and the findings say so', () => {
@@ -431,5 +434,25 @@ describe('a cut line that has other corners in some sizes', () => {
 
   it('is no matter at usual widths', () => {
     expect(findingsOf('5/8 in').findings).toEqual([]);
+  });
+});
+
+describe('seams that words in the file cannot say', () => {
+  it('are named with the reason, and those that are said come back', () => {
+    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
+    const { files, findings } = dxfFiles(result);
+    const notes = findings.filter(({ check }) => check === 'exchange-seams');
+    expect(notes.map(({ severity, subject }) => `${severity} ${subject}`)).toEqual([
+      'note center front, center back',
+      'note waist and band',
+    ]);
+    expect(notes[0]?.message).toContain('meets its own image');
+    expect(notes[1]?.message).toContain('the other half of the garment');
+    const unsaid = notes.flatMap(({ subject }) => subject.split(', '));
+    expect(readResult(files).seams).toHaveLength(result.seams.length - unsaid.length);
+  });
+
+  it('are none of a pattern whose seams all join two pieces', () => {
+    expect(dxfFiles(graded(BODICE, STEPS)).findings).toEqual([]);
   });
 });
