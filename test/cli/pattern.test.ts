@@ -139,6 +139,20 @@ describe('grade --pattern', () => {
     expect(refused.stderr).toContain('one seam has two eases, 1 cm in this row and -1 cm in row 2');
   });
 
+  it('ends with 1 where a girth of the chart beside it shrinks from a smaller size to a larger', async () => {
+    place.write('quarter.csv', FRONT);
+    place.write('rows.csv', 'piece,point,step_dx,step_dy\nfront,side_hip,1/4 hip_girth,0\n');
+    const chart = (waists: string) =>
+      `# unit: in\nmeasurement,10,12,14\nwaist_girth,${waists}\nhip_girth,36,38,40\n`;
+    place.write('grows.csv', chart('26,28,30'));
+    place.write('shrinks.csv', chart('30,28,26'));
+    const call = ['grade', '--pattern', 'quarter.csv', '--rules', 'rows.csv', '--out', 'charted'];
+    expect((await place.run(...call, '--chart', 'grows.csv')).status).toBe(0);
+    const { status, stdout } = await place.run(...call, '--replace', '--chart', 'shrinks.csv');
+    expect(status).toBe(1);
+    expect(stdout).toContain('fail larger-is-smaller (size 10-14, waist_girth)');
+  });
+
   it('ends with 1 where a sample is out of tolerance', async () => {
     const { status, stdout } = await place.run(
       ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],
