@@ -11,8 +11,7 @@ const OWN_RULE = "the engine's own rule";
 
 /**
  * Notes on points without rules and seam names that pair nothing; what is to be said of a drawing, of
- * which a shape or rule that is lost fails. Of a
- * drafted pattern only that nothing grows can be told.
+ * which a shape or rule that is lost fails. Of a drafted pattern only that nothing grows can be told.
  */
 export function checkGivenPattern(pattern: Pattern, rules: GivenRules): Finding[] {
   return [
