@@ -7,7 +7,7 @@ export default tseslint.config(
   ...tseslint.configs.stylisticTypeChecked,
   {
     languageOptions: {
-      parserOptions: { projectService: { allowDefaultProject: ['eslint.config.js'] } },
+      parserOptions: { project: './tsconfig.json' },
     },
     rules: {
       '@typescript-eslint/no-unused-vars': [
