@@ -5,7 +5,7 @@ import { board, markdown } from '../study/explain/board';
 import { derivation } from '../study/explain/derivation';
 import { ladderDrawing } from '../study/explain/ladder-drawing';
 import { readRoundingStep } from '../grade/rounding-step';
-import { gradeChart } from '../jobs/grade-chart';
+import { gradeUnchecked } from '../jobs/grade-chart';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
@@ -47,7 +47,7 @@ export async function explainCommand(
   io: Io,
 ): Promise<ExitCode> {
   const { set, style, size, round, out, replace, markdown: asMarkdown, ...rest } = options;
-  const result = gradeChart({
+  const result = gradeUnchecked({
     ...rest,
     chart: io.readText(file),
     file,

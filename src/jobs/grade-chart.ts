@@ -46,18 +46,37 @@ export interface DraftResult extends GradeResult {
   readonly shown: readonly GradedSize[];
 }
 
+/** The same before anything is checked: all that a student's questions are about. */
+export type DraftedGrade = Omit<DraftResult, 'findings'>;
+
 /**
  * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
  * be used; what is wrong with the skirt itself comes back as findings.
  */
 export function gradeChart(request: GradeRequest): DraftResult {
+  const { grade, context } = graded(request);
+  return { ...grade, findings: checkPattern(context()) };
+}
+
+/** Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does. */
+export function gradeUnchecked(request: GradeRequest): DraftedGrade {
+  return graded(request).grade;
+}
+
+/** The graded range, and what its checks may ask about, made when it is asked for. */
+interface Graded {
+  readonly grade: DraftedGrade;
+  readonly context: () => CheckContext;
+}
+
+function graded(request: GradeRequest): Graded {
   const chart = readChart(request.chart, request.file ?? 'chart');
   const label = knownSize(chart.sizes, request.base, 'base', chart.file);
   const display = displayOf(request, chart.unit);
   const base = chart.sizes.indexOf(label);
   const drafted = draftRange(chart, base, request);
   const { style, parameters, layout, drafter } = drafted;
-  const graded = gradeSizes(
+  const sized = gradeSizes(
     drafted.sizes.map((size) => ({ ...size.draft, label: size.label })),
     {
       base,
@@ -65,7 +84,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
       rounding: roundingOf(request.round, chart.unit, layout.seams),
     },
   );
-  const range = gradedRange(graded, drafted);
+  const range = gradedRange(sized, drafted);
   const pattern: Pattern = {
     file: chart.file,
     title: titleOf(chart, style),
@@ -92,7 +111,7 @@ export function gradeChart(request: GradeRequest): DraftResult {
       contextOf(gradedRange(exact, drafted), exactSeams),
     ),
   });
-  return {
+  const grade: DraftedGrade = {
     title: pattern.title ?? '',
     pattern,
     chart,
@@ -105,8 +124,8 @@ export function gradeChart(request: GradeRequest): DraftResult {
     shown: shownSizes(range.sizes, request.sizes, chart.file),
     display,
     lines: request.lines,
-    findings: checkPattern(contextOf(range, seams)),
   };
+  return { grade, context: () => contextOf(range, seams) };
 }
 
 /** A graded pattern, rounded or exact, with what is known of each size besides its pieces. */

@@ -1,7 +1,7 @@
 /** An exercise: a chart, a sheet to fill in, and its key; the same for the same seed. */
 import { InputError } from '../../errors';
 import { answerKey, askedPoints } from '../mark/answer-key';
-import { gradeChart } from '../../jobs/grade-chart';
+import { gradeUnchecked } from '../../jobs/grade-chart';
 import type { ResultFile } from '../../files/result-file';
 import { inchFraction, tableNumber, toMillimeters } from '../../units';
 import type { Difficulty, ExerciseUnit } from './exercise-chart';
@@ -52,7 +52,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
     ),
     '',
   ].join('\n');
-  const result = gradeChart({ chart, base, style: STYLE });
+  const result = gradeUnchecked({ chart, base, style: STYLE });
   const key = answerKey(result);
   const plan = result.range.plans.find(({ name }) => name === PIECE);
   const sheet = (cell: (moves: readonly number[], size: number) => string): string =>

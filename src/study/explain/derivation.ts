@@ -6,7 +6,7 @@ import { roundTo } from '../../grade/rounding';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../mark/answer-key';
-import type { DraftResult } from '../../jobs/grade-chart';
+import type { DraftedGrade } from '../../jobs/grade-chart';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
@@ -74,7 +74,7 @@ export interface Derivation {
  * `point-unknown` or `size-unknown`.
  */
 export function derivation(
-  result: DraftResult,
+  result: DraftedGrade,
   name: string,
   ruler: number,
   size?: string,
@@ -157,7 +157,7 @@ export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
   return Math.abs(valueOf(sum) * unitInMm - move) <= STEPS_ADD_UP;
 }
 
-function found({ range }: DraftResult, name: string) {
+function found({ range }: DraftedGrade, name: string) {
   const [piece = '', point = ''] = name.split('.');
   const p = range.plans.findIndex((plan) => plan.name === piece);
   const plan = range.plans[p];

@@ -12,8 +12,8 @@ import type { Series } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
 import type { GradeRequest } from '../../jobs/requests';
-import type { DraftResult } from '../../jobs/grade-chart';
-import { gradeChart } from '../../jobs/grade-chart';
+import type { DraftedGrade } from '../../jobs/grade-chart';
+import { gradeUnchecked } from '../../jobs/grade-chart';
 import { SAME_PLACE } from '../../tolerance';
 import type { Inferred, InferredSize } from './inferred-sizes';
 import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
@@ -61,7 +61,7 @@ export interface Inference {
  * a sheet that cannot be used.
  */
 export function inferIncrements(request: InferRequest): Inference {
-  const result = gradeChart({
+  const result = gradeUnchecked({
     chart: STAND_IN_CHART,
     file: 'the stand-in chart',
     base: STAND_IN_BASE,
@@ -153,7 +153,7 @@ function conventionOf(
   return { ...OWN_CONVENTION, zeros: new Map(zeros), up };
 }
 
-function isLinear({ range }: DraftResult, { piece, point, axis }: Series): boolean {
+function isLinear({ range }: DraftedGrade, { piece, point, axis }: Series): boolean {
   const p = range.plans.findIndex(({ name }) => name === piece);
   const k = range.plans[p]?.index.get(point) ?? -1;
   return range.ruleFormulas[p]?.[k]?.[axis].kind === 'linear';

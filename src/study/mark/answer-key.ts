@@ -1,5 +1,5 @@
 /** The right answers of a rule sheet: every move of every point, and what it is made of. */
-import type { DraftResult } from '../../jobs/grade-chart';
+import type { DraftedGrade } from '../../jobs/grade-chart';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
@@ -32,7 +32,7 @@ export interface AnswerKey {
 }
 
 /** The key of a graded chart, exact, with the zero on the range's own stack point. */
-export function answerKey({ range, chart }: DraftResult): AnswerKey {
+export function answerKey({ range, chart }: DraftedGrade): AnswerKey {
   const { base, moves } = range.exactRules;
   const points = range.plans.flatMap((plan, p) =>
     plan.pointNames.map((point, k): [string, PointKey] => {

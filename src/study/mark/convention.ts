@@ -26,24 +26,15 @@ export function directionOf(convention: Convention, piece: string): Axes<1 | -1>
 /** The key as a right sheet in this convention would have it. */
 export function inConvention(key: AnswerKey, convention: Convention): AnswerKey {
   const points = [...key.points].map(([name, own]): [string, PointKey] => {
-    const zeros = (convention.zeros.get(own.piece) ?? []).map((zero) =>
-      key.points.get(`${own.piece}.${zero}`),
-    );
     const direction = directionOf(convention, own.piece);
-    const mean = (value: (zero: PointKey | undefined) => number): number =>
-      zeros.reduce((sum, zero) => sum + value(zero) / zeros.length, 0);
-    const along = (axis: Axis): readonly number[] =>
-      own.moves[axis].map(
-        (move, i) =>
-          // Adding zero turns a negative zero into a plain one.
-          direction[axis] * (move - mean((zero) => zero?.moves[axis][i] ?? 0)) + 0,
-      );
+    const zeros = zerosOf(key, convention, own.piece);
     const slopes = (axis: Axis): ReadonlyMap<string, number> => {
       const all = [own, ...zeros].flatMap((point) => [...(point?.slopes[axis].keys() ?? [])]);
       return new Map(
-        [...new Set(all)].map((name) => {
-          const slope = (point: PointKey | undefined): number => point?.slopes[axis].get(name) ?? 0;
-          return [name, direction[axis] * (slope(own) - mean(slope))];
+        [...new Set(all)].map((measurement) => {
+          const slope = (point: PointKey | undefined): number =>
+            point?.slopes[axis].get(measurement) ?? 0;
+          return [measurement, direction[axis] * (slope(own) - mean(zeros.map(slope)))];
         }),
       );
     };
@@ -51,10 +42,42 @@ export function inConvention(key: AnswerKey, convention: Convention): AnswerKey 
       name,
       {
         ...own,
-        moves: { x: along('x'), y: along('y') },
+        moves: {
+          x: movesInConvention(key, own, convention, 'x'),
+          y: movesInConvention(key, own, convention, 'y'),
+        },
         slopes: { x: slopes('x'), y: slopes('y') },
       },
     ];
   });
   return { ...key, points: new Map(points) };
+}
+
+/** The moves of one point along an axis as a right sheet in this convention would have them, mm. */
+export function movesInConvention(
+  key: AnswerKey,
+  own: PointKey,
+  convention: Convention,
+  axis: Axis,
+): readonly number[] {
+  const direction = directionOf(convention, own.piece)[axis];
+  const zeros = zerosOf(key, convention, own.piece);
+  return own.moves[axis].map(
+    (move, i) =>
+      // Adding zero turns a negative zero into a plain one.
+      direction * (move - mean(zeros.map((zero) => zero?.moves[axis][i] ?? 0))) + 0,
+  );
+}
+
+function zerosOf(
+  key: AnswerKey,
+  convention: Convention,
+  piece: string,
+): readonly (PointKey | undefined)[] {
+  return (convention.zeros.get(piece) ?? []).map((zero) => key.points.get(`${piece}.${zero}`));
+}
+
+/** Zero for no values: a piece without a zero of its own keeps the key's. */
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value / values.length, 0);
 }

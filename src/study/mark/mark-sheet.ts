@@ -5,8 +5,8 @@ import { statedBy } from '../../table/statements';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
-import type { DraftResult } from '../../jobs/grade-chart';
-import { gradeChart } from '../../jobs/grade-chart';
+import type { DraftedGrade } from '../../jobs/grade-chart';
+import { gradeUnchecked } from '../../jobs/grade-chart';
 import { RULE_RIGHT } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
@@ -49,7 +49,7 @@ export interface MarkRequest extends Pick<
 /** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
-  readonly result: DraftResult;
+  readonly result: DraftedGrade;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
   readonly convention: Convention;
@@ -81,7 +81,7 @@ export function markSheet(request: MarkRequest): Marking {
     pieces,
     ...grading
   } = request;
-  const result = gradeChart(grading);
+  const result = gradeUnchecked(grading);
   const sheet = readRuleSheet(text, sheetFile, {
     plans: result.range.plans,
     sizes: result.chart.sizes,
@@ -146,7 +146,7 @@ function errorId(piece: string, point: string, axis: Axis): string {
 }
 
 function piecesOf(
-  { range }: DraftResult,
+  { range }: DraftedGrade,
   sheet: RuleSheet,
   wanted: readonly string[] | undefined,
 ): readonly string[] {

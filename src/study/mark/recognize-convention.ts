@@ -3,9 +3,9 @@ import { SAME_PLACE } from '../../tolerance';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
-import { OWN_CONVENTION, inConvention } from './convention';
+import { OWN_CONVENTION, movesInConvention } from './convention';
 import type { Series } from './series';
-import { keyPoint, rightValues } from './series';
+import { inForm, keyPoint, rightValues } from './series';
 import type { StatedConvention } from './stated-convention';
 
 /** A convention must leave at most this share of the cells wrong that are wrong without it. */
@@ -22,10 +22,8 @@ export function recognizeConvention(
   stated: StatedConvention,
   tolerance: number,
 ): Convention {
-  const wrong = (convention: Convention, own: readonly Series[]): number => {
-    const answers = inConvention(key, convention);
-    return own.reduce((sum, one) => sum + wrongCells(answers, one, tolerance), 0);
-  };
+  const wrong = (convention: Convention, own: readonly Series[]): number =>
+    own.reduce((sum, one) => sum + wrongCells(key, convention, one, tolerance), 0);
   const pieces = [...new Set(series.map(({ piece }) => piece))];
   const best = (up: boolean): Convention =>
     pieces.reduce<Convention>(
@@ -80,9 +78,15 @@ function withPiece(
   };
 }
 
-/** Cells of a series that differ from the key. */
-function wrongCells(key: AnswerKey, series: Series, tolerance: number): number {
-  const right = rightValues(key, series);
+/** Cells of a series that differ from the key in a convention. */
+function wrongCells(
+  key: AnswerKey,
+  convention: Convention,
+  series: Series,
+  tolerance: number,
+): number {
+  const moves = movesInConvention(key, keyPoint(key, series), convention, series.axis);
+  const right = inForm(moves, series, key.base);
   return series.given.filter(
     (mm, i) => mm !== undefined && !(Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE),
   ).length;

@@ -53,6 +53,14 @@ export function keyPoint(key: AnswerKey, { piece, point }: SeriesName): PointKey
 
 /** What the key has for a series, in the form of the series. */
 export function rightValues(key: AnswerKey, name: SeriesName): readonly number[] {
-  const moves = keyPoint(key, name).moves[name.axis];
-  return name.form === 'step' ? asSteps(moves, key.base) : moves;
+  return inForm(keyPoint(key, name).moves[name.axis], name, key.base);
+}
+
+/** Moves, one a size, in the form of a series. */
+export function inForm(
+  moves: readonly number[],
+  { form }: SeriesName,
+  base: number,
+): readonly number[] {
+  return form === 'step' ? asSteps(moves, base) : moves;
 }

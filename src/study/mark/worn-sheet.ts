@@ -8,7 +8,7 @@ import type { Piece } from '../../pattern/piece';
 import type { SeamPair } from '../../pattern/seam-pair';
 import { isMirrored } from '../../pattern/seam-pair';
 import { walkPair } from '../../seams/walk-pair';
-import type { DraftResult } from '../../jobs/grade-chart';
+import type { DraftedGrade } from '../../jobs/grade-chart';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
 /** How far the sheet is from the key at a point, mm, in the axes of the drawing; zero where right. */
@@ -29,7 +29,7 @@ export interface WornSize {
 
 /** Every size made from the base and the sheet. Cells that the sheet leaves blank count as right. */
 export function wornSheet(
-  { range, seams }: Pick<DraftResult, 'range' | 'seams'>,
+  { range, seams }: Pick<DraftedGrade, 'range' | 'seams'>,
   errorAt: ErrorAt,
 ): readonly WornSize[] {
   const points = skirtPoints(range.plans);
