@@ -10,6 +10,9 @@ const MORE = 10;
 /** The seed of all random tests; fast-check prints it, and the path to the case, with a failure. */
 export const SEED = 20_240_229;
 
+/** The same for a test that draws its own sample, to be told with a failure. */
+export const PRINTED_SEED = `seed ${SEED}`;
+
 /** The number of cases where `few` are enough in passing; the long run takes ten times as many. */
 export function runs(few: number): number {
   return LONG ? few * MORE : few;

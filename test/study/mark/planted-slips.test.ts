@@ -12,21 +12,21 @@ import {
   sheetText,
   turnsAxis,
 } from './planted-slips';
-import { runs } from '../../samples';
+import { PRINTED_SEED, SEED, runs } from '../../samples';
 
 interface Sheet {
   readonly chart: PlantedChart;
   readonly slips: readonly Planted[];
 }
 
-function sheets(kinds: readonly (readonly string[])[], seed: number, numRuns: number): Sheet[] {
+function sheets(kinds: readonly (readonly string[])[], numRuns: number): Sheet[] {
   const one = plantedChart.chain((chart) =>
     fc
       .constantFrom(...kinds)
       .chain((chosen) => fc.tuple(...chosen.map((kind) => plantedSlip(chart, kind))))
       .map((slips): Sheet => ({ chart, slips })),
   );
-  return fc.sample(one, { seed, numRuns }).filter(shows);
+  return fc.sample(one, { seed: SEED, numRuns }).filter(shows);
 }
 
 /** Each slip must make a cell wrong, and in company still change the sheet: else nobody can see it. */
@@ -71,33 +71,32 @@ function measured(title: string, all: readonly Sheet[]): number {
 
 describe('slips planted in sheets worked out by hand', () => {
   it.each(PLANTED_KINDS)('%s is recognized alone in any chart where it shows', (kind) => {
-    const found = sheets([[kind]], 11, runs(12));
-    expect(found.length, 'seed 11').toBeGreaterThanOrEqual(runs(2));
+    const found = sheets([[kind]], runs(6));
+    expect(found.length, PRINTED_SEED).toBeGreaterThanOrEqual(runs(1));
     const loosely = found.filter((sheet) => recognized(sheet).loosely).length;
-    expect(loosely / found.length, 'seed 11').toBeGreaterThanOrEqual(0.95);
+    expect(loosely / found.length, PRINTED_SEED).toBeGreaterThanOrEqual(0.95);
   });
 
   it('are recognized alone 99 times of 100', () => {
     const all = sheets(
       PLANTED_KINDS.map((kind) => [kind]),
-      1,
-      runs(60),
+      runs(40),
     );
-    expect(all.length).toBeGreaterThan(runs(30));
-    expect(measured('slips alone', all), 'seed 1').toBeGreaterThanOrEqual(0.99);
+    expect(all.length).toBeGreaterThan(runs(20));
+    expect(measured('slips alone', all), PRINTED_SEED).toBeGreaterThanOrEqual(0.99);
   });
 
   it('are recognized in pairs 95 times of 100', () => {
     const pairs = PLANTED_KINDS.flatMap((first, i) =>
       PLANTED_KINDS.slice(i + 1).map((second) => [first, second]),
     );
-    const all = sheets(pairs, 2, runs(70));
-    expect(all.length).toBeGreaterThan(runs(30));
-    expect(measured('slips in pairs', all), 'seed 2').toBeGreaterThanOrEqual(0.95);
+    const all = sheets(pairs, runs(40));
+    expect(all.length).toBeGreaterThan(runs(20));
+    expect(measured('slips in pairs', all), PRINTED_SEED).toBeGreaterThanOrEqual(0.95);
   });
 
   it('are not seen where there are none', () => {
-    for (const chart of fc.sample(plantedChart, { seed: 3, numRuns: runs(8) })) {
+    for (const chart of fc.sample(plantedChart, { seed: SEED, numRuns: runs(8) })) {
       const { cells, cause, decisions, diagnosis } = markSheet({
         chart: plantedChartText(chart),
         base: chart.sizes[chart.base] ?? '',
@@ -105,11 +104,11 @@ describe('slips planted in sheets worked out by hand', () => {
       });
       expect(
         cells.filter(({ verdict }) => verdict !== 'right'),
-        'seed 3',
+        PRINTED_SEED,
       ).toEqual([]);
-      expect(cause, 'seed 3').toBeUndefined();
-      expect(decisions.right, 'seed 3').toBe(decisions.asked);
-      expect(diagnosis, 'seed 3').toEqual({ found: [], unexplained: [] });
+      expect(cause, PRINTED_SEED).toBeUndefined();
+      expect(decisions.right, PRINTED_SEED).toBe(decisions.asked);
+      expect(diagnosis, PRINTED_SEED).toEqual({ found: [], unexplained: [] });
     }
   });
 });
