@@ -2,7 +2,9 @@
 import { gradeChart } from '../jobs/grade-chart';
 import { printFiles } from '../files/print-files';
 import type { PrintRequest } from '../print/print-options';
-import { CAUTIONS } from '../print/instructions';
+import { cautions } from '../print/instructions';
+import { readPrintOptions } from '../print/print-options';
+import { printTables } from '../files/print-tables';
 import { findingsReport } from './findings-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
@@ -27,6 +29,11 @@ export async function printCommand(
   const order = { set: 'print', replace: options.replace };
   const { folder, dropped } = await io.write(outFolder(file, options), files, order);
   const { chart, style, range, shown, findings } = result;
+  const media = (['paper', 'projector'] as const).filter((medium) =>
+    readPrintOptions(options).papers.some(
+      ({ kind }) => (kind === 'projector') === (medium === 'projector'),
+    ),
+  );
   // What is worth a note was told when the chart was graded; here only what may spoil the skirt.
   const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');
   io.out(
@@ -37,7 +44,7 @@ export async function printCommand(
       ),
       ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),
       `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}`,
-      paragraph(CAUTIONS.join(' ')),
+      paragraph(cautions(printTables(result), media).join(' ')),
     ].join('\n'),
   );
   return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;

@@ -1,12 +1,9 @@
 /** The drawings of a graded result: the nest, and each size alone. */
 import type { GradeResult } from '../jobs/grade-result';
-import { linesNote } from '../render/lines-shown';
 import type { NestDrawing } from '../render/nest-drawing';
-import { linesShown } from '../render/nest-drawing';
 import { nestSheet } from '../render/nest-sheet';
 import { sizeSheet } from '../render/size-sheet';
 import { svg } from '../render/svg';
-import { TOILE } from '../render/captions';
 import type { ResultFile } from './result-file';
 
 /** The nest, and each size shown. */
@@ -31,17 +28,16 @@ export function drawingOf({
   display,
   lines,
 }: GradeResult): NestDrawing {
-  const drawing: NestDrawing = {
+  const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
+  return {
     title,
     baseSize: range.base,
     stackPoint: range.stackPoint,
     display,
     ...(lines === undefined ? {} : { lines }),
+    ...(isCut ? {} : { given: pattern.file.replace(/^.*[\\/]/u, '') }),
     sizes: shown,
   };
-  const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
-  const given = `Lines as ${pattern.file.replace(/^.*[\\/]/u, '')} gives them.`;
-  return { ...drawing, notes: [isCut ? linesNote(linesShown(drawing)) : given, TOILE] };
 }
 
 /** Labels without the characters that file systems refuse, numbered where two become alike. */

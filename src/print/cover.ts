@@ -1,7 +1,5 @@
 /** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
 import { point } from '../geometry/point';
-import type { LinesShown } from '../render/lines-shown';
-import { linesNote } from '../render/lines-shown';
 import type { Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { heightOf, placedAt } from '../render/sketch';
@@ -15,7 +13,8 @@ import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
 import { tableBlocks } from './size-table';
 import { TEST_SIDES, testSquare } from './test-square';
-import { CAUTIONS } from './instructions';
+import type { Medium } from './instructions';
+import { cautions, MEASURE_HOW } from './instructions';
 
 /** mm. */
 const WIDTH = 320;
@@ -25,12 +24,16 @@ const BODY = 5;
 const HEAD = 34;
 const BETWEEN = 10;
 
-/** The words as one part, the same for all sizes; `tables` may be empty. */
+/**
+ * The words as one part, the same for all sizes: what the `lines` stand for, and on paper the tables,
+ * which may be none.
+ */
 export function cover(
   title: string,
   sizes: readonly SheetSize[],
-  lines: LinesShown,
+  lines: string,
   tables: readonly SizeTable[],
+  medium: Medium,
 ): PlanePart {
   const [metric, inch] = TEST_SIDES;
   const second = metric.side + BETWEEN;
@@ -42,23 +45,24 @@ export function cover(
     {
       kind: 'group',
       offset: point(0, HEAD),
-      children: testSquare(metric, measure('Measure this square before you cut.')),
+      children: testSquare(metric, measure(MEASURE_HOW[medium])),
     },
     {
       kind: 'group',
       offset: point(second, HEAD),
-      children: testSquare(inch, measure('Measure this square before you cut.')),
+      children: testSquare(inch, measure(MEASURE_HOW[medium])),
     },
     sizeLegend(sizes, beside, HEAD, WIDTH - beside, BODY).group,
   ];
-  const cautions: readonly Paragraph[] = [
+  const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
-    ...[linesNote(lines), ...CAUTIONS].map((words) => ({ words, size: BODY })),
+    ...[lines, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
   ];
-  const said = paragraphs(cautions, 0, HEAD + inch.side + BETWEEN, WIDTH);
+  const said = paragraphs(told, 0, HEAD + inch.side + BETWEEN, WIDTH);
   shapes.push(said.group);
   let y = said.bottom + BETWEEN;
-  for (const block of tables.flatMap((table) => tableBlocks(table, WIDTH))) {
+  const shown = medium === 'paper' ? tables : [];
+  for (const block of shown.flatMap((table) => tableBlocks(table, WIDTH))) {
     shapes.push(placedAt(block, point(0, y)));
     y += heightOf(block) + BETWEEN;
   }

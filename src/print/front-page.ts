@@ -1,7 +1,5 @@
 /** The first page: test squares, how to print and join, the map of the sheets, sizes, cautions. */
 import { point } from '../geometry/point';
-import type { LinesShown } from '../render/lines-shown';
-import { linesNote } from '../render/lines-shown';
 import type { Group, Scene, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
@@ -15,9 +13,10 @@ import type { Paragraph } from './paragraphs';
 import type { PrintOptions } from './print-options';
 import { TEST_SIDES, testSquare } from './test-square';
 import { sizeLegend } from './size-legend';
+import type { SizeTable } from './size-table';
 import { tileMap } from './tile-map';
 import type { TiledPlane } from './tile-page';
-import { CAUTIONS, JOIN_HOW, LAYERS_HOW, PRINT_HOW } from './instructions';
+import { cautions, JOIN_HOW, LAYERS_HOW, PRINT_HOW } from './instructions';
 
 /** Type sizes, mm. */
 const TITLE = 8;
@@ -34,7 +33,9 @@ export interface FrontPage {
   readonly paper: SheetPaper;
   readonly options: PrintOptions;
   readonly sizes: readonly SheetSize[];
-  readonly lines: LinesShown;
+  /** What the lines stand for. */
+  readonly lines: string;
+  readonly tables: readonly SizeTable[];
   /** Sheets that the plain grid would take. */
   readonly plain: number;
 }
@@ -42,7 +43,7 @@ export interface FrontPage {
 /** The page to print first, within the margins of the paper, in mm. */
 export function frontPage(
   plane: TiledPlane,
-  { paper, options: { margin, join }, sizes, lines, plain }: FrontPage,
+  { paper, options: { margin, join }, sizes, lines, tables, plain }: FrontPage,
 ): Scene {
   const labels = sizes.map(({ label }) => label);
   const width = paper.width - 2 * margin;
@@ -67,13 +68,14 @@ export function frontPage(
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
     place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
     place(
-      testSquare(inch, told('2. Join', JOIN_HOW[join], linesNote(lines))),
+      testSquare(inch, told('2. Join', JOIN_HOW[join], lines)),
       0,
       HEAD + metric.side + BETWEEN,
     ),
     place(map.shapes, column, HEAD),
     legend,
-    paragraphs(told('Cautions', ...CAUTIONS), column, bottom + BETWEEN, beside).group,
+    paragraphs(told('Cautions', ...cautions(tables, ['paper'])), column, bottom + BETWEEN, beside)
+      .group,
   ];
   return {
     title: plane.title,

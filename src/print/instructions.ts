@@ -1,16 +1,45 @@
 /** What a printed pattern tells its reader: cautions, and how it is printed and put together. */
 import type { Join } from './print-options';
+import type { SizeTable } from './size-table';
+
+/** What a pattern comes on, which decides how its scale is kept. */
+export type Medium = 'paper' | 'projector';
+
+const SCALE_KEPT: Readonly<Record<Medium, string>> = {
+  paper: 'Print at 100 % and measure again whenever you print on another machine.',
+  projector:
+    'Set up the picture by its grid and squares, and measure again whenever the projector has moved.',
+};
 
 /**
  * What whoever sews must know before the first cut; on the front page, on covers and on the
- * terminal.
+ * terminal. The tables tell what is known of the pattern: only a skirt has a stride. A projector's
+ * picture has no table to point to.
  */
-export const CAUTIONS: readonly string[] = [
-  'Sew a toile before you cut cloth.',
-  'A narrow hem shortens the stride; stairs need more than level walking. See "stride" in the table.',
-  'Size standards are voluntary and bodies vary: measure the wearer, not the label.',
-  'Print at 100 % and measure again whenever you print on another machine.',
-];
+export function cautions(
+  tables: readonly SizeTable[],
+  media: readonly Medium[],
+): readonly string[] {
+  const stride = tables.some(({ rows }) => rows.some(({ name }) => name === STRIDE_ROW));
+  const see = media.includes('paper') ? ` See "${STRIDE_ROW}" in the table.` : '';
+  return [
+    'Sew a toile before you cut cloth.',
+    ...(stride
+      ? [`A narrow hem shortens the stride; stairs need more than level walking.${see}`]
+      : []),
+    'Size standards are voluntary and bodies vary: measure the wearer, not the label.',
+    ...media.map((medium) => SCALE_KEPT[medium]),
+  ];
+}
+
+/** The name of the row that tells the stride in the table of finished measurements. */
+const STRIDE_ROW = 'stride';
+
+/** In the test squares of a sheet without room for more. */
+export const MEASURE_HOW: Readonly<Record<Medium, string>> = {
+  paper: 'Measure this square before you cut.',
+  projector: 'Measure this square on the cloth before you cut.',
+};
 
 /** Beside the first test square: how to print at true scale. */
 export const PRINT_HOW =

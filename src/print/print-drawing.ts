@@ -1,6 +1,6 @@
 /** A drawing and its tables as a PDF file for each paper. */
 import type { NestDrawing } from '../render/nest-drawing';
-import { linesShown } from '../render/nest-drawing';
+import { linesNote } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { PdfLayer } from '../render/pdf-layers';
 import { cover } from './cover';
@@ -72,30 +72,33 @@ export function printedDrawing(
 ): Printed {
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
-  const lines = linesShown(drawing);
+  const lines = linesNote(drawing);
   const pieces = pieceParts(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,
   );
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
-    const shapes = planeShapes(compact([...pieces, cover(title, sizes, lines, [])]), sizes);
+    const shapes = planeShapes(
+      compact([...pieces, cover(title, sizes, lines, tables, 'projector')]),
+      sizes,
+    );
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
     const grid: PdfLayer = { name: GRID_LAYER, locked: false };
     return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
-    const parts = [...pieces, cover(title, sizes, lines, tables)];
+    const parts = [...pieces, cover(title, sizes, lines, tables, 'paper')];
     const page = rollPage(title, parts, sizes, paper, options.margin);
     return { title, pages: [page], layers, summary: measured(page) };
   }
   const isLarge = paper.width >= LARGE;
-  const parts = isLarge ? [...pieces, cover(title, sizes, lines, tables)] : pieces;
+  const parts = isLarge ? [...pieces, cover(title, sizes, lines, tables, 'paper')] : pieces;
   const { plane, plain } = tiled(title, parts, sizes, paper, options);
   const front = isLarge
     ? []
     : [
-        frontPage(plane, { paper, options, sizes, lines, plain }),
+        frontPage(plane, { paper, options, sizes, lines, tables, plain }),
         ...tablePages(plane, tables, paper, options.margin, 1),
       ];
   const marks: PdfLayer = { name: SHEET_MARKS, locked: true };

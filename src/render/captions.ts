@@ -2,6 +2,8 @@
 import type { PiecePlan } from '../pattern/piece';
 import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
+import { linesShown } from './nest-drawing';
+import { zipStrip } from './zip-strip';
 
 /** The caution on every drawing: no draft knows the body that will wear it. */
 export const TOILE = 'Sew a toile before cutting cloth.';
@@ -41,4 +43,20 @@ export function sheetFacts({
     ['Unit', UNIT_WORDS[display.unit]],
     ['Scale', 'true size, 1:1'],
   ];
+}
+
+/** What the lines of a drawing stand for, in a sentence for whoever cuts. */
+export function linesNote(drawing: NestDrawing): string {
+  const { given, sizes } = drawing;
+  switch (linesShown(drawing)) {
+    case 'net':
+      if (given !== undefined) return `Lines as ${given} gives them, without any allowance added.`;
+      return sizes.some(({ pieces }) => pieces.some((piece) => zipStrip(piece) !== undefined))
+        ? 'Net lines: seam allowances are not included, except the zip allowance.'
+        : 'Net lines: seam allowances are not included.';
+    case 'cut':
+      return 'Cut along the lines: seam allowances are included, as each piece says. Sewing lines are not drawn.';
+    case 'both':
+      return 'Cut along the strong lines, sew along the thin dashed ones: seam allowances are included, as each piece says.';
+  }
 }

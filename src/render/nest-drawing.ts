@@ -14,8 +14,8 @@ export interface NestDrawing {
   readonly display: LengthDisplay;
   /** Type size in mm of the labels at the lines of the sizes; that of a large sheet if absent. */
   readonly labelType?: number;
-  /** Sentences at the foot of the sheet; those of a net pattern if absent. */
-  readonly notes?: readonly string[];
+  /** The file that gave the lines, where they are neither drafted nor widened by allowances. */
+  readonly given?: string;
   /** Net lines, cut lines or both; both if absent. Sizes without cut pieces show net lines. */
   readonly lines?: LinesShown;
   /** Smallest first; every size has the same pieces. */

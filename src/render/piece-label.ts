@@ -9,6 +9,7 @@ import type { Line, Sketch } from './sketch';
 import { block, blocks } from './sketch';
 import { wrapped } from './type';
 import { cuttings, spelled } from './captions';
+import { zipStrip } from './zip-strip';
 
 /** Type sizes, mm. */
 const NAME = 16;
@@ -37,14 +38,16 @@ export function nameBlocks({ reference }: NestedPiece, sizes: Line): readonly Sk
  * none for a piece without a cut line.
  */
 export function detailBlocks(
-  { sizes, lines }: NestedPiece,
+  { sizes, lines, reference }: NestedPiece,
   { title, display }: Pick<NestDrawing, 'title' | 'display'>,
 ): readonly Sketch[] {
   const cuts = sizes.flatMap(({ cut }) => (cut === undefined ? [] : [cut]));
   const [first] = cuts;
   if (first === undefined) return [];
   const number = `Piece ${first.number}`;
-  const allowances = allowanceWords(cuts, display);
+  // Whoever adds an allowance that is drawn has it twice.
+  const strip = lines === 'net' ? zipStrip(reference) : undefined;
+  const allowances = allowanceWords(cuts, strip?.seams ?? [], display);
   // Along a sewing line they are still to be added.
   const heading = lines === 'net' ? 'ADD SEAM ALLOWANCES' : 'SEAM ALLOWANCES INCLUDED';
   const titled = [...wrapped(title, DETAIL, TITLE_WIDTH), number, heading];
@@ -60,18 +63,29 @@ export function detailBlocks(
   );
 }
 
-/** `5/8 in: waist, side`: one line a width, the seams in the order of the outline. */
-function allowanceWords(cuts: readonly CutPiece[], display: LengthDisplay): readonly string[] {
+/** `5/8 in: waist, side`: one line a width, the seams in the order of the outline, then those drawn. */
+function allowanceWords(
+  cuts: readonly CutPiece[],
+  drawn: readonly string[],
+  display: LengthDisplay,
+): readonly string[] {
   const seams = new Map<string, string[]>();
   const folds = new Set(cuts[0]?.piece.plan.outline.filter(isFold).map(({ seam }) => seam));
   for (const seam of cuts[0]?.allowances.keys() ?? []) {
     // The mouth of a tuck is part of the waist.
-    if (folds.has(seam) || seam === 'tuck') continue;
+    if (folds.has(seam) || seam === 'tuck' || drawn.includes(seam)) continue;
     const widths = cuts.map(({ allowances }) => allowances.get(seam) ?? NaN);
     const words = widthWords(Math.min(...widths), Math.max(...widths), display);
-    seams.set(words, [...(seams.get(words) ?? []), seam.replace(/_/g, ' ')]);
+    seams.set(words, [...(seams.get(words) ?? []), plainName(seam)]);
   }
-  return [...seams].map(([width, names]) => `${width}: ${names.join(', ')}`);
+  return [
+    ...[...seams].map(([width, names]) => `${width}: ${names.join(', ')}`),
+    ...(drawn.length > 0 ? [`drawn, add none: ${drawn.map(plainName).join(', ')}`] : []),
+  ];
+}
+
+function plainName(seam: string): string {
+  return seam.replace(/_/g, ' ');
 }
 
 function isFold({ kind }: { readonly kind: string }): boolean {

@@ -1,7 +1,6 @@
 /** The layout common to all sheets: title on top, the pieces in rows, the furniture below. */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import { linesNote } from './lines-shown';
 import type { DrawnSize, NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
 import { facts, legend, notes, testSquares, titleBlock } from './furniture';
@@ -12,7 +11,7 @@ import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
 import type { Line, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { sheetFacts, TOILE } from './captions';
+import { linesNote, sheetFacts, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -48,7 +47,7 @@ export function sheet(
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes(drawing.notes ?? [linesNote(linesShown(drawing)), TOILE], width);
+  const small = notes([linesNote(drawing), TOILE], width);
 
   const placed = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = placed.bottom + BETWEEN;

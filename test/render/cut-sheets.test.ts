@@ -133,4 +133,33 @@ describe('lines of a sheet', () => {
     expect(texts).toContain('none: hem');
     expect(texts).toContain('1 in: center back');
   });
+
+  it.each(['pencil', 'shared-pencil', 'shared-drop'])(
+    'have no zip allowance to be added where it is drawn: %s',
+    (style) => {
+      const scene = sizeSheet(drawingOf(result(style, {}, 'net')), '12');
+      const said = (piece: string): readonly string[] =>
+        flatTexts(scene)
+          .filter(({ within }) => within.at(-1) === piece)
+          .map(({ text }) => text.words);
+      const back = said('back');
+      expect(back.some((words) => words.startsWith('ZIP ALLOWANCE'))).toBe(true);
+      const about = back.filter((words) => words.includes('center back'));
+      expect(about.map((words) => words.replace(/, slit/, ''))).toEqual([
+        'drawn, add none: center back',
+      ]);
+      // On the lining nothing is drawn beyond the seam.
+      for (const words of said('back_lining'))
+        if (words.includes('center back')) expect(words).toMatch(/^0\.\d+ in: /);
+    },
+  );
+
+  it('speak of a zip allowance only where one is drawn', () => {
+    const said = (set: Readonly<Record<string, string>>): string =>
+      flatTexts(sizeSheet(drawingOf(result('pencil', set, 'net')), '12'))
+        .map(({ text }) => text.words)
+        .join('\n');
+    expect(said({})).toContain('except the zip allowance');
+    expect(said({ zip_allowance: '0 in' })).not.toMatch(/zip/i);
+  });
 });

@@ -1,0 +1,75 @@
+/** What printed pages say: only what this pattern has, and what fits paper or a projector. */
+import { describe, expect, it } from 'vitest';
+import { drawingOf } from '../../src/files/drawing-files';
+import { printTables } from '../../src/files/print-tables';
+import type { GradeResult } from '../../src/jobs/grade-result';
+import { printedDrawing } from '../../src/print/print-drawing';
+import { readPaper } from '../../src/print/paper';
+import { readPrintOptions } from '../../src/print/print-options';
+import { FRONT, graded } from '../given/sheets';
+import { flatTexts } from '../render/flat';
+import { demo } from './printing';
+
+const GIVEN = graded(
+  FRONT,
+  `# sizes: 10, 12, 14
+piece,point,size,dx,dy,step_dx,step_dy
+front,center_waist,,,,0,0
+front,dart_in,,,,0,0
+front,dart_tip,,,,0,0
+front,dart_out,,,,0,0
+front,side_waist,,,,1/4,0
+front,side_hip,,,,1/4,0
+front,side_hem,,,,1/4,0
+front,center_hem,,,,0,0
+`,
+);
+
+/** All words of a file in one line, since a paragraph is broken where its column ends. */
+function said(result: GradeResult, paper: string): string {
+  const options = readPrintOptions({ paper: [paper] });
+  const { pages } = printedDrawing(
+    drawingOf(result),
+    printTables(result),
+    readPaper(paper),
+    options,
+  );
+  return pages
+    .flatMap(({ scene, windows }) => [
+      scene,
+      ...windows.map(({ drawing }) => ({ ...scene, shapes: drawing })),
+    ])
+    .flatMap(flatTexts)
+    .map(({ text }) => text.words)
+    .join(' ');
+}
+
+const PAPERS = ['letter', 'a0', 'roll=36in'];
+
+describe('a printed pattern', () => {
+  const drafted = demo({ sizes: ['8', '12', '16'] });
+
+  it.each(PAPERS)('that was given speaks of no zip and no stride: %s', (paper) => {
+    const words = said(GIVEN, paper);
+    expect(words).toContain('Sew a toile before you cut cloth.');
+    expect(words).toContain('Lines as base.csv gives them, without any allowance added.');
+    expect(words).not.toMatch(/zip|stride|in the table/i);
+  });
+
+  it.each(PAPERS)('of a skirt points to the stride in its table: %s', (paper) => {
+    const words = said(drafted, paper);
+    expect(words).toContain('See "stride" in the table.');
+    expect(words).toContain('Print at 100 % and measure again');
+    expect(words).not.toMatch(/projector/i);
+  });
+
+  it('for a projector speaks of no table and no printer', () => {
+    for (const result of [drafted, GIVEN]) {
+      const words = said(result, 'projector');
+      expect(words).toContain('Measure this square on the cloth before you cut.');
+      expect(words).toContain('Set up the picture by its grid and squares');
+      expect(words).not.toMatch(/in the table|100 %|print/i);
+    }
+    expect(said(drafted, 'projector')).toContain('A narrow hem shortens the stride');
+  });
+});
