@@ -9,6 +9,7 @@ import type { Paragraph } from './paragraphs';
 import { paragraphs } from './paragraphs';
 import type { PlanePart } from './plane';
 import { part } from './plane';
+import { THICKER } from './projector';
 import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
 import { tableBlocks } from './size-table';
@@ -52,13 +53,21 @@ export function cover(
       offset: point(second, HEAD),
       children: testSquare(inch, measure(MEASURE_HOW[medium])),
     },
-    sizeLegend(sizes, beside, HEAD, WIDTH - beside, BODY).group,
   ];
+  const belowSquares = HEAD + inch.side + BETWEEN;
+  const key = sizeLegend(
+    sizes,
+    // Thick lines have long dashes, for which there is no room beside the squares.
+    medium === 'projector'
+      ? { left: 0, top: belowSquares, width: WIDTH, type: BODY, longer: THICKER }
+      : { left: beside, top: HEAD, width: WIDTH - beside, type: BODY },
+  );
+  shapes.push(key.group);
   const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
     ...[lines, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
   ];
-  const said = paragraphs(told, 0, HEAD + inch.side + BETWEEN, WIDTH);
+  const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), WIDTH);
   shapes.push(said.group);
   let y = said.bottom + BETWEEN;
   const shown = medium === 'paper' ? tables : [];

@@ -52,7 +52,12 @@ export function frontPage(
   const beside = width - column;
   const map = tileMap(plane, labels.at(-1) ?? '', beside, MAP_HEIGHT);
   const legendTop = HEAD + map.box.bottom + BETWEEN;
-  const { group: legend, bottom } = sizeLegend(sizes, column, legendTop, beside, BODY);
+  const { group: legend, bottom } = sizeLegend(sizes, {
+    left: column,
+    top: legendTop,
+    width: beside,
+    type: BODY,
+  });
   const sheets = plane.tiles.length;
   const summary =
     `${sizesShown(labels)}. ${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of ` +

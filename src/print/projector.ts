@@ -11,8 +11,8 @@ import { toMillimeters } from '../units';
 /** The layer to hide once the picture has its true size. */
 export const GRID_LAYER = 'Calibration grid';
 
-/** A projector's picture is a few dots for a millimeter: lines grow by this factor. */
-const THICKER = 2.5;
+/** A projector's picture is a few dots for a millimeter: lines and their dashes grow by this factor. */
+export const THICKER = 2.5;
 const GRID: Stroke = { color: '#b9c3cf', width: 0.6 };
 const BORDER: Stroke = { color: '#7a8797', width: 1.5 };
 /** Type size in mm of the words at the grid. */

@@ -5,30 +5,56 @@ import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet';
 import { CAP_MIDDLE, fitted, text } from '../render/type';
 
-/** Line beside each label, and from one row to the next, in type sizes; rows in a column. */
-const SAMPLE = 9;
+/** From one row to the next, and room for a label beside its sample, in type sizes. */
 const ROW = 1.6;
-const MOST_ROWS = 12;
+const LABEL = 5;
+/** Times that the pattern of a dashed line is shown, so that it can be told from a solid one. */
+const PERIODS = 2;
+/** Share of a column that a sample takes at most. */
+const MOST_SAMPLE = 0.75;
+/** Rows before a further column is begun if there is room, rows as wide apart as they may be, and the most. */
+const GOOD_ROWS = 6;
+const LOOSE_ROWS = 16;
+const MOST_ROWS = 20;
 
-/**
- * In columns, smallest first, `type` mm large, with the top left corner at (`left`, `top`); and the
- * level below it.
- */
+/** Where the key lies and how large it is, in mm. */
+export interface LegendPlace {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly type: number;
+  /** Factor by which the dashes of all lines are drawn longer than a size's style says; 1 if absent. */
+  readonly longer?: number;
+}
+
+/** In columns, smallest first, with the top left corner at the place; and the level below it. */
 export function sizeLegend(
   sizes: readonly SheetSize[],
-  left: number,
-  top: number,
-  width: number,
-  type: number,
+  { left, top, width, type, longer = 1 }: LegendPlace,
 ): { readonly group: Group; readonly bottom: number } {
-  const columns = Math.max(sizes.length > 6 ? 2 : 1, Math.ceil(sizes.length / MOST_ROWS));
+  const periods = sizes.map(({ style: { outline } }) =>
+    (outline.dash ?? []).reduce((sum, part) => sum + part, 0),
+  );
+  const enough = Math.max(PERIODS * longer * Math.max(...periods), LABEL * type);
+  const fitting = Math.max(1, Math.floor(width / (enough + LABEL * type)));
+  const columns = Math.max(
+    Math.min(fitting, Math.ceil(sizes.length / GOOD_ROWS)),
+    Math.ceil(sizes.length / MOST_ROWS),
+  );
   const rows = Math.ceil(sizes.length / columns);
-  const sample = Math.min(SAMPLE * type, (width / columns) * 0.6);
-  const children = sizes.flatMap(({ label, style: { outline, base } }, i): Shape[] => {
+  const pitch = (ROW * type * Math.min(rows, LOOSE_ROWS)) / rows;
+  const sample = Math.min(enough, (width / columns) * MOST_SAMPLE);
+  const named = sizes.map(({ label, style }) => ({
+    words: style.base && sizes.length > 1 ? `${label}, base` : label,
+    style,
+  }));
+  // All labels as large: the base is not the least of them.
+  const size = Math.min(
+    ...named.map(({ words }) => fitted(words, type, width / columns - sample - type)),
+  );
+  const children = named.flatMap(({ words, style: { outline, base } }, i): Shape[] => {
     const x = (Math.floor(i / rows) * width) / columns;
-    const y = ((i % rows) + 0.5) * ROW * type;
-    const words = base && sizes.length > 1 ? `${label}, base` : label;
-    const size = fitted(words, type, width / columns - sample - type);
+    const y = ((i % rows) + 0.5) * pitch;
     return [
       polyline('sample', [point(x, y), point(x + sample, y)], outline),
       text(words, point(x + sample + type / 2, y + CAP_MIDDLE * size), size, {
@@ -38,6 +64,6 @@ export function sizeLegend(
   });
   return {
     group: { kind: 'group', offset: point(left, top), children },
-    bottom: top + rows * ROW * type,
+    bottom: top + rows * pitch,
   };
 }
