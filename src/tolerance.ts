@@ -110,6 +110,9 @@ export const WAIST_TURNS_BACK = 2.5;
 /** mm. How deep a dip of that waist may lie below a string drawn tight over it: the width of a pencil
  * line, which no knife follows. */
 export const WAIST_WAVE = 0.3;
+/** degrees. Grainlines of two sizes this near to parallel are drawn as one: 2 mm over a meter, less than
+ * cloth is laid straight. */
+export const PARALLEL_GRAIN = 0.1;
 /** degrees. A corner that turns by less is none: 0.1 mm beside a straight side of 60 cm. */
 export const CORNER_SEEN = 0.01;
 /** degrees per cm. A bend of a side seam that turns by more, a radius of 13 cm, shows as a corner: a

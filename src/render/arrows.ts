@@ -1,11 +1,22 @@
 /** Arrows of the trade: the grainline, and the bracket that says that an edge lies on the fold. */
 import type { Point } from '../geometry/point';
-import { add, between, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
+import {
+  add,
+  between,
+  distance,
+  point,
+  quarterTurn,
+  scale,
+  subtract,
+  unit,
+} from '../geometry/point';
+import type { Line } from '../geometry/segment';
+import type { Part } from './room';
 import type { Group, PathShape } from './scene';
 import { filled, polyline } from './scene';
 import { INK } from './size-style';
 import type { Sketch } from './sketch';
-import { block, heightOf, sketchOf, widthOf } from './sketch';
+import { block, blocks, heightOf, readingAngle, sketchOf, widthOf } from './sketch';
 
 const LINE = { color: INK, width: 0.4 };
 /** mm. */
@@ -27,7 +38,8 @@ export type GrainWay = 'down' | 'across';
 /** Grainlines for a piece that measures `extent` mm along the grain, the longest first. */
 export function* grainlines(extent: number, way: GrainWay, size: number): Generator<Sketch> {
   const lengths = [...GRAIN_SHARES.map((share) => share * extent), ...GRAIN_LENGTHS];
-  for (const length of lengths.sort((a, b) => b - a)) yield grainline(length, way, size);
+  const apart = lengths.filter((length) => length > 2 * HEAD_LENGTH);
+  for (const length of apart.sort((a, b) => b - a)) yield grainline(length, way, size);
 }
 
 /** A line along the grain with a head at both ends and its word. */
@@ -55,6 +67,29 @@ function grainline(length: number, way: GrainWay, size: number): Sketch {
   };
 }
 
+/** The grainline that a pattern gives: its line with a head at both ends, without its word. */
+export function grainArrow({ from, to }: Line, color = INK): readonly PathShape[] {
+  const along = unit(subtract(to, from));
+  const share = Math.min(1, distance(from, to) / (3 * HEAD_LENGTH));
+  const neck = scale(along, share * (HEAD_LENGTH - 1));
+  return [
+    polyline('grainline', [add(from, neck), subtract(to, neck)], { ...LINE, color }),
+    head(from, scale(along, -1), share, color),
+    head(to, along, share, color),
+  ];
+}
+
+/** Choices for the word of a grainline, and where it should be: beside its middle. */
+export function grainWord({ from, to }: Line, size: number): Part {
+  const along = subtract(to, from);
+  const angle = readingAngle(along);
+  const off = scale(quarterTurn(unit(along)), WORD_OFF);
+  return {
+    choices: blocks([{ words: 'GRAIN', size }], angle),
+    near: add(between(from, to, 0.5), off),
+  };
+}
+
 /** A bar beside the fold from `start` to `end` whose ends point at it; `inward` has length 1. */
 export function foldBracket(start: Point, end: Point, inward: Point): readonly PathShape[] {
   const off = (p: Point, depth: number): Point => add(p, scale(inward, depth));
@@ -68,10 +103,10 @@ export function foldBracket(start: Point, end: Point, inward: Point): readonly P
   ];
 }
 
-/** A filled arrowhead with its tip at `tip`. */
-function head(tip: Point, direction: Point): PathShape {
+/** A filled arrowhead with its tip at `tip`; a short line has heads of a `share` of the usual size. */
+function head(tip: Point, direction: Point, share = 1, color = INK): PathShape {
   const ahead = unit(direction);
-  const base = subtract(tip, scale(ahead, HEAD_LENGTH));
-  const half = scale(quarterTurn(ahead), HEAD_WIDTH / 2);
-  return filled('arrowhead', [tip, add(base, half), subtract(base, half)], INK);
+  const base = subtract(tip, scale(ahead, share * HEAD_LENGTH));
+  const half = scale(quarterTurn(ahead), (share * HEAD_WIDTH) / 2);
+  return filled('arrowhead', [tip, add(base, half), subtract(base, half)], color);
 }

@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import { boxesOverlap, joinBoxes } from '../geometry/bounds';
 import { pointOf } from '../pattern/piece';
+import { grainArrow } from './arrows';
 import { ladderCorners } from './corner-ladders';
 import type { Ladder } from './ladder';
 import { LADDER_TYPE, ladder } from './ladder';
@@ -35,11 +36,21 @@ export function drawnPiece(
     name: nested.reference.plan.name,
     sizes: nested.sizes.map((size, i) => [
       ...pieceLines(size, nested.lines),
+      ...ownGrain(nested, i),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
     ]),
-    common: [...stackMark(nested, stackPoint), ...words.shapes],
+    common: [
+      ...stackMark(nested, stackPoint),
+      ...(nested.grain.shared ? grainArrow(nested.grain.shared) : []),
+      ...words.shapes,
+    ],
     box: joinBoxes([nested.box, words.box, ...ladders.map(({ box }) => box)]),
   };
+}
+
+function ownGrain({ sizes, grain }: NestedPiece, i: number): readonly Shape[] {
+  const line = grain.own[i];
+  return line === undefined ? [] : grainArrow(line, sizes[i]?.style.outline.color);
 }
 
 /** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */

@@ -5,6 +5,8 @@ import type { Piece } from '../pattern/piece';
 import { outlineSegments } from '../pattern/piece';
 import type { Chain, Chord } from './chords';
 import { chordsOf, flattened } from './chords';
+import type { GivenGrain } from './given-grain';
+import { givenGrain } from './given-grain';
 import type { LinesShown } from './lines-shown';
 import { pieceLines } from './piece-lines';
 import type { SizedPiece } from './sized-piece';
@@ -16,6 +18,8 @@ export interface NestedPiece {
   /** The piece of the size on which the words are placed. */
   readonly reference: Piece;
   readonly lines: LinesShown;
+  /** The grainlines that the pattern gives. */
+  readonly grain: GivenGrain;
   /** The net outlines of all sizes, curves as chords. */
   readonly outlines: readonly Chain[];
   /** All lines of all sizes, the marked ones too. */
@@ -34,12 +38,21 @@ export function nestedPiece(sizes: readonly SizedPiece[], lines: LinesShown): Ne
   const outlines = sizes.map(({ piece }) => flattened(outlineSegments(piece)));
   const drawn = sizes.flatMap((size) => pieceLines(size, lines));
   const chains = drawn.flatMap(({ segments }) => segments.map((segment) => flattened([segment])));
+  const grain = givenGrain(
+    sizes.map(({ piece }) => piece),
+    words.piece,
+  );
+  const grains = [grain.shared, ...grain.own].filter((line) => line !== undefined);
   return {
     sizes,
     reference: words.piece,
     lines,
+    grain,
     outlines,
-    chords: chordsOf(chains),
-    box: joinBoxes(drawn.map(({ segments }) => segmentsBounds(segments))),
+    chords: [...chordsOf(chains), ...grains],
+    box: joinBoxes([
+      ...drawn.map(({ segments }) => segmentsBounds(segments)),
+      segmentsBounds(grains),
+    ]),
   };
 }

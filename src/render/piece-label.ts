@@ -25,8 +25,11 @@ const SMALLER = [1, 0.8, 0.6, 0.5];
  * blocks of different size; for a narrow band each size also comes as two lines.
  */
 export function nameBlocks({ reference }: NestedPiece, sizes: Line): readonly Sketch[] {
-  const name: Line = { words: spelled(reference.plan.name), size: NAME, weight: 'bold' };
-  const cut = cuttings(reference.plan);
+  const { plan } = reference;
+  const name: Line = { words: spelled(plan.name), size: NAME, weight: 'bold' };
+  // How a given piece lies on the cloth is not for the engine to say.
+  const noGrain = plan.part === 'piece' && !plan.marks.some(({ name }) => name === 'grainline');
+  const cut = [...cuttings(plan), ...(noGrain ? ['No grainline given'] : [])];
   const full = [name, sizes, ...cut.map((words) => ({ words, size: CUTTING }))];
   const flat = [name, { words: [sizes.words, ...cut].join('. '), size: CUTTING }];
   const narrow = [...blocks(flat)];

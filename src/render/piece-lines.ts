@@ -20,8 +20,11 @@ export const CORNER = 20;
 /** mm of solid line on both sides of a corner. */
 const CORNER_ARM = 5;
 
+/** The grainline is drawn as an arrow, for all sizes or for each: see `given-grain.ts`. */
+type DashedMark = MarkedLine & { readonly name: Exclude<MarkedLine['name'], 'grainline'> };
+
 /** Ink and gap in mm of the lines within a piece, and their width. */
-const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
+const MARKS: Readonly<Record<DashedMark['name'], Omit<Stroke, 'color'>>> = {
   'hip-line': { width: 0.4, dash: [2, 2] },
   'zip-allowance': { width: 0.4, dash: [7, 2] },
   'dart-fold': { width: 0.3, dash: [4, 2] },
@@ -29,7 +32,6 @@ const MARKS: Readonly<Record<MarkedLine['name'], Omit<Stroke, 'color'>>> = {
   tuck: { width: 0.4, dash: [4, 2] },
   'left-back-edge': { width: 0.4, dash: [7, 2] },
   'internal-line': { width: 0.4, dash: [4, 2] },
-  grainline: { width: 0.4, dash: [20, 2, 2, 2] },
 };
 
 /**
@@ -79,9 +81,10 @@ export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathS
 function shownMarks(
   { piece, cut }: Pick<SizedPiece, 'piece' | 'cut'>,
   lines: LinesShown,
-): readonly MarkedLine[] {
-  if (cut === undefined || lines === 'net') return piece.plan.marks;
-  return piece.plan.marks.filter(
+): readonly DashedMark[] {
+  const dashed = piece.plan.marks.filter((mark): mark is DashedMark => mark.name !== 'grainline');
+  if (cut === undefined || lines === 'net') return dashed;
+  return dashed.filter(
     ({ name }) => name !== 'zip-allowance' && (lines === 'both' || name !== 'dart-fold'),
   );
 }

@@ -3,7 +3,7 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, point } from '../geometry/point';
-import { grainlines } from './arrows';
+import { grainWord, grainlines } from './arrows';
 import { centerLines } from './center-line';
 import { roomIn } from './room';
 import { shapeBox } from './shape-box';
@@ -12,6 +12,7 @@ import type { NestedPiece } from './nested-piece';
 import type { NestDrawing } from './nest-drawing';
 import { detailBlocks, nameBlocks } from './piece-label';
 import { markPoints } from './piece-lines';
+import type { Group, Shape } from './scene';
 import type { Line, Sketch } from './sketch';
 import { blocks, leftOf } from './sketch';
 import { spelled } from './captions';
@@ -26,6 +27,63 @@ export function pieceWords(
   sizes: Line,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
 ): Sketch {
+  const usual = arranged(nested, sizes, drawing, 'words');
+  // Small pieces of many sizes have little room in common, and without its grain none is laid right.
+  const other =
+    wantsGrain(nested) && usual.grain === undefined
+      ? arranged(nested, sizes, drawing, 'grain')
+      : usual;
+  const keeps = (part: 'name' | 'told'): boolean =>
+    other[part] !== undefined || usual[part] === undefined;
+  const isBetter = other.grain !== undefined && keeps('name') && keeps('told');
+  const { names, details, middle, centers, name, told, grain, levels } = isBetter ? other : usual;
+
+  const zip = zipWords(nested, drawing.display);
+  const beside = zip === undefined ? [] : [zip];
+  // A piece too small for its words still gets them.
+  const missing = [
+    ...(name === undefined ? names.slice(0, 1) : []),
+    ...(told === undefined ? details.slice(0, 1) : []),
+  ];
+  for (const sketch of missing) {
+    const nest = joinBoxes([nested.box, ...beside.map(({ box }) => box)]);
+    beside.push(leftOf(nest, sketch, middle.y));
+  }
+  return {
+    shapes: [
+      ...centers,
+      ...[name, told, grain, ...levels].filter((placed) => placed !== undefined),
+      ...beside.flatMap(({ shapes }) => shapes),
+    ],
+    box: joinBoxes(beside.map(({ box }) => box)),
+  };
+}
+
+/** What found room in a piece, and what there was to place. */
+interface Arranged {
+  readonly names: readonly Sketch[];
+  readonly details: readonly Sketch[];
+  readonly middle: Point;
+  readonly centers: readonly Shape[];
+  readonly name: Group | undefined;
+  readonly told: Group | undefined;
+  /** The grainline, or the word of one that is given. */
+  readonly grain: Group | undefined;
+  readonly levels: readonly (Group | undefined)[];
+}
+
+/** The engine draws the grain of what it drafts; a given piece has its own, or none. */
+function wantsGrain({ reference: { plan } }: NestedPiece): boolean {
+  return plan.part !== 'piece' && !plan.marks.some((mark) => mark.name === 'grainline');
+}
+
+/** Places the words and the grainline; `first` is what is sure of its room. */
+function arranged(
+  nested: NestedPiece,
+  sizes: Line,
+  drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
+  first: 'words' | 'grain',
+): Arranged {
   const { plan } = nested.reference;
   const room = roomIn(nested);
   for (const ring of stackMark(nested, drawing.stackPoint)) room.reserve(shapeBox(ring));
@@ -41,6 +99,12 @@ export function pieceWords(
 
   const names = nameBlocks(nested, sizes);
   const centers = centerLines(nested, room, WORDS);
+  const own = nested.grain.shared ?? nested.grain.own.find((line) => line !== undefined);
+  const word = own && grainWord(own, WORDS);
+  const grainTold = word && room.put(word.choices, word.near);
+  // As short as may be, so that the words keep their room.
+  const shortest = first === 'grain' ? [...grainlines(0, 'down', WORDS)].slice(-1) : [];
+  const early = room.put(shortest, at(0.85, 0.5));
   const details = detailBlocks(nested, drawing);
   const forName = { choices: names, near: isBand ? at(0.5, 1 - level) : at(0.5, 0.47) };
   const forDetails = { choices: details, near: isBand ? at(0.3, level) : at(0.5, 0.64) };
@@ -48,12 +112,12 @@ export function pieceWords(
     room.put(forName.choices, forName.near),
     room.put(forDetails.choices, forDetails.near),
   ];
-  const hasGrain = plan.marks.some((mark) => mark.name === 'grainline');
-  const grain = hasGrain
-    ? undefined
-    : isBand
-      ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
-      : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
+  const grain =
+    early !== undefined || !wantsGrain(nested)
+      ? early
+      : isBand
+        ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
+        : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks
     .filter((mark) => mark.name === 'hip-line')
     .map((mark) => {
@@ -63,24 +127,15 @@ export function pieceWords(
       return room.put(blocks([{ words: spelled(mark.name), size: WORDS - 1 }]), above);
     });
 
-  const zip = zipWords(nested, drawing.display);
-  const beside = zip === undefined ? [] : [zip];
-  // A piece too small for its words still gets them.
-  const missing = [
-    ...(name === undefined ? names.slice(0, 1) : []),
-    ...(told === undefined ? details.slice(0, 1) : []),
-  ];
-  for (const sketch of missing) {
-    const nest = joinBoxes([nested.box, ...beside.map(({ box }) => box)]);
-    beside.push(leftOf(nest, sketch, at(0.5, 0.5).y));
-  }
   return {
-    shapes: [
-      ...centers,
-      ...[name, told, grain, ...levels].filter((placed) => placed !== undefined),
-      ...beside.flatMap(({ shapes }) => shapes),
-    ],
-    box: joinBoxes(beside.map(({ box }) => box)),
+    names,
+    details,
+    middle: at(0.5, 0.5),
+    centers,
+    name,
+    told,
+    grain: grain ?? grainTold,
+    levels,
   };
 }
 

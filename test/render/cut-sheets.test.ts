@@ -51,6 +51,18 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
       }
     });
 
+    it('have a grainline on every piece', () => {
+      for (const scene of scenes) {
+        const withPart = (part: string): ReadonlySet<string | undefined> =>
+          new Set(
+            flatPaths(scene)
+              .filter((path) => path.part === part)
+              .map(({ within }) => within.at(-1)),
+          );
+        expect(withPart('grainline')).toEqual(withPart(lines === 'net' ? 'outline' : 'cut-line'));
+      }
+    });
+
     it('draw what was asked for', () => {
       for (const scene of scenes) {
         const parts = new Set(flatPaths(scene).map(({ part }) => part));
