@@ -32,14 +32,16 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
     piece: '',
     subject: room.opening > 0 ? 'vent' : 'hem',
     quantity: 'length',
-    measured,
+    // A step that nothing holds is no measurement.
+    measured: Number.isFinite(measured) ? measured : undefined,
     expected: room.wanted,
     tolerance: STRIDE,
     source: SOURCE,
     message:
       `${allowed(room, display)}, and ${about(room.wanted, display)} is wanted, ` +
-      `${stature(room, display)}${held ? '; stairs and curbs need more' : remedy(room, display)}; ` +
-      'the step is a careful figure that errs short, not long',
+      stature(room, display) +
+      (held ? '; stairs and curbs need more' : remedy(room, display)) +
+      (Number.isFinite(measured) ? '; the step is a careful figure that errs short, not long' : ''),
   };
 }
 
@@ -53,8 +55,11 @@ function allowed({ allowed: stride, hem, opening }: WalkingRoom, display: Length
         : `the skirt ${about(above, display)} above its hem`;
   if (stride.step === 0)
     return `${place} is narrower than both legs side by side and allows no step`;
-  const spread =
-    stride.atBest > stride.step ? ` (${about(stride.atBest, display)} at the very best)` : '';
+  if (!Number.isFinite(stride.step)) return 'the skirt does not limit the step';
+  const best = Number.isFinite(stride.atBest)
+    ? `${about(stride.atBest, display)} at the very best`
+    : 'at the very best it does not limit the step';
+  const spread = stride.atBest > stride.step ? ` (${best})` : '';
   return `${place} allows a step of about ${about(stride.step, display, Math.floor)}${spread}`;
 }
 

@@ -1,6 +1,7 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
 import type { GradeResult } from '../jobs/grade-result';
 import { inchFraction, toMillimeters, fromMillimeters } from '../units';
+import { NO_LIMIT } from './tables';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
 /** Lengths in these units, so that nobody has to convert. */
@@ -35,7 +36,10 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
 
 function lengths(name: string, values: readonly (number | null)[]): SizeRow {
   const cells = (show: (mm: number) => string): readonly string[] =>
-    values.map((mm) => (mm === null || !Number.isFinite(mm) ? '-' : show(mm)));
+    values.map((mm) => {
+      if (mm === Infinity) return NO_LIMIT;
+      return mm === null || !Number.isFinite(mm) ? '-' : show(mm);
+    });
   return {
     name: name.replace(/_/g, ' '),
     lines: [

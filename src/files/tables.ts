@@ -66,6 +66,9 @@ export function* gradeRulesRows(
   }
 }
 
+/** Stands for the stride of a skirt that does not limit the step. */
+export const NO_LIMIT = 'no limit';
+
 /** `measure,unit,<one column a size>`: the finished measurements. */
 export function finishedMeasurementsTable(
   sizes: readonly SizedPattern[],
@@ -74,7 +77,10 @@ export function finishedMeasurementsTable(
   const rows = (sizes[0]?.measures ?? []).map(({ name }, i) => [
     name,
     display.unit,
-    ...sizes.map(({ measures }) => tableLength(measures[i]?.value ?? NaN, display)),
+    ...sizes.map(({ measures }) => {
+      const value = measures[i]?.value ?? NaN;
+      return value === Infinity ? NO_LIMIT : tableLength(value, display);
+    }),
   ]);
   return csv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
 }

@@ -155,7 +155,7 @@ function stackPointOf({ plans }: Drafter): string {
   return plans.some(({ index }) => index.has(CENTER_WAIST)) ? CENTER_WAIST : '';
 }
 
-/** What is measured on a skirt, and the step that it allows; nothing on what is no skirt. */
+/** What is measured on a skirt, and the step that it allows, infinite if any; nothing on no skirt. */
 function measuresOf(
   points: readonly PointOfMeasure[],
   { pieces, parameters }: Pick<SizedPattern, 'pieces' | 'parameters'>,

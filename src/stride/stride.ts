@@ -19,7 +19,7 @@ import type { Walker } from './walker';
  */
 const SHARE = { careful: 0.88, atBest: 1.04 };
 
-/** All in millimeters. */
+/** All in millimeters; a step that nothing holds is infinite, since how long legs step is not measured. */
 export interface Stride {
   /** The careful figure. */
   readonly step: number;
@@ -34,17 +34,17 @@ export function girthForStep(step: number, level: number, walker: Walker): numbe
   return hullOfLegs(step / SHARE.careful, level, walker);
 }
 
-/** The step in mm that a girth allows at a level, by the careful figure; no step is longer than both legs. */
+/** The step in mm that a girth allows at a level, by the careful figure; infinite where it holds none. */
 export function stepInGirth(girth: number, level: number, walker: Walker): number {
   return strideAt(girth, level, walker).step;
 }
 
 function strideAt(girth: number, level: number, walker: Walker): Stride {
   const hull = stepOfHull(girth, level, walker);
-  const longest = 2 * walker.leg;
   // As long as both legs: nothing holds the step, and there is nothing to be careful about.
-  const step = hull >= longest ? longest : SHARE.careful * hull;
-  return { step, atBest: Math.min(longest, SHARE.atBest * hull), level };
+  const held = (share: number): number =>
+    Math.max(1, share) * hull >= 2 * walker.leg ? Infinity : share * hull;
+  return { step: held(SHARE.careful), atBest: held(SHARE.atBest), level };
 }
 
 /**

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { STYLES, gradeChart, measureOf } from '../../src/index';
+import { STYLES, gradeChart, measureOf, resultFiles } from '../../src/index';
 import type { Finding, GradeRequest } from '../../src/index';
+import { printTables } from '../../src/files/print-tables';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
 import { openingByHand, stepByHand } from '../stride/hull-by-hand';
@@ -99,6 +100,28 @@ describe('the stride', () => {
     const wide = found('stride', { set: { hip_ease: '5 cm', hem_taper: '-9 cm' } });
     expect(wide.map(({ severity }) => severity)).toEqual(['ok', 'ok', 'ok']);
     for (const { message } of wide) expect(message).not.toContain('narrow');
+  });
+
+  it('is no measurement where the skirt does not limit it, in any file', () => {
+    // A skirt that ends above the knee and flares: both legs stretched out do not fill it.
+    const short = { hip_ease: '5 cm', hem_taper: '-30 cm', skirt_length: '40 cm' };
+    const result = gradeChart({ chart: CHART, base: '2', set: short });
+    const strides = result.findings.filter(({ check }) => check === 'stride');
+    expect(strides).toHaveLength(3);
+    for (const { severity, measured, message } of strides) {
+      expect(severity).toBe('ok');
+      expect(measured).toBeUndefined();
+      expect(message).toMatch(/does not limit the step, and [\d.]+ cm is wanted/);
+      expect(message).not.toMatch(/a step of about|errs short/);
+    }
+    const csv = resultFiles(result).find(({ name }) => name === 'finished-measurements.csv');
+    expect(csv?.text).toMatch(/^stride,cm,no limit,no limit,no limit$/m);
+    const row = printTables(result)
+      .flatMap(({ rows }) => rows)
+      .find(({ name }) => name === 'stride');
+    expect(row?.lines.map(({ cells }) => cells)).toEqual(
+      Array(2).fill(['no limit', 'no limit', 'no limit']),
+    );
   });
 
   it('is measured above the opening where there is one', () => {
