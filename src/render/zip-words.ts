@@ -1,5 +1,6 @@
 /** The words of the zip allowance: in its strip where that is wide enough, else beside the nest. */
-import { between, point, subtract } from '../geometry/point';
+import { add, between, point, subtract } from '../geometry/point';
+import { grownBox } from '../geometry/bounds';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import { isClear } from './chords';
@@ -13,6 +14,10 @@ const LARGEST = 8;
 const LEAST = 5;
 /** The type size as a share of the width of its strip. */
 const OF_STRIP = 0.32;
+/** mm that the words keep from any line, so that no notch seems to belong to them. */
+const CLEARANCE = 2;
+/** Places along the strip that are tried, from its middle outward. */
+const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74];
 
 /** The words, or undefined where there is no allowance to speak of. */
 export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | undefined {
@@ -27,8 +32,12 @@ export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | 
   const angle = readingAngle(subtract(border.to, border.from));
   const sizeOf = Math.min(LARGEST, Math.max(LEAST, OF_STRIP * width));
   const sketch = block([{ words, size: sizeOf }], angle);
-  const center = between(middle, seam, 0.5);
-  const corner = point(center.x - widthOf(sketch) / 2, center.y - heightOf(sketch) / 2);
-  const within = moved(sketch, corner);
-  return isClear(within.box, chords) ? within : leftOf(nest, sketch, middle.y);
+  const aside = subtract(between(middle, seam, 0.5), middle);
+  for (const share of SHARES) {
+    const center = add(between(border.from, border.to, share), aside);
+    const corner = point(center.x - widthOf(sketch) / 2, center.y - heightOf(sketch) / 2);
+    const within = moved(sketch, corner);
+    if (isClear(grownBox(within.box, CLEARANCE), chords)) return within;
+  }
+  return leftOf(nest, sketch, middle.y);
 }

@@ -1,6 +1,6 @@
 /** Sheets of whole styles with cut lines: what is drawn, what is hidden, and where the words are. */
 import { describe, expect, it } from 'vitest';
-import { boxesOverlap } from '../../src/geometry/bounds';
+import { boxesOverlap, grownBox } from '../../src/geometry/bounds';
 import type { DraftResult } from '../../src/index';
 import { chordsOf, isClear } from '../../src/render/chords';
 import { nestSheet } from '../../src/render/nest-sheet';
@@ -48,6 +48,16 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
           const hidden = paths.find(({ chords }) => !isClear(box, chords));
           if (hidden !== undefined) throw new Error(`${text.words} on ${hidden.part}`);
         });
+      }
+    });
+
+    it('keep the words of the zip allowance 1.5 mm from every line and notch', () => {
+      for (const scene of scenes) {
+        const zip = flatTexts(scene).filter(({ text }) => text.words.startsWith('ZIP'));
+        expect(zip.length > 0).toBe(lines !== 'cut');
+        for (const { box } of zip)
+          for (const { points, part } of flatPaths(scene))
+            if (!isClear(grownBox(box, 1.5), chordsOf([points]))) throw new Error(part);
       }
     });
 
