@@ -10,6 +10,7 @@ import { paragraphs } from './paragraphs';
 import type { PlanePart } from './plane';
 import { part } from './plane';
 import { THICKER } from './projector';
+import type { LinesTold } from './size-legend';
 import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
 import { tableBlocks } from './size-table';
@@ -26,13 +27,13 @@ const HEAD = 34;
 const BETWEEN = 10;
 
 /**
- * The words as one part, the same for all sizes: what the `lines` stand for, and on paper the tables,
+ * The words as one part, the same for all sizes: what the lines stand for, and on paper the tables,
  * which may be none.
  */
 export function cover(
   title: string,
   sizes: readonly SheetSize[],
-  lines: string,
+  { note, key: entries }: LinesTold,
   tables: readonly SizeTable[],
   medium: Medium,
 ): PlanePart {
@@ -56,7 +57,7 @@ export function cover(
   ];
   const belowSquares = HEAD + inch.side + BETWEEN;
   const key = sizeLegend(
-    sizes,
+    entries,
     // Thick lines have long dashes, for which there is no room beside the squares.
     medium === 'projector'
       ? { left: 0, top: belowSquares, width: WIDTH, type: BODY, longer: THICKER }
@@ -65,7 +66,7 @@ export function cover(
   shapes.push(key.group);
   const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
-    ...[lines, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
+    ...[note, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
   ];
   const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), WIDTH);
   shapes.push(said.group);

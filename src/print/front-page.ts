@@ -12,6 +12,7 @@ import { paragraphs } from './paragraphs';
 import type { Paragraph } from './paragraphs';
 import type { PrintOptions } from './print-options';
 import { TEST_SIDES, testSquare } from './test-square';
+import type { LinesTold } from './size-legend';
 import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
 import { tileMap } from './tile-map';
@@ -33,8 +34,7 @@ export interface FrontPage {
   readonly paper: SheetPaper;
   readonly options: PrintOptions;
   readonly sizes: readonly SheetSize[];
-  /** What the lines stand for. */
-  readonly lines: string;
+  readonly lines: LinesTold;
   readonly tables: readonly SizeTable[];
   /** Sheets that the plain grid would take. */
   readonly plain: number;
@@ -52,7 +52,7 @@ export function frontPage(
   const beside = width - column;
   const map = tileMap(plane, labels.at(-1) ?? '', beside, MAP_HEIGHT);
   const legendTop = HEAD + map.box.bottom + BETWEEN;
-  const { group: legend, bottom } = sizeLegend(sizes, {
+  const { group: legend, bottom } = sizeLegend(lines.key, {
     left: column,
     top: legendTop,
     width: beside,
@@ -73,7 +73,7 @@ export function frontPage(
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
     place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
     place(
-      testSquare(inch, told('2. Join', JOIN_HOW[join], lines)),
+      testSquare(inch, told('2. Join', JOIN_HOW[join], lines.note)),
       0,
       HEAD + metric.side + BETWEEN,
     ),

@@ -1,5 +1,7 @@
 /** A drawing and its tables as a PDF file for each paper. */
 import type { NestDrawing } from '../render/nest-drawing';
+import { keyEntries } from '../render/size-style';
+import { linesShown } from '../render/nest-drawing';
 import { linesNote } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { PdfLayer } from '../render/pdf-layers';
@@ -72,7 +74,8 @@ export function printedDrawing(
 ): Printed {
   const { title, display } = drawing;
   const sizes = drawnSizes(drawing);
-  const lines = linesNote(drawing);
+  const key = keyEntries(sizes, linesShown(drawing) === 'both');
+  const lines = { note: linesNote(drawing, sizes.length), key };
   const pieces = pieceParts(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,

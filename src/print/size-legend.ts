@@ -1,8 +1,8 @@
-/** Each size with a sample of its line. */
+/** Each line with a sample of it. */
 import { point } from '../geometry/point';
 import type { Group, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
-import type { SheetSize } from '../render/sheet';
+import type { KeyEntry } from '../render/size-style';
 import { CAP_MIDDLE, fitted, text } from '../render/type';
 
 /** From one row to the next, and room for a label beside its sample, in type sizes. */
@@ -15,7 +15,13 @@ const MOST_SAMPLE = 0.75;
 /** Rows before a further column is begun if there is room, rows as wide apart as they may be, and the most. */
 const GOOD_ROWS = 6;
 const LOOSE_ROWS = 16;
-const MOST_ROWS = 20;
+const MOST_ROWS = 22;
+
+/** What is told about the lines: what they stand for in a sentence, and the key to them. */
+export interface LinesTold {
+  readonly note: string;
+  readonly key: readonly KeyEntry[];
+}
 
 /** Where the key lies and how large it is, in mm. */
 export interface LegendPlace {
@@ -27,36 +33,32 @@ export interface LegendPlace {
   readonly longer?: number;
 }
 
-/** In columns, smallest first, with the top left corner at the place; and the level below it. */
+/** In columns, with the top left corner at the place; and the level below it. */
 export function sizeLegend(
-  sizes: readonly SheetSize[],
+  entries: readonly KeyEntry[],
   { left, top, width, type, longer = 1 }: LegendPlace,
 ): { readonly group: Group; readonly bottom: number } {
-  const periods = sizes.map(({ style: { outline } }) =>
-    (outline.dash ?? []).reduce((sum, part) => sum + part, 0),
+  const periods = entries.map(({ stroke }) =>
+    (stroke.dash ?? []).reduce((sum, part) => sum + part, 0),
   );
   const enough = Math.max(PERIODS * longer * Math.max(...periods), LABEL * type);
   const fitting = Math.max(1, Math.floor(width / (enough + LABEL * type)));
   const columns = Math.max(
-    Math.min(fitting, Math.ceil(sizes.length / GOOD_ROWS)),
-    Math.ceil(sizes.length / MOST_ROWS),
+    Math.min(fitting, Math.ceil(entries.length / GOOD_ROWS)),
+    Math.ceil(entries.length / MOST_ROWS),
   );
-  const rows = Math.ceil(sizes.length / columns);
+  const rows = Math.ceil(entries.length / columns);
   const pitch = (ROW * type * Math.min(rows, LOOSE_ROWS)) / rows;
   const sample = Math.min(enough, (width / columns) * MOST_SAMPLE);
-  const named = sizes.map(({ label, style }) => ({
-    words: style.base && sizes.length > 1 ? `${label}, base` : label,
-    style,
-  }));
   // All labels as large: the base is not the least of them.
   const size = Math.min(
-    ...named.map(({ words }) => fitted(words, type, width / columns - sample - type)),
+    ...entries.map(({ words }) => fitted(words, type, width / columns - sample - type)),
   );
-  const children = named.flatMap(({ words, style: { outline, base } }, i): Shape[] => {
+  const children = entries.flatMap(({ words, stroke, base }, i): Shape[] => {
     const x = (Math.floor(i / rows) * width) / columns;
     const y = ((i % rows) + 0.5) * pitch;
     return [
-      polyline('sample', [point(x, y), point(x + sample, y)], outline),
+      polyline('sample', [point(x, y), point(x + sample, y)], stroke),
       text(words, point(x + sample + type / 2, y + CAP_MIDDLE * size), size, {
         weight: base ? 'bold' : 'normal',
       }),

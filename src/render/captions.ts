@@ -45,8 +45,8 @@ export function sheetFacts({
   ];
 }
 
-/** What the lines of a drawing stand for, in a sentence for whoever cuts. */
-export function linesNote(drawing: NestDrawing): string {
+/** What the lines of a drawing stand for where it shows `count` sizes, in a sentence for whoever cuts. */
+export function linesNote(drawing: NestDrawing, count: number): string {
   const { given, sizes } = drawing;
   switch (linesShown(drawing)) {
     case 'net':
@@ -57,6 +57,6 @@ export function linesNote(drawing: NestDrawing): string {
     case 'cut':
       return 'Cut along the lines: seam allowances are included, as each piece says. Sewing lines are not drawn.';
     case 'both':
-      return 'Cut along the strong lines, sew along the thin dashed ones: seam allowances are included, as each piece says.';
+      return `Cut along the strong lines, sew along the thin ${count > 1 ? 'unbroken' : 'dashed'} ones: seam allowances are included, as each piece says.`;
   }
 }

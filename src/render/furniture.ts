@@ -3,7 +3,7 @@ import { point } from '../geometry/point';
 import { toMillimeters } from '../units';
 import type { Shape } from './scene';
 import { polyline, rectangle } from './scene';
-import type { SizeStyle } from './size-style';
+import type { KeyEntry } from './size-style';
 import { INK, SOFT_INK } from './size-style';
 import type { Sketch } from './sketch';
 import { sketchOf } from './sketch';
@@ -55,38 +55,28 @@ export function paragraph(
   return { shapes, bottom: top + lines.length * LEADING * size };
 }
 
-/** A size as the legend shows it, beside a sample of its line. */
-export interface LegendEntry {
-  readonly label: string;
-  readonly style: SizeStyle;
-}
-
 const SAMPLE = 44;
 /** Rows in a column of the legend before a further column is begun. */
 const MOST_ROWS = 10;
 
-/** Each size with a sample of its line, in columns, smallest first. */
-export function legend(entries: readonly LegendEntry[]): Sketch {
+/** Each line with a sample of it, in columns. */
+export function legend(entries: readonly KeyEntry[]): Sketch {
   const columns = Math.ceil(entries.length / MOST_ROWS);
   const rows = Math.ceil(entries.length / columns);
-  const named = entries.map(({ label, style }) => ({
-    words: style.base ? `${label}, base` : label,
-    style,
-  }));
-  const widest = Math.max(...named.map(({ words }) => textWidth(words, BODY)));
+  const widest = Math.max(...entries.map(({ words }) => textWidth(words, BODY)));
   const columnWidth = SAMPLE + BODY + widest + 2 * BODY;
-  const shapes = named.flatMap(({ words, style }, i): Shape[] => {
+  const shapes = entries.flatMap(({ words, stroke, base }, i): Shape[] => {
     const left = Math.floor(i / rows) * columnWidth;
     const y = HEADED + ROW * (i % rows);
     const middle = y - CAP_MIDDLE * BODY;
     return [
-      polyline('sample', [point(left, middle), point(left + SAMPLE, middle)], style.outline),
+      polyline('sample', [point(left, middle), point(left + SAMPLE, middle)], stroke),
       text(words, point(left + SAMPLE + BODY, y), BODY, {
-        weight: style.base ? 'bold' : 'normal',
+        weight: base ? 'bold' : 'normal',
       }),
     ];
   });
-  return sketchOf([heading(entries.length > 1 ? 'Sizes' : 'Size'), ...shapes]);
+  return sketchOf([heading('Lines'), ...shapes]);
 }
 
 /** Facts of the sheet, each a name and a value. */

@@ -9,6 +9,7 @@ import type { DrawnPiece } from './drawn-piece';
 import { drawnPiece } from './drawn-piece';
 import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
+import { keyEntries } from './size-style';
 import type { Line, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
 import { linesNote, sheetFacts, TOILE } from './captions';
@@ -42,12 +43,16 @@ export function sheet(
   caption: Line,
 ): Scene {
   const rows = inRows(drawnPieces(drawing, sizes, caption));
-  const band = [legend(sizes), facts(sheetFacts(drawing)), testSquares()];
+  const band = [
+    legend(keyEntries(sizes, linesShown(drawing) === 'both')),
+    facts(sheetFacts(drawing)),
+    testSquares(),
+  ];
   const width = Math.ceil(Math.max(...[...rows, band].map(rowWidth)));
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes([linesNote(drawing), TOILE], width);
+  const small = notes([linesNote(drawing, sizes.length), TOILE], width);
 
   const placed = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = placed.bottom + BETWEEN;

@@ -21,8 +21,11 @@ const DASHES: readonly (readonly number[])[] = [
   [12, 2, 1.5, 2, 1.5, 2],
 ];
 
-/** In a nest the sewing lines step back behind the cut lines: hairlines of fine dots. */
-const NESTED_SEWING = { width: 0.2, dash: [0.8, 1.2] };
+/**
+ * In a nest the sewing line of one size may lie on the cut line of another. So it is an unbroken
+ * hairline: the dashes of the cut line stay what they are, and in their gaps it is seen to run on.
+ */
+const NESTED_SEWING = { width: 0.15 };
 const ALONE_SEWING = { width: 0.35, dash: [3, 2] };
 
 const SIZE_WIDTH = 0.5;
@@ -56,4 +59,29 @@ export function aloneStyle({ outline: { color }, base }: SizeStyle): SizeStyle {
     outline: { color, width: BASE_WIDTH },
     sewing: { ...ALONE_SEWING, color },
   };
+}
+
+/** A line as a key shows it: what it is, and how it is drawn. */
+export interface KeyEntry {
+  readonly words: string;
+  readonly stroke: Stroke;
+  readonly base: boolean;
+}
+
+/** The lines of sizes for a key, smallest first, and last the sewing line where it is drawn too. */
+export function keyEntries(
+  sizes: readonly { readonly label: string; readonly style: SizeStyle }[],
+  hasSewing: boolean,
+): readonly KeyEntry[] {
+  const sewn = sizes.find(({ style }) => style.base) ?? sizes[0];
+  return [
+    ...sizes.map(({ label, style: { base, outline } }) => ({
+      words: base && sizes.length > 1 ? `${label}, base` : label,
+      stroke: outline,
+      base,
+    })),
+    ...(hasSewing && sewn !== undefined
+      ? [{ words: 'sewing line', stroke: sewn.style.sewing, base: false }]
+      : []),
+  ];
 }

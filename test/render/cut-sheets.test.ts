@@ -137,12 +137,37 @@ describe('lines of a sheet', () => {
     }
   });
 
+  it('are told apart in a nest where one lies on the other: sewn ones unbroken and thin', () => {
+    const root = readSvg(svg(nestSheet(drawingOf(result('pencil')))));
+    for (const net of having(root, 'data-part', 'outline')) {
+      expect(get(net, 'stroke-dasharray')).toBe('');
+      for (const cut of having(root, 'data-part', 'cut-line'))
+        expect(Number(get(cut, 'stroke-width'))).toBeGreaterThan(
+          3 * Number(get(net, 'stroke-width')),
+        );
+    }
+    // Each size but the base is dashed where it is cut, so that a hairline in the gaps is not its own.
+    const dashed = having(root, 'data-part', 'cut-line').filter(
+      (cut) => get(cut, 'stroke-dasharray') !== '',
+    );
+    const pieces = having(root, 'data-part', 'cut-line').length / 12;
+    expect(dashed).toHaveLength(11 * pieces);
+    const samples = having(root, 'data-part', 'sample');
+    expect(samples).toHaveLength(13);
+    expect(get(samples.at(-1), 'stroke-width')).toBe(
+      get(having(root, 'data-part', 'outline')[0], 'stroke-width'),
+    );
+    expect(all(root).map(({ text }) => text)).toContain('sewing line');
+  });
+
   it('are told apart in a sentence', () => {
     const words = (lines?: LinesShown): string =>
       all(readSvg(svg(nestSheet(drawingOf(result('pencil', {}, lines))))))
         .map(({ text }) => text)
         .join('\n');
-    expect(words()).toContain('Cut along the strong lines, sew along the thin dashed ones');
+    expect(words()).toContain('Cut along the strong lines, sew along the thin unbroken ones');
+    expect(words('cut')).not.toContain('sewing line');
+    expect(words('net')).not.toContain('sewing line');
     expect(words('cut')).toContain('Sewing lines are not drawn.');
     expect(words('net')).toContain('Net lines: seam allowances are not included');
   });
