@@ -12,6 +12,7 @@ import { cuttableWidth } from './cloth';
 import type { Lay, NoLay, Placement } from './lay';
 import { layOf, placement } from './lay';
 import { areaBound, lengthBound } from './length-bound';
+import { offTheFold } from './off-the-fold';
 import { orders } from './orders';
 import type { Placed, Wish } from './set-down';
 import { layLength, setDown } from './set-down';
@@ -41,8 +42,11 @@ export function shortestLay(
     .sort((a, b) => a.length - b.length);
   if (shortestKnown !== undefined && shortestKnown.length <= bounds.best + SAME_PLACE)
     return shortestKnown;
+  const placed = searched(shapes, width, bounds.best);
   const found = layOf(
-    searched(shapes, width, bounds.best).map((placed) => placement(placed, cloth)),
+    (cloth.fold === 'folded' ? offTheFold(placed, width) : placed).map((one) =>
+      placement(one, cloth),
+    ),
     cloth,
     bounds,
   );

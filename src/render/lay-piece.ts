@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { OFF_THE_FOLD } from '../fabric/off-the-fold';
 import type { Lay, Placement } from '../fabric/lay';
 import { CLEARANCE, wordsInside } from './lay-words';
 import type { Shape } from './scene';
@@ -50,10 +51,14 @@ function details(placement: Placement, fold: Lay['cloth']['fold']): readonly str
   const many = copies > 1 ? `${copy} of ${copies}` : undefined;
   const whole = placement.piece.fold === undefined ? 'one layer' : 'unfolded, one layer';
   const cut = onFold ? 'on the fold' : fold === 'open' ? whole : `cut ${layers}`;
+  // It could not be moved away, and what lies along a fold is taken to be cut on it.
+  const isBeside =
+    fold === 'folded' && !onFold && placement.corners.some(({ x }) => x < OFF_THE_FOLD / 2);
   const single = fold === 'folded' && layers === 1 ? 'from one layer' : undefined;
   const lies = [mirrored ? 'face down' : undefined, turned ? 'upside down' : undefined];
   return [
     [cut, single, many].filter((word) => word !== undefined).join(', '),
+    isBeside ? 'beside the fold, not on it' : '',
     lies.filter((word) => word !== undefined).join(', '),
   ].filter((line) => line !== '');
 }

@@ -176,7 +176,10 @@ function foldShapes({ cloth }: Lay, left: number, top: number, end: number): rea
     : [];
 }
 
-/** A ruler along the cloth, in 10 cm or in quarters of a yard, and the length of the lay. */
+/**
+ * A ruler along the cloth, in 10 cm or in quarters of a yard, to the end of what is bought; and the
+ * length of the lay.
+ */
 function lengthScale(
   unit: ClothWidth['unit'],
   x: number,
@@ -186,17 +189,20 @@ function lengthScale(
 ): readonly Shape[] {
   const [value, word] = unit === 'in' ? ([9, 'in'] as const) : ([10, 'cm'] as const);
   const pitch = toMillimeters(value, word) / REDUCTION;
-  const marks = Math.floor(long / pitch + ARITHMETIC);
+  const whole = Math.ceil(long / pitch - ARITHMETIC);
+  const marks = [...Array.from({ length: whole }, (_, i) => i * pitch), long];
   const level = (y: number): number => y + CAP_MIDDLE * SMALL;
   const end = top + lay / REDUCTION;
   const line = { color: SOFT_INK, width: 0.3 };
   const shapes: Shape[] = [polyline('ruler', [point(x, top), point(x, top + long)], line)];
-  for (let i = 0; i <= marks; i++) {
-    const y = top + i * pitch;
+  for (const mark of marks) {
+    const y = top + mark;
     shapes.push(polyline('ruler', [point(x, y), point(x + 2, y)], line));
-    const label = i === marks ? `${i * value} ${word}` : `${i * value}`;
-    // The end of the lay has its own words there.
-    if (Math.abs(y - end) > SMALL)
+    const number = trimmed((mark / pitch) * value, 2);
+    const label = mark === long ? `${number} ${word}` : number;
+    // The end of the lay has its own words there, and so has the end of the cloth.
+    const crowded = mark < long && long - mark <= SMALL;
+    if (Math.abs(y - end) > SMALL && !crowded)
       shapes.push(text(label, point(x + 3, level(y)), SMALL, { color: SOFT_INK }));
   }
   const words = `${trimmed(fromMillimeters(lay, unit), 1)} ${word}`;

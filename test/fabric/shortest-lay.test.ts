@@ -48,6 +48,25 @@ describe('lays whose optimum is known', () => {
     expect(lay.area).toBeCloseTo(2 * (280 * 720 + 220 * 700), 3);
   });
 
+  it('keeps what is not cut on the fold away from it, as long as the cloth is wide enough', () => {
+    const leastX = (lay: Lay, name: string): number =>
+      Math.min(
+        ...lay.placements
+          .filter((placed) => placed.piece.piece.plan.name === name)
+          .flatMap(({ corners }) => corners.map(({ x }) => x)),
+      );
+    const band = laid([rectangle('band', 90, 700)], FOLDED);
+    expect(leastX(band, 'band')).toBeCloseTo(10, 9);
+    expect(band.length).toBeCloseTo(700, 9);
+    // Two beside each other move together; 495 mm of 500 leave no room.
+    const two = laid([rectangle('a', 240, 700), rectangle('b', 250, 700)], FOLDED);
+    expect(Math.min(leastX(two, 'a'), leastX(two, 'b'))).toBeCloseTo(10, 9);
+    expect(faults(two)).toEqual([]);
+    const full = laid([rectangle('a', 245, 700), rectangle('b', 250, 700)], FOLDED);
+    expect(Math.min(leastX(full, 'a'), leastX(full, 'b'))).toBeCloseTo(0, 9);
+    expect(full.length).toBeCloseTo(700, 9);
+  });
+
   it('lays pieces on the fold one after the other, which the bound knows', () => {
     const pieces = [
       rectangle('front', 200, 700, { onFold: true }),
