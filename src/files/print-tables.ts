@@ -1,22 +1,42 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
 import type { GradeResult } from '../jobs/grade-result';
-import { inchFraction, toMillimeters, fromMillimeters } from '../units';
+import { fromMillimeters, inchFraction, tableLength, toMillimeters } from '../units';
 import { NO_LIMIT } from './tables';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
-/** Lengths in these units, so that nobody has to convert. */
-const CAPTION = 'in centimeters and, to the nearest eighth, in inches';
+/** Lengths in both units, so that nobody has to convert. */
+type Shown = Readonly<Record<'cm' | 'in', (mm: number) => string>>;
 
-/** Bodies where a chart tells them, garments where they were measured. */
+/** Garments are measured from the drawing, finer than any tape. */
+const MEASURED: Shown = { cm: nearestMillimeter, in: nearestEighth };
+const MEASURED_IN = 'in centimeters and, to the nearest eighth, in inches';
+
+/** A body is what the chart says, not what is near it; only the other unit is rounded. */
+const STATED: Readonly<Record<'cm' | 'in', Shown & { readonly words: string }>> = {
+  cm: {
+    cm: (mm) => tableLength(mm, { unit: 'cm', fractions: false }),
+    in: nearestEighth,
+    words: 'in centimeters and, to the nearest eighth, in inches',
+  },
+  in: {
+    cm: nearestMillimeter,
+    in: (mm) => tableLength(mm, { unit: 'in', fractions: true }),
+    words: 'in inches and, to the nearest millimeter, in centimeters',
+  },
+};
+
+/** Bodies as a chart states them, garments where they were measured. */
 export function printTables({ chart, shown }: GradeResult): readonly SizeTable[] {
   const sizes = shown.map(({ label }) => label);
   const columns = sizes.map((label) => chart?.sizes.indexOf(label) ?? -1);
+  const stated = STATED[chart?.unit === 'in' ? 'in' : 'cm'];
   const body = (chart?.rows ?? [])
     .filter(({ known }) => known)
     .map(({ name, values }) =>
       lengths(
         name,
         columns.map((i) => values[i] ?? null),
+        stated,
       ),
     );
   const finished = (shown[0]?.measures ?? [])
@@ -26,15 +46,16 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
       lengths(
         name,
         shown.map(({ measures }) => measures.find((m) => m.name === name)?.value ?? null),
+        MEASURED,
       ),
     );
   return [
-    { heading: `Body measurements ${CAPTION}`, sizes, rows: body },
-    { heading: `Finished garment ${CAPTION}`, sizes, rows: finished },
+    { heading: `Body measurements ${stated.words}`, sizes, rows: body },
+    { heading: `Finished garment ${MEASURED_IN}`, sizes, rows: finished },
   ].filter(({ rows }) => rows.length > 0);
 }
 
-function lengths(name: string, values: readonly (number | null)[]): SizeRow {
+function lengths(name: string, values: readonly (number | null)[], shown: Shown): SizeRow {
   const cells = (show: (mm: number) => string): readonly string[] =>
     values.map((mm) => {
       if (mm === Infinity) return NO_LIMIT;
@@ -43,10 +64,14 @@ function lengths(name: string, values: readonly (number | null)[]): SizeRow {
   return {
     name: name.replace(/_/g, ' '),
     lines: [
-      { unit: 'cm', cells: cells((mm) => fromMillimeters(mm, 'cm').toFixed(1)) },
-      { unit: 'in', cells: cells(nearestEighth) },
+      { unit: 'cm', cells: cells(shown.cm) },
+      { unit: 'in', cells: cells(shown.in) },
     ],
   };
+}
+
+function nearestMillimeter(mm: number): string {
+  return fromMillimeters(mm, 'cm').toFixed(1);
 }
 
 function nearestEighth(mm: number): string {
