@@ -53,7 +53,8 @@ export function pieceParts(
   sizes: readonly SheetSize[],
 ): readonly PlanePart[] {
   const words = sizesShown(sizes.map(({ label }) => label));
-  const drawn = drawnPieces(drawing, sizes, { words, size: CAPTION });
+  // The ring is for laying drawings of single sizes over each other; on cloth it would be a drill hole.
+  const drawn = drawnPieces({ ...drawing, stackPoint: '' }, sizes, { words, size: CAPTION });
   return drawn.map(({ name, sizes: shapes, common }) => part(name, shapes, common));
 }
 

@@ -7,7 +7,8 @@ import { printedDrawing } from '../../src/print/print-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import { FRONT, graded } from '../given/sheets';
-import { flatTexts } from '../render/flat';
+import type { Scene } from '../../src/render/scene';
+import { flatPaths, flatTexts } from '../render/flat';
 import { demo } from './printing';
 
 const GIVEN = graded(
@@ -25,8 +26,8 @@ front,center_hem,,,,0,0
 `,
 );
 
-/** All words of a file in one line, since a paragraph is broken where its column ends. */
-function said(result: GradeResult, paper: string): string {
+/** All pages of a file and the drawings that they show. */
+function scenes(result: GradeResult, paper: string): readonly Scene[] {
   const options = readPrintOptions({ paper: [paper] });
   const { pages } = printedDrawing(
     drawingOf(result),
@@ -34,14 +35,24 @@ function said(result: GradeResult, paper: string): string {
     readPaper(paper),
     options,
   );
-  return pages
-    .flatMap(({ scene, windows }) => [
-      scene,
-      ...windows.map(({ drawing }) => ({ ...scene, shapes: drawing })),
-    ])
+  return pages.flatMap(({ scene, windows }) => [
+    scene,
+    ...windows.map(({ drawing }) => ({ ...scene, shapes: drawing })),
+  ]);
+}
+
+/** All words of a file in one line, since a paragraph is broken where its column ends. */
+function said(result: GradeResult, paper: string): string {
+  return scenes(result, paper)
     .flatMap(flatTexts)
     .map(({ text }) => text.words)
     .join(' ');
+}
+
+function parts(result: GradeResult, paper: string): readonly string[] {
+  return scenes(result, paper)
+    .flatMap(flatPaths)
+    .map(({ part }) => part);
 }
 
 const PAPERS = ['letter', 'a0', 'roll=36in'];
@@ -62,6 +73,14 @@ describe('a printed pattern', () => {
     expect(words).toContain('Print at 100 % and measure again');
     expect(words).not.toMatch(/projector/i);
   });
+
+  it.each([...PAPERS, 'projector'])(
+    'has no ring at the stack point, which is no mark: %s',
+    (paper) => {
+      expect(parts(drafted, paper)).toContain('drill-hole');
+      expect(parts(drafted, paper)).not.toContain('stack-point');
+    },
+  );
 
   it('for a projector speaks of no table and no printer', () => {
     for (const result of [drafted, GIVEN]) {

@@ -63,7 +63,7 @@ export function ladderDrawing(derived: Derivation, display: LengthDisplay): Scen
   });
   return sheet(
     `${piece}.${name}, base ${base}, in ${UNIT_WORDS[display.unit]}`,
-    `drawn ${trimmed(scale, 2)} times as large; x to the side, y down`,
+    `${enlarged(longest, scale)}; x to the side, y down`,
     [
       polyline('ladder', at, { color: SOFT_INK, width: 0.25 }),
       ...drawn.flatMap(({ shapes }) => shapes),
@@ -71,6 +71,13 @@ export function ladderDrawing(derived: Derivation, display: LengthDisplay): Scen
     drawn.map(({ words }) => words),
     at,
   );
+}
+
+/** How the drawing stands to the moves, of which the longest is given in mm. */
+function enlarged(longest: number, scale: number): string {
+  if (longest < SAME_PLACE) return 'the point lies in one place in all sizes';
+  const times = trimmed(scale, 2);
+  return times === '1' ? 'drawn in true size' : `drawn ${times} times as large`;
 }
 
 /** Places at least PITCH apart in the order of the given ones, and about their middle. */

@@ -135,6 +135,9 @@ describe('a derivation', () => {
     expect(draw('front.side_hip')).toBe(draw('front.side_hip'));
     for (const point of ['front.center_waist', 'front.center_hip'])
       expect(draw(point)).not.toContain('NaN');
+    expect(draw('front.center_waist')).toContain('the point lies in one place in all sizes');
+    expect(draw('front.center_waist')).not.toContain('times as large');
+    expect(draw('front.side_hip')).toMatch(/drawn \d[\d.]* times as large/);
   });
 
   it('refuses a point or a size that is not there', () => {
