@@ -9,8 +9,9 @@ import { comparedTables } from '../check/compared-tables';
 import type { Finding } from '../check/finding';
 import { bySeverity } from '../check/finding';
 import { tableSource } from '../standards/published-table';
+import { SAME_STEP } from '../tolerance';
 import type { LengthDisplay, LengthUnit } from '../units';
-import { UNIT_WORDS, showNumber, trimmed } from '../units';
+import { UNIT_WORDS, showLength, showNumber, trimmed } from '../units';
 import { findingsReport } from './findings-report';
 import type { ExitCode, Io } from './io';
 import { paragraph, textTable } from './text-table';
@@ -43,8 +44,9 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
       ...comparedTables(chart, against).map((table) => comparison(chart, table, findings, display)),
       findingsReport(words, io.color, '', everything),
       paragraph(
-        'A hip step agrees where it differs by no more than a quarter of the hip due, 1/16 in at ' +
-          'least; the total where no size would change its label, by half a hip step of the chart.',
+        'A hip step agrees where it differs by no more than a quarter of the hip due, ' +
+          `${showLength(SAME_STEP, { ...display, fractions: true })} at least; ` +
+          'the total where no size would change its label, by half a hip step of the chart.',
       ),
       paragraph(
         'Standards are voluntary, so a difference is something to know and not a mistake; ' +

@@ -92,6 +92,16 @@ describe('check', () => {
     expect(out).not.toContain('Against astm-d6960-16');
   });
 
+  it.each([
+    ['in', '1/16 in'],
+    ['cm', '0.16 cm'],
+    ['mm', '1.6 mm'],
+  ])('says in %s how near a hip step agrees', async (unit, least) => {
+    expect((await check(demo, '--unit', unit)).out).toContain(
+      `a quarter of the hip due, ${least} at least`,
+    );
+  });
+
   it('warns where the nearest table would label a size otherwise', async () => {
     // Hips that grow 1/2 in for each inch of waist, where every table has about 1 in.
     const chart = '# unit: in\nsize,8,10,12,14,16\nwaist,26,27,28,29,30\nhip,37,37.5,38,38.5,39\n';
