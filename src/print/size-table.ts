@@ -40,7 +40,7 @@ export function tableBlocks(table: SizeTable, width: number): readonly Sketch[] 
   const column = Math.min(MOST_COLUMN, (width - NAMES - UNITS) / count);
   const lines = Math.max(1, ...table.rows.map((row) => row.lines.length));
   return chunks(table.rows, Math.max(1, Math.floor(MOST_LINES / lines))).flatMap((rows) =>
-    chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column)),
+    chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column, width)),
   );
 }
 
@@ -49,12 +49,15 @@ function block(
   rows: readonly SizeRow[],
   sizes: readonly number[],
   column: number,
+  room: number,
 ): Sketch {
   const right = (i: number): number => NAMES + UNITS + (i + 1) * column;
   const width = right(sizes.length - 1);
   const cell = (words: string, i: number, y: number, weight: 'normal' | 'bold' = 'normal'): Shape =>
     text(words, point(right(i), y), fitted(words, TYPE, column - 2), { anchor: 'end', weight });
-  const shapes: Shape[] = [text(heading, point(0, HEADING), HEADING, { weight: 'bold' })];
+  const shapes: Shape[] = [
+    text(heading, point(0, HEADING), fitted(heading, HEADING, room), { weight: 'bold' }),
+  ];
   let y = HEADING + 1.5 * PITCH;
   shapes.push(...sizes.map((size, i) => cell(labels[size] ?? '', i, y, 'bold')));
   for (const { name, lines } of rows) {

@@ -1,4 +1,6 @@
 /** A plane on sheets of one paper, with as few sheets as it takes. */
+import { pointBounds } from '../geometry/bounds';
+import { add, point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
 import type { SheetSize } from '../render/sheet';
 import { onFewestTiles } from './fewest-tiles';
@@ -36,7 +38,14 @@ export function tiled(
     const shapes = planeShapes(onFewestTiles(parts, format.tile), sizes);
     return { title, shapes, ink: inkOf(shapes), tiles: tilesOf(shapes, format), format };
   });
-  const { left, top, right, bottom } = inkOf(planeShapes(onTable(parts), sizes)).box;
+  const { zeros } = onTable(parts);
+  // As far from the edges as every part is kept: a line at an edge would be cut away.
+  const { left, top, right, bottom } = pointBounds(
+    parts.flatMap(({ box }, i) => {
+      const zero = zeros[i] ?? point(0, 0);
+      return [add(zero, point(box.left, box.top)), add(zero, point(box.right, box.bottom))];
+    }),
+  );
   const whole = { width: right - left, height: bottom - top };
   return {
     plane: planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a)),

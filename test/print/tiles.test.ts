@@ -172,6 +172,38 @@ b,p4,0,${d}
   });
 });
 
+describe('a grid to compare with', () => {
+  it('keeps lines as far from its edges as the sheets do, so that it does not take fewer', async () => {
+    // Five sizes with labels beside them are 555 mm wide: as much as three sheets of Letter show, and
+    // nothing clear beside it.
+    const rows = ['front', 'back'].flatMap((name) => [
+      `${name},waist,0,0`,
+      `${name},side,9,0`,
+      `${name},side_hem,9,25`,
+      `${name},hem,0,25`,
+    ]);
+    const moves = ['front', 'back'].flatMap((name) => [
+      `${name},waist,0,0`,
+      `${name},side,1/4,0`,
+      `${name},side_hem,1/4,1/4`,
+      `${name},hem,0,1/4`,
+    ]);
+    const result = gradePattern({
+      pattern: {
+        text: `# unit: in\n# base: 12\npiece,point,x,y\n${rows.join('\n')}\n`,
+        file: 'two.csv',
+      },
+      rules: {
+        text: `# sizes: 8, 10, 12, 14, 16\npiece,point,step_dx,step_dy\n${moves.join('\n')}\n`,
+        file: 'rules.csv',
+      },
+    });
+    const [file] = await printFiles(result, { paper: ['letter'] });
+    const [sheets, plain] = /^(\d+) sheets.* (\d+)$/u.exec(file?.summary ?? '')?.slice(1) ?? [];
+    expect(Number(sheets)).toBeLessThanOrEqual(Number(plain));
+  });
+});
+
 describe('parts on a strip', () => {
   it('lie apart and within it', () => {
     fc.assert(
