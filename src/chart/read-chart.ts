@@ -15,10 +15,13 @@ import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
+import type { UnitStatement } from '../table/unit-statement';
+import { oneUnit } from '../table/unit-statement';
+import type { LengthUnit } from '../units';
+import { LENGTH_UNITS } from '../units';
 import { recognizeMeasurement } from './vocabulary';
 import { takeUnitColumn } from './unit-column';
-import type { UnitStatement } from './unit-statement';
-import { agreedUnit, takeUnitStatements } from './unit-statement';
+import { takeUnitLines, takeUnits } from './unit-lines';
 
 export { needValues } from './need-values';
 
@@ -35,8 +38,9 @@ const MOST_CELLS = 100_000;
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitStatements(
+  const { statements, rest } = takeUnitLines(
     readSheet(text, file, namesMeasurement, MOST_CELLS),
+    file,
   );
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {
@@ -46,15 +50,21 @@ export function readChart(text: string, file: string): SizeChart {
       place: { file },
     });
   }
-  const { table, statements: inColumn } = takeUnitColumn(findLayout(rest.records, file));
+  const { table, statements: inColumn } = takeUnitColumn(findLayout(rest.records, file), file);
+  const titles = takeUnits(titleLines(table), file);
   const lines = nameLines(table, file);
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);
-  const unit = agreedUnit([...statements, ...inColumn, ...statedByLabels(table, lines)], file);
+  const unit = unitOf(
+    [...statements, ...titles.statements, ...inColumn, ...statedByLabels(table, lines, file)],
+    file,
+  );
 
   const asTyped: SizeChart = {
     file,
-    comments: commentTexts(rest.comments, table),
+    comments: [...rest.comments, ...titles.rest]
+      .sort((a, b) => a.row - b.row)
+      .map(({ text }) => text),
     unit,
     sizes: sizes.map(({ name }) => name),
     rows: lines.map((line) => measurementRow(line, sizes, unit, file)),
@@ -78,24 +88,35 @@ function namesMeasurement(cells: readonly string[]): boolean {
 function statedByLabels(
   { corner }: ChartTable,
   lines: readonly MeasurementLine[],
+  file: string,
 ): UnitStatement[] {
   const cornerUnit = splitLabel(corner.text).unit ?? unitNamed(corner.text);
   return [
     { unit: cornerUnit, label: corner },
     ...lines.filter(({ known }) => known).map(({ unit, label }) => ({ unit, label })),
   ].flatMap(({ unit, label: { row, column } }) =>
-    unit === undefined ? [] : [{ text: unit, row, column }],
+    unit === undefined ? [] : [{ text: unit, place: { file, row, column } }],
   );
 }
 
-/** Comments and title lines in the order of the file. */
-function commentTexts(comments: readonly SheetComment[], { titles }: ChartTable): string[] {
-  const fromTitles = titles.map(({ row, cells }) => ({
+/** The one unit of a chart. Throws what `oneUnit` throws, and `unit-missing` if nothing states one. */
+function unitOf(statements: readonly UnitStatement[], file: string): LengthUnit {
+  const unit = oneUnit(statements);
+  if (unit !== undefined) return unit;
+  throw new InputError('unit-missing', {
+    what: 'the chart does not say in which unit it is',
+    allowed: `a line such as \`# unit: cm\`, with one of ${LENGTH_UNITS.join(', ')}`,
+    place: { file },
+  });
+}
+
+/** The records above the header as lines of words. */
+function titleLines({ titles }: ChartTable): readonly SheetComment[] {
+  return titles.map(({ row, cells }) => ({
     row,
     text: cells
       .map(tidyText)
       .filter((cell) => cell !== '')
       .join(', '),
   }));
-  return [...comments, ...fromTitles].sort((a, b) => a.row - b.row).map(({ text }) => text);
 }

@@ -1,8 +1,8 @@
 /** A column of units beside the measurements: `measurement,unit,6,8,10`. */
 import { isBlank, tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
+import type { UnitStatement } from '../table/unit-statement';
 import type { ChartCell, ChartTable } from './layout';
-import type { UnitStatement } from './unit-statement';
 import { recognizeMeasurement } from './vocabulary';
 
 const UNIT = /^units?$/iu;
@@ -11,10 +11,15 @@ const UNIT = /^units?$/iu;
  * The table without its column (or, with one size a row, its line) of units, and what that states of
  * the measurements; rows that are not known may have a unit that is none of length.
  */
-export function takeUnitColumn(table: ChartTable): {
+export function takeUnitColumn(
+  table: ChartTable,
+  file: string,
+): {
   readonly table: ChartTable;
   readonly statements: readonly UnitStatement[];
 } {
+  const stated = ({ text, row, column }: ChartCell): readonly UnitStatement[] =>
+    isBlank(text) ? [] : [{ text: tidyText(text), place: { file, row, column } }];
   const line = table.lines.find(({ label }) => UNIT.test(tidyText(label.text)));
   if (line !== undefined && table.layout === 'size-rows') {
     const lines = table.lines.filter((other) => other !== line);
@@ -32,8 +37,4 @@ export function takeUnitColumn(table: ChartTable): {
   });
   const lines = table.lines.map((own) => ({ ...own, cells: without(own.cells) }));
   return { table: { ...table, sizes: without(table.sizes), lines }, statements };
-}
-
-function stated({ text, row, column }: ChartCell): readonly UnitStatement[] {
-  return isBlank(text) ? [] : [{ text: tidyText(text), row, column }];
 }

@@ -1,10 +1,12 @@
 /** A style file: CSV with the columns parameter, value, note. */
 import { InputError } from '../errors';
-import { statedBy, statedUnit } from '../table/statements';
+import { labelKey } from '../table/label';
+import type { Statements } from '../table/statements';
+import { refuseUnread, statedBy, statedUnit } from '../table/statements';
 import { readTypedTable } from '../table/typed-table';
 import type { Setting } from './setting';
 import type { Style } from './styles';
-import { findParameter, findStyle } from './styles';
+import { STYLES, findParameter, findStyle } from './styles';
 
 /** A style, and the settings that a file or a caller puts on top of it. */
 export interface StyleChoice {
@@ -15,7 +17,8 @@ export interface StyleChoice {
 /**
  * Reads a style file. A comment line `# based on: straight` names the style it changes, `pencil`
  * if there is none; `# unit: cm` is the unit of its bare numbers, otherwise they take the chart's.
- * Throws InputError `parameter-unknown` or `parameter-twice` with file and row, and what tables throw.
+ * Throws InputError `parameter-unknown` or `parameter-twice` with file and row, `sheet-malformed` for a
+ * line that names a style or an allowance and does not say what of it, and what tables throw.
  */
 export function readStyle(text: string, file: string): StyleChoice {
   const table = readTypedTable<'parameter' | 'value' | 'note'>(
@@ -24,8 +27,8 @@ export function readStyle(text: string, file: string): StyleChoice {
     ['parameter', 'value'],
     ['note'],
   );
-  const based = statedBy(table, 'based on');
-  const base = findStyle(based?.text.split(/[\s,;]/u)[0] ?? 'pencil', based?.place ?? { file });
+  const base = basedOn(table, file);
+  refuseAllowance(table);
   const unit = statedUnit(table);
   const settings = table.rows.map((row): Setting => {
     const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
@@ -52,4 +55,42 @@ export function readStyle(text: string, file: string): StyleChoice {
     style: { ...base, name, description: `${base.name}, changed by ${file}` },
     settings,
   };
+}
+
+/** The style that is changed. Throws InputError `style-unknown` and `sheet-malformed`. */
+function basedOn(table: Statements, file: string): Style {
+  const based = statedBy(table, 'based on');
+  if (based !== undefined) {
+    // `shared-pencil, ours` says something of the file behind the name.
+    return findStyle(based.text.split(/[,;]/u)[0] ?? '', based.place);
+  }
+  const others = STYLES.map(({ name }) => labelKey(name)).filter((key) => key !== DEFAULT);
+  refuseUnread(
+    table,
+    'based on',
+    { test: (text) => others.some((key) => ` ${wordsOf(text)} `.includes(` ${key} `)) },
+    'a line such as "# based on: shared-pencil"; without one the style is pencil',
+  );
+  return findStyle(DEFAULT, { file });
+}
+
+const DEFAULT = 'pencil';
+
+/** The words of a line, with the names of styles as one word however they are parted. */
+function wordsOf(text: string): string {
+  const parted = STYLES.map(({ name }) => name.split('-'));
+  const words = text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ');
+  return parted.reduce((line, name) => line.replaceAll(name.join(' '), name.join('')), words);
+}
+
+/** Allowances of a style are parameters, which a line above the table does not set. */
+function refuseAllowance(table: Statements): void {
+  const stated = statedBy(table, 'allowance');
+  if (stated === undefined) return;
+  throw new InputError('sheet-malformed', {
+    what: 'a style file sets allowances by its parameters, not by a line above them',
+    allowed: 'a row for each seam, such as side_allowance,5/8 in',
+    got: stated.text,
+    place: stated.place,
+  });
 }

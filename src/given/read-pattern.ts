@@ -10,12 +10,15 @@ import type { Pattern } from '../pattern/pattern';
 import type { RawPiece, RawPoint } from './raw-point';
 import { pairsBySeam } from './pairs-by-seam';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { agreedUnit, statedBy, statedDown } from '../table/statements';
+import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['piece', 'point', 'x', 'y'] as const;
 const KNOWN = ['kind', 'edge', 'seam', 'allowance', 'fold', 'rule', 'cut', 'note'] as const;
 type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
+
+/** A word on allowances in prose; that there are none is what a sheet without the line says. */
+const ALLOWANCE = /(?<!\b(?:no|without)(?: seam)?[- ])\ballowances?\b/iu;
 
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
@@ -35,6 +38,7 @@ export function readPattern(text: string, file: string): Pattern {
     });
   }
   const stated = statedBy(table, 'allowance');
+  if (stated === undefined) refuseUnread(table, 'allowance', ALLOWANCE, '"# allowance: 5/8 in"');
   const usual = stated && allowanceCell(stated, unit);
   const raw = rawPieces(table.rows, unit, statedDown(table), usual);
   if (raw.length === 0) {

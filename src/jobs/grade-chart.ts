@@ -25,6 +25,7 @@ import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
+import { statementsIn } from '../table/statement-words';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
@@ -170,6 +171,8 @@ function measuresOf(
 
 /** The chart's own title (`# title: ...`), or the style's name. */
 function titleOf({ comments }: SizeChart, { name }: Style): string {
-  const stated = comments.map((line) => /^title\s*[:=]\s*(.+)$/i.exec(line)?.[1]?.trim());
-  return stated.find((title) => title !== undefined) ?? `${name} skirt`;
+  const stated = comments
+    .flatMap(statementsIn)
+    .find((part) => part.name === 'title' && part.text !== '');
+  return stated?.text ?? `${name} skirt`;
 }

@@ -1,11 +1,12 @@
 /** What a file states of itself above or beside its table, such as `# unit: cm` and `# base: 12`. */
 import type { SheetComment, SheetRecord } from './sheet';
+import type { StatementName } from './statement-words';
+import { statementsIn } from './statement-words';
 import { excerpt, isBlank, tidyText } from './tidy-text';
-import { unitNamed } from './unit-name';
+import { oneUnit } from './unit-statement';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
-import { LENGTH_UNITS } from '../units';
 
 /** The comments of a file and the lines above its header. */
 export interface Statements {
@@ -28,89 +29,96 @@ export function statementsOf(
   return { file, comments: [...comments, ...lines].sort((a, b) => a.row - b.row) };
 }
 
-/** What people write where the engine's own files have the shorter word. */
-const ALSO: ReadonlyMap<string, string> = new Map([
-  ['units', 'unit'],
-  ['measurements in', 'unit'],
-  ['all measurements in', 'unit'],
-  ['y axis', 'y'],
-  ['y-axis', 'y'],
-  ['base size', 'base'],
-  ['sample size', 'base'],
-]);
-
-/** A unit without a colon: `units cm`, `cm`, `all lengths in cm`. */
-const UNIT_ALONE = /^(?:units? |(?:[\p{L}]+ ){0,4}in )?\(?(?<unit>\p{L}+)\)?\.?$/iu;
-/** A direction of y without a colon: `y up`, `y runs up`. */
-const DIRECTION_ALONE = /^y(?:[- ]axis)?(?: runs)? (?<way>up|down)\.?$/iu;
-
-/** A statement parted into its name and what it states; both empty for any other line. */
-function parted(line: string): readonly [name: string, stated: string] {
-  const text = tidyText(line);
-  const unit = unitNamed(UNIT_ALONE.exec(text)?.groups?.unit ?? '');
-  if (unit !== undefined) return ['unit', unit];
-  const way = DIRECTION_ALONE.exec(text)?.groups?.way;
-  if (way !== undefined) return ['y', way];
-  const [, key = '', value = ''] = /^([^:=]+)[:=](.*)$/u.exec(text) ?? [];
-  const word = tidyText(key).toLowerCase();
-  const name = ALSO.get(word) ?? word;
-  const stated = tidyText(value);
-  return [name, name === 'unit' ? (unitNamed(stated) ?? stated) : stated];
-}
-
 /**
  * What a line such as `# base: 12` states, and its place; undefined if none does. Throws InputError
  * `sheet-malformed` where two lines state different things.
  */
 export function statedBy(
-  { comments, file }: Statements,
-  name: string,
+  statements: Statements,
+  name: Exclude<StatementName, 'unit'>,
 ): { readonly text: string; readonly place: Place } | undefined {
-  const [first, ...others] = comments.flatMap(({ row, text }) => {
-    const [key, stated] = parted(text);
-    return key === name ? [{ text: stated, place: { file, row } }] : [];
-  });
+  const [first, ...others] = allStated(statements, name);
   const other = others.find(({ text }) => text !== first?.text);
   if (first === undefined || other === undefined) return first;
   throw new InputError('sheet-malformed', {
-    what: `the file states its ${name} twice, as ${excerpt(first.text)} in row ${first.place.row}`,
+    what: `the file states its ${name} twice, as ${excerpt(first.text)} in row ${first.place.row ?? '?'}`,
     allowed: 'one statement of each kind',
     got: excerpt(other.text),
     place: other.place,
   });
 }
 
-/** The unit that `# unit: cm` states. Throws InputError `unit-unknown`. */
+function allStated(
+  { comments, file }: Statements,
+  name: StatementName,
+): readonly { readonly text: string; readonly place: Place }[] {
+  return comments.flatMap(({ row, text }) =>
+    statementsIn(text)
+      .filter((part) => part.name === name)
+      .map((part) => ({ text: part.text, place: { file, row } })),
+  );
+}
+
+/** A unit in prose; behind a figure it says how long something is. */
+const UNIT_WORD =
+  /(?<![\d/\u00BC-\u00BE\u2150-\u215E] ?)\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b/iu;
+/** An upward y in prose. */
+const UPWARD = /\by\b.*\bup(?:wards?)?\b(?! to\b)/iu;
+
+/** Characters. What is longer is prose, and states nothing. */
+const LONGEST_STATEMENT = 200;
+
+/**
+ * Throws InputError `sheet-malformed` for a line that seems to state `name`, but in other words than
+ * are read, with the line that is `allowed`.
+ */
+export function refuseUnread(
+  { comments, file }: Statements,
+  name: StatementName,
+  seems: { readonly test: (text: string) => boolean },
+  allowed: string,
+): void {
+  for (const { row, text } of comments) {
+    const prose = statementsIn(text).filter((part) => part.name === undefined);
+    const isSeeming = (part: { readonly text: string }): boolean =>
+      part.text.length <= LONGEST_STATEMENT && seems.test(part.text);
+    if (!prose.some(isSeeming)) continue;
+    throw new InputError('sheet-malformed', {
+      what: `a line seems to state the ${name}, but in words that are not understood`,
+      allowed,
+      got: excerpt(text),
+      place: { file, row },
+    });
+  }
+}
+
+/** The unit that `# unit: cm` states. Throws InputError as `oneUnit`, and `sheet-malformed`. */
 export function statedUnit(statements: Statements): LengthUnit | undefined {
-  const stated = statedBy(statements, 'unit');
-  if (stated === undefined) return undefined;
-  const unit = unitNamed(stated.text);
-  if (unit !== undefined) return unit;
-  throw new InputError('unit-unknown', {
-    what: 'the file states an unknown unit',
-    allowed: LENGTH_UNITS.join(', '),
-    got: stated.text,
-    place: stated.place,
-  });
+  return agreedUnit(statements, []);
 }
 
 /**
  * The one unit that a file states and that the labels of its columns name; undefined if neither
- * does. Throws InputError `unit-contradicted`.
+ * does. Throws InputError `unit-unknown`, `unit-contradicted`, and `sheet-malformed` for a line that
+ * seems to state it where nothing else does.
  */
 export function agreedUnit(
   statements: Statements,
   labeled: Iterable<LengthUnit>,
 ): LengthUnit | undefined {
-  const stated = statedUnit(statements);
-  const [unit, ...others] = new Set([...(stated === undefined ? [] : [stated]), ...labeled]);
-  if (others.length === 0) return unit;
-  throw new InputError('unit-contradicted', {
-    what: 'the file names more than one unit',
-    allowed: 'one unit, by columns such as dx_in or dx_cm, or by a line "# unit: in"',
-    got: [unit, ...others].join(', '),
-    place: { file: statements.file },
-  });
+  const unit = oneUnit([
+    ...allStated(statements, 'unit'),
+    ...[...labeled].map((text) => ({ text, place: { file: statements.file } })),
+  ]);
+  if (unit === undefined) {
+    refuseUnread(
+      statements,
+      'unit',
+      UNIT_WORD,
+      'a line "# unit: in", "# unit: cm" or "# unit: mm"',
+    );
+  }
+  return unit;
 }
 
 /**
@@ -119,7 +127,11 @@ export function agreedUnit(
  */
 export function statedDown(statements: Statements): 1 | -1 {
   const stated = statedBy(statements, 'y');
-  if (stated === undefined || /^down$/iu.test(stated.text)) return 1;
+  if (stated === undefined) {
+    refuseUnread(statements, 'y', UPWARD, 'a line "# y: up" or "# y: down"');
+    return 1;
+  }
+  if (/^down$/iu.test(stated.text)) return 1;
   if (/^up$/iu.test(stated.text)) return -1;
   throw new InputError('bad-option', {
     what: 'the file states an unknown direction of y',

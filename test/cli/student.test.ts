@@ -109,7 +109,11 @@ describe('mark', () => {
       'piece,point,size,dx,dy\nfront,side_hip,14,1,0\n',
       /sheet\.csv: .*does not say its unit/,
     ],
-    ['two units', 'piece,point,size,dx_in,dy_cm\nfront,side_hip,14,1,0\n', /more than one unit/],
+    [
+      'two units',
+      'piece,point,size,dx_in,dy_cm\nfront,side_hip,14,1,0\n',
+      /two units, inches and centimeters/,
+    ],
     ['no header', 'front,side_hip,14,1,0\n', /row 1, column 1: a column is not known.*Got: front/],
     ['nothing', '', /no rules/],
     ['no rules', `${HEADER}\n`, /no rules/],

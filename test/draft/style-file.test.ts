@@ -27,6 +27,29 @@ describe('style files', () => {
   });
 
   it.each([
+    '# based on straight',
+    '# Based on: straight; ours',
+    '# style: straight',
+    '# style straight',
+    'based on,straight',
+    '# based on,straight',
+  ])('are based on what "%s" says', (line) => {
+    const { style } = readStyle(`${line}\nparameter,value\nhip_ease,2 in\n`, file);
+    expect(style.description).toContain('straight');
+  });
+
+  it.each([
+    '# like shared-pencil, but roomier',
+    '# the Shared Pencil of spring',
+    'shared-a-line',
+    '# seam allowance: 5/8 in',
+    '# allowances 1 cm',
+  ])('are refused where "%s" does not say what of it', (line) => {
+    const call = (): unknown => readStyle(`${line}\nparameter,value\nhip_ease,2 in\n`, file);
+    expectRefusal(call, 'sheet-malformed', { file, row: 1 });
+  });
+
+  it.each([
     ['semicolons', 'parameter;value;note\nhem_taper;1,5 cm;x\n'],
     ['a byte order mark and CRLF', '\uFEFFparameter,value,note\r\nhem_taper,1.5 cm,x\r\n'],
     ['capitals and blanks', 'Parameter , Value , Note\n hem_taper , 1.5 cm ,  x  \n'],

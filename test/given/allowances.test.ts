@@ -28,6 +28,24 @@ function cutOf(result: PatternResult, size: number): CutPiece {
 }
 
 describe('allowances of a given pattern', () => {
+  it.each(['# seam allowance: 1.5', '# allowances 1.5 cm', '# All seam allowances = 15mm'])(
+    'are stated by "%s"',
+    (line) => {
+      const result = graded(box(`${line}\n`), RULES);
+      expect(cutOf(result, 0).allowances).toEqual(
+        cutOf(graded(box('# allowance: 1.5\n'), RULES), 0).allowances,
+      );
+    },
+  );
+
+  it('are not guessed from a word on them', () => {
+    const call = (line: string) => () => graded(box(`${line}\n`), RULES);
+    const place = { file: 'base.csv', row: 3 };
+    expectRefusal(call('# seam allowances are included'), 'sheet-malformed', place, 'allowance');
+    expectRefusal(call('# allowance: 1 cm, hem 4 cm'), 'cell-not-a-number', place);
+    expect(call('# without seam allowances')).not.toThrow();
+  });
+
   it('lie outside each edge in every size, its own or that of all edges, and none at a fold', () => {
     const result = graded(box('# allowance: 1.5\n'), RULES);
     const widths = [180, 200];

@@ -40,8 +40,67 @@ describe('a statement in other words', () => {
         [],
       );
     expect(statedUnit(both('unit: cm', 'all in centimeters'))).toBe('cm');
-    expectRefusal(() => statedUnit(both('unit: cm', 'all in mm')), 'sheet-malformed', {
+    expectRefusal(() => statedUnit(both('unit: cm', 'all in mm')), 'unit-contradicted', {
       ...{ file: 'sheet.csv', row: 2 },
     });
+  });
+
+  it.each([
+    ['unit cm, y up', 'cm', -1, undefined],
+    ['unit: cm; y: up', 'cm', -1, undefined],
+    ['unit: cm; base: 10', 'cm', 1, '10'],
+    ['base size 10 and all lengths in cm', 'cm', 1, '10'],
+    ['cm, y runs up. base 10', 'cm', -1, '10'],
+    ['Quill skirt (all lengths in mm, y up)', 'mm', -1, undefined],
+    ['unit,cm', 'cm', 1, undefined],
+    ['base,10,y,up', undefined, -1, '10'],
+    ['unit of measure: cm', 'cm', 1, undefined],
+    ['unit is inches', 'in', 1, undefined],
+    ['up is positive', undefined, -1, undefined],
+    ['y axis upward', undefined, -1, undefined],
+  ] as const)('"%s" is read whole', (text, unit, down, base) => {
+    const sheet = stating(text);
+    expect(statedUnit(sheet)).toBe(unit);
+    expect(statedDown(sheet)).toBe(down);
+    expect(statedBy(sheet, 'base')?.text).toBe(base);
+  });
+
+  it.each([
+    ['sizes 8, 10 and 12', 'sizes', '8, 10 and 12'],
+    ['sizes,8,10,12', 'sizes', '8,10,12'],
+    ['title,Quill skirt', 'title', 'Quill skirt'],
+    ['title: Salt and pepper, a skirt', 'title', 'Salt and pepper, a skirt'],
+    ['based on shared-pencil', 'based on', 'shared-pencil'],
+    ['style: shared-pencil', 'based on', 'shared-pencil'],
+    ['blanks are zero', 'blank', 'zero'],
+    ['seam allowances 5/8 in', 'allowance', '5/8 in'],
+    ['allowance: 5/8 in, hem 2 in', 'allowance', '5/8 in, hem 2 in'],
+    ['zero at side_hip', 'zero', 'side_hip'],
+  ] as const)('"%s" states the %s', (text, name, stated) => {
+    expect(statedBy(stating(text), name)?.text).toBe(stated);
+  });
+
+  it.each(['measured in the shop, cm throughout', 'lengths: inches', 'unit cm y up'])(
+    'refuses "%s", which seems to state a unit',
+    (text) => {
+      expectRefusal(
+        () => statedUnit(stating(text)),
+        'sheet-malformed',
+        { file: 'sheet.csv', row: 1 },
+        '# unit: cm',
+      );
+    },
+  );
+
+  it('refuses an upward y in words that are not known, and leaves a way up in prose alone', () => {
+    expectRefusal(() => statedDown(stating('y is counted from the hem up')), 'sheet-malformed', {
+      ...{ file: 'sheet.csv', row: 1 },
+    });
+    expect(statedDown(stating('the way up'))).toBe(1);
+  });
+
+  it('reads a line of many parts in no time', () => {
+    const long = 'y, '.repeat(60_000);
+    expect(statedDown(stating(`unit: ${long}`))).toBe(1);
   });
 });
