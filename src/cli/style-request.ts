@@ -2,6 +2,7 @@
 import { readStyle } from '../draft/style-file';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
+import { namesMeant } from '../table/name-match';
 import type { Io } from './io';
 
 /** These options as commander reads them. */
@@ -27,7 +28,7 @@ export function styleRequest(
 function settingsOf(texts: readonly string[]): Record<string, string> {
   const settings = new Map<string, string>();
   for (const text of texts) {
-    const match = /^\s*([A-Za-z_]\w*)\s*=(.*)$/s.exec(text);
+    const match = /^\s*([A-Za-z_][\w -]*?)\s*=(.*)$/s.exec(text);
     const [, name = '', value = ''] = match ?? [];
     if (match === null)
       throw new InputError('bad-option', {
@@ -36,7 +37,7 @@ function settingsOf(texts: readonly string[]): Record<string, string> {
         got: text,
         place: { field: 'set' },
       });
-    if (settings.has(name))
+    if ([...settings.keys()].some((other) => namesMeant(name, [other]).length > 0))
       throw new InputError('parameter-twice', {
         what: 'the parameter is set twice',
         allowed: 'one --set a parameter',

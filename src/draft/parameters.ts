@@ -36,9 +36,12 @@ export function resolveParameters(
   chartRows: ReadonlySet<string>,
   unit: LengthUnit,
 ): readonly ResolvedParameter[] {
-  for (const setting of settings) findParameter(style, setting);
+  const named = settings.map((setting) => ({
+    ...setting,
+    parameter: findParameter(style, setting).name,
+  }));
   return style.block.parameters.map((definition) => {
-    const setting = settings.findLast((s) => s.parameter === definition.name);
+    const setting = named.findLast((s) => s.parameter === definition.name);
     if (setting !== undefined) {
       const place = { ...setting.place, parameter: definition.name };
       return {

@@ -32,16 +32,16 @@ export function readStyle(text: string, file: string): StyleChoice {
   const unit = statedUnit(table);
   const settings = table.rows.map((row): Setting => {
     const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
-    return {
+    const setting = {
       parameter: parameter.text,
       value,
       note: note === '' ? `style file ${file}` : note,
       place: { file, row: parameter.place.row ?? 1 },
       ...(unit === undefined ? {} : { unit }),
     };
+    return { ...setting, parameter: findParameter(base, setting).name };
   });
   settings.forEach((setting, index) => {
-    findParameter(base, setting);
     if (settings.findIndex((s) => s.parameter === setting.parameter) === index) return;
     throw new InputError('parameter-twice', {
       what: 'the parameter is set twice',

@@ -1,6 +1,6 @@
 /** The styles that come with the engine: a block, and the parameters in which it differs. */
 import type { Place } from '../errors';
-import { InputError } from '../errors';
+import { meantName } from '../table/name-match';
 import type { Block, ParameterDefinition } from './block';
 import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
@@ -98,26 +98,24 @@ export const STYLES: readonly Style[] = [
 
 /** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
 export function findStyle(name: string, place: Place = { field: 'style' }): Style {
-  const style = STYLES.find((candidate) => candidate.name === name);
-  if (style !== undefined) return style;
-  throw new InputError('style-unknown', {
+  const names = STYLES.map((style) => style.name);
+  const found = meantName({ text: name, place }, names, {
+    code: 'style-unknown',
     what: 'there is no style of this name',
-    allowed: `${STYLES.map((s) => s.name).join(', ')}, or a style file ending in .csv`,
-    got: name,
-    place,
+    allowed: `${names.join(', ')}, or a style file ending in .csv`,
   });
+  return STYLES[names.indexOf(found)] as Style;
 }
 
 /** The definition of a parameter. Throws InputError `parameter-unknown` naming those there are. */
 export function findParameter(style: Style, setting: Setting): ParameterDefinition {
-  const definition = style.block.parameters.find((p) => p.name === setting.parameter);
-  if (definition !== undefined) return definition;
-  throw new InputError('parameter-unknown', {
+  const { parameters } = style.block;
+  const names = parameters.map((p) => p.name);
+  const found = meantName({ text: setting.parameter, place: setting.place }, names, {
+    code: 'parameter-unknown',
     what: `style ${style.name} has no parameter of this name`,
-    allowed: style.block.parameters.map((p) => p.name).join(', '),
-    got: setting.parameter,
-    place: setting.place,
   });
+  return parameters[names.indexOf(found)] as ParameterDefinition;
 }
 
 /** The parameter's default in a style: the style's own setting, or the block's default. */

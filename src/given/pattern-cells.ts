@@ -4,6 +4,7 @@ import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { RawPoint } from './raw-point';
 import { POINT_KINDS } from './raw-point';
+import { isDash } from '../table/blanks';
 import type { TypedCell } from '../table/typed-table';
 import { lengthCell } from '../table/typed-table';
 
@@ -32,6 +33,19 @@ export function kindCell({ text, place }: TypedCell): RawPoint['kind'] {
     allowed: `${POINT_KINDS.join(', ')}; a corner if blank`,
     got: text,
     place,
+  });
+}
+
+/** Whether an edge lies on the fold. Throws InputError `outline-malformed`. */
+export function foldCell(cell: TypedCell): boolean {
+  const typed = cell.text.toLowerCase();
+  if (typed === '' || isDash(cell) || /^(?:no|n|0|false|none)$/u.test(typed)) return false;
+  if (/^(?:(?:(?:cut )?on )?(?:the )?fold|yes|y|x|1|true|\u2713)$/u.test(typed)) return true;
+  throw new InputError('outline-malformed', {
+    what: 'it is not clear whether the edge lies on the fold',
+    allowed: 'fold or yes; blank or no',
+    got: cell.text,
+    place: cell.place,
   });
 }
 

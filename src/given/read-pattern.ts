@@ -4,17 +4,30 @@ import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
-import { allowanceCell, cuttingCell, kindCell } from './pattern-cells';
+import { allowanceCell, cuttingCell, foldCell, kindCell } from './pattern-cells';
 import { buildPiece } from './build-piece';
 import type { Pattern } from '../pattern/pattern';
 import type { RawPiece, RawPoint } from './raw-point';
 import { pairsBySeam } from './pairs-by-seam';
+import type { Blanks } from '../table/blanks';
+import { isDash, statedBlanks } from '../table/blanks';
+import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 
-const NEEDED = ['piece', 'point', 'x', 'y'] as const;
-const KNOWN = ['kind', 'edge', 'seam', 'allowance', 'fold', 'rule', 'cut', 'note'] as const;
+const NEEDED = ['point', 'x', 'y'] as const;
+const KNOWN = [
+  'piece',
+  'kind',
+  'edge',
+  'seam',
+  'allowance',
+  'fold',
+  'rule',
+  'cut',
+  'note',
+] as const;
 type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
 
 /** A word on allowances in prose; that there are none is what a sheet without the line says. */
@@ -22,9 +35,9 @@ const ALLOWANCE = /(?<!\b(?:no|without)(?: seam)?[- ])\ballowances?\b/iu;
 
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
- * `# y: up` where y does not run down, and `# allowance: 1.5` for all edges without their own. A row
- * without a piece belongs to the one before it; a row without edge and seam continues those before
- * it. Throws InputError with file, row and column for everything that would leave a point or an edge
+ * `# y: up` where y does not run down, `# allowance: 1.5` for all edges without their own, and
+ * `# blank: 0` where a blank or a dash in x or y is zero. Piece and point may be one name. A row without a
+ * piece belongs to the one before it; a row without edge and seam continues those before it. Throws InputError with file, row and column for everything that would leave a point or an edge
  * doubtful.
  */
 export function readPattern(text: string, file: string): Pattern {
@@ -40,7 +53,9 @@ export function readPattern(text: string, file: string): Pattern {
   const stated = statedBy(table, 'allowance');
   if (stated === undefined) refuseUnread(table, 'allowance', ALLOWANCE, '"# allowance: 5/8 in"');
   const usual = stated && allowanceCell(stated, unit);
-  const raw = rawPieces(table.rows, unit, statedDown(table), usual);
+  const raw = rawPieces(table.rows, {
+    ...{ unit, usual, down: statedDown(table), blanks: statedBlanks(table) },
+  });
   if (raw.length === 0) {
     throw new InputError('outline-malformed', {
       what: 'the pattern has no pieces',
@@ -60,23 +75,40 @@ export function assembled(
   return { pieces: raw.map(buildPiece), ...pairsBySeam(raw) };
 }
 
+/** How the cells of one sheet are read. */
+interface Reading {
+  readonly unit: LengthUnit;
+  /** 1 where y runs down, else -1. */
+  readonly down: 1 | -1;
+  /** mm, the allowance of edges without their own. */
+  readonly usual: number | undefined;
+  readonly blanks: Blanks;
+}
+
 function rawPieces(
   rows: readonly TypedRow<Column>[],
-  unit: LengthUnit,
-  down: 1 | -1,
-  usual: number | undefined,
+  { unit, down, usual, blanks }: Reading,
 ): readonly RawPiece[] {
   const pieces = new Map<
     string,
     { points: RawPoint[]; cuttings: Cutting[]; allowances: Map<string, number> }
   >();
+  const seams = new Set<string>();
   let current = '';
   let edge = 'edge';
   let seam = '';
-  for (const row of rows) {
-    const cell = row('piece');
-    if (cell.text !== '' && cell.text !== current) {
-      if (pieces.has(cell.text)) refuseSplit(cell);
+  for (const typed of rows) {
+    const row = (column: Column): TypedCell => {
+      const cell = typed(column);
+      return blanks.mm !== undefined && blanks.isBlank(cell) ? { ...cell, text: '' } : cell;
+    };
+    const place = (column: 'x' | 'y'): number =>
+      row(column).text === '' && blanks.mm !== undefined
+        ? blanks.mm
+        : lengthCell(row(column), unit);
+    const [cell, own] = nameCells(row('piece'), row('point'), current);
+    if (cell.text !== '' && !isSame(cell.text, current)) {
+      if ([...pieces.keys()].some((other) => isSame(cell.text, other))) refuseSplit(cell);
       current = named(cell);
       [edge, seam] = ['edge', ''];
       pieces.set(current, { points: [], cuttings: [], allowances: new Map<string, number>() });
@@ -84,20 +116,21 @@ function rawPieces(
     const piece = pieces.get(current);
     if (piece === undefined) throw missingName(cell, 'the first row names its piece');
     if (row('edge').text !== '' || row('seam').text !== '') {
-      seam = row('seam').text;
-      edge = row('edge').text || seam;
+      seam = seamCell(row('seam'), [...seams]);
+      if (seam !== '') seams.add(seam);
+      edge = edgeCell(row('edge'), piece.points) || seam;
     }
-    const name = named(row('point'));
-    if (piece.points.some((other) => other.name === name)) refuseTwice(name, row('point').place);
+    const name = named(own);
+    if (piece.points.some((other) => other.name === name)) refuseTwice(name, own.place);
     piece.points.push({
       name,
       kind: kindCell(row('kind')),
-      at: point(lengthCell(row('x'), unit), down * lengthCell(row('y'), unit)),
+      at: point(place('x'), down * place('y')),
       edge,
       seam,
-      fold: row('fold').text !== '',
+      fold: foldCell(row('fold')),
       rule: row('rule'),
-      place: row('point').place,
+      place: own.place,
     });
     if (row('cut').text !== '') piece.cuttings.push(cuttingCell(row('cut')));
     if (row('allowance').text !== '') {
@@ -123,6 +156,38 @@ function rawPieces(
     cutNotches: [],
     doubleNotches: new Set(),
   }));
+}
+
+function isSame(a: string, b: string): boolean {
+  return namesMeant(a, [b]).length > 0;
+}
+
+/** The cells of piece and point; `front.side_hip` is both in one. */
+function nameCells(
+  piece: TypedCell,
+  point: TypedCell,
+  current: string,
+): readonly [piece: TypedCell, point: TypedCell] {
+  const dot = point.text.indexOf('.');
+  const first = point.text.slice(0, Math.max(0, dot)).trim();
+  const isOne = dot > 0 && (piece.text === '' || isSame(first, piece.text));
+  if (!isOne) return [piece, point];
+  const whole = { ...point, text: point.text.slice(dot + 1).trim() };
+  return [
+    piece.text === '' ? { ...point, text: isSame(first, current) ? current : first } : piece,
+    whole,
+  ];
+}
+
+/** A seam by the first of its spellings, since equal names are sewn together; a dash is none. */
+function seamCell(cell: TypedCell, known: readonly string[]): string {
+  return isDash(cell) ? '' : (matchName(cell.text, known) ?? cell.text);
+}
+
+/** An edge by the first of its spellings on the piece. Throws InputError `outline-malformed`. */
+function edgeCell(cell: TypedCell, points: readonly RawPoint[]): string {
+  if (isDash(cell)) throw missingName(cell, 'an edge has no name');
+  return matchName(cell.text, [...new Set(points.map(({ edge }) => edge))]) ?? cell.text;
 }
 
 function named(cell: TypedCell): string {

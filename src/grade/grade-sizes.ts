@@ -4,7 +4,7 @@ import type { Piece } from '../pattern/piece';
 import type { GradedPattern, SizedPattern } from './graded-pattern';
 import type { GradeRules } from './rules';
 import { applyRules, deriveRules } from './rules';
-import { checkStackPoint, stackOn } from './stack';
+import { stackOn, stackPointNamed } from './stack';
 
 /** A size before it is graded: drafted, or moved by rules that somebody gave. */
 export interface ExactSize {
@@ -36,10 +36,10 @@ export interface Rounding {
  */
 export function gradeSizes(
   exact: readonly ExactSize[],
-  { base, stackPoint, rounding }: GradeOptions,
+  { base, rounding, ...options }: GradeOptions,
 ): GradedPattern {
   const plans = exact[base]?.pieces.map(({ plan }) => plan) ?? [];
-  checkStackPoint(plans, stackPoint);
+  const stackPoint = stackPointNamed(plans, options.stackPoint);
   const stacked = exact.map(({ pieces }) => pieces.map((piece) => stackOn(piece, stackPoint)));
   const exactRules = deriveRules(stacked, base);
   const own = stacked[base] ?? [];

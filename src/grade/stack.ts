@@ -1,32 +1,29 @@
 /** The stack point: the point of each piece on which all sizes lie, and the zero of its rules. */
-import { InputError } from '../errors';
 import { subtract } from '../geometry/point';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { pointOf } from '../pattern/piece';
+import { meantName } from '../table/name-match';
 
 /** The default: center line at the waist. */
 export const CENTER_WAIST = 'center_waist';
 
 /**
- * Checks that every panel has the point, or without panels that any piece has it. Throws InputError
+ * The point of this name, which every panel has, or without panels any piece. Throws InputError
  * `point-unknown` naming those there are. An empty name stacks nothing and is always right.
  */
-export function checkStackPoint(plans: readonly PiecePlan[], name: string): void {
-  if (name === '') return;
+export function stackPointNamed(plans: readonly PiecePlan[], name: string): string {
+  if (name === '') return '';
   const panels = plans.filter((plan) => plan.part === 'panel');
   const known =
     panels.length > 0
       ? (panels[0]?.pointNames ?? []).filter((own) => panels.every(({ index }) => index.has(own)))
       : plans.flatMap(({ pointNames, handles }) => pointNames.filter((own) => !handles.has(own)));
-  if (known.includes(name)) return;
-  throw new InputError('point-unknown', {
+  return meantName({ text: name.trim(), place: { field: 'stack' } }, [...new Set(known)], {
+    code: 'point-unknown',
     what:
       panels.length > 0
         ? 'the panels do not all have this stack point'
         : 'no piece has this stack point',
-    allowed: [...new Set(known)].join(', '),
-    got: name,
-    place: { field: 'stack' },
   });
 }
 

@@ -1,4 +1,5 @@
 /** What grading gives, whichever road the pattern came by: the one value that everything after reads. */
+import { matchSize } from '../table/name-match';
 import type { SizeChart } from '../chart/size-chart';
 import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
@@ -44,7 +45,8 @@ export function knownSize(
   field: string,
   file: string,
 ): string {
-  if (labels.includes(label.trim())) return label.trim();
+  const known = matchSize(label, labels);
+  if (known !== undefined) return known;
   throw new InputError('size-unknown', {
     what: 'the range has no such size',
     allowed: labels.join(', '),

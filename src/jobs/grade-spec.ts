@@ -34,7 +34,7 @@ export interface SpecResult {
  * by. Throws InputError for lists that cannot be used.
  */
 export function gradeSpec(
-  { range, display }: Pick<GradeResult, 'range' | 'display'>,
+  { range, display, pattern }: Pick<GradeResult, 'range' | 'display' | 'pattern'>,
   { measures, measured }: SpecRequest,
 ): SpecResult {
   const isMeasured = range.sizes.every((size) => size.measures.length > 0);
@@ -46,10 +46,12 @@ export function gradeSpec(
     });
   }
   const { plans, rules } = range;
+  // Where lengths are shown in another unit than the pattern's, a bare number may be in either.
+  const unit = display.unit === pattern.unit ? pattern.unit : undefined;
   const points =
     measures === undefined
       ? skirtSpecPoints(plans)
-      : readMeasures(measures.text, measures.file, plans, display.unit);
+      : readMeasures(measures.text, measures.file, plans, unit);
   const sizes = range.sizes.map((size) => ({
     ...size,
     lengths: zipLengths(size.pieces, size.parameters),
@@ -57,9 +59,7 @@ export function gradeSpec(
   const settings = toleranceSettings(sizes[rules.base]?.parameters);
   const spec = makeSpec({ sizes, rules }, points, settings);
   const sample =
-    measured === undefined
-      ? []
-      : deviations(readSample(measured.text, measured.file, spec, display.unit));
+    measured === undefined ? [] : deviations(readSample(measured.text, measured.file, spec, unit));
   return {
     spec,
     sample,

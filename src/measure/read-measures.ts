@@ -1,10 +1,12 @@
 /** Points of measure as a file lists them, one a row. */
 import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
+import { meantName } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { agreedUnit } from '../table/statements';
+import { unitOrUsual } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 import { readSide } from '../seams/read-seams';
+import { namedPoint } from '../pattern/named-point';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { Path, PiecePoint, PointOfMeasure } from './point-of-measure';
@@ -21,17 +23,17 @@ const GROUPS: readonly MeasureGroup[] = ['girth', 'hem', 'length', 'band', 'open
 /**
  * Reads a list of points of measure: `along` edges (`front.waist + back.waist`), `between` two points
  * (`front.center_waist to front.center_hem`) or `across` pieces at the level of a point
- * (`front.side_hip + back.side_hip`). Throws InputError `edge-unknown`, `point-unknown`,
+ * (`front.side_hip + back.side_hip`). `usual` is the unit of a list that states none. Throws InputError `edge-unknown`, `point-unknown`,
  * `bad-option`, `measurement-twice` and what cells throw, each with its place.
  */
 export function readMeasures(
   text: string,
   file: string,
   plans: readonly PiecePlan[],
-  patternUnit: LengthUnit,
+  usual: LengthUnit | undefined,
 ): readonly PointOfMeasure[] {
   const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
-  const unit = agreedUnit(table, table.units.values()) ?? patternUnit;
+  const unit = unitOrUsual(table, table.units.values(), usual);
   const codes = new Set<string>();
   return table.rows.map((row): PointOfMeasure => {
     const code = row('code');
@@ -69,7 +71,7 @@ function pathOf(row: TypedRow<Column>, plans: readonly PiecePlan[]): Path {
     case 'along':
       return { kind: 'along', side: readSide(of, plans) };
     case 'between': {
-      const [from, to, ...more] = of.text.split(/\s+to\s+/u);
+      const [from, to, ...more] = of.text.split(/\s+to\s+/iu);
       if (from === undefined || to === undefined || more.length > 0) {
         refuse('bad-option', 'two points are not named', 'such as front.a to front.b', of);
       }
@@ -87,15 +89,12 @@ function pathOf(row: TypedRow<Column>, plans: readonly PiecePlan[]): Path {
   }
 }
 
-function pieceAndPoint(text: string, cell: TypedCell, plans: readonly PiecePlan[]): PiecePoint {
-  const [piece = '', point = ''] = text.split('.').map((part) => part.trim());
-  const plan = plans.find(({ name }) => name === piece);
-  if (plan?.index.has(point)) return { piece, point };
-  const allowed =
-    plan === undefined
-      ? `pieces ${plans.map(({ name }) => name).join(', ')}`
-      : plan.pointNames.filter((name) => !plan.handles.has(name)).join(', ');
-  return refuse('point-unknown', 'the pattern has no such point', allowed, cell);
+function pieceAndPoint(
+  text: string,
+  { place }: TypedCell,
+  plans: readonly PiecePlan[],
+): PiecePoint {
+  return namedPoint({ text: '', place }, { text: text.trim(), place }, plans);
 }
 
 function chosen<Choice extends string>(
@@ -103,10 +102,8 @@ function chosen<Choice extends string>(
   choices: readonly Choice[],
   fallback: Choice | undefined,
 ): Choice {
-  const found = choices.find((choice) => choice === cell.text.toLowerCase());
-  if (found !== undefined) return found;
   if (cell.text === '' && fallback !== undefined) return fallback;
-  return refuse('bad-option', 'a word is not known', choices.join(', '), cell);
+  return meantName(cell, choices, { code: 'bad-option', what: 'a word is not known' });
 }
 
 function timesOf(cell: TypedCell): number {

@@ -1,6 +1,8 @@
 /** A sewn sample against its spec: what is out of tolerance, and whether base or grade is to blame. */
 import { InputError } from '../errors';
-import { agreedUnit } from '../table/statements';
+import { matchName, matchSize, namesMeant } from '../table/name-match';
+import { unitOrUsual } from '../table/statements';
+import type { TypedCell } from '../table/typed-table';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Spec, SpecRow } from './spec';
@@ -36,14 +38,15 @@ export interface SampleFit {
 }
 
 /**
- * Reads a measured sample: `measure` (code or name), `size`, `value`. Throws InputError
+ * Reads a measured sample: `measure` (code or name), `size`, `value`; `usual` is its unit where it states
+ * none. Throws InputError
  * `measure-unknown`, `size-unknown` and what cells throw.
  */
 export function readSample(
   text: string,
   file: string,
   spec: Spec,
-  specUnit: LengthUnit,
+  usual: LengthUnit | undefined,
 ): readonly SampleMeasure[] {
   const table = readTypedTable<'measure' | 'size' | 'value' | 'note'>(
     text,
@@ -51,22 +54,12 @@ export function readSample(
     ['measure', 'size', 'value'],
     ['note'],
   );
-  const unit = agreedUnit(table, table.units.values()) ?? specUnit;
+  const unit = unitOrUsual(table, table.units.values(), usual);
   return table.rows.map((row) => {
     const [measure, size] = [row('measure'), row('size')];
-    const found = spec.rows.find(
-      ({ code, measure: name }) => code === measure.text || name === measure.text,
-    );
-    if (found === undefined) {
-      throw new InputError('measure-unknown', {
-        what: 'the spec has no such point of measure',
-        allowed: spec.rows.map(({ code, measure: name }) => `${code} (${name})`).join(', '),
-        got: measure.text,
-        place: measure.place,
-      });
-    }
-    const place = spec.sizes.indexOf(size.text);
-    if (place < 0) {
+    const found = measureNamed(measure, spec);
+    const label = matchSize(size.text, spec.sizes);
+    if (label === undefined) {
       throw new InputError('size-unknown', {
         what: 'the spec has no such size',
         allowed: spec.sizes.join(', '),
@@ -74,7 +67,33 @@ export function readSample(
         place: size.place,
       });
     }
+    const place = spec.sizes.indexOf(label);
     return { row: found, size: place, value: lengthCell(row('value'), unit) };
+  });
+}
+
+/** By its code, else by its name. Throws InputError `measure-unknown`, with the codes for several. */
+function measureNamed(cell: TypedCell, { rows }: Spec): SpecRow {
+  const codes = rows.map(({ code }) => code);
+  const byCode = matchName(cell.text, codes);
+  const meant = namesMeant(
+    cell.text,
+    rows.map(({ measure }) => measure),
+  );
+  const [found, ...others] = rows.filter(({ code, measure }) =>
+    byCode === undefined ? meant.includes(measure) : code === byCode,
+  );
+  if (found !== undefined && others.length === 0) return found;
+  const isUnknown = found === undefined;
+  throw new InputError('measure-unknown', {
+    what: isUnknown
+      ? 'the spec has no such point of measure'
+      : 'more than one point of measure can be meant',
+    allowed: (isUnknown ? rows : [found, ...others])
+      .map(({ code, measure }) => `${code} (${measure})`)
+      .join(', '),
+    got: cell.text,
+    place: cell.place,
   });
 }
 

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import type { Place } from '../errors';
 import type { TypedCell } from '../table/typed-table';
-import { matchName } from './name-match';
+import { matchName } from '../table/name-match';
 import type { RuleRow } from './rule-row';
 import type { RuleCell, RuleSheet } from './rule-sheet';
 

@@ -1,9 +1,8 @@
 /** What stands in the cells of a rule sheet. */
 import { MEASUREMENTS } from '../chart/vocabulary';
+import type { Blanks } from '../table/blanks';
 import { dateWords } from '../table/date-cell';
-import { statedBy } from '../table/statements';
-import type { Statements } from '../table/statements';
-import { excerpt, withPlainHyphens } from '../table/tidy-text';
+import { excerpt } from '../table/tidy-text';
 import { InputError } from '../errors';
 import { parseMove } from './parse-move';
 import type { TypedCell } from '../table/typed-table';
@@ -13,29 +12,6 @@ import type { CellValue } from './rule-sheet';
 
 /** A name with an underscore, or a word beside a digit or a sign, tells a formula from a slip. */
 const FORMULA = /[a-z]_[a-z]|[\d+*/()].*[a-z]{3}|[a-z]{3}.*[\d+*/()]/u;
-
-/** How a sheet writes zero besides `0`. */
-export interface Blanks {
-  /** Tells a cell that says nothing. */
-  readonly isBlank: (cell: TypedCell) => boolean;
-  /** mm that such a cell stands for; undefined where it is missing. */
-  readonly mm: 0 | undefined;
-}
-
-/** The line `# blank: 0` makes zeros of empty cells and of dashes. Throws InputError `bad-option`. */
-export function statedBlanks(statements: Statements): Blanks {
-  const stated = statedBy(statements, 'blank');
-  if (stated === undefined) return { isBlank: ({ text }) => text === '', mm: undefined };
-  if (/^(?:0|zero)$/iu.test(stated.text)) {
-    return { isBlank: ({ text }) => text === '' || withPlainHyphens(text) === '-', mm: 0 };
-  }
-  throw new InputError('bad-option', {
-    what: 'the file states an unknown meaning of blank cells',
-    allowed: '# blank: 0, or no such line where a blank is a number left out',
-    got: stated.text,
-    place: stated.place,
-  });
-}
 
 /** A move as millimeters or a formula; neither where missing. Throws `cell-not-a-number`. */
 export function readMove(cell: TypedCell, unit: LengthUnit, blanks: Blanks): CellValue {

@@ -1,6 +1,8 @@
 /** The one reader of grade rules, for grading, marking and inferring. */
 import { InputError } from '../errors';
 import type { PiecePlan } from '../pattern/piece';
+import type { Blanks } from '../table/blanks';
+import { statedBlanks } from '../table/blanks';
 import type { Statements } from '../table/statements';
 import { agreedUnit, statedBy } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
@@ -8,10 +10,9 @@ import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import { longRows } from './long-rows';
-import { namedPoint } from './name-match';
+import { namedPoint } from '../pattern/named-point';
 import { pointCells } from './point-cells';
-import type { Blanks } from './read-cell';
-import { readMove, statedBlanks } from './read-cell';
+import { readMove } from './read-cell';
 import { COLUMNS, LAYOUTS } from './rule-columns';
 import type { RuleEntry, RuleRow } from './rule-row';
 import type { RuleCell, RuleSheet } from './rule-sheet';

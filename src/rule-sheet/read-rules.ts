@@ -8,7 +8,7 @@ import { statedBy, statedDown } from '../table/statements';
 import type { LengthUnit } from '../units';
 import { trimmed } from '../units';
 import { axisMoves, byPoint } from './axis-moves';
-import { matchName } from './name-match';
+import { matchName } from '../table/name-match';
 import { inWords, definedRule } from './point-cells';
 import type { GivenRule, GivenRules } from './point-rules';
 import { MOST_MOVE } from './point-rules';

@@ -1,13 +1,13 @@
 /** Which edges are sewn together, as a file states it. */
 import type { Place } from '../errors';
 import { InputError } from '../errors';
-import { parseLength } from '../table/number-cell';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { Pattern } from '../pattern/pattern';
 import type { SeamEdge, SeamPair, SeamSide } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
-import { matchName } from '../rule-sheet/name-match';
+import { statedBlanks } from '../table/blanks';
+import { matchName, meantName } from '../table/name-match';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
@@ -33,19 +33,20 @@ export function readSeams(
     KNOWN,
   );
   const unit: LengthUnit = agreedUnit(table, table.units.values()) ?? pattern.unit;
+  const { isBlank } = statedBlanks(table);
   const plans = pattern.pieces.map(({ base }) => base.plan);
   return table.rows.map((row) => {
     const ease = row('ease');
     const way = row('way');
-    if (ease.text !== '' && parseLength(ease.text, unit) === undefined) lengthCell(ease, unit);
+    const eased = isBlank(ease) ? 0 : lengthCell(ease, unit);
     const pair = seamPair(
       `${row('edge').text} to ${row('sewn_to').text}`,
       [typedSide(row('edge'), plans), typedSide(row('sewn_to'), plans)],
-      { way: wayOf(way) },
+      { way: isBlank(way) ? undefined : wayOf(way) },
     );
     return {
       ...pair,
-      ease: ease.text === '' ? 0 : lengthCell(ease, unit),
+      ease: eased,
       place: row('edge').place,
     };
   });
@@ -101,13 +102,10 @@ function refuseParted(plan: PiecePlan | undefined, edge: string, place: Place): 
   });
 }
 
-function wayOf({ text, place }: TypedCell): SeamPair['way'] {
-  if (text === '') return undefined;
-  if (text === 'same' || text === 'opposite') return text;
-  throw new InputError('bad-option', {
+function wayOf(cell: TypedCell): SeamPair['way'] {
+  return meantName(cell, ['same', 'opposite'] as const, {
+    code: 'bad-option',
     what: 'it is not clear how the two edges run along each other',
     allowed: 'same, opposite, or blank',
-    got: text,
-    place,
   });
 }

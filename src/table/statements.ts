@@ -121,6 +121,21 @@ export function agreedUnit(
   return unit;
 }
 
+/** The same, or else `usual`. Throws InputError `unit-missing` where there is neither, too. */
+export function unitOrUsual(
+  statements: Statements,
+  labeled: Iterable<LengthUnit>,
+  usual: LengthUnit | undefined,
+): LengthUnit {
+  const unit = agreedUnit(statements, labeled) ?? usual;
+  if (unit !== undefined) return unit;
+  throw new InputError('unit-missing', {
+    what: 'the file does not say in which unit it is',
+    allowed: 'a line such as "# unit: cm", with in, cm or mm',
+    place: { file: statements.file },
+  });
+}
+
 /**
  * 1 if y runs down, as in the engine's own files, or -1 for a file with the line `# y: up`. Throws
  * InputError `bad-option` for anything else.

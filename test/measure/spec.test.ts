@@ -84,6 +84,49 @@ describe('points of measure of a given pattern', () => {
   });
 });
 
+describe('names in a list and in a sample', () => {
+  it('are found in any case and spelling, in any order of columns', () => {
+    const loose = `code;path;measure;of;times;taken;minus;plus
+W;Along;waist;FRONT.Waist + Back.waist;2;Girth;;
+F;along;flat waist;front.waist+back.waist;2;FLAT;;
+H;across;hip;Front.Side Hip + back side-hip;2;girth;;
+L;Between;length;front.Center-Waist TO front center hem;;length;1/16;1/16
+`;
+    const own = spec({ measures: { text: loose, file: 'loose.csv' } }).spec;
+    expect(own.rows.map(({ values }) => values)).toEqual(
+      spec({ measures }).spec.rows.map(({ values }) => values),
+    );
+    const text = 'size;value;measure\n10;25;w\n10;12,5;Flat-Waist\n';
+    const { sample } = spec({ measures, measured: { text, file: 'sample.csv' } });
+    expect(sample.map(({ row, size }) => [row.code, size])).toEqual([
+      ['W', 1],
+      ['F', 1],
+    ]);
+  });
+
+  it('are refused where more than one can be meant', () => {
+    const two = `${MEASURES}w,hip,along,front.waist,2,girth,,\n`;
+    const text = 'measure,size,value\nHip,10,25\n';
+    expectRefusal(
+      () => spec({ measures: { text: two, file: 'm.csv' }, measured: { text, file: 's.csv' } }),
+      'measure-unknown',
+      { file: 's.csv', row: 2, column: 1 },
+      'more than one',
+      'H (hip), w (hip)',
+    );
+  });
+
+  it('need a unit where lengths are shown in another than the pattern is in', () => {
+    const shown = { ...RESULT, display: { unit: 'cm', fractions: false } } as const;
+    const text = 'measure,size,value\nW,10,25\n';
+    const place = { file: 's.csv' };
+    const call = (unit: string) => (): unknown =>
+      gradeSpec(shown, { measures, measured: { text: unit + text, file: 's.csv' } });
+    expectRefusal(call(''), 'unit-missing', place);
+    expect(call('# unit: in\n')).not.toThrow();
+  });
+});
+
 describe('tolerances', () => {
   it('follow the grade step of a girth, and halve for what is laid flat', () => {
     const at = (step: number): number => usualTolerance('girth', 'girth', inch(step)).plus;

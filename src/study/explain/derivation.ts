@@ -3,6 +3,7 @@ import { InputError } from '../../errors';
 import type { Fraction } from '../../formula/fraction';
 import { ZERO, plus, times, valueOf } from '../../formula/fraction';
 import { roundTo } from '../../grade/rounding';
+import { namedPoint } from '../../pattern/named-point';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../mark/answer-key';
@@ -157,19 +158,9 @@ export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
   return Math.abs(valueOf(sum) * unitInMm - move) <= STEPS_ADD_UP;
 }
 
-function found({ range }: DraftedGrade, name: string) {
-  const [piece = '', point = ''] = name.split('.');
-  const p = range.plans.findIndex((plan) => plan.name === piece);
-  const plan = range.plans[p];
-  const k = plan?.index.get(point);
-  if (plan !== undefined && k !== undefined) return { piece, point, p, k };
-  throw new InputError('point-unknown', {
-    what: plan === undefined ? 'the skirt has no such piece' : `${piece} has no such point`,
-    allowed: (plan === undefined
-      ? range.plans.map((one) => `${one.name}.<point>`)
-      : plan.pointNames.map((one) => `${piece}.${one}`)
-    ).join(', '),
-    got: name,
-    place: { point: name },
-  });
+function found({ range: { plans } }: DraftedGrade, name: string) {
+  const place = { point: name };
+  const { piece, point } = namedPoint({ text: '', place }, { text: name, place }, plans);
+  const p = plans.findIndex((plan) => plan.name === piece);
+  return { piece, point, p, k: plans[p]?.index.get(point) ?? -1 };
 }

@@ -1,7 +1,9 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
 import { lengthWithUnit } from '../../table/length-with-unit';
 import { InputError } from '../../errors';
+import { namedPiece } from '../../pattern/named-point';
 import { statedBy } from '../../table/statements';
+import { isBlank } from '../../table/tidy-text';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
@@ -151,18 +153,13 @@ function piecesOf(
   wanted: readonly string[] | undefined,
 ): readonly string[] {
   const statement = statedBy(sheet, 'pieces');
-  const stated = statement?.text.split(/[,;\s]+/u);
+  const stated = statement?.text.split(
+    /[,;&+]|\sand\s/u.test(statement.text) ? /[,;&+]|\sand\s/u : /\s/u,
+  );
   const panels = range.plans.filter(({ part }) => part === 'panel').map(({ name }) => name);
-  const asked = wanted ?? stated?.filter((name) => name !== '') ?? panels;
-  for (const name of asked)
-    if (!range.plans.some((plan) => plan.name === name))
-      throw new InputError('piece-unknown', {
-        what: 'the skirt has no such piece',
-        allowed: range.plans.map((plan) => plan.name).join(', '),
-        got: name,
-        place: wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' },
-      });
-  return asked;
+  const asked = wanted ?? stated?.filter((name) => !isBlank(name)) ?? panels;
+  const place = wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' };
+  return asked.map((name) => namedPiece({ text: name.trim(), place }, range.plans).name);
 }
 
 function toleranceOf(text: string, unit: LengthUnit): number {

@@ -1,5 +1,5 @@
 /** What a sheet or its reader states about zero and axes, so that it need not be recognized. */
-import { InputError } from '../../errors';
+import { meantName } from '../../table/name-match';
 import { statedBy, statedDown } from '../../table/statements';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey } from './answer-key';
@@ -23,16 +23,13 @@ export function statedConvention(
 ): StatedConvention {
   const stated =
     zero === undefined ? statedBy(sheet, 'zero') : { text: zero, place: { field: 'zero' } };
-  const zeros = stated?.text.split('+').map((name) => name.trim());
-  const names = new Set([...points.values()].map(({ point }) => point));
-  const unknown = zeros?.find((name) => !names.has(name));
-  if (unknown !== undefined)
-    throw new InputError('point-unknown', {
+  const names = [...new Set([...points.values()].map(({ point }) => point))];
+  const zeros = stated?.text.split('+').map((name) =>
+    meantName({ text: name.trim(), place: stated.place }, names, {
+      code: 'point-unknown',
       what: 'no piece has the point that is stated as zero',
-      allowed: [...names].join(', '),
-      got: unknown,
-      place: stated?.place ?? {},
-    });
+    }),
+  );
   const up = statedBy(sheet, 'y') === undefined ? undefined : statedDown(sheet) < 0;
   return { zero: zeros, up };
 }

@@ -148,8 +148,14 @@ describe('a derivation', () => {
       length: [400, 400],
     });
     const result = gradeChart({ chart, base: '1' });
-    for (const point of ['front.knee', 'sleeve.knee'])
-      expectRefusal(() => derivation(result, point, 1), 'point-unknown', { point });
+    for (const [point, code] of [
+      ['front.knee', 'point-unknown'],
+      ['sleeve.knee', 'piece-unknown'],
+      ['knee', 'sheet-malformed'],
+    ] as const)
+      expectRefusal(() => derivation(result, point, 1), code, { point });
+    for (const point of ['FRONT.Side Hip', 'front side-hip'])
+      expect(derivation(result, point, 1)).toEqual(derivation(result, 'front.side_hip', 1));
     expectRefusal(() => derivation(result, 'front.side_hip', 1, '9'), 'size-unknown', {
       field: 'size',
     });
