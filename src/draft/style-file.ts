@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { labelKey } from '../table/label';
 import type { Statements } from '../table/statements';
-import { refuseUnread, statedBy, statedUnit } from '../table/statements';
+import { ALLOWANCE_WORD, agreedUnit, refuseUnread, statedBy } from '../table/statements';
 import { readTypedTable } from '../table/typed-table';
 import type { Setting } from './setting';
 import type { Style } from './styles';
@@ -29,7 +29,7 @@ export function readStyle(text: string, file: string): StyleChoice {
   );
   const base = basedOn(table, file);
   refuseAllowance(table);
-  const unit = statedUnit(table);
+  const unit = agreedUnit(table, table.units.values());
   const settings = table.rows.map((row): Setting => {
     const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
     const setting = {
@@ -65,12 +65,12 @@ function basedOn(table: Statements, file: string): Style {
     return findStyle(based.text.split(/[,;]/u)[0] ?? '', based.place);
   }
   const others = STYLES.map(({ name }) => labelKey(name)).filter((key) => key !== DEFAULT);
-  refuseUnread(
-    table,
-    'based on',
-    { test: (text) => others.some((key) => ` ${wordsOf(text)} `.includes(` ${key} `)) },
-    'a line such as "# based on: shared-pencil"; without one the style is pencil',
-  );
+  refuseUnread(table, {
+    what: 'which style it changes',
+    seems: (text) => others.some((key) => ` ${wordsOf(text)} `.includes(` ${key} `)),
+    allowed: 'a line such as "# based on: shared-pencil"; without one the style is pencil',
+    also: ['title', 'base'],
+  });
   return findStyle(DEFAULT, { file });
 }
 
@@ -83,14 +83,22 @@ function wordsOf(text: string): string {
   return parted.reduce((line, name) => line.replaceAll(name.join(' '), name.join('')), words);
 }
 
+const SIDE_ALLOWANCE = 'a row for each seam, such as side_allowance,5/8 in';
+
 /** Allowances of a style are parameters, which a line above the table does not set. */
 function refuseAllowance(table: Statements): void {
   const stated = statedBy(table, 'allowance');
-  if (stated === undefined) return;
-  throw new InputError('sheet-malformed', {
-    what: 'a style file sets allowances by its parameters, not by a line above them',
-    allowed: 'a row for each seam, such as side_allowance,5/8 in',
-    got: stated.text,
-    place: stated.place,
+  if (stated !== undefined) {
+    throw new InputError('sheet-malformed', {
+      what: 'a style file sets allowances by its parameters, not by a line above them',
+      allowed: SIDE_ALLOWANCE,
+      got: stated.text,
+      place: stated.place,
+    });
+  }
+  refuseUnread(table, {
+    what: 'allowances',
+    seems: (text) => ALLOWANCE_WORD.test(text),
+    allowed: SIDE_ALLOWANCE,
   });
 }

@@ -13,7 +13,13 @@ import type { Blanks } from '../table/blanks';
 import { isDash, statedBlanks } from '../table/blanks';
 import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
+import {
+  ALLOWANCE_WORD,
+  agreedUnit,
+  refuseUnread,
+  statedBy,
+  statedDown,
+} from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['point', 'x', 'y'] as const;
@@ -29,9 +35,6 @@ const KNOWN = [
   'note',
 ] as const;
 type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
-
-/** A word on allowances in prose; that there are none is what a sheet without the line says. */
-const ALLOWANCE = /(?<!\b(?:no|without)(?: seam)?[- ])\ballowances?\b/iu;
 
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
@@ -51,7 +54,13 @@ export function readPattern(text: string, file: string): Pattern {
     });
   }
   const stated = statedBy(table, 'allowance');
-  if (stated === undefined) refuseUnread(table, 'allowance', ALLOWANCE, '"# allowance: 5/8 in"');
+  if (stated === undefined) {
+    refuseUnread(table, {
+      what: 'an allowance',
+      seems: (text) => ALLOWANCE_WORD.test(text),
+      allowed: 'a line such as "# allowance: 5/8 in", or none',
+    });
+  }
   const usual = stated && allowanceCell(stated, unit);
   const raw = rawPieces(table.rows, {
     ...{ unit, usual, down: statedDown(table), blanks: statedBlanks(table) },

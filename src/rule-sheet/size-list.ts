@@ -47,9 +47,31 @@ export function sizeList(
   return { labels, base: labels.indexOf(base) };
 }
 
-/** The sizes of `8, 10, 12`. Throws InputError `size-twice`. */
+/** `8 - 16` and `8 to 16`, which leave out the sizes between. */
+const RANGE = /^(?:[^\s,;]+ ?[-\u2013\u2192>]+ ?[^\s,;]+|\S+ to \S+)$/iu;
+
+/**
+ * The sizes of `8, 10, 12`, from the smallest to the largest; numbers may be listed the other way round.
+ * Throws InputError `size-twice`, and `size-missing` for a range that does not name those between.
+ */
 export function statedSizes({ text, place }: TypedCell): readonly string[] {
-  const labels = text.split(text.includes(',') ? /\s*,\s*/u : /[\s;]+/u).filter((s) => s !== '');
+  const parts = /[,;]/u.test(text) ? /[,;]|\s(?:and|&)\s/u : /\s(?:and|&)\s|\s/u;
+  if (RANGE.test(text)) {
+    throw new InputError('size-missing', {
+      what: 'the sizes are stated by their ends, and those between are not named',
+      allowed: 'each size, from the smallest to the largest, such as "# sizes: 8, 10, 12"',
+      got: text,
+      place,
+    });
+  }
+  const listed = text
+    .split(parts)
+    .map((label) => label.trim())
+    .filter((label) => label !== '');
+  const falls = listed.every(
+    (label, i) => /^\d+$/u.test(label) && (i === 0 || Number(label) < Number(listed[i - 1])),
+  );
+  const labels = falls ? listed.toReversed() : listed;
   const twice = labels.find((label, i) => labels.indexOf(label) !== i);
   if (twice === undefined) return labels;
   throw new InputError('size-twice', {

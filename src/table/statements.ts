@@ -1,6 +1,6 @@
 /** What a file states of itself above or beside its table, such as `# unit: cm` and `# base: 12`. */
 import type { SheetComment, SheetRecord } from './sheet';
-import type { StatementName } from './statement-words';
+import type { LinePart, StatementName } from './statement-words';
 import { statementsIn } from './statement-words';
 import { excerpt, isBlank, tidyText } from './tidy-text';
 import { oneUnit } from './unit-statement';
@@ -68,23 +68,33 @@ const UPWARD = /\by\b.*\bup(?:wards?)?\b(?! to\b)/iu;
 /** Characters. What is longer is prose, and states nothing. */
 const LONGEST_STATEMENT = 200;
 
-/**
- * Throws InputError `sheet-malformed` for a line that seems to state `name`, but in other words than
- * are read, with the line that is `allowed`.
- */
+/** What a line may seem to state in words that are not read. */
+export interface Unread {
+  /** In words, such as `the unit`. */
+  readonly what: string;
+  readonly seems: (text: string) => boolean;
+  /** The line to be written instead. */
+  readonly allowed: string;
+  /** Statements in which to look besides prose. */
+  readonly also?: readonly StatementName[];
+}
+
+/** An allowance in prose; that there are none is what a sheet without the line says. */
+export const ALLOWANCE_WORD = /(?<!\b(?:no|without)(?: seam)?[- ])\ballowances?\b/iu;
+
+/** Throws InputError `sheet-malformed` for a line that seems to state something in other words. */
 export function refuseUnread(
   { comments, file }: Statements,
-  name: StatementName,
-  seems: { readonly test: (text: string) => boolean },
-  allowed: string,
+  { what, seems, allowed, also = [] }: Unread,
 ): void {
   for (const { row, text } of comments) {
-    const prose = statementsIn(text).filter((part) => part.name === undefined);
-    const isSeeming = (part: { readonly text: string }): boolean =>
-      part.text.length <= LONGEST_STATEMENT && seems.test(part.text);
-    if (!prose.some(isSeeming)) continue;
+    const isSeeming = (part: LinePart): boolean =>
+      (part.name === undefined || also.includes(part.name)) &&
+      part.text.length <= LONGEST_STATEMENT &&
+      seems(part.text);
+    if (!statementsIn(text).some(isSeeming)) continue;
     throw new InputError('sheet-malformed', {
-      what: `a line seems to state the ${name}, but in words that are not understood`,
+      what: `a line seems to state ${what}, but in words that are not understood`,
       allowed,
       got: excerpt(text),
       place: { file, row },
@@ -111,12 +121,11 @@ export function agreedUnit(
     ...[...labeled].map((text) => ({ text, place: { file: statements.file } })),
   ]);
   if (unit === undefined) {
-    refuseUnread(
-      statements,
-      'unit',
-      UNIT_WORD,
-      'a line "# unit: in", "# unit: cm" or "# unit: mm"',
-    );
+    refuseUnread(statements, {
+      what: 'the unit',
+      seems: (text) => UNIT_WORD.test(text),
+      allowed: 'a line "# unit: in", "# unit: cm" or "# unit: mm"',
+    });
   }
   return unit;
 }
@@ -143,7 +152,11 @@ export function unitOrUsual(
 export function statedDown(statements: Statements): 1 | -1 {
   const stated = statedBy(statements, 'y');
   if (stated === undefined) {
-    refuseUnread(statements, 'y', UPWARD, 'a line "# y: up" or "# y: down"');
+    refuseUnread(statements, {
+      what: 'the direction of y',
+      seems: (text) => UPWARD.test(text),
+      allowed: 'a line "# y: up" or "# y: down"',
+    });
     return 1;
   }
   if (/^down$/iu.test(stated.text)) return 1;

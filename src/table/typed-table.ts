@@ -174,7 +174,8 @@ function refuseColumn(what: string, all: readonly string[], { text, place }: Typ
 
 /** A cell as a length in mm, of either sign. Throws InputError `cell-missing` or `cell-not-a-number`. */
 export function lengthCell({ text, place }: TypedCell, unit: LengthUnit): number {
-  const length = parseLength(text, unit);
+  // A plus before a length is what people put against a minus beside it.
+  const length = parseLength(text.replace(/^\+ ?(?=[\d.,])/u, ''), unit);
   if (length !== undefined) return length;
   throw new InputError(text === '' ? 'cell-missing' : 'cell-not-a-number', {
     what: text === '' ? 'a length is missing' : `a cell is not a length${dateWords(text)}`,

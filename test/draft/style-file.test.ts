@@ -44,6 +44,9 @@ describe('style files', () => {
     'shared-a-line',
     '# seam allowance: 5/8 in',
     '# allowances 1 cm',
+    '# with the allowances of the trade',
+    '# base: shared-pencil',
+    '# title: our straight skirt',
   ])('are refused where "%s" does not say what of it', (line) => {
     const call = (): unknown => readStyle(`${line}\nparameter,value\nhip_ease,2 in\n`, file);
     expectRefusal(call, 'sheet-malformed', { file, row: 1 });

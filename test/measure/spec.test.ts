@@ -90,7 +90,7 @@ describe('names in a list and in a sample', () => {
 W;Along;waist;FRONT.Waist + Back.waist;2;Girth;;
 F;along;flat waist;front.waist+back.waist;2;FLAT;;
 H;across;hip;Front.Side Hip + back side-hip;2;girth;;
-L;Between;length;front.Center-Waist TO front center hem;;length;1/16;1/16
+L;Between;length;front.Center-Waist TO front center hem;;length;1/16;+1/16
 `;
     const own = spec({ measures: { text: loose, file: 'loose.csv' } }).spec;
     expect(own.rows.map(({ values }) => values)).toEqual(

@@ -319,6 +319,16 @@ it('sizes with hyphens are sizes where they are known or are the base', () => {
   ]);
 });
 
+it('sizes are stated one by one, in words as in signs, and numbers in either order', () => {
+  const sheet = (sizes: string): string =>
+    `# unit: in\n# sizes: ${sizes}\n# base: 12\npoint,step_dx\nfront.side_hip,1/4\n`;
+  const labels = (sizes: string) => grade(sheet(sizes)).range.sizes.map(({ label }) => label);
+  for (const sizes of ['10, 12, 14 and 16', '10 12 14 & 16', '16; 14; 12; 10'])
+    expect(labels(sizes)).toEqual(['10', '12', '14', '16']);
+  for (const sizes of ['10 - 16', '10-16', '10 to 16'])
+    expectRefusal(() => labels(sizes), 'size-missing', { file, row: 2 }, 'between');
+});
+
 it('sizes of numbers count up in whatever order they are listed, 00 before 0', () => {
   const sheet = '# unit: in\n# base: 0\npoint,axis,2,00,0\nfront.side_hip,step_dx,1/4,-1/8,0\n';
   const result = grade(sheet, FRONT.replace('base: 12', 'base: 0'));
