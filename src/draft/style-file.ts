@@ -3,7 +3,10 @@ import { InputError } from '../errors';
 import { labelKey } from '../table/label';
 import type { Statements } from '../table/statements';
 import { ALLOWANCE_WORD, agreedUnit, refuseUnread, statedBy } from '../table/statements';
+import type { TypedCell } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
+import { unitNamed } from '../table/unit-name';
+import type { LengthUnit } from '../units';
 import type { Setting } from './setting';
 import type { Style } from './styles';
 import { STYLES, findParameter, findStyle } from './styles';
@@ -32,6 +35,7 @@ export function readStyle(text: string, file: string): StyleChoice {
   const unit = agreedUnit(table, table.units.values());
   const settings = table.rows.map((row): Setting => {
     const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
+    refuseUnitNote(row('note'), unit);
     const setting = {
       parameter: parameter.text,
       value,
@@ -81,6 +85,18 @@ function wordsOf(text: string): string {
   const parted = STYLES.map(({ name }) => name.split('-'));
   const words = text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ');
   return parted.reduce((line, name) => line.replaceAll(name.join(' '), name.join('')), words);
+}
+
+/** `5` with the note `cm` is 5 cm to a person. Throws InputError `unit-contradicted`. */
+function refuseUnitNote({ text, place }: TypedCell, unit: LengthUnit | undefined): void {
+  const named = unitNamed(text);
+  if (named === undefined || named === unit) return;
+  throw new InputError('unit-contradicted', {
+    what: 'a note names a unit, which does not count there',
+    allowed: 'the unit behind the value, such as 5 cm, or in a line "# unit: cm"',
+    got: text,
+    place,
+  });
 }
 
 const SIDE_ALLOWANCE = 'a row for each seam, such as side_allowance,5/8 in';

@@ -3,7 +3,8 @@ import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
 import { meantName } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { unitOrUsual } from '../table/statements';
+import type { Statements } from '../table/statements';
+import { statedBy, unitOrUsual } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 import { readSide } from '../seams/read-seams';
 import { namedPoint } from '../pattern/named-point';
@@ -34,6 +35,7 @@ export function readMeasures(
 ): readonly PointOfMeasure[] {
   const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
   const unit = unitOrUsual(table, table.units.values(), usual);
+  refuseZeroBlanks(table);
   const codes = new Set<string>();
   return table.rows.map((row): PointOfMeasure => {
     const code = row('code');
@@ -62,6 +64,18 @@ export function readMeasures(
         ? { minus: toleranceOf(minus, plus, unit), plus: toleranceOf(plus, minus, unit) }
         : undefined,
     };
+  });
+}
+
+/** A blank tolerance is the usual one, and one of zero is none that a garment keeps. */
+function refuseZeroBlanks(table: Statements): void {
+  const stated = statedBy(table, 'blank');
+  if (stated === undefined) return;
+  throw new InputError('bad-option', {
+    what: 'the list gives blanks a meaning, but a blank tolerance is the usual one here',
+    allowed: 'no such line, and tolerances in minus and plus where they are not the usual ones',
+    got: stated.text,
+    place: stated.place,
   });
 }
 

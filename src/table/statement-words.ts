@@ -55,7 +55,8 @@ const FORMS: readonly Form[] = [
   },
   {
     name: 'y',
-    words: '(?:positive )?y(?:[- ]?(?:axis|values?|coordinates?))?(?: positive)?',
+    words:
+      '(?:positive |direction of )?\\+?y(?:[- ]?(?:axis|direction|values?|coordinates?))?(?: positive)?',
     links: '(?:is |are )?(?:runs?|goes|go|counts?|points?|positive|is|are)',
     value: (text) => /^(up|down)(?:wards?)?$/iu.exec(text)?.[1]?.toLowerCase(),
   },
@@ -115,7 +116,7 @@ const UNIT_ALONE = /^(?<before>(?:\p{L}+ ){0,4}in )?(?<unit>\p{L}+)$/iu;
 const DIRECTION_ALONE = /^(?:positive is (?<after>up|down)|(?<before>up|down) is positive)$/iu;
 
 /** What may part two statements of one line. */
-const BETWEEN = /\s*[,;|()[\]]\s*|\s+(?:and|&|\/)\s+|\.\s+|\.$/giu;
+const BETWEEN = /\s*[,;|()[\]]\s*|\s+(?:and|&|\/)\s+|[.!]\s+|[.!]+$/giu;
 
 interface OpenPart {
   readonly form: Form;

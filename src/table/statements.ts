@@ -23,8 +23,10 @@ export function statementsOf(
 ): Statements {
   const lines = titles.map(({ row, cells }): SheetComment => {
     const [first = '', ...rest] = cells.map(tidyText).filter((cell) => !isBlank(cell));
-    const isWhole = rest.length === 0 || /[:=]/u.test(first);
-    return { row, text: isWhole ? [first, ...rest].join(', ') : `${first}: ${rest.join(', ')}` };
+    const marked = `${first}: ${rest.join(', ')}`;
+    // A cell with the name of a statement has its colon at the border of the cell.
+    const isName = rest.length > 0 && !/[:=]/u.test(first) && statementsIn(marked)[0]?.name;
+    return { row, text: isName ? marked : [first, ...rest].join(', ') };
   });
   return { file, comments: [...comments, ...lines].sort((a, b) => a.row - b.row) };
 }
@@ -61,9 +63,9 @@ function allStated(
 
 /** A unit in prose; behind a figure it says how long something is. */
 const UNIT_WORD =
-  /(?<![\d/\u00BC-\u00BE\u2150-\u215E] ?)\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b/iu;
+  /(?<![\d/\u00BC-\u00BE\u2150-\u215E] ?)\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?|metric|imperial)\b/iu;
 /** An upward y in prose. */
-const UPWARD = /\by\b.*\bup(?:wards?)?\b(?! to\b)/iu;
+const UPWARD = /\by\b.*\bup(?:wards?)?\b(?! to\b)|\bup(?:wards?)?\b.*\by\b/iu;
 
 /** Characters. What is longer is prose, and states nothing. */
 const LONGEST_STATEMENT = 200;

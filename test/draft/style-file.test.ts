@@ -52,6 +52,13 @@ describe('style files', () => {
     expectRefusal(call, 'sheet-malformed', { file, row: 1 });
   });
 
+  it('are refused where a unit stands as a note', () => {
+    const call = (line: string) => () =>
+      readStyle(`${line}parameter,value,note\nhip_ease,5,cm\n`, file);
+    expectRefusal(call(''), 'unit-contradicted', { file, row: 2, column: 3 });
+    expect(call('# unit: cm\n')).not.toThrow();
+  });
+
   it.each([
     ['semicolons', 'parameter;value;note\nhem_taper;1,5 cm;x\n'],
     ['a byte order mark and CRLF', '\uFEFFparameter,value,note\r\nhem_taper,1.5 cm,x\r\n'],

@@ -116,6 +116,13 @@ L;Between;length;front.Center-Waist TO front center hem;;length;1/16;+1/16
     );
   });
 
+  it('give blanks no meaning of their own', () => {
+    const text = `# blank: 0\n${MEASURES}`;
+    expectRefusal(() => spec({ measures: { text, file: 'm.csv' } }), 'bad-option', {
+      ...{ file: 'm.csv', row: 1 },
+    });
+  });
+
   it('need a unit where lengths are shown in another than the pattern is in', () => {
     const shown = { ...RESULT, display: { unit: 'cm', fractions: false } } as const;
     const text = 'measure,size,value\nW,10,25\n';

@@ -58,6 +58,8 @@ describe('a statement in other words', () => {
     ['unit is inches', 'in', 1, undefined],
     ['up is positive', undefined, -1, undefined],
     ['y axis upward', undefined, -1, undefined],
+    ['+y is up!', undefined, -1, undefined],
+    ['direction of y: up', undefined, -1, undefined],
   ] as const)('"%s" is read whole', (text, unit, down, base) => {
     const sheet = stating(text);
     expect(statedUnit(sheet)).toBe(unit);
@@ -80,7 +82,7 @@ describe('a statement in other words', () => {
     expect(statedBy(stating(text), name)?.text).toBe(stated);
   });
 
-  it.each(['measured in the shop, cm throughout', 'lengths: inches', 'unit cm y up'])(
+  it.each(['measured in the shop, cm throughout', 'lengths: inches', 'unit cm y up', 'metric'])(
     'refuses "%s", which seems to state a unit',
     (text) => {
       expectRefusal(
@@ -93,10 +95,22 @@ describe('a statement in other words', () => {
   );
 
   it('refuses an upward y in words that are not known, and leaves a way up in prose alone', () => {
-    expectRefusal(() => statedDown(stating('y is counted from the hem up')), 'sheet-malformed', {
+    for (const text of ['y is counted from the hem up', 'up = positive y'])
+      expectRefusal(() => statedDown(stating(text)), 'sheet-malformed', {
+        ...{ file: 'sheet.csv', row: 1 },
+      });
+    expect(statedDown(stating('the way up'))).toBe(1);
+  });
+
+  it('finds a statement in any cell of a title line', () => {
+    const titled = (...cells: readonly string[]) =>
+      statementsOf('sheet.csv', [], [{ row: 1, cells }]);
+    expect(statedUnit(titled('Alder rules', '', 'cm'))).toBe('cm');
+    expect(statedDown(titled('Alder rules', 'y up'))).toBe(-1);
+    expect(statedBy(titled('Base size', '12'), 'base')?.text).toBe('12');
+    expectRefusal(() => statedUnit(titled('unit', 'ell')), 'unit-unknown', {
       ...{ file: 'sheet.csv', row: 1 },
     });
-    expect(statedDown(stating('the way up'))).toBe(1);
   });
 
   it('reads a line of many parts in no time', () => {
