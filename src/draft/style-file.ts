@@ -9,7 +9,7 @@ import { unitNamed } from '../table/unit-name';
 import type { LengthUnit } from '../units';
 import type { Setting } from './setting';
 import type { Style } from './styles';
-import { STYLES, findParameter, findStyle } from './styles';
+import { DEFAULT_STYLE, STYLES, findParameter, findStyle } from './styles';
 
 /** A style, and the settings that a file or a caller puts on top of it. */
 export interface StyleChoice {
@@ -68,17 +68,15 @@ function basedOn(table: Statements, file: string): Style {
     // `shared-pencil, ours` says something of the file behind the name.
     return findStyle(based.text.split(/[,;]/u)[0] ?? '', based.place);
   }
-  const others = STYLES.map(({ name }) => labelKey(name)).filter((key) => key !== DEFAULT);
+  const others = STYLES.map(({ name }) => labelKey(name)).filter((key) => key !== DEFAULT_STYLE);
   refuseUnread(table, {
     what: 'which style it changes',
     seems: (text) => others.some((key) => ` ${wordsOf(text)} `.includes(` ${key} `)),
     allowed: 'a line such as "# based on: shared-pencil"; without one the style is pencil',
     also: ['title', 'base'],
   });
-  return findStyle(DEFAULT, { file });
+  return findStyle(DEFAULT_STYLE, { file });
 }
-
-const DEFAULT = 'pencil';
 
 /** The words of a line, with the names of styles as one word however they are parted. */
 function wordsOf(text: string): string {

@@ -96,6 +96,9 @@ export const STYLES: readonly Style[] = [
   },
 ];
 
+/** The style that is drafted where none is named. */
+export const DEFAULT_STYLE = 'pencil';
+
 /** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
 export function findStyle(name: string, place: Place = { field: 'style' }): Style {
   const names = STYLES.map((style) => style.name);

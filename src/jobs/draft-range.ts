@@ -10,7 +10,7 @@ import type { ResolvedParameter } from '../draft/parameters';
 import { resolveParameters } from '../draft/parameters';
 import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
-import { findStyle } from '../draft/styles';
+import { DEFAULT_STYLE, findStyle } from '../draft/styles';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeRequest } from './requests';
 
@@ -73,7 +73,7 @@ export function draftRange(
 
 /** The style asked for, with all that is set on top of it, the later going before the earlier. */
 function chosenStyle({
-  style = 'pencil',
+  style = DEFAULT_STYLE,
   set = {},
   allowances = 'home',
 }: Pick<GradeRequest, 'style' | 'set' | 'allowances'>): StyleChoice {

@@ -30,6 +30,7 @@ import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
+import { refuseChartOrders } from './chart-orders';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
 import type { GradeResult } from './grade-result';
@@ -77,6 +78,7 @@ function graded(request: GradeRequest): Graded {
   const base = chart.sizes.indexOf(label);
   const drafted = draftRange(chart, base, request);
   const { style, parameters, layout, drafter } = drafted;
+  refuseChartOrders(chart, style);
   const sized = gradeSizes(
     drafted.sizes.map((size) => ({ ...size.draft, label: size.label })),
     {

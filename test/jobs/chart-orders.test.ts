@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { gradeChart } from '../../src/index';
+import { CANONICAL } from '../chart/charts';
+import { expectRefusal } from '../expect-refusal';
+
+describe('a chart that asks for what a chart does not decide', () => {
+  const graded = (line: string, style?: string) => () =>
+    gradeChart({ chart: `${line}\n${CANONICAL}`, base: '12', ...(style ? { style } : {}) });
+
+  it('is refused with its seam allowance', () => {
+    for (const line of ['# seam allowance: 1 in', '# allowances 1 cm'])
+      expectRefusal(graded(line), 'bad-option', { file: 'chart' }, 'side_allowance');
+  });
+
+  it('is refused with a style that is not asked for', () => {
+    for (const line of ['# style: shared-pencil', '# based on shared pencil', 'style,Straight'])
+      expectRefusal(graded(line), 'bad-option', { file: 'chart', field: 'style' });
+    expect(graded('# style: straight', 'straight')).not.toThrow();
+    expect(graded('# based on: the table of 1968')).not.toThrow();
+    expect(graded('# style: pencil')).not.toThrow();
+  });
+});
