@@ -36,6 +36,12 @@ const KNOWN = [
 ] as const;
 type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
 
+/** A pattern as a sheet has it. */
+export interface TypedPattern extends Pattern {
+  /** Whether the sheet counts y upward; the places of the pattern count it downward all the same. */
+  readonly countsUp: boolean;
+}
+
 /**
  * Reads a pattern. Comment lines state its unit (`# unit: cm`), its size (`# base: 12`), a title,
  * `# y: up` where y does not run down, `# allowance: 1.5` for all edges without their own, and
@@ -43,7 +49,7 @@ type Column = (typeof NEEDED)[number] | (typeof KNOWN)[number];
  * piece belongs to the one before it; a row without edge and seam continues those before it. Throws InputError with file, row and column for everything that would leave a point or an edge
  * doubtful.
  */
-export function readPattern(text: string, file: string): Pattern {
+export function readPattern(text: string, file: string): TypedPattern {
   const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
   const unit = agreedUnit(table, table.units.values());
   if (unit === undefined) {
@@ -62,9 +68,8 @@ export function readPattern(text: string, file: string): Pattern {
     });
   }
   const usual = stated && allowanceCell(stated, unit);
-  const raw = rawPieces(table.rows, {
-    ...{ unit, usual, down: statedDown(table), blanks: statedBlanks(table) },
-  });
+  const down = statedDown(table);
+  const raw = rawPieces(table.rows, { unit, usual, down, blanks: statedBlanks(table) });
   if (raw.length === 0) {
     throw new InputError('outline-malformed', {
       what: 'the pattern has no pieces',
@@ -74,7 +79,7 @@ export function readPattern(text: string, file: string): Pattern {
   }
   const title = statedBy(table, 'title')?.text;
   const base = statedBy(table, 'base')?.text;
-  return { ...assembled(raw), file, title, unit, base, leftOut: [] };
+  return { ...assembled(raw), file, title, unit, base, leftOut: [], countsUp: down < 0 };
 }
 
 /** The pieces, and the seams in which they are sewn together. */

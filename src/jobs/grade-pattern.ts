@@ -90,6 +90,7 @@ function readRequest(request: PatternRequest): ReadRequest {
   const rules = readRules(request.rules.text, request.rules.file, {
     pieces: pattern.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
     unit: pattern.unit,
+    countsUp: pattern.countsUp,
     chart,
     base: request.base?.trim() ?? pattern.base,
   });

@@ -23,6 +23,8 @@ export interface RuleSources {
   readonly pieces: readonly RuledPiece[];
   /** Unit of a sheet that does not say its own. */
   readonly unit: LengthUnit;
+  /** Whether the pattern counts y upward, so that a sheet which does not say its own may as well. */
+  readonly countsUp?: boolean;
   /** For rules that are formulas; its sizes are those of the rules then. */
   readonly chart: SizeChart | undefined;
   /** The base as the caller or the pattern has it; otherwise the sheet says it. */
@@ -59,6 +61,7 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
     base: sources.base,
   });
   const list = sizeList(sheet, sources.base ?? statedBy(sheet, 'base')?.text);
+  if (sources.countsUp === true) refuseSilentY(sheet);
   const context: Context = { sheet, list, down: statedDown(sheet), chart };
   const own = byPoint(sheet.cells);
   const named = new Map(
@@ -85,6 +88,22 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
     return rules;
   });
   return { file, sizes: list.labels, base: list.base, ruled };
+}
+
+/** Throws InputError `sheet-malformed` for moves along y where nothing says which way they count. */
+function refuseSilentY(sheet: RuleSheet): void {
+  if (statedBy(sheet, 'y') !== undefined) return;
+  const cells = [...sheet.cells, ...[...sheet.named.values()].flat()];
+  const moved = cells.find(
+    ({ axis, mm, formula }) => axis === 'y' && (formula !== undefined || (mm ?? 0) !== 0),
+  );
+  if (moved === undefined) return;
+  throw new InputError('sheet-malformed', {
+    what: 'the pattern counts y upward, and the rule sheet does not say how it counts y',
+    allowed: 'a line "# y: up" or "# y: down" in the rule sheet, too',
+    got: moved.text,
+    place: moved.places.cell,
+  });
 }
 
 /** The rule that the cells of a point give; an axis of which nothing is told does not move. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../src/given/read-pattern';
 import { readSeams } from '../../src/seams/read-seams';
 import { expectRefusal } from '../expect-refusal';
-import { FRONT, FRONT_AND_BACK, graded } from './sheets';
+import { FRONT, FRONT_AND_BACK, graded, move } from './sheets';
 
 const RULES = 'point,size,dx,dy\nfront.side_hip,10,1/4,0\n';
 const lineUp = (text: string) => {
@@ -97,5 +97,32 @@ describe('names beside the sheets', () => {
       'more than one',
       'sidehip, side_hip',
     );
+  });
+});
+
+describe('a rule sheet for a pattern that counts y upward', () => {
+  const up = FRONT.replace('# unit: in', '# unit: in, y up').replace(
+    /^(front,\w+,[\d.]+,)([\d.]+)/gmu,
+    '$1-$2',
+  );
+  const rules = (line: string, dy: string): string =>
+    `${line}# sizes: 12, 14\npoint,step_dx,step_dy\nfront.side_hem,0,${dy}\n`;
+
+  it('says how it counts y itself', () => {
+    expectRefusal(() => graded(up, rules('', '-1/4')), 'sheet-malformed', {
+      ...{ file: 'rules.csv', row: 3, column: 3, point: 'front.side_hem' },
+    });
+    const moved = (line: string, dy: string) =>
+      move(graded(up, rules(line, dy)), '14', 'front', 'side_hem').y;
+    expect(moved('# y: up\n', '-1/4')).toBeCloseTo(6.35, 9);
+    expect(moved('# y: down\n', '1/4')).toBeCloseTo(6.35, 9);
+    expect(moved('', '0')).toBe(0);
+  });
+});
+
+it('one size in capitals and small letters is refused', () => {
+  const sheet = '# sizes: xs, 12\npoint,axis,xs,XS,12\nfront.side_hip,dx,-1/4,-1/4,0\n';
+  expectRefusal(() => graded(FRONT, sheet.replace('# sizes: xs, 12\n', '')), 'size-twice', {
+    ...{ file: 'rules.csv', row: 1, column: 4 },
   });
 });
