@@ -27,8 +27,6 @@ export function readSizeLabels(
   file: string,
 ): readonly SizeLabel[] {
   const found = new Map<string, { label: ChartCell; index: number }>();
-  // In letters of either case: `xs` and `XS` are one size to a reader, and one file to some disks.
-  const byKey = new Map<string, ChartCell>();
   for (const [index, label] of table.sizes.entries()) {
     const name = tidyText(label.text);
     if (name === '') {
@@ -36,7 +34,7 @@ export function readSizeLabels(
       continue;
     }
     checkSizeLabel(name, { file, row: label.row, column: label.column });
-    const earlier = byKey.get(name.toLowerCase());
+    const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
       throw new InputError('size-twice', {
         what: `two sizes have one name, in ${cellPosition(earlier)} and in ${cellPosition(label)}`,
@@ -46,7 +44,6 @@ export function readSizeLabels(
       });
     }
     found.set(name, { label, index });
-    byKey.set(name.toLowerCase(), label);
   }
   if (found.size > MOST_SIZES) {
     throw new InputError('file-too-large', {

@@ -63,7 +63,6 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   for (const { text: label, place } of labels) checkSizeLabel(label, place);
-  refuseTwiceInCase(labels);
   const heads = sizeHeads(
     [...new Set(labels.map((size) => size.text))],
     known,
@@ -120,23 +119,6 @@ function agreedSizes(
     got: own.join(', '),
     place: stated?.place ?? {},
   });
-}
-
-/** `xs` and `XS` are one size to whoever reads them, and one file to some disks. */
-function refuseTwiceInCase(labels: readonly TypedCell[]): void {
-  const seen = new Map<string, TypedCell>();
-  for (const label of labels) {
-    const key = label.text.toLowerCase();
-    const first = seen.get(key);
-    seen.set(key, first ?? label);
-    if (first === undefined || first.text === label.text) continue;
-    throw new InputError('size-twice', {
-      what: `a size is written in two ways, first as ${first.text}`,
-      allowed: 'one spelling for each size',
-      got: label.text,
-      place: label.place,
-    });
-  }
 }
 
 function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHeads): void {

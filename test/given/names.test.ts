@@ -119,10 +119,3 @@ describe('a rule sheet for a pattern that counts y upward', () => {
     expect(moved('', '0')).toBe(0);
   });
 });
-
-it('one size in capitals and small letters is refused', () => {
-  const sheet = '# sizes: xs, 12\npoint,axis,xs,XS,12\nfront.side_hip,dx,-1/4,-1/4,0\n';
-  expectRefusal(() => graded(FRONT, sheet.replace('# sizes: xs, 12\n', '')), 'size-twice', {
-    ...{ file: 'rules.csv', row: 1, column: 4 },
-  });
-});
