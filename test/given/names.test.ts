@@ -73,7 +73,8 @@ describe('what is sewn to what', () => {
     const loose = '# blank: 0\nedge;sewn to;ease;way\nFRONT.Waist;Back.waist;\u2013;Same\n';
     const [pair] = seams(loose);
     const [plain] = seams('edge,sewn_to,ease,way\nfront.waist,back.waist,0,same\n');
-    expect({ ...pair, name: '' }).toEqual({ ...plain, name: '' });
+    const own = { name: '', place: undefined };
+    expect({ ...pair, ...own }).toEqual({ ...plain, ...own });
   });
 
   it('refuses a dash without that line', () => {
