@@ -60,7 +60,7 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
     sizes: chart?.sizes,
     base: sources.base,
   });
-  const list = sizeList(sheet, sources.base ?? statedBy(sheet, 'base')?.text);
+  const list = sizeList(sheet, sources.base ?? statedBy(sheet, 'base')?.text, ', or a chart');
   if (sources.countsUp === true) refuseSilentY(sheet);
   const context: Context = { sheet, list, down: statedDown(sheet), chart };
   const own = byPoint(sheet.cells);

@@ -13,11 +13,13 @@ export interface SizeList {
 
 /**
  * The sizes that are known, or else those that the sheet lists: by number, or in their order there.
+ * `orElse` is what could tell them beside the sheet, for the words of a refusal (`, or a chart`).
  * Throws InputError `base-missing`, `size-missing`, `size-unknown` or `sizes-too-few`.
  */
 export function sizeList(
   { file, sizes, sizesKnown }: RuleSheet,
   base: string | undefined,
+  orElse = '',
 ): SizeList {
   if (base === undefined) {
     throw new InputError('base-missing', {
@@ -27,7 +29,7 @@ export function sizeList(
       place: { file },
     });
   }
-  const labels = sizesKnown ? sizes : inOrder(sizes, base, file);
+  const labels = sizesKnown ? sizes : inOrder(sizes, base, file, orElse);
   if (!labels.includes(base)) {
     throw new InputError('size-unknown', {
       what: 'the range has no such base size',
@@ -83,7 +85,12 @@ export function statedSizes({ text, place }: TypedCell): readonly string[] {
 }
 
 /** Numbers count up, and 00 is smaller than 0; other labels stand as the sheet first has them. */
-function inOrder(listed: readonly string[], base: string, file: string): readonly string[] {
+function inOrder(
+  listed: readonly string[],
+  base: string,
+  file: string,
+  orElse: string,
+): readonly string[] {
   const all = listed.includes(base) ? listed : [...listed, base];
   if (listed.length > 0 && all.every((label) => /^\d+$/u.test(label))) {
     return all.toSorted((a, b) => Number(a) - Number(b) || b.length - a.length);
@@ -91,7 +98,7 @@ function inOrder(listed: readonly string[], base: string, file: string): readonl
   if (all === listed) return listed;
   throw new InputError('size-missing', {
     what: 'the sizes and their order cannot be told from the rule sheet',
-    allowed: 'a line such as `# sizes: XS, S, M, L` in it, or a chart',
+    allowed: `a line such as \`# sizes: XS, S, M, L\` in it${orElse}`,
     got: listed.join(', '),
     place: { file },
   });

@@ -159,6 +159,13 @@ describe('increments behind a sheet', () => {
     expect(at('waist_girth')).toBeCloseTo(1.5, 9);
   });
 
+  it('are refused where the order of the sizes is not told, with words of the sheet alone', () => {
+    const sheet = '# unit: in\npoint,axis,S,M\nfront.side_waist,dx,1/4,1/2\n';
+    const way = 'Allowed: a line such as `# sizes: XS, S, M, L` in it.';
+    const infer = () => inferIncrements({ sheet, base: 'XS' });
+    expectRefusal(infer, 'size-missing', { file: 'sheet' }, way);
+  });
+
   it('need a base', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,1/4,1/2\n';
     expectRefusal(() => inferIncrements({ sheet }), 'size-missing', { file: 'sheet' });
