@@ -57,6 +57,8 @@ export const CAUSE_CLEAR_BY = 3;
 /** nats. At one point a slip is stated with its particulars if they are this much likelier, 2 to 1,
  * than others of its kind: either way the rule is looked at. */
 export const KIND_CLEAR_BY = 0.7;
+/** nats. Steps of which less speaks against their being regular are not held against any other shape. */
+export const NOTHING_ODD = 0.1;
 /** nats. Without a seam that opens, the steps of a point or those beside it are asked for a slip where
  * this much speaks against them, some 150 to 1. */
 export const RULES_TELL_BY = 5;
@@ -74,6 +76,11 @@ export const ALIKE_CHANGES = 1.02;
 
 /** share of a rounding step. A value this near a half step counts as the half, and rounds up. */
 export const HALF_STEP = 1e-9;
+/** mm squared. A choice of grid lines that is better by less is no better, so that equal choices do not
+ * chase each other. */
+export const GRID_GAIN = 1e-6;
+/** mm per mm. A sum of lengths that follows a level of the grid by less is not mended by it. */
+export const SUM_FOLLOWS = 1e-3;
 
 /** mm. A dart narrower than this is not worth sewing (common practice, no source). */
 export const DART_INTAKE_LEAST = 10;
@@ -85,6 +92,13 @@ export const DART_INTAKE_MOST = 35;
 export const INCREMENT_AGREES = 0.25;
 /** mm. Two cells are one figure within this: an inch written in cm to one decimal. */
 export const SAME_CELL = 0.5;
+/** Share of what the sizes beside a value make likely. What was probably meant by it comes this near. */
+export const LIKELY_MEANING = 0.1;
+/** Share of a value. Where a row hardly grows (a height, a hip depth) one may be this far off what the
+ * sizes beside it make likely. */
+export const OFF_NEIGHBORS = 0.2;
+/** Share of a value. The same where two sizes alone are beside it: they agree on any line. */
+export const OFF_TWO_NEIGHBORS = 0.5;
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
 export const SAME_STEP = toMillimeters(1 / 16, 'in');
@@ -196,6 +210,18 @@ export const RUNS_STRAIGHT = 0.01;
 /** mm. Ends of lines of a drawing this near are joined: points rounded to 0.01 in miss each other by
  * up to 0.36 mm. */
 export const JOIN_GAP = 0.4;
+/** Share, or radians. Scales, tilts and turns of a drawing that differ by less are one that was rounded
+ * when it was written. */
+export const DRAWN_ALIKE = 1e-6;
+/** Tangent of a quarter of an angle. An arc that bends by less is its chord: flatter than any pencil sees,
+ * its center would be farther away than numbers reach. */
+export const NO_BULGE = 1e-9;
+/** degrees. Where two stretches of a spline meet and turn by less it runs on. */
+export const SPLINE_RUNS_ON = 0.1;
+/** Share of a side. A block is larger than another by more; rounding makes less of it. */
+export const BLOCK_LARGER = 1e-4;
+/** Cosine between what two blocks differ by and what rules do: alike but for a grade that breaks. */
+export const GROWS_ALONG = 0.9;
 /** mm. The number of a rule belongs to a point this near without a word. */
 export const RULE_AT = 0.1;
 /** mm. With a word, up to this: four times what rounding to 0.01 in does. */

@@ -73,7 +73,7 @@ export function trimmed(value: number, decimals: number): string {
 }
 
 /** in. A length this near a fraction is written as it: half of the last of three decimals. */
-const NEAR_FRACTION = 0.0005;
+const NEAR_FRACTION = 0.5 * 10 ** -DISPLAY_DECIMALS.in;
 
 /**
  * Inches as a mixed fraction, such as `26 1/2` or `-7/16`, if the length is within NEAR_FRACTION of a

@@ -1,13 +1,11 @@
 /** Cells that are numbers but hardly the measurement they stand for, refused with what was meant. */
 import { InputError } from '../errors';
 import { excerpt } from '../table/tidy-text';
+import { LIKELY_MEANING } from '../tolerance';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
 import { farthestFromNeighbors } from './neighbors';
 import { ADULT_GIRTHS, boundsOf, isImpossible, isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
-
-/** A meaning must come this near to what the neighbors make likely, as a share of it. */
-const NEAR = 0.1;
 
 /**
  * Throws `measurement-doubtful` for a column of girths that are no body's, for a known measurement
@@ -107,7 +105,7 @@ function likelyMeaning(typed: number, expected: number, { unit }: SizeChart): st
   }));
   const [nearest] = [...powers, ...swapped, ...units]
     .map((reading) => ({ ...reading, off: Math.abs(reading.value - expected) / expected }))
-    .filter(({ off }) => off <= NEAR)
+    .filter(({ off }) => off <= LIKELY_MEANING)
     .sort((a, b) => a.off - b.off);
   return nearest?.text(nearest.value);
 }

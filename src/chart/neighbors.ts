@@ -1,4 +1,5 @@
 /** What the other sizes of a row make of one of its values. */
+import { OFF_NEIGHBORS, OFF_TWO_NEIGHBORS } from '../tolerance';
 
 /** How many sizes are asked: two on each side, or the nearest four at an end of the range. */
 const ASKED = 4;
@@ -6,10 +7,6 @@ const ASKED = 4;
 const NEARBY = 16;
 /** A value this many usual steps away from its place in the row is no step of a grade. */
 const STEPS_AWAY = 4;
-/** Nor is one that differs by this share where the row hardly grows (a height, a hip depth). */
-const SHARE_AWAY = 0.2;
-/** Two neighbors agree on any line, so that a third value must differ by more. */
-const SHARE_AWAY_FROM_TWO = 0.5;
 /** Where the neighbors disagree by themselves, the value must be this many times as far off. */
 const SPREADS_AWAY = 4;
 /** Two sizes alone have no usual step; twice the other's girth is beyond any two of one range. */
@@ -71,7 +68,7 @@ function expectation(others: readonly Known[], index: number, value: number) {
   const { low, high } = median(answers);
   const expected = Math.min(Math.max(value, low), high);
   const { middle } = median(answers);
-  const share = others.length > 2 ? SHARE_AWAY : SHARE_AWAY_FROM_TWO;
+  const share = others.length > 2 ? OFF_NEIGHBORS : OFF_TWO_NEIGHBORS;
   const spread = median(answers.map((answer) => Math.abs(answer - middle))).middle;
   return {
     expected,

@@ -6,7 +6,8 @@ import { INCREMENT_AGREES, SAME_PLACE, SAME_STEP } from '../tolerance';
 import type { ChartBody, ChartStep } from './chart-bodies';
 import { chartBodies, chartSteps } from './chart-bodies';
 
-/** A step of the chart that is worth more of the table's spans several of them. */
+/** A step of the chart that is worth more of the table's spans several of them.
+ * No tolerance: it parts one from two. */
 const SPANS_SEVERAL = 1.5;
 
 /** What the table says at the waist of one step of the chart; millimeters. */

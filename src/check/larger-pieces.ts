@@ -54,7 +54,10 @@ export function checkLargerPieces(
   });
 }
 
-/** Share of a piece's width from which an edge tells how wide it is; the mouth of a tuck does not. */
+/**
+ * Share of a piece's width from which an edge tells how wide it is; the mouth of a tuck does not.
+ * No tolerance: it says which edges are looked at.
+ */
 const TELLS_WIDTH = 0.5;
 
 /**

@@ -1,6 +1,7 @@
 /** Arcs of circles and ellipses, and bulges, as cubic curves. */
 import type { Point } from '../geometry/point';
 import { add, between, distance, scale, subtract } from '../geometry/point';
+import { ARITHMETIC, NO_BULGE } from '../tolerance';
 import type { LinePoint } from './line-point';
 
 /**
@@ -8,8 +9,6 @@ import type { LinePoint } from './line-point';
  * cos^2(a/4). That is below CURVE_POINTS up to a radius of 10 m.
  */
 const STEP = Math.PI / 6;
-/** rad. What is left over of a step by rounding makes none of its own. */
-const NO_STEP = 1e-9;
 
 /** center + cos(angle) u + sin(angle) v: a circle where u and v are square and as long. */
 export interface Round {
@@ -20,7 +19,7 @@ export interface Round {
 
 /** The points of an arc from angle to angle in radians, its last one without a bend. */
 export function arcPoints({ center, u, v }: Round, start: number, end: number): LinePoint[] {
-  const count = Math.max(1, Math.ceil(Math.abs(end - start) / STEP - NO_STEP));
+  const count = Math.max(1, Math.ceil(Math.abs(end - start) / STEP - ARITHMETIC));
   const step = (end - start) / count;
   const reach = (4 / 3) * Math.tan(step / 4);
   const at = (angle: number): Point =>
@@ -48,12 +47,10 @@ export function bulgePoints(from: Point, to: Point, bulge: number): LinePoint[] 
   const chord = subtract(to, from);
   const long = distance(from, to);
   // Flatter than any pencil sees, its center would be farther away than numbers reach.
-  if (long === 0 || Math.abs(bulge) < FLAT) return [from];
+  if (long === 0 || Math.abs(bulge) < NO_BULGE) return [from];
   const aside = (1 - bulge * bulge) / (4 * bulge);
   const center = add(between(from, to, 0.5), scale({ x: -chord.y, y: chord.x }, aside));
   const u = subtract(from, center);
   const points = arcPoints({ center, u, v: { x: -u.y, y: u.x } }, 0, 4 * Math.atan(bulge));
   return [{ ...points[0], ...from }, ...points.slice(1, -1)];
 }
-
-const FLAT = 1e-9;

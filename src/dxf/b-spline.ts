@@ -1,6 +1,7 @@
 /** B-splines as cubic curves, exactly. */
 import type { Point } from '../geometry/point';
 import { angleBetween, between, subtract } from '../geometry/point';
+import { SPLINE_RUNS_ON } from '../tolerance';
 import type { LinePoint } from './line-point';
 
 /** A curve by control points, not rational. */
@@ -9,9 +10,6 @@ export interface BSpline {
   readonly knots: readonly number[];
   readonly controls: readonly Point[];
 }
-
-/** degrees. Where two stretches of a spline meet and turn by less it runs on. */
-const RUNS_ON = 0.1;
 
 /**
  * The points at which its stretches meet, each with the handles of the next; the last one without.
@@ -71,5 +69,5 @@ function handles(stretch: readonly Point[]): readonly [Point, Point] | undefined
 function runsOn(before: readonly Point[], after: readonly Point[]): boolean {
   const arriving = subtract(before.at(-1) as Point, before.at(-2) as Point);
   const leaving = subtract(after[1] as Point, after[0] as Point);
-  return before.length > 2 && angleBetween(arriving, leaving) <= RUNS_ON;
+  return before.length > 2 && angleBetween(arriving, leaving) <= SPLINE_RUNS_ON;
 }

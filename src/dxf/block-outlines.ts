@@ -82,7 +82,10 @@ function largest(block: PlacedBlock, layer: string, file: string): Loop | undefi
   return first && more.reduce((a, b) => (sizeOf(b) > sizeOf(a) ? b : a), first);
 }
 
-/** Share of the box about a boundary that one within it has at least both ways, if it is its size. */
+/**
+ * Share of the box about a boundary that one within it has at least both ways, if it is its size.
+ * No tolerance: what is cut out of a piece is smaller.
+ */
 const NEXT_SIZE = 0.5;
 
 /** Boundaries that lie one in the next, and are no cut-outs by their size, are sizes of one piece. */

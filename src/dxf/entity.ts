@@ -1,6 +1,7 @@
 /** One entity of a DXF file as points, lines and words. */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { DRAWN_ALIKE } from '../tolerance';
 import { arcPoints, bulgePoints, roundPoints } from './arcs';
 import { splinePoints } from './b-spline';
 import type { LinePoint } from './line-point';
@@ -71,11 +72,9 @@ export function facingOf(raw: Raw, file: string): 1 | -1 | undefined {
   const [x, y] = [numberAt(raw, 210, 0, file), numberAt(raw, 220, 0, file)];
   const z = numberAt(raw, 230, 1, file);
   // The z of an extrusion that is not written whole counts as none.
-  if (Math.hypot(x, y) > TILT * Math.abs(z) || z === 0) return undefined;
+  if (Math.hypot(x, y) > DRAWN_ALIKE * Math.abs(z) || z === 0) return undefined;
   return z > 0 ? 1 : -1;
 }
-
-const TILT = 1e-6;
 
 type Shape = Pick<DxfEntity, 'type' | 'points'> & Partial<DxfEntity>;
 
@@ -150,7 +149,7 @@ function ellipse(raw: Raw, file: string): Shape | undefined {
   const turn = end > start ? end - start : end - start + 2 * Math.PI;
   const round = { center, u, v };
   // The whole way round to the rounding of a file, or a part of it.
-  return Math.abs(turn - 2 * Math.PI) < 1e-6
+  return Math.abs(turn - 2 * Math.PI) < DRAWN_ALIKE
     ? { type: 'POLYLINE', points: roundPoints(round), closed: true }
     : turn > 0 && turn < 2 * Math.PI
       ? { type: 'POLYLINE', points: arcPoints(round, start, start + turn) }

@@ -4,6 +4,7 @@ import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, dot, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { ReadingNote } from '../pattern/pattern';
+import { BLOCK_LARGER, GROWS_ALONG } from '../tolerance';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
 import type { RuleTable } from './rule-table';
@@ -117,16 +118,12 @@ function chainsOf(
   return chains.filter(({ length }) => length > 1);
 }
 
-/** Share of a side by which a block is larger; rounding makes less of it. */
-const LARGER = 1e-4;
-/** Cosine between what two blocks differ by and what rules do: alike but for a grade that breaks. */
-const ALONG = 0.9;
-
 /** Whether one block is larger than another in one way at least, smaller in none, and as rules go. */
 function goesAlong(small: PlacedBlock, large: PlacedBlock, rules: RuleTable['rules']): boolean {
   const [from, to] = [boxOf(small), boxOf(large)];
   const more = from.map((side, i) => ((to[i] ?? 0) - side) / Math.max(side, to[i] ?? 0));
-  if (!more.some((share) => share > LARGER) || more.some((share) => share < -LARGER)) return false;
+  if (!more.some((share) => share > BLOCK_LARGER) || more.some((share) => share < -BLOCK_LARGER))
+    return false;
   const [here, there] = [ruledPlaces(small), ruledPlaces(large)];
   const change = centered(here.map(({ at }, i) => subtract(there[i]?.at ?? at, at)));
   const moves = here.map(({ rule }) => rules.get(rule) ?? []);
@@ -139,7 +136,9 @@ function goesAlong(small: PlacedBlock, large: PlacedBlock, rules: RuleTable['rul
         return add(scale(axis, move.x), scale(quarterTurn(axis), y));
       }),
     );
-    return product(change, step) > ALONG * Math.sqrt(product(change, change) * product(step, step));
+    return (
+      product(change, step) > GROWS_ALONG * Math.sqrt(product(change, change) * product(step, step))
+    );
   });
 }
 

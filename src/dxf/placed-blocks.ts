@@ -1,10 +1,11 @@
 /** The blocks of a drawing as they lie on its sheet. */
 import type { ReadingNote } from '../pattern/pattern';
+import { DRAWN_ALIKE } from '../tolerance';
 import type { BlockTree } from './block-tree';
 import { FLOATING, aside, blockTree, refusePlacing } from './block-tree';
 import { D6673_LAYERS } from './d6673-layers';
 import type { DxfInsert, Placement } from './placement';
-import { ALIKE, AS_DRAWN, isMirrored, isUpright, placed, scaleOf } from './placement';
+import { AS_DRAWN, isMirrored, isUpright, placed, scaleOf } from './placement';
 import type { DxfBlock, DxfContent, DxfEntity } from './read';
 
 /** A block as it lies on the sheet. */
@@ -99,7 +100,9 @@ function repeated(
   const [first, ...more] = inserts;
   if (first === undefined || more.length === 0) return [];
   const scale = scaleOf(first.placement);
-  const other = more.find(({ placement }) => Math.abs(scaleOf(placement) / scale - 1) > ALIKE);
+  const other = more.find(
+    ({ placement }) => Math.abs(scaleOf(placement) / scale - 1) > DRAWN_ALIKE,
+  );
   if (other !== undefined) {
     const got = `${scale} in row ${first.row}, ${scaleOf(other.placement)}`;
     refusePlacing(file, other.row, `block ${name} is inserted in two scales`, got);

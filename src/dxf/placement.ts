@@ -2,6 +2,7 @@
 import { InputError } from '../errors';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { DRAWN_ALIKE } from '../tolerance';
 import { facingOf } from './entity';
 import type { Raw } from './tags';
 import { first, numberAt, rowOf } from './tags';
@@ -51,7 +52,7 @@ export function insertOf(raw: Raw, file: string): DxfInsert {
   const facing = facingOf(raw, file);
   if (facing === undefined) blame('is tilted', 'a block flat on the sheet', 'an extrusion aside');
   const [sx, sy] = [number(41, 1), number(42, 1)];
-  if (sx === 0 || sy === 0 || Math.abs(Math.abs(sx / sy) - 1) > ALIKE) {
+  if (sx === 0 || sy === 0 || Math.abs(Math.abs(sx / sy) - 1) > DRAWN_ALIKE) {
     blame('is stretched', 'one scale for x and y, mirrored or not', `${sx} along x, ${sy} along y`);
   }
   const copies = [number(70, 1), number(71, 1)];
@@ -74,9 +75,6 @@ export function insertOf(raw: Raw, file: string): DxfInsert {
     },
   };
 }
-
-/** share. Scales that differ by less are one that was rounded. */
-export const ALIKE = 1e-6;
 
 /** Cosine and sine of degrees, exact for quarter turns. */
 function directionOf(degrees: number): readonly [number, number] {
@@ -126,5 +124,5 @@ export function isMirrored({ a, b, c, d }: Placement): boolean {
 
 /** Whether it leaves directions as they are. */
 export function isUpright({ a, b, c, d }: Placement): boolean {
-  return a > 0 && d > 0 && Math.abs(b) <= ALIKE * a && Math.abs(c) <= ALIKE * a;
+  return a > 0 && d > 0 && Math.abs(b) <= DRAWN_ALIKE * a && Math.abs(c) <= DRAWN_ALIKE * a;
 }

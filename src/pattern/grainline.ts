@@ -15,8 +15,9 @@ export interface Stretch {
 const CHORDS = 8;
 /** Upright lines that are tried, side by side. */
 const TRIED = 15;
-/** Share of the room that the line takes, and of the longest room that is enough. */
+/** Share of the room that the line takes. */
 const TAKEN = 0.6;
+/** Share of the longest room that is enough. No tolerance: it places a mark. */
 const ENOUGH = 0.75;
 
 /** The grainline inside a closed outline; `across` for a piece whose length lies along the grain. */

@@ -13,7 +13,10 @@ export interface LadderCorner extends LadderWay {
   readonly name: string;
 }
 
-/** Share of a piece's height from its upper or lower end within which a corner is at that end. */
+/**
+ * Share of a piece's height from its upper or lower end within which a corner is at that end.
+ * No tolerance: it places words.
+ */
 const AT_END = 0.3;
 
 interface Candidate {

@@ -108,7 +108,6 @@ function color(hex: string): string {
 function number(value: number, decimals = 3): string {
   const scale = 10 ** decimals;
   if (!Number.isFinite(value)) throw new RangeError(`${value} was to be drawn`);
-  const rounded = Math.round(value * scale) / scale + 0;
-  // PDF knows no exponents.
-  return Math.abs(rounded) < 1e-5 ? '0' : String(rounded);
+  // PDF knows no exponents, and none are written of numbers that have up to six decimals.
+  return String(Math.round(value * scale) / scale + 0);
 }

@@ -2,11 +2,10 @@
  * Which of the two grid lines beside it each level takes, so that sums of lengths hold: a search by
  * small changes, one and two at a time, for as long as anything gets better.
  */
+import { GRID_GAIN } from '../tolerance';
 import type { GridLines, GridStart, GridSum } from './grid-state';
 import { GridState } from './grid-state';
 
-/** Square mm. Less is no gain, so that equal choices do not chase each other. */
-const LEAST_GAIN = 1e-6;
 /** Changes after which it is enough, so that no rounding of numbers can loop for ever. */
 const MOST_CHANGES = 1000;
 
@@ -71,9 +70,9 @@ function bestWith(
   let [least, best] = [first.cost, -1];
   for (const j of near) {
     const cost = first.cost + trial(state, changes[j] as Change);
-    if (cost < least - LEAST_GAIN) [least, best] = [cost, j];
+    if (cost < least - GRID_GAIN) [least, best] = [cost, j];
   }
-  if (least <= -LEAST_GAIN) return best;
+  if (least <= -GRID_GAIN) return best;
   for (const c of first.flipped) state.flip(c);
   return undefined;
 }

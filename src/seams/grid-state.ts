@@ -1,4 +1,5 @@
 /** Levels on one of two grid lines each, and what it costs that sums of lengths are off. */
+import { SUM_FOLLOWS } from '../tolerance';
 
 /** A sum of lengths as it follows levels. */
 export interface GridSum {
@@ -27,8 +28,6 @@ export interface GridStart {
 
 /** Weight of a square mm by which a coordinate is off, beside one by which a seam is. */
 const DISTANCE_WEIGHT = 1 / 50;
-/** mm per mm. A sum that follows a level by less is not mended by it. */
-const LEAST_SLOPE = 1e-3;
 
 /** Places of the sums that follow a level, and how. */
 interface Column {
@@ -125,7 +124,7 @@ function columnsOf(count: number, sums: readonly GridSum[]): readonly Column[] {
     for (const [c, slope] of slopes) columns[c]?.set(k, (columns[c].get(k) ?? 0) + slope);
   });
   return columns.map((column) => {
-    const own = [...column].filter(([, slope]) => Math.abs(slope) > LEAST_SLOPE);
+    const own = [...column].filter(([, slope]) => Math.abs(slope) > SUM_FOLLOWS);
     return {
       which: Int32Array.from(own, ([k]) => k),
       slopes: Float64Array.from(own, ([, slope]) => slope),

@@ -8,7 +8,7 @@ import { readPublishedTable } from './read-published-table';
 
 /** More would bury the reader: the tables repeat one another. */
 const MOST = 3;
-/** Share of a chart's waist range above which a table covers most of it. */
+/** Share of a chart's waist range above which a table covers most of it. No tolerance: a majority. */
 export const MOST_OF_RANGE = 0.5;
 /**
  * mm. What a hip is off by where a table says nothing: the spread of measured hips at one waist

@@ -1,6 +1,7 @@
 /** The room to walk in one size of a skirt, and the opening that a whole range needs. */
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
+import { ARITHMETIC } from '../tolerance';
 import type { GirthProfile } from './girth-profile';
 import { girthAt } from './girth-profile';
 import { depthOf, skirtProfile } from './skirt-profile';
@@ -72,9 +73,6 @@ function openingOf({ pieces }: WalkedSize): number {
 
 /** mm. The opening of a range is rounded up to a step that a ruler shows. */
 const OPENING_STEP = 5;
-/** Shares of a step that are a matter of arithmetic, not of length. */
-const NOTHING = 1e-9;
-
 /** mm. A lower opening is not worth making: common practice, no source. */
 const LEAST_OPENING = 150;
 
@@ -82,5 +80,5 @@ const LEAST_OPENING = 150;
 export function strideOpening(sizes: readonly WalkedSize[]): number {
   const needed = Math.max(0, ...sizes.map((size) => walkingRoom(size).needed));
   if (needed === 0) return 0;
-  return Math.max(LEAST_OPENING, OPENING_STEP * Math.ceil(needed / OPENING_STEP - NOTHING));
+  return Math.max(LEAST_OPENING, OPENING_STEP * Math.ceil(needed / OPENING_STEP - ARITHMETIC));
 }

@@ -2,6 +2,7 @@
 import { conversionFactor } from './conversion-factor.js';
 import { docComment } from './doc-comment.js';
 import { importOrder } from './import-order.js';
+import { tolerance } from './tolerance.js';
 
 /** @type {import('eslint').Linter.Config} */
 export const guards = {
@@ -12,6 +13,7 @@ export const guards = {
         'import-order': importOrder,
         'conversion-factor': conversionFactor,
         'doc-comment': docComment,
+        tolerance,
       },
     },
   },
@@ -19,5 +21,6 @@ export const guards = {
     'house/import-order': 'error',
     'house/conversion-factor': 'error',
     'house/doc-comment': 'error',
+    'house/tolerance': 'error',
   },
 };

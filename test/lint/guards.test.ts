@@ -10,6 +10,7 @@ import { docComment } from './doc-comment.js';
 import { importOrder } from './import-order.js';
 import { ROOMS, roomOf } from './rooms.js';
 import { sourceFiles } from './sources';
+import { tolerance } from './tolerance.js';
 
 /** The ids of what a rule says of a text that stands at a path below src. */
 function said(rule: Rule.RuleModule, file: string, text: string) {
@@ -163,12 +164,46 @@ describe('doc comments', () => {
   });
 });
 
+describe('tolerances', () => {
+  const bounds = (text: string, file = 'grade/planted.ts') => said(tolerance, file, text);
+
+  it.each([
+    ['a literal beside what is compared', 'const is = a < 0.05;'],
+    ['a literal in front of it', 'const is = 1e-9 >= a;'],
+    ['a negative one', 'const is = a > -0.05;'],
+    ['a term', 'const is = a <= b - 0.05;'],
+    ['a factor', 'const is = a < 0.1 * Math.abs(b);'],
+    ['a quotient', 'const is = a < 1 / 16;'],
+    ['a constant of the file', 'const NEAR = 0.05;\nconst is = a < NEAR;'],
+    ['one that is declared below', 'const is = () => a < NEAR * b;\nconst NEAR = 0.5;'],
+    ['one that others use', 'export const NEAR = 0.05;\nconst is = -NEAR > a;'],
+    ['what is nearly nothing, for others', 'export const NEAR = 1e-6;'],
+    ['what is nearly nothing, wherever it stands', 'const b = Math.ceil(a - 1e-9);'],
+  ])('stand in tolerance.ts: %s', (_, text) => {
+    expect(bounds(text)).toEqual(['bound']);
+    expect(bounds(text, 'tolerance.ts')).toEqual([]);
+  });
+
+  it.each([
+    ['a whole number', 'const is = a < 2 && b > 1e9;'],
+    ['the middle between 0 and 1', 'const is = a < 0.5;'],
+    ['a share that nothing is held against', 'const SHARE = 0.05;\nconst b = SHARE * a;'],
+    ['what is known by name', "import { NEAR } from '../tolerance';\nconst is = a < NEAR;"],
+    [
+      'a constant that says what else it is',
+      '/** Share. No tolerance: a majority. */\nexport const MOST = 0.5;\nconst is = a > MOST;',
+    ],
+  ])('are not %s', (_, text) => {
+    expect(bounds(text)).toEqual([]);
+  });
+});
+
 describe('the guards', () => {
   it('watch every file of src', async () => {
     const eslint = new ESLint();
     for (const file of sourceFiles().filter((name) => !name.endsWith('.d.ts'))) {
       const config = (await eslint.calculateConfigForFile(join('src', file))) as Linter.Config;
-      for (const rule of ['import-order', 'conversion-factor', 'doc-comment'])
+      for (const rule of ['import-order', 'conversion-factor', 'doc-comment', 'tolerance'])
         expect([config.rules?.[`house/${rule}`]].flat()[0], `${rule} of ${file}`).toBe(2);
     }
   });

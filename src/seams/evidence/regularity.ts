@@ -1,6 +1,6 @@
 /** Whether the steps of a point are regular: alike, or in the proportions of other points. */
 import { growthOf } from '../../rule-sheet/steps';
-import { SAME_PLACE, SEAM_MATCH, STEP_SHAPE } from '../../tolerance';
+import { NOTHING_ODD, SAME_PLACE, SEAM_MATCH, STEP_SHAPE } from '../../tolerance';
 import type { SheetMoves } from '../slips/sheet-moves';
 import { along } from '../slips/sheet-moves';
 import { misfit } from './misfit';
@@ -19,8 +19,6 @@ const MIXED_SHAPES = 4;
 /** Nats for a rule that mixes two shapes, and for one that breaks at a size of its own. */
 const MIXED = 1.5;
 const OWN_BREAK = 5;
-/** Nats. Steps that fit this well need not be held against any other shape. */
-const NOTHING_ODD = 0.1;
 /** Steps are exact where seams are not, so an odd one weighs more than a gap of its size. */
 const ODD_STEP = 1.5;
 

@@ -8,7 +8,10 @@ import type { Series } from './series';
 import { inForm, keyPoint, rightValues } from './series';
 import type { StatedConvention } from './stated-convention';
 
-/** A convention must leave at most this share of the cells wrong that are wrong without it. */
+/**
+ * A convention must leave at most this share of the cells wrong that are wrong without it.
+ * No tolerance: it is set by planted conventions.
+ */
 const CLEARS_UP = 0.5;
 
 /**
