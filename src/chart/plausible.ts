@@ -23,19 +23,22 @@ export const ADULT_GIRTHS: Readonly<Record<string, Bounds>> = {
   ankle_girth: { least: 140, most: 450 },
 };
 
-/** Of the same adults, and of skirts from the shortest to the longest. */
+/**
+ * Of the same adults, and of skirts from the shortest to the longest. Close enough that a usual
+ * number of inches is none of centimeters: 24 is no skirt in cm, nor 8 a depth of the hip.
+ */
 const ADULT_LENGTHS: Readonly<Record<string, Bounds>> = {
   height: { least: 1200, most: 2250 },
   waist_height: { least: 700, most: 1450 },
   hip_height: { least: 500, most: 1250 },
   knee_height: { least: 280, most: 700 },
   crotch_height: { least: 480, most: 1100 },
-  waist_to_hip: { least: 70, most: 400 },
-  waist_to_high_hip: { least: 30, most: 280 },
+  waist_to_hip: { least: 100, most: 400 },
+  waist_to_high_hip: { least: 50, most: 200 },
   waist_to_knee: { least: 350, most: 850 },
   inside_leg_length: { least: 480, most: 1150 },
   outside_leg_length: { least: 700, most: 1500 },
-  skirt_length: { least: 150, most: 2000 },
+  skirt_length: { least: 300, most: 1350 },
 };
 
 /** No body and no garment is longer, and none of their lengths is shorter. */
