@@ -50,3 +50,35 @@ export function turningRuns(runs: readonly StepRun[]): PlacedRun[] {
     return turns ? [{ before, run, after }] : [];
   });
 }
+
+/** A single step at an end of the range that is out of all proportion to the others. */
+export interface Leap {
+  readonly end: StepRun;
+  /** The run beside it. */
+  readonly beside: StepRun;
+  /** mm. The largest of the other steps. */
+  readonly most: number;
+}
+
+/** No break of a published table makes a step more than twice the one before. */
+const LEAP = 2.5;
+/** mm. Beside steps that hardly grow a usual one is no leap: those below count as this. */
+const USUAL_STEP = 12;
+/** Two steps say nothing of each other; three or more do. */
+const TELLING = 3;
+
+/** The first and the last step where each is more than 2.5 times the largest of all others. */
+export function leapingEnds(runs: readonly StepRun[]): Leap[] {
+  if (runs.reduce((sum, { length }) => sum + length, 0) < TELLING) return [];
+  const [first, second] = runs;
+  const [beforeLast, last] = runs.slice(-2);
+  return [
+    { end: first, beside: second },
+    { end: last, beside: beforeLast },
+  ].flatMap(({ end, beside }) => {
+    if (end?.length !== 1 || beside === undefined || end === beside) return [];
+    const most = Math.max(...runs.filter((run) => run !== end).map(({ growth }) => growth));
+    const leaps = end.growth > LEAP * Math.max(most, USUAL_STEP) + SAME_PLACE;
+    return leaps ? [{ end, beside, most }] : [];
+  });
+}

@@ -8,8 +8,8 @@ import { showLength } from '../units';
 import { chartBodies, chartSteps, neighbors } from './chart-bodies';
 import { checkBodies } from './chart-body-checks';
 import { checkDropChange } from './chart-drop';
-import type { Girth, PlacedRun, StepRun } from './chart-step-runs';
-import { GIRTHS, stepRuns, turningRuns } from './chart-step-runs';
+import type { Girth, Leap, PlacedRun, StepRun } from './chart-step-runs';
+import { GIRTHS, leapingEnds, stepRuns, turningRuns } from './chart-step-runs';
 import type { Finding } from './finding';
 import { checkLargerGirths } from './larger-girths';
 
@@ -23,14 +23,14 @@ interface GradeBreak {
 }
 
 /**
- * What a chart's waist and hip show by themselves: steps that go up and down, breaks, a drop that
+ * What a chart's waist and hip show by themselves: steps that go up and down or leap, breaks, a drop that
  * changes, and girths that no body has. Nothing about steps where waist or hip has a blank cell.
  */
 export function checkChartSteps(chart: SizeChart, display: LengthDisplay): Finding[] {
   const steps = chartSteps(chart);
   const girths = GIRTHS.map((girth) => {
     const runs = stepRuns(steps, girth);
-    return { girth, uneven: turningRuns(runs), breaks: gradeBreaks(runs) };
+    return { girth, uneven: turningRuns(runs), ends: leapingEnds(runs), breaks: gradeBreaks(runs) };
   });
   return [
     ...checkBodies(chart, display),
@@ -38,6 +38,7 @@ export function checkChartSteps(chart: SizeChart, display: LengthDisplay): Findi
     ...girths.flatMap(({ girth, uneven }) =>
       uneven.map((placed) => unevenFinding(placed, girth, display)),
     ),
+    ...girths.flatMap(({ girth, ends }) => ends.map((leap) => leapFinding(leap, girth, display))),
     ...girths.flatMap(({ girth, breaks }) =>
       breaks.map((change) => breakFinding(change, girth, display)),
     ),
@@ -61,6 +62,26 @@ function gradeBreaks(runs: readonly StepRun[]): GradeBreak[] {
 
 function isSpike({ run }: PlacedRun): boolean {
   return run.length === 1;
+}
+
+/** A leap at an end of the range is a slip of its last cell rather than a break. */
+function leapFinding({ end, beside, most }: Leap, girth: Girth, display: LengthDisplay): Finding {
+  return {
+    severity: 'warning',
+    check: 'leaping-step',
+    size: `${end.from.size}-${end.to.size}`,
+    piece: '',
+    subject: `${girth}_girth`,
+    quantity: 'length',
+    measured: end.growth,
+    expected: beside.growth,
+    source: SOURCE,
+    message:
+      `from ${end.from.size} to ${end.to.size} the ${girth} grows ` +
+      `${showLength(end.growth, display)}, from ${showLength(end.from[girth], display)} to ` +
+      `${showLength(end.to[girth], display)}, while no other step of it is above ` +
+      `${showLength(most, display)}: is the cell right?`,
+  };
 }
 
 /** A warning for a single step; a note where several equal steps turn, which break on both sides. */

@@ -64,3 +64,31 @@ describe('a row in another unit than its chart', () => {
     expect((await grade()).status).toBe(0);
   });
 });
+
+const check = () => place.run('check', 'chart.csv', '--unit', 'in');
+
+describe('a size that the tables which agree never saw', () => {
+  it('is warned of by a table that covers it, and as a step that leaps', async () => {
+    // US home-pattern misses sizing of 1968 ends at a waist of 34 in, ASTM D6960-04 does not.
+    const waist_girth = '30,32,34,36,38';
+    write('in', { waist_girth, hip_girth: '40,42,44,46,54' }, '18,20,22,24,26');
+    const { stdout } = await check();
+    expect(stdout).toMatch(/warning range-against-standard \(size 20-26, astm-d6960-04\)/u);
+    expect(stdout).toMatch(/warning leaping-step \(size 24-26, hip_girth\)/u);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain(
+      'the hip grows 8 in, from 46 in to 54 in, while no other step of it is above 2 in',
+    );
+  });
+
+  it('is warned of in the waist as well', async () => {
+    write('in', { waist_girth: '26,27,28,29,35', hip_girth: '36,37,38,39,40' }, '8,10,12,14,16');
+    const { stdout } = await check();
+    expect(stdout).toMatch(/warning range-against-standard \(size 8-16, astm-d5585-95\)/u);
+    expect(stdout).toMatch(/warning leaping-step \(size 14-16, waist_girth\)/u);
+  });
+
+  it('leaves a chart alone whose steps double at a break, as the usual ones do', async () => {
+    write('in', { waist_girth: '24,25,26,28,30', hip_girth: '34,35,36,38,40' }, '4,6,8,10,12');
+    expect((await check()).stdout).toContain('0 warning');
+  });
+});
