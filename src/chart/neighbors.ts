@@ -12,6 +12,15 @@ const SPREADS_AWAY = 4;
 /** Two sizes alone have no usual step; twice the other's girth is beyond any two of one range. */
 const TWICE = 2;
 
+/** Share of a value by which it must leave both its neighbors, where the row is steady without it. */
+const OFF_STEADY = 0.05;
+/** mm. And by this much: short depths are measured and rounded to half an inch. */
+const OFF_STEADY_LEAST = 15;
+/** It must do so by this many usual steps, and by as many times what the row is unsteady by itself. */
+const STEADY_STEPS = 3;
+/** A row with fewer other values has no habit. */
+const STEADY_OTHERS = 3;
+
 /** A value that lies far from what its neighbors lead one to expect. */
 export interface Doubt {
   readonly index: number;
@@ -23,7 +32,8 @@ export interface Doubt {
  * The value of a row, listed in the order of the sizes, that lies farthest from what its neighbors
  * make of it; undefined where none lies far. Each neighbor says where the value would be at the
  * usual step of the row, which is the median of the slopes between the other values nearby, so that
- * one slip moves neither the step nor the middle of the answers. `odd` says of a value by itself
+ * one slip moves neither the step nor the middle of the answers. A value that jumps away from a
+ * steady row and back again is doubted much sooner (a height of 186 among 168). `odd` says of a value by itself
  * whether it is the one to doubt, where two could be.
  */
 export function farthestFromNeighbors(
@@ -36,7 +46,9 @@ export function farthestFromNeighbors(
     const others = nearby.filter((other) => other.index !== index);
     const { expected, reach } = expectation(others, index, value);
     const away = Math.abs(value - expected);
-    return away > reach ? [{ index, expected, odd: odd(value), share: away / expected }] : [];
+    if (away > reach) return [{ index, expected, odd: odd(value), share: away / expected }];
+    const steady = offSteadyRow(known, at);
+    return steady === undefined ? [] : [{ index, odd: odd(value), ...steady }];
   });
   const [first] = doubts.sort((a, b) => Number(b.odd) - Number(a.odd) || b.share - a.share);
   return first && { index: first.index, expected: first.expected };
@@ -45,6 +57,37 @@ export function farthestFromNeighbors(
 interface Known {
   readonly index: number;
   readonly value: number;
+}
+
+/**
+ * What lies midway between the neighbors of a value that is beyond both of them, in a row whose other
+ * values go steadily on; undefined where it is not so. A row that rises all along has no such value.
+ */
+function offSteadyRow(known: readonly Known[], at: number) {
+  const [before, it, after] = [known[at - 1], known[at], known[at + 1]];
+  if (before === undefined || it === undefined || after === undefined) return undefined;
+  const beyond = Math.max(
+    it.value - Math.max(before.value, after.value),
+    Math.min(before.value, after.value) - it.value,
+  );
+  const others = known.filter((other) => other !== it);
+  if (beyond <= 0 || others.length < STEADY_OTHERS) return undefined;
+  const steps = others
+    .slice(1)
+    .map(
+      ({ index, value }, i) =>
+        (value - (others[i]?.value ?? NaN)) / (index - (others[i]?.index ?? NaN)),
+    );
+  const step = median(steps).middle;
+  const unsteady = Math.max(...steps.map((each) => Math.abs(each - step)));
+  const expected = (before.value + after.value) / 2;
+  const reach = Math.max(
+    OFF_STEADY * expected,
+    OFF_STEADY_LEAST,
+    STEADY_STEPS * Math.abs(step),
+    STEADY_STEPS * unsteady,
+  );
+  return beyond > reach ? { expected, share: beyond / expected } : undefined;
 }
 
 /** Where the value is expected, as near to it as the answers allow, and how far off it may be. */

@@ -18,17 +18,43 @@ const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange =>
   return { measurement, least, greatest: most, source: OWN_RULE };
 });
 
-/** Warnings for girths beyond an adult's, a hip below its waist, and a girth that stays. */
+/** Warnings for girths beyond an adult's, a hip below its waist, and girths that stay. */
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
   const bodies = chartBodies(chart);
   const isEverySize = bodies.every(({ waist, hip }) => hip < waist - SAME_PLACE);
   return [
     ...RANGES.flatMap((range) => checkMeasurementRange(chart, range, display)),
+    ...nothingGrows(bodies, display),
     ...bodies.flatMap((body) => hipBelowWaist(body, isEverySize, display)),
     ...chartSteps(chart).flatMap((step) => [
       ...notGrowing(step, 'waist', 'hip', display),
       ...notGrowing(step, 'hip', 'waist', display),
     ]),
+  ];
+}
+
+/** Sizes under several names with one body: whoever grades them gets one skirt several times. */
+function nothingGrows(bodies: readonly ChartBody[], display: LengthDisplay): Finding[] {
+  const [first, ...others] = bodies;
+  const last = others.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const isSame = (body: ChartBody) =>
+    Math.abs(body.waist - first.waist) < SAME_PLACE && Math.abs(body.hip - first.hip) < SAME_PLACE;
+  if (!others.every(isSame)) return [];
+  return [
+    {
+      severity: 'warning',
+      check: 'nothing-grows',
+      size: `${first.size}-${last.size}`,
+      piece: '',
+      subject: 'waist_girth, hip_girth',
+      quantity: 'length',
+      measured: 0,
+      source: OWN_RULE,
+      message:
+        `from ${first.size} to ${last.size} nothing grows: in every size the waist is ` +
+        `${showLength(first.waist, display)} and the hip ${showLength(first.hip, display)}`,
+    },
   ];
 }
 

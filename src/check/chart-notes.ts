@@ -1,5 +1,6 @@
 /** What a reader of a chart should know about how it was understood. */
 import type { Finding } from './finding';
+import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 
 /**
@@ -12,7 +13,12 @@ export function chartNotes(chart: SizeChart): readonly Finding[] {
     notes.push(note('layout', chart.file, 'The chart lists one size a row.'));
   }
   if (chart.largestFirst) {
-    const message = 'The chart lists its sizes from large to small; they are used small to large.';
+    // Numbers that rise in the file tell another order than the girths, which larger-girths judges.
+    const ranks = labelRanks(chart.sizes.toReversed());
+    const message =
+      (ranks?.at(-1) ?? 0) > (ranks?.[0] ?? 0)
+        ? 'The waist and hip of the chart fall as its size names rise; it is used from small girths to large.'
+        : 'The chart lists its sizes from large to small; they are used small to large.';
     notes.push(note('size-order', chart.file, message));
   }
   return [...notes, ...chart.rows.flatMap((row) => rowNotes(chart, row))];

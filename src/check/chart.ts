@@ -6,6 +6,7 @@ import { checkChartSteps } from './chart-steps';
 import { checkWaistToHip } from './chart-waist-to-hip';
 import type { ComparedTable } from './compared-tables';
 import { comparedTables } from './compared-tables';
+import { checkFallingLengths } from './falling-lengths';
 import type { Finding } from './finding';
 
 /**
@@ -20,6 +21,7 @@ export function checkChart(
   const tables = comparedTables(chart, against);
   return [
     ...withoutTablesOwn(checkChartSteps(chart, display), tables),
+    ...checkFallingLengths(chart, display),
     ...checkWaistToHip(chart, display),
     ...tables.flatMap((table) => checkAgainstStandard(chart, table, display)),
   ];

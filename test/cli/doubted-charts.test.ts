@@ -92,3 +92,72 @@ describe('a size that the tables which agree never saw', () => {
     expect((await check()).stdout).toContain('0 warning');
   });
 });
+
+describe('a row that goes the wrong way, or nowhere', () => {
+  it.each([
+    ['skirt_length', '64,62,60,58,56'],
+    ['waist_to_hip', '23,22.5,22,21.5,21'],
+    ['height', '176,174,172,170,168'],
+  ])('%s that falls in every step is warned of by name', async (name, cells) => {
+    write('cm', { ...CM, [name]: cells });
+    const { stdout } = await place.run('check', 'chart.csv');
+    expect(stdout).toMatch(new RegExp(`warning length-falls \\(size 36-44, ${name}\\)`, 'u'));
+    const [first, last] = [cells.split(',')[0], cells.split(',').at(-1)];
+    expect(stdout.replace(/\s+/gu, ' ')).toContain(`from ${first} cm at 36 to ${last} cm at 44`);
+  });
+
+  it.each([
+    ['skirt_length', '64,64,63,63,62'],
+    ['crotch_height', '78,77.5,77,76.5,76'],
+  ])('%s may stay or fall now and then', async (name, cells) => {
+    write('cm', { ...CM, [name]: cells });
+    expect((await place.run('check', 'chart.csv')).stdout).not.toContain('length-falls');
+  });
+
+  it('is told of as a range in which nothing grows', async () => {
+    write('in', { waist_girth: '28,28,28', hip_girth: '38,38,38' }, '8,10,12');
+    const { stdout } = await check();
+    expect(stdout).toMatch(/warning nothing-grows \(size 8-12/u);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain('the waist is 28 in and the hip 38 in');
+    write('in', { waist_girth: '28', hip_girth: '38' }, '10');
+    expect((await check()).stdout).not.toContain('nothing-grows');
+  });
+
+  it('is not called a list from large to small where the names of the sizes rise', async () => {
+    write('in', { waist_girth: '30,28,26', hip_girth: '40,38,36' }, '8,10,12');
+    const { status, stdout } = await check();
+    expect(status).toBe(1);
+    expect(stdout).not.toContain('from large to small');
+    expect(stdout.replace(/\s+/gu, ' ')).toContain('fall as its size names rise');
+    write('in', { waist_girth: '30,28,26', hip_girth: '40,38,36' }, '12,10,8');
+    expect((await check()).stdout).toContain('from large to small');
+  });
+});
+
+describe('a cell that jumps away from a steady row and back again', () => {
+  it.each([
+    ['height', '168,168,186,168,168', '168'],
+    ['skirt_length', '60,60,50,60,60', 'about 60 cm'],
+    ['waist_to_hip', '20,20.5,12,21.5,22', '21'],
+    ['knee_girth', '36,36.5,73,37.5,38', '37'],
+  ])('%s: %s is refused', async (name, cells, meant) => {
+    write('cm', { ...CM, [name]: cells });
+    const { status, stderr } = await grade();
+    expect(stderr).toContain(`column 4 (${name}, size 40)`);
+    expect(stderr).toContain(meant);
+    expect(status).toBe(2);
+  });
+
+  it.each([
+    ['two lengths of a skirt', SIZES, 'skirt_length', '60,60,60,70,70'],
+    ['heights of two kinds in turn', SIZES, 'height', '160,172,160,172,160'],
+    ['three statures a size', '8P,8R,8T,10P,10R', 'height', '157,165,173,157,165'],
+    ['an uneven girth that rises', SIZES, 'waist_girth', '66,68,75,77,84'],
+    ['a depth rounded to half an inch', SIZES, 'waist_to_high_hip', '10,10,11.3,10,10'],
+    ['half sizes', '12.5,14.5,16.5,18.5,20.5', 'hip_girth', '94,97,102,107,109'],
+  ])('%s is left alone', async (_, sizes, name, cells) => {
+    write('cm', { ...CM, [name]: cells }, sizes);
+    const { status } = await place.run('check', 'chart.csv');
+    expect(status).toBe(0);
+  });
+});
