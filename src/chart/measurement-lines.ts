@@ -45,9 +45,13 @@ export function nameLines(table: ChartTable, file: string): readonly Measurement
   return lines;
 }
 
+/** `7;2`, which is no word for a value that is not there: somebody's number was typed wrong. */
+const TWO_NUMBERS = /^\d+ ?[;:_] ?\d+$/u;
+
 /**
  * A line as a row of the chart, for the sizes given. A cell of a known measurement that is no
- * length becomes null; one in another unit than the chart's throws `unit-contradicted`.
+ * length becomes null; one in another unit than the chart's throws `unit-contradicted`, and two
+ * numbers with a stray mark between them (`7;2`) throw `cell-not-a-number`.
  */
 export function measurementRow(
   line: MeasurementLine,
@@ -65,7 +69,7 @@ export function measurementRow(
     if (!line.known) return parseLength(text, line.unit ?? unit) ?? null;
     const reading = readCell(text, unit);
     if (reading.kind === 'length') return reading.mm;
-    if (reading.code !== 'unit-contradicted') return null;
+    if (reading.code !== 'unit-contradicted' && !TWO_NUMBERS.test(tidyText(text))) return null;
     throw cellError(reading, text, { file, row, column, size, measurement: line.name });
   });
   return {

@@ -10,7 +10,7 @@ import { terminalText } from '../table/characters';
 import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import type { ExitCode, Io } from './io';
-import { refuseMixedOptions } from './mixed-options';
+import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
 import { unprintableArgument } from './argument-text';
 import { optionMessage } from './option-words';
 import { againstOption, list, replaceOption, unitOption, withStyle } from './options';
@@ -90,6 +90,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
       refuseMixedOptions(command, chart);
+      refusePrintingWithoutPaper(command);
       const { gradeCommand, patternCommand } = await import('./grade-command');
       const { pattern } = options;
       exitCode =

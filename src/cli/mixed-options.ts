@@ -1,4 +1,4 @@
-/** Options of `grade` that belong to drafting, and options that belong to a given pattern. */
+/** Options of `grade` that belong to drafting, to a given pattern, or to printing. */
 import type { Command } from 'commander';
 import { InputError } from '../errors';
 import { optionOf } from './option-words';
@@ -33,4 +33,19 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
       place: { field: 'pattern' },
     });
   }
+}
+
+const PRINTING = ['margin', 'join'];
+
+/** Throws InputError `bad-option` for an option of printing where `grade` is given no paper. */
+export function refusePrintingWithoutPaper(command: Command): void {
+  if (command.getOptionValueSource('paper') !== undefined) return;
+  const alone = PRINTING.find((name) => command.getOptionValueSource(name) === 'cli');
+  if (alone === undefined) return;
+  throw new InputError('bad-option', {
+    what: 'the option belongs to printing, and grade prints only on a paper that is named',
+    allowed: 'together with --paper',
+    got: optionOf(alone),
+    place: { field: alone },
+  });
 }

@@ -161,3 +161,31 @@ describe('a cell that jumps away from a steady row and back again', () => {
     expect(status).toBe(0);
   });
 });
+
+describe('what would be passed over in silence', () => {
+  it.each(['7;2', '7:2', '7_2'])('is refused: %s in a row that is not needed', async (cell) => {
+    write('in', { ...IN, waist_to_hip: `7.5,7.5,${cell},8,8` });
+    const { status, stderr } = await grade();
+    expect(stderr).toContain('column 4 (waist_to_hip, size 40)');
+    expect(stderr).toContain(`Got: ${cell}`);
+    expect(status).toBe(2);
+  });
+
+  it('is refused: how to print, without a paper to print on', async () => {
+    write('in', IN);
+    const call = ['grade', 'chart.csv', '--base', '40', '--replace'];
+    for (const [option, value] of [
+      ['--margin', '10mm'],
+      ['--join', 'butt'],
+    ] as const) {
+      const { status, stderr } = await place.run(...call, option, value);
+      expect(stderr).toContain(option);
+      expect(stderr).toContain('--paper');
+      expect(status).toBe(2);
+    }
+    expect((await place.run(...call, '--paper', 'a0', '--margin', '10mm')).status).toBe(0);
+    expect((await place.run('print', 'chart.csv', '--base', '40', '--margin', '10mm')).status).toBe(
+      0,
+    );
+  });
+});
