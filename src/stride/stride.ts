@@ -2,11 +2,14 @@
  * The stride that a skirt allows, as a careful figure.
  *
  * The hull of two legs (two-legs.ts) is set by a table of a textbook on skirts for a step of 67 cm,
- * remembered and unverified: girths of 94 cm 10 cm above the knee, 100 at the knee, 126 at the upper
- * calf, 134 at the lower calf and 146 at the ankle. In these the hull alone allows the reference 66,
- * 65, 75, 73 and 68 cm. The careful step is the share of it that is 67 cm in none of them, so it
- * errs short and not long: it gives 57 to 66 cm there, and the true one may be longer by up to 18 %.
- * Nobody was measured: another body, shoe or cloth may differ by more than the five girths do.
+ * remembered and unverified: girths of 94 cm above the knee, 100 at the knee, 126 at the upper calf,
+ * 134 at the lower calf and 146 at the ankle. The levels are the engine's own choice: 10 cm above the
+ * knee, the knee, and 10, 20 and 36 cm below it. There the hull alone allows the reference, a body of
+ * 164 cm with a hip of 95 cm, 66, 65, 75, 73 and 68 cm. The careful step is the share of it that is
+ * 67 cm in none of them, so for her it errs short and not long: it gives 57 to 66 cm there, and the
+ * true one may be longer by up to 18 %. It is one share for all bodies: with a hip of 84 cm it gives 61
+ * to 69 cm, 2 cm long at the upper calf, and with a hip of 110 cm 45 to 62 cm. Nobody was measured:
+ * another body, shoe or cloth may differ by more than the five girths do.
  */
 import type { GirthProfile } from './girth-profile';
 import { girthAt, turnsBetween } from './girth-profile';

@@ -1,6 +1,7 @@
 /**
  * Two legs and the band round them by another route than the engine's: both outlines are laid down
- * as points, and the band is the boundary of their convex hull (Andrew's monotone chain).
+ * as points, and the band is the boundary of their convex hull (Andrew's monotone chain). Limb, leg,
+ * joint and careful share are those of the engine, so that this tests its geometry and not its figures.
  */
 
 type XY = readonly [number, number];
