@@ -16,7 +16,7 @@ export interface ComparedTable extends RankedTable {
 }
 
 /**
- * The tables named, or else the nearest three. A table that was asked for speaks for itself. Of
+ * The tables named, or else the nearest, three at most. A table that was asked for speaks for itself. Of
  * those chosen only one warns: the nearest whose range differs even without the steps that another
  * bears out. Published tables disagree with one another, so to differ from one of them is no news
  * where another goes along; but a table says nothing of the steps that it does not cover. A survey

@@ -10,6 +10,8 @@ import { readPublishedTable } from './read-published-table';
 const MOST = 3;
 /** Share of a chart's waist range above which a table covers most of it. No tolerance: a majority. */
 export const MOST_OF_RANGE = 0.5;
+/** Share of a chart's waist range below which a table says too little of the chart to be shown. */
+const LEAST_OF_RANGE = 1 / 3;
 /**
  * mm. What a hip is off by where a table says nothing: the spread of measured hips at one waist
  * (residual standard deviation in the 1988 survey of US Army women, see its file).
@@ -60,7 +62,8 @@ export function rankTable(table: PublishedTable, bodies: readonly TableSize[]): 
  * At most three tables, the nearest first: identical ones, then by how much of the chart's waist
  * range they cover and how near its hips lie to theirs. Of the body types of one edition only the
  * nearer counts; plus sizes only for a chart that is mostly of them; a survey, which is no size
- * table, only where the chart is its very figures. None that covers fewer than two sizes.
+ * table, only where the chart is its very figures. None that covers fewer than two sizes or, unless it is
+ * identical, no more than a third of the range.
  */
 export function chosenTables(bodies: readonly TableSize[]): RankedTable[] {
   const ranked = CATALOG.flatMap((entry) => {
@@ -68,7 +71,7 @@ export function chosenTables(bodies: readonly TableSize[]): RankedTable[] {
     const rank = rankTable(readPublishedTable(entry, entry.table), bodies);
     const fits =
       rank.identical ||
-      (entry.kind !== 'survey' && rank.coverage > (entry.plus ? MOST_OF_RANGE : 0));
+      (entry.kind !== 'survey' && rank.coverage > (entry.plus ? MOST_OF_RANGE : LEAST_OF_RANGE));
     return fits ? [{ ...rank, family: entry.family ?? entry.id }] : [];
   }).sort((a, b) => Number(b.identical) - Number(a.identical) || score(a) - score(b));
   return ranked

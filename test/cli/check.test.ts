@@ -73,7 +73,8 @@ describe('every published table fed back as a chart', () => {
     expect(out).toContain('Findings: 0 fail, 0 warning');
     expect(out).toContain(`In the sizes they share your chart is ${name}, cell for cell`);
     expect(/Against ([\w-]+):/u.exec(out)?.[1]).toBe(id);
-    expect(out.match(/Against /gu)).toHaveLength(3);
+    // Few tables cover more than a third of the plus sizes of 2016.
+    expect(out.match(/Against /gu)).toHaveLength(id === 'astm-d6960-16' ? 2 : 3);
     expect(out.match(/cell for cell/gu)).toHaveLength(1);
   });
 });

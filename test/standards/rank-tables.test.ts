@@ -64,6 +64,17 @@ describe('chosenTables', () => {
     expect(plus[0]).toBe('astm-d6960-04');
   });
 
+  it('cover more than a third of the chart, or are none', () => {
+    // Waists of 33 to 45 in: the misses of 1968 end at 34 in, a twelfth of the range, those of ASTM
+    // D5585-95 at 36 1/2 in, 29 % of it; ASTM D6960-04 runs from 31 1/2 to 49 1/2 in.
+    const shown = chosenTables(bodies([33, 43], [34, 44], [35, 45], [36, 46], [45, 55]));
+    const names = shown.map(({ table }) => table.id);
+    expect(names).toContain('astm-d6960-04');
+    expect(names).not.toContain('home-misses-1968');
+    expect(names).not.toContain('astm-d5585-95');
+    for (const { coverage } of shown) expect(coverage).toBeGreaterThan(1 / 3);
+  });
+
   it('are none for a chart beyond every table, and for no bodies', () => {
     expect(ids(bodies([71, 75], [73, 77]))).toEqual([]);
     expect(ids([])).toEqual([]);
