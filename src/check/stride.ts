@@ -8,8 +8,9 @@ import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
 
 const SOURCE =
-  'derived: a taut band round two legs, set to allow no more than 67 cm in five girths of a ' +
-  'textbook table (from memory, unverified), so it errs short; ' +
+  'derived: a taut band round two legs, set to allow a body of 164 cm with a hip of 95 cm no ' +
+  'more than 67 cm in five girths of a textbook table (from memory, unverified), so for her it errs ' +
+  'short; ' +
   'step: PMC2943048 table 2, the upper of 0.422 to 0.433 of stature; ' +
   'fast steps reach 1.05 of the leg: J. NeuroEngineering and Rehabilitation 2012 9:69 table 1';
 
