@@ -42,7 +42,9 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
       `${allowed(room, display)}, and ${about(room.wanted, display)} is wanted, ` +
       stature(room, display) +
       (held ? '; stairs and curbs need more' : remedy(room, display)) +
-      (Number.isFinite(measured) ? '; the step is a careful figure that errs short, not long' : ''),
+      (Number.isFinite(measured)
+        ? '; the step is a careful figure that errs short, or up to 2 cm long on slim hips'
+        : ''),
   };
 }
 
