@@ -90,6 +90,9 @@ export const DART_INTAKE_MOST = 35;
 /** share of the step. A chart's hip growth may differ this much from a published table's for the
  * same waist growth, and by `SAME_STEP` at least: 1/4 in for a step of 1 in, 5/8 in for 2 1/2 in. */
 export const INCREMENT_AGREES = 0.25;
+/** Share of the largest other step. An end step beyond it leaps: no break of a published table makes a step
+ * more than twice the one before. */
+export const LEAP = 2.5;
 /** mm. Two cells are one figure within this: an inch written in cm to one decimal. */
 export const SAME_CELL = 0.5;
 /** Share of what the sizes beside a value make likely. What was probably meant by it comes this near. */

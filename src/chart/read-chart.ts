@@ -23,8 +23,6 @@ import { recognizeMeasurement } from './vocabulary';
 import { takeUnitColumn } from './unit-column';
 import { takeUnitLines, takeUnits } from './unit-lines';
 
-export { needValues } from './need-values';
-
 /** The rows without which no skirt can be drafted; every size must have them. */
 const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
 

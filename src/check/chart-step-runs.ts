@@ -1,5 +1,5 @@
 /** The steps of one girth, gathered into runs of the same grade. */
-import { SAME_PLACE, SAME_STEP } from '../tolerance';
+import { LEAP, SAME_PLACE, SAME_STEP } from '../tolerance';
 import type { ChartBody, ChartStep } from './chart-bodies';
 
 /** The two girths of a skirt. */
@@ -60,14 +60,12 @@ export interface Leap {
   readonly most: number;
 }
 
-/** No break of a published table makes a step more than twice the one before. */
-const LEAP = 2.5;
 /** mm. Beside steps that hardly grow a usual one is no leap: those below count as this. */
 const USUAL_STEP = 12;
 /** Two steps say nothing of each other; three or more do. */
 const TELLING = 3;
 
-/** The first and the last step where each is more than 2.5 times the largest of all others. */
+/** The first and the last step where each is more than LEAP times the largest of all others. */
 export function leapingEnds(runs: readonly StepRun[]): Leap[] {
   if (runs.reduce((sum, { length }) => sum + length, 0) < TELLING) return [];
   const [first, second] = runs;

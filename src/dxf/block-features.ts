@@ -6,7 +6,7 @@ import type { BlockContent, BlockPoint } from './block-point';
 import { blockPoint, entitiesOn, strokesOn } from './block-point';
 import { D6673_LAYERS } from './d6673-layers';
 import { chords } from './line-point';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import { sewnNotches } from './sewn-notch';
 
 /** What a block has beside its lines: marks, words, grain, and what is to be said of them. */

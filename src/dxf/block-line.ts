@@ -5,7 +5,7 @@ import type { BlockContent, BlockPoint } from './block-point';
 import { blockPoint, entitiesOn, strokesOn } from './block-point';
 import { D6673_LAYERS } from './d6673-layers';
 import type { LinePoint } from './line-point';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import { joinless } from './seam-words';
 
 /**

@@ -10,7 +10,7 @@ import { closedLines, gapText } from './closed-lines';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
 import type { PlaceIndex } from './place-index';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import { RULE_WORDS } from './rule-words';
 import { notchesOnto, snapped } from './snap';
 

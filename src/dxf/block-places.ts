@@ -6,7 +6,7 @@ import { D6673_LAYERS } from './d6673-layers';
 import type { LinePoint } from './line-point';
 import type { PlaceIndex } from './place-index';
 import { placeIndex } from './place-index';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /** The layers of the points of a line. */
 export const RULED: readonly string[] = [D6673_LAYERS.turnPoint, D6673_LAYERS.curvePoint];

@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import type { RawPoint } from '../given/raw-point';
 import type { PlaceIndex } from './place-index';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /** What a block holds, and the file for messages. */
 export interface BlockContent {

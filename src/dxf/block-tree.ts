@@ -5,7 +5,8 @@ import { D6673_LAYERS } from './d6673-layers';
 import { mapped } from './line-point';
 import type { DxfInsert, Placement } from './placement';
 import { after, fromBase, placed } from './placement';
-import type { DxfBlock, DxfEntity } from './read';
+import type { DxfEntity } from './entity';
+import type { DxfBlock } from './read';
 
 /** The blocks of a drawing with those that are put into them, each in its place. */
 export interface BlockTree {
@@ -109,7 +110,7 @@ export function aside(severity: ReadingNote['severity'], what: string): ReadingN
   return { severity, check: 'left-out', piece: '', what };
 }
 
-/** Refuses how blocks are put together. */
+/** Refuses how blocks are put together: throws InputError `dxf-malformed` at a row. */
 export function refusePlacing(file: string, row: number, what: string, got: string): never {
   throw new InputError('dxf-malformed', {
     what,

@@ -3,7 +3,7 @@ import type { Cutting } from '../pattern/piece';
 import { D6673_LAYERS } from './d6673-layers';
 import { UNITS } from './drawing-unit';
 import type { PlacedBlock } from './placed-blocks';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import { RULE_WORDS } from './rule-words';
 import { joinless } from './seam-words';
 

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { distance } from '../geometry/point';
 import { EXCHANGED, JOIN_GAP, SAME_PLACE } from '../tolerance';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import type { LinePoint } from './line-point';
 import { enclosesRoom, turned } from './line-point';
 

@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, showLength, toMillimeters } from '../units';
 import { PIECE_LEAST, PIECE_MOST } from '../tolerance';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import type { Tag } from './tags';
 
 /** What one place says. */

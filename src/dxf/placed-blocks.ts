@@ -6,7 +6,8 @@ import { FLOATING, aside, blockTree, refusePlacing } from './block-tree';
 import { D6673_LAYERS } from './d6673-layers';
 import type { DxfInsert, Placement } from './placement';
 import { AS_DRAWN, isMirrored, isUpright, placed, scaleOf } from './placement';
-import type { DxfBlock, DxfContent, DxfEntity } from './read';
+import type { DxfEntity } from './entity';
+import type { DxfBlock, DxfContent } from './read';
 
 /** A block as it lies on the sheet. */
 export interface PlacedBlock {

@@ -13,7 +13,7 @@ import { blockOutlines } from './block-outlines';
 import { cuttingOf, isKnownWord, pieceTitle } from './block-words';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import type { RuleNumber } from './rule-words';
 import { matchedRules } from './rule-words';
 import { unreadNotes } from './unread';

@@ -16,7 +16,7 @@ import { mapped } from './line-point';
 import { besideNotes, cutLineNotes } from './piece-notes';
 import type { PlacedBlock } from './placed-blocks';
 import { placedBlocks } from './placed-blocks';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 import { readDxf } from './read';
 import type { ReadBlock } from './read-block';
 import { readBlock } from './read-block';

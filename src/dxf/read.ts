@@ -9,8 +9,6 @@ import { insertOf } from './placement';
 import type { Raw, Tag } from './tags';
 import { first, numberAt, rawEntities, rowOf } from './tags';
 
-export type { DxfEntity } from './entity';
-
 /** What a block or the sheet holds. */
 export interface DxfSpace {
   readonly entities: readonly DxfEntity[];

@@ -2,7 +2,7 @@
 import { SAME } from './block-places';
 import type { BlockPoint } from './block-point';
 import { placeIndex } from './place-index';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /** Words that give a rule. */
 export const RULE_WORDS = /^#\s*(\d+)$/u;

@@ -5,7 +5,7 @@
 import { D6673_LAYERS } from './d6673-layers';
 import type { BlockContent, BlockPoint } from './block-point';
 import { blockPoint, entitiesOn } from './block-point';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /** `SEWN NOTCH: 3`, at the place on the seam line of the third notch of the block. */
 export function sewnNotchWords(number: number): string {

@@ -7,7 +7,7 @@ import { RULED, near } from './block-places';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlaceIndex } from './place-index';
 import { placeIndex } from './place-index';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /**
  * The entities of a block in mm, `corners` being the points of its closed lines. What stands within

@@ -57,7 +57,10 @@ export function rowOf({ tags }: Raw): number {
   return tags[0]?.row ?? 1;
 }
 
-/** The number of a tag; beyond `MOST` it is none that a drawing has. */
+/**
+ * The number of a tag. Throws InputError `dxf-malformed` for what is no number, and beyond `MOST`, since no
+ * drawing has that.
+ */
 export function numberOf({ value, row }: Tag, file: string): number {
   const number = value.trim() === '' ? NaN : Number(value);
   if (Math.abs(number) <= MOST) return number;

@@ -1,7 +1,7 @@
 /** What a drawing has that was not read, by kind and layer. */
 import type { ReadingNote } from '../pattern/pattern';
 import { D6673_LAYERS } from './d6673-layers';
-import type { DxfEntity } from './read';
+import type { DxfEntity } from './entity';
 
 /** Layers of which nothing may be lost: with it a shape that is cut or sewn is. */
 const SHAPE: ReadonlySet<string> = new Set([

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { needValues, readChart } from '../../src/chart/read-chart';
+import { needValues } from '../../src/chart/need-values';
+import { readChart } from '../../src/chart/read-chart';
 import { expectRefusal } from '../expect-refusal';
 import { chartOf } from './charts';
 

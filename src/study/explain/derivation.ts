@@ -6,7 +6,7 @@ import { roundTo } from '../../grade/rounding';
 import { namedPoint } from '../../pattern/named-point';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
-import { addedUp, asSteps } from '../mark/answer-key';
+import { addedUp, asSteps } from '../../rule-sheet/steps';
 import type { DraftedGrade } from '../../jobs/grade-chart';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';

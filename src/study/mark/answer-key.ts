@@ -3,8 +3,6 @@ import type { DraftedGrade } from '../../jobs/grade-chart';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
-export { addedUp, asSteps } from '../../rule-sheet/steps';
-
 /** Something of each axis. */
 export type Axes<T> = Readonly<Record<Axis, T>>;
 

@@ -9,7 +9,7 @@ import {
   trimmed,
 } from '../../units';
 import type { AnswerKey } from './answer-key';
-import { addedUp, asSteps } from './answer-key';
+import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { breakSlips } from './break-slips';
 import type { Slip } from './slip';
 
