@@ -109,8 +109,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: 'inches are fractions ten times as loosely',
     file: 'units.ts',
-    find: 'NEAR_FRACTION = 0.0005',
-    replace: 'NEAR_FRACTION = 0.005',
+    find: 'NEAR_FRACTION = 0.5',
+    replace: 'NEAR_FRACTION = 5',
     tests: ['units.test.ts'],
   },
   {
