@@ -1,10 +1,9 @@
 /** Given cut lines: as wide of the sewing line in every size as they were drawn in the base. */
 import type { Box } from '../geometry/bounds';
-import { pointBounds } from '../geometry/bounds';
+import { controlBounds } from '../geometry/bounds';
 import { nearestOn } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
 import { distance, dot, quarterTurn, scale, subtract, unit } from '../geometry/point';
-import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentLength, segmentTangent } from '../geometry/segment';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { clockwise } from '../pattern/clockwise';
@@ -125,7 +124,10 @@ function placesOf(base: Piece): readonly EdgeShare[] {
  * does not lie square to the edge, as beside corners.
  */
 function widthsOf(piece: Piece, places: readonly EdgeShare[]): readonly (number | undefined)[] {
-  const cut = (cutLineSegments(piece) ?? []).map((segment) => ({ segment, box: boxOf(segment) }));
+  const cut = (cutLineSegments(piece) ?? []).map((segment) => ({
+    segment,
+    box: controlBounds(segment),
+  }));
   return places.map(({ edge, t }) => {
     const [segment] = edgeSegments(piece, edge);
     if (segment === undefined) return undefined;
@@ -143,14 +145,6 @@ function widthsOf(piece: Piece, places: readonly EdgeShare[]): readonly (number 
     const width = dot(subtract(nearest, at), outward);
     return Math.abs(width) < SQUARE_TO_EDGE * away ? undefined : Math.sign(width) * away;
   });
-}
-
-/** The box about the points that shape a segment, which holds it. */
-function boxOf(segment: Segment): Box {
-  const { from, to } = segment;
-  return pointBounds(
-    segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to],
-  );
 }
 
 /** mm from a place to a box, or less; no more than zero inside it. */

@@ -42,6 +42,14 @@ export function segmentBounds(segment: Segment): Box {
   return pointBounds([from, to, ...turns.map((t) => cubicAt(segment, t))]);
 }
 
+/** The box around the points that shape a segment, handles included; it holds the segment. */
+export function controlBounds(segment: Segment): Box {
+  const { from, to } = segment;
+  return pointBounds(
+    segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to],
+  );
+}
+
 /** The box around curves and lines together; around none it is `EMPTY_BOX`. */
 export function segmentsBounds(segments: readonly Segment[]): Box {
   return joinBoxes(segments.map(segmentBounds));

@@ -1,7 +1,7 @@
 /** Where two segments cross each other. */
 import { CHORD_FLATNESS, PARALLEL_LINES, SAME_PLACE, SHORTEST_PART } from '../tolerance';
 import type { Box } from './bounds';
-import { boxesMeet, pointBounds } from './bounds';
+import { boxesMeet, controlBounds, pointBounds } from './bounds';
 import { cubicPart } from './cubic';
 import type { Point } from './point';
 import { cross, distance, length, subtract } from './point';
@@ -25,7 +25,7 @@ const NEWTON_STEPS = 8;
  * exact by Newton's method.
  */
 export function crossings(a: Segment, b: Segment): readonly Crossing[] {
-  if (!boxesMeet(controlBox(a), controlBox(b))) return [];
+  if (!boxesMeet(controlBounds(a), controlBounds(b))) return [];
   const found: Crossing[] = [];
   const search = (one: Part, other: Part): void => {
     if (!boxesMeet(one.box, other.box)) return;
@@ -42,13 +42,6 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
   };
   search(partOf(a, 0, 1), partOf(b, 0, 1));
   return found.sort((x, y) => x.t - y.t);
-}
-
-function controlBox(segment: Segment): Box {
-  const { from, to } = segment;
-  return pointBounds(
-    segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to],
-  );
 }
 
 /** A stretch of a segment between two of its parameters. */

@@ -1,12 +1,14 @@
 /** The outer boundary of a loop that crosses itself, as raw parallels at a tight corner do. */
 import { BESIDE_LINE, COMPUTED_PLACE, SAME_PLACE } from '../tolerance';
-import { boxesMeet, segmentBounds } from './bounds';
+import type { Box } from './bounds';
+import { grownBox, pointBounds, segmentBounds } from './bounds';
+import { boxSearch } from './box-tree';
 import { crossings } from './crossings';
 import type { Point } from './point';
 import { add, cross, distance, quarterTurn, scale, unit } from './point';
 import type { Segment } from './segment';
 import { segmentAt, segmentPart, segmentTangent } from './segment';
-import { windingNumber } from './winding';
+import { windings } from './winding';
 
 /**
  * The boundary of all that a clockwise loop runs round at least once, as a clockwise loop. Stretches
@@ -17,13 +19,11 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
   const cuts = selfCrossings(loop);
   if (cuts.every((parameters) => parameters.length === 0)) return loop;
   const parts = loop.flatMap((segment, i) => split(segment, cuts[i] ?? []));
+  const turnsRound = windings(loop);
   const kept = parts.filter((part) => {
     const middle = segmentAt(part, 0.5);
     const inward = scale(quarterTurn(unit(segmentTangent(part, 0.5))), BESIDE_LINE);
-    return (
-      windingNumber(loop, add(middle, inward)) > 0 &&
-      windingNumber(loop, add(middle, scale(inward, -1))) <= 0
-    );
+    return turnsRound(add(middle, inward)) > 0 && turnsRound(add(middle, scale(inward, -1))) <= 0;
   });
   const closed = loopsOf(kept);
   return closed.reduce((most, next) => (area(next) > area(most) ? next : most), closed[0] ?? loop);
@@ -33,18 +33,18 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
 export function selfCrossings(loop: readonly Segment[]): readonly (readonly number[])[] {
   const cuts: number[][] = loop.map(() => []);
   const boxes = loop.map(segmentBounds);
+  const segmentsNear = boxSearch(boxes);
   loop.forEach((a, i) => {
-    loop.forEach((b, k) => {
-      const [boxA, boxB] = [boxes[i], boxes[k]];
-      if (k <= i || boxA === undefined || boxB === undefined || !boxesMeet(boxA, boxB)) return;
-      for (const { t, u, at } of crossings(a, b)) {
+    for (const k of segmentsNear(boxes[i] as Box)) {
+      if (k <= i) continue;
+      for (const { t, u, at } of crossings(a, loop[k] as Segment)) {
         const joint =
           (k === i + 1 && near(at, a.to)) || (i === 0 && k === loop.length - 1 && near(at, a.from));
         if (joint) continue;
         cuts[i]?.push(t);
         cuts[k]?.push(u);
       }
-    });
+    }
   });
   return cuts;
 }
@@ -64,13 +64,18 @@ function split(segment: Segment, cuts: readonly number[]): readonly Segment[] {
 /** Puts parts end to end; what does not close is left out. */
 function loopsOf(parts: readonly Segment[]): readonly (readonly Segment[])[] {
   const left = new Set(parts);
+  const startsNear = boxSearch(parts.map(({ from }) => pointBounds([from])));
+  const following = (end: Point): readonly Segment[] =>
+    startsNear(grownBox(pointBounds([end]), COMPUTED_PLACE))
+      .map((i) => parts[i] as Segment)
+      .filter((part) => left.has(part));
   const loops: (readonly Segment[])[] = [];
   for (const first of parts) {
     if (!left.delete(first)) continue;
     const chain = [first];
     let end = first.to;
     while (distance(end, first.from) > COMPUTED_PLACE) {
-      const next = nearest(left, end);
+      const next = nearest(following(end), end);
       if (next === undefined) break;
       left.delete(next);
       chain.push(next);
@@ -81,7 +86,7 @@ function loopsOf(parts: readonly Segment[]): readonly (readonly Segment[])[] {
   return loops;
 }
 
-function nearest(parts: ReadonlySet<Segment>, end: Point): Segment | undefined {
+function nearest(parts: readonly Segment[], end: Point): Segment | undefined {
   let best: Segment | undefined;
   for (const part of parts) {
     const gap = distance(part.from, end);

@@ -1,4 +1,7 @@
 /** Whether a closed polygon crosses itself. */
+import type { Box } from './bounds';
+import { pointBounds } from './bounds';
+import { boxSearch } from './box-tree';
 import type { Point } from './point';
 import { cross, distance, subtract } from './point';
 import { SAME_PLACE } from '../tolerance';
@@ -9,18 +12,14 @@ import { SAME_PLACE } from '../tolerance';
  */
 export function firstCrossing(corners: readonly Point[]): readonly [number, number] | undefined {
   const count = corners.length;
-  for (let i = 0; i < count; i++) {
-    const a = corners[i] as Point;
-    const b = corners[(i + 1) % count] as Point;
-    const [left, right] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
-    const [top, bottom] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
-    for (let k = i + 2; k < count; k++) {
-      if (i === 0 && k === count - 1) continue;
-      const c = corners[k] as Point;
-      const d = corners[(k + 1) % count] as Point;
-      // Most pairs are far apart: no need to look closer.
-      if ((c.x < left && d.x < left) || (c.x > right && d.x > right)) continue;
-      if ((c.y < top && d.y < top) || (c.y > bottom && d.y > bottom)) continue;
+  const sides = corners.map((a, i): readonly [Point, Point] => [a, corners[(i + 1) % count] ?? a]);
+  const boxes = sides.map(pointBounds);
+  const sidesNear = boxSearch(boxes);
+  for (const [i, [a, b]] of sides.entries()) {
+    for (const k of sidesNear(boxes[i] as Box)) {
+      // Each pair once, and no neighbors, which meet at their joint.
+      if (k < i + 2 || (i === 0 && k === count - 1)) continue;
+      const [c, d] = sides[k] as readonly [Point, Point];
       if (apart(a, b, c, d) && apart(c, d, a, b)) return [i, k];
     }
   }

@@ -1,6 +1,8 @@
 /** How often a closed loop runs round a point. */
 import { cubicAt } from './cubic';
-import { turnsAlong } from './bounds';
+import { SAME_PLACE } from '../tolerance';
+import { controlBounds, turnsAlong } from './bounds';
+import { boxSearch } from './box-tree';
 import type { Point } from './point';
 import type { Cubic, Segment } from './segment';
 
@@ -20,6 +22,16 @@ export function windingNumber(loop: readonly Segment[], p: Point): number {
     } else turns += cubicPasses(segment, p);
   }
   return turns;
+}
+
+/** `windingNumber` for many points of one loop, looking only at what the ray of each may cross. */
+export function windings(loop: readonly Segment[]): (p: Point) => number {
+  const segmentsNear = boxSearch(loop.map(controlBounds));
+  return (p) => {
+    const ray = { left: p.x - SAME_PLACE, right: Infinity, top: p.y, bottom: p.y };
+    const crossed = segmentsNear(ray).map((i) => loop[i] as Segment);
+    return windingNumber(crossed, p);
+  };
 }
 
 /** +1 for a stretch that passes the level downward to the right of the point, -1 for upward. */

@@ -1,5 +1,7 @@
 /** How far a cut line keeps from its sewing line, beside what its allowances ask for. */
-import { grownBox, segmentBounds } from '../geometry/bounds';
+import { boxSearch } from '../geometry/box-tree';
+import { controlBounds, grownBox, pointBounds, segmentBounds } from '../geometry/bounds';
+import type { Crossing } from '../geometry/crossings';
 import { crossings } from '../geometry/crossings';
 import { nearestOn } from '../geometry/nearest';
 import type { Point } from '../geometry/point';
@@ -45,10 +47,11 @@ export function nearestPlace(
       },
     ];
   });
+  const stripsAt = boxSearch(near.map(({ box }) => box));
   let worst: NearestPlace | undefined;
   for (const p of cut.flatMap(places)) {
-    for (const { box, net, seam, width, corners } of near) {
-      if (p.x < box.left || p.x > box.right || p.y < box.top || p.y > box.bottom) continue;
+    for (const i of stripsAt(pointBounds([p]))) {
+      const { net, seam, width, corners } = near[i] as (typeof near)[number];
       const t = nearestOn(net, p);
       const foot = segmentAt(net, t);
       // Across a narrow piece the cut line of the other side may be near: that is no matter.
@@ -71,14 +74,16 @@ export function nearestPlace(
 export function crossedSeams(cut: readonly Segment[], strips: readonly Strip[]): readonly string[] {
   const isBare = ({ width }: Strip): boolean => width <= ALLOWANCE_KEPT;
   const bare = strips.filter(isBare).flatMap(({ net }) => [net.from, net.to]);
+  const bareNear = boxSearch(bare.map((p) => grownBox(pointBounds([p]), BARE_END)));
+  const isBeside = ({ at }: Crossing): boolean =>
+    bareNear(pointBounds([at])).some((i) => distance(bare[i] as Point, at) <= BARE_END);
+  const cutNear = boxSearch(cut.map(controlBounds));
   return strips
     .filter(
       (strip) =>
         !isBare(strip) &&
-        cut.some((segment) =>
-          crossings(segment, strip.net).some(({ at }) =>
-            bare.every((p) => distance(p, at) > BARE_END),
-          ),
+        cutNear(controlBounds(strip.net)).some((i) =>
+          crossings(cut[i] as Segment, strip.net).some((crossing) => !isBeside(crossing)),
         ),
     )
     .map(({ seam }) => seam);
