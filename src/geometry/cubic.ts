@@ -122,21 +122,35 @@ export function cubicParameterAtLength(cubic: CubicPoints, target: number): numb
 
 /** The part of a cubic between two parameters, as a cubic of its own (blossoming). */
 export function cubicPart(cubic: CubicPoints, start: number, end: number): CubicPoints {
-  const blossom = (u: number, v: number, w: number): Point => {
-    const mix = (a: Point, b: Point, t: number): Point => ({
-      x: a.x + (b.x - a.x) * t,
-      y: a.y + (b.y - a.y) * t,
-    });
-    const { from, leave, arrive, to } = cubic;
-    const a = mix(from, leave, u);
-    const b = mix(leave, arrive, u);
-    const c = mix(arrive, to, u);
-    return mix(mix(a, b, v), mix(b, c, v), w);
-  };
   return {
-    from: blossom(start, start, start),
-    leave: blossom(start, start, end),
-    arrive: blossom(start, end, end),
-    to: blossom(end, end, end),
+    from: blossom(cubic, start, start, start),
+    leave: blossom(cubic, start, start, end),
+    arrive: blossom(cubic, start, end, end),
+    to: blossom(cubic, end, end, end),
   };
+}
+
+function blossom({ from, leave, arrive, to }: CubicPoints, u: number, v: number, w: number): Point {
+  return {
+    x: blossomAlong(from.x, leave.x, arrive.x, to.x, u, v, w),
+    y: blossomAlong(from.y, leave.y, arrive.y, to.y, u, v, w),
+  };
+}
+
+/** One coordinate of a blossom: straight mixes of mixes, each by another of three parameters. */
+function blossomAlong(
+  from: number,
+  leave: number,
+  arrive: number,
+  to: number,
+  u: number,
+  v: number,
+  w: number,
+): number {
+  const a = from + (leave - from) * u;
+  const b = leave + (arrive - leave) * u;
+  const c = arrive + (to - arrive) * u;
+  const before = a + (b - a) * v;
+  const after = b + (c - b) * v;
+  return before + (after - before) * w;
 }

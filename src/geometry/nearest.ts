@@ -32,7 +32,11 @@ export function distanceToSegment(segment: Segment, p: Point): number {
 function nearestOnCubic(cubic: CubicPoints, p: Point): number {
   const away = (t: number): number => distance(cubicAt(cubic, t), p);
   let nearest = 0;
-  for (let i = 1; i <= PLACES; i++) if (away(i / PLACES) < away(nearest)) nearest = i / PLACES;
+  let least = away(nearest);
+  for (let i = 1; i <= PLACES; i++) {
+    const gap = away(i / PLACES);
+    if (gap < least) [nearest, least] = [i / PLACES, gap];
+  }
   // Where the curve is nearest, the way to the point stands square to it.
   const ahead = (t: number): boolean =>
     dot(subtract(p, cubicAt(cubic, t)), cubicTangent(cubic, t)) > 0;
@@ -43,5 +47,5 @@ function nearestOnCubic(cubic: CubicPoints, p: Point): number {
     if (ahead(middle)) low = middle;
     else high = middle;
   }
-  return away(nearest) < away(low) ? nearest : low;
+  return least < away(low) ? nearest : low;
 }

@@ -74,15 +74,20 @@ function freeBox(
   const { box: all } = nested;
   if (width > all.right - all.left || height > all.bottom - all.top) return undefined;
   const rings = Math.ceil(Math.max(all.right - all.left, all.bottom - all.top) / STEP);
-  const tried = (across: number, down: number): Box | undefined => {
-    const left = near.x + across * STEP - width / 2;
-    const top = near.y + down * STEP - height / 2;
+  // Steps from `near` beyond which a box would stick out of the piece on either side.
+  const across = farthestSteps(near.x - width / 2 - all.left, all.right - near.x - width / 2);
+  const down = farthestSteps(near.y - height / 2 - all.top, all.bottom - near.y - height / 2);
+  const tried = (right: number, below: number): Box | undefined => {
+    const left = near.x + right * STEP - width / 2;
+    const top = near.y + below * STEP - height / 2;
     const box: Box = { left, top, right: left + width, bottom: top + height };
     return isFree(nested, taken, box) ? box : undefined;
   };
   // Squares around `near`, one step wider each time, from the middles of their sides outwards.
   for (let ring = 0; ring <= rings; ring++) {
-    for (let k = 0; k <= ring; k++) {
+    // Of a ring that is wider than the piece only the sides that lie in it are walked.
+    const last = Math.max(ring <= down ? across : -1, ring <= across ? down : -1);
+    for (let k = 0; k <= Math.min(ring, last); k++) {
       const found =
         tried(k, ring) ??
         tried(k, -ring) ??
@@ -96,6 +101,11 @@ function freeBox(
     }
   }
   return undefined;
+}
+
+/** Whole steps that surely cover the larger of two distances in mm. */
+function farthestSteps(before: number, after: number): number {
+  return Math.ceil(Math.max(before, after, 0) / STEP) + 1;
 }
 
 function isFree(
