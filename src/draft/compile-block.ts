@@ -2,6 +2,8 @@
 import { InputError } from '../errors';
 import type { Evaluate } from '../formula/compile';
 import { compileFormula } from '../formula/compile';
+import type { FormulaParser } from '../formula/parse';
+import { parseFormula } from '../formula/parse';
 import type { Point } from '../geometry/point';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { piecePlan } from '../pattern/piece';
@@ -52,7 +54,8 @@ export interface Drafter {
 }
 
 /**
- * Compiles a block, in the layout decided for a range, for a chart that offers the measurements `chartRows`. Throws InputError
+ * Compiles a block, in the layout decided for a range, for a chart that offers the measurements
+ * `chartRows`; `parse` reads its formulas. Throws InputError
  * `formula-unknown-name`, `formula-cycle` or `formula-dimension` with the formula and its place.
  */
 export function compileBlock(
@@ -60,8 +63,9 @@ export function compileBlock(
   layout: BlockLayout,
   parameters: readonly ResolvedParameter[],
   chartRows: readonly string[],
+  parse: FormulaParser = parseFormula,
 ): Drafter {
-  const definitions = orderDefinitions(block, layout, parameters, chartRows);
+  const definitions = orderDefinitions(block, layout, parameters, chartRows, parse);
   const { order, measurements, keyOf } = definitions;
   const slots = new Map(
     [...measurements, ...order.map(({ key }) => key)].map((key, i) => [key, i]),

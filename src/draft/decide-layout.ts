@@ -1,6 +1,7 @@
 /** Decides, once for a whole range, which points its pieces have. */
 import type { WalkedSize } from '../stride/walking-room';
 import { strideOpening } from '../stride/walking-room';
+import type { FormulaParser } from '../formula/parse';
 import type { Block, BlockLayout, ValueDefinition } from './block';
 import type { Draft } from './compile-block';
 import { compileBlock } from './compile-block';
@@ -24,7 +25,8 @@ const USUAL_OPENING = 200;
 /**
  * Lays out a block for all `sizes`, the base at index `base`. The facts that the block asks for are
  * computed from its parameters alone, before any point is known. Where a parameter uses
- * `stride_opening`, the range is drafted once with a usual one to find what its sizes need.
+ * `stride_opening`, the range is drafted once with a usual one to find what its sizes need. `parse` reads
+ * the formulas.
  */
 export function decideLayout(
   block: Block,
@@ -32,9 +34,10 @@ export function decideLayout(
   chartRows: readonly string[],
   sizes: readonly RangeSize[],
   base: number,
+  parse: FormulaParser,
 ): BlockLayout {
   const draftsOf = (layout: BlockLayout): readonly Draft[] => {
-    const { measurements, draft } = compileBlock(block, layout, parameters, chartRows);
+    const { measurements, draft } = compileBlock(block, layout, parameters, chartRows, parse);
     const draftOf = ({ label, measure }: RangeSize, like?: Draft): Draft =>
       draft(measurements.map(measure), label, like);
     const [baseDraft] = sizes.slice(base, base + 1).map((size) => draftOf(size));

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { checkDimension } from '../formula/dimension';
 import type { Formula } from '../formula/formula';
-import { parseFormula } from '../formula/parse';
+import type { FormulaParser } from '../formula/parse';
 import type { Block, BlockLayout, FormulaQuantity } from './block';
 import type { ResolvedParameter } from './parameters';
 
@@ -40,8 +40,9 @@ export function orderDefinitions(
   layout: BlockLayout,
   parameters: readonly ResolvedParameter[],
   chartRows: readonly string[],
+  parse: FormulaParser,
 ): OrderedDefinitions {
-  const definitions = collect(block, layout, parameters);
+  const definitions = collect(block, layout, parameters, parse);
   const measurable = new Set(chartRows);
   const keyOf = (name: string, piece: string | undefined): string => {
     if (name.startsWith(BASE)) return `${BASE}${keyOf(name.slice(BASE.length), piece)}`;
@@ -99,6 +100,7 @@ function collect(
   block: Block,
   layout: BlockLayout,
   parameters: readonly ResolvedParameter[],
+  parse: FormulaParser,
 ): Map<string, Definition> {
   const definitions = new Map<string, Definition>();
   const add = (
@@ -111,7 +113,7 @@ function collect(
   for (const { definition, formula } of parameters)
     if (formula !== undefined) add(definition.name, definition.quantity, formula, undefined);
   for (const { name, quantity, formula } of [...block.values, ...(layout.values ?? [])])
-    add(name, quantity, parseFormula(formula, { parameter: name }), undefined);
+    add(name, quantity, parse(formula, { parameter: name }), undefined);
   for (const { unknown, piece } of layout.truing) {
     const key = `${piece}/${unknown}`;
     definitions.set(key, { key, piece, quantity: 'length', given: { by: 'truing' } });
@@ -121,7 +123,7 @@ function collect(
       add(
         `${piece.name}/${name}`,
         quantity,
-        parseFormula(formula, { point: `${piece.name} ${name}` }),
+        parse(formula, { point: `${piece.name} ${name}` }),
         piece.name,
       );
     for (const { name, x, y } of piece.points)
@@ -129,7 +131,7 @@ function collect(
         add(
           `${piece.name}/${name}.${axis}`,
           'length',
-          parseFormula(text, { point: `${piece.name}.${name}.${axis}` }),
+          parse(text, { point: `${piece.name}.${name}.${axis}` }),
           piece.name,
         );
   }

@@ -44,6 +44,22 @@ export function parseFormula(text: string, place: Place): Formula {
   return { text, place, tree, names: [...names] };
 }
 
+/** Parses a formula as `parseFormula` does. */
+export type FormulaParser = (text: string, place: Place) => Formula;
+
+/**
+ * A parser that reads each text once: a range compiles its block several times over, and blocks say
+ * the same at many points.
+ */
+export function parserWithMemory(): FormulaParser {
+  const known = new Map<string, Formula>();
+  return (text, place) => {
+    const formula = known.get(text) ?? parseFormula(text, place);
+    known.set(text, formula);
+    return { ...formula, place };
+  };
+}
+
 /** Characters of a formula; nobody could follow a longer one. The engine's own figure. */
 const LONGEST = 1_000;
 /** Levels of brackets, and of signs or powers one after another. The engine's own figure. */

@@ -2,9 +2,8 @@
 import { CHORD_FLATNESS, PARALLEL_LINES, SAME_PLACE, SHORTEST_PART } from '../tolerance';
 import type { Box } from './bounds';
 import { boxesMeet, controlBounds, pointBounds } from './bounds';
-import { cubicPart } from './cubic';
 import type { Point } from './point';
-import { cross, distance, length, subtract } from './point';
+import { between, cross, distance, length, subtract } from './point';
 import type { Segment } from './segment';
 import { segmentAt, segmentTangent } from './segment';
 
@@ -31,8 +30,8 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
     if (!boxesMeet(one.box, other.box)) return;
     // The longer part is halved, so that boxes shrink alike and most pairs fall apart early.
     if (Math.max(one.bend, other.bend) > CHORD_FLATNESS) {
-      if (one.long >= other.long) for (const half of halves(a, one)) search(half, other);
-      else for (const half of halves(b, other)) search(one, half);
+      if (one.long >= other.long) for (const half of halves(one)) search(half, other);
+      else for (const half of halves(other)) search(one, half);
     } else {
       const start = chordsCross(one, other);
       const exact = start && refined(a, b, start);
@@ -40,7 +39,7 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
         found.push(exact);
     }
   };
-  search(partOf(a, 0, 1), partOf(b, 0, 1));
+  search(partOf(controlPoints(a), 0, 1), partOf(controlPoints(b), 0, 1));
   return found.sort((x, y) => x.t - y.t);
 }
 
@@ -50,6 +49,8 @@ interface Part {
   readonly end: number;
   readonly from: Point;
   readonly to: Point;
+  /** Its own control points; a line has its ends alone. */
+  readonly points: readonly Point[];
   /** The box around the control points. */
   readonly box: Box;
   /** mm between the ends of the box, corner to corner. */
@@ -58,33 +59,40 @@ interface Part {
   readonly bend: number;
 }
 
-function partOf(segment: Segment, start: number, end: number): Part {
-  if (segment.kind === 'line') {
-    const [from, to] = [segmentAt(segment, start), segmentAt(segment, end)];
-    return {
-      start,
-      end,
-      from,
-      to,
-      box: pointBounds([from, to]),
-      long: distance(from, to),
-      bend: 0,
-    };
-  }
-  const { from, leave, arrive, to } = cubicPart(segment, start, end);
+function controlPoints(segment: Segment): readonly Point[] {
+  const { from, to } = segment;
+  return segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to];
+}
+
+function partOf(points: readonly Point[], start: number, end: number): Part {
+  const [from, to] = [points[0] as Point, points.at(-1) as Point];
+  const box = pointBounds(points);
+  const long = Math.hypot(box.right - box.left, box.bottom - box.top);
+  const bend = end - start < SHORTEST_PART ? 0 : bendOf(points, from, to);
+  return { start, end, from, to, points, box, long, bend };
+}
+
+function bendOf(points: readonly Point[], from: Point, to: Point): number {
+  if (points.length === 2) return 0;
   const chord = subtract(to, from);
   const long = length(chord);
   const off = (p: Point): number =>
     long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
-  const bend = end - start < SHORTEST_PART ? 0 : Math.max(off(leave), off(arrive));
-  const box = pointBounds([from, leave, arrive, to]);
-  const diagonal = Math.hypot(box.right - box.left, box.bottom - box.top);
-  return { start, end, from, to, box, long: diagonal, bend };
+  return Math.max(...points.map(off));
 }
 
-function halves(segment: Segment, { start, end }: Part): readonly [Part, Part] {
+/** Both halves of a part, whose points are middles of middles (de Casteljau). */
+function halves({ points, start, end }: Part): readonly [Part, Part] {
+  const first: Point[] = [];
+  const second: Point[] = [];
+  let rest = points;
+  while (rest.length > 0) {
+    first.push(rest[0] as Point);
+    second.unshift(rest.at(-1) as Point);
+    rest = rest.slice(1).map((p, i) => between(rest[i] ?? p, p, 0.5));
+  }
   const middle = (start + end) / 2;
-  return [partOf(segment, start, middle), partOf(segment, middle, end)];
+  return [partOf(first, start, middle), partOf(second, middle, end)];
 }
 
 /** Parameters on the whole segments at which the chords of two parts cross, or nearly do. */
@@ -108,8 +116,10 @@ function refined(a: Segment, b: Segment, start: readonly [number, number]): Cros
     const [along, across] = [segmentTangent(a, t), segmentTangent(b, u)];
     const turn = cross(along, across);
     if (turn === 0) return undefined;
+    const before = [t, u];
     t += cross(gap, across) / turn;
     u += cross(gap, along) / turn;
+    if (t === before[0] && u === before[1]) break;
   }
   const [onA, onB] = [atEnds(a, t), atEnds(b, u)];
   if (onA === undefined || onB === undefined) return undefined;

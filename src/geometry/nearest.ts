@@ -1,6 +1,7 @@
 /** The distance of a point from a line or curve. */
+import { SAME_PLACE } from '../tolerance';
 import type { CubicPoints } from './cubic';
-import { cubicAt, cubicTangent } from './cubic';
+import { cubicAt, cubicBend, cubicTangent } from './cubic';
 import type { Point } from './point';
 import { distance, dot, subtract } from './point';
 import type { Segment } from './segment';
@@ -8,7 +9,8 @@ import { segmentAt } from './segment';
 
 /** Places tried before the nearest of them is refined; gentle curves come near a point once. */
 const PLACES = 24;
-const HALVINGS = 40;
+/** Steps that halve what is left at least, and mostly do far better. */
+const STEPS = 40;
 
 /** mm from `p` to the nearest point of a cubic, its ends included. */
 export function distanceToCubic(cubic: CubicPoints, p: Point): number {
@@ -37,15 +39,23 @@ function nearestOnCubic(cubic: CubicPoints, p: Point): number {
     const gap = away(i / PLACES);
     if (gap < least) [nearest, least] = [i / PLACES, gap];
   }
-  // Where the curve is nearest, the way to the point stands square to it.
-  const ahead = (t: number): boolean =>
-    dot(subtract(p, cubicAt(cubic, t)), cubicTangent(cubic, t)) > 0;
+  // Where the curve is nearest, the way to the point stands square to it: by Newton's method, kept
+  // inside a shrinking bracket. A step shorter than SAME_PLACE leaves far less than that.
   let low = Math.max(0, nearest - 1 / PLACES);
   let high = Math.min(1, nearest + 1 / PLACES);
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (low + high) / 2;
-    if (ahead(middle)) low = middle;
-    else high = middle;
+  let t = nearest;
+  for (let i = 0; i < STEPS; i++) {
+    const way = subtract(p, cubicAt(cubic, t));
+    const speed = cubicTangent(cubic, t);
+    const ahead = dot(way, speed);
+    if (ahead > 0) low = t;
+    else high = t;
+    const square = dot(speed, speed);
+    const newton = t + ahead / (square - dot(way, cubicBend(cubic, t)));
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    const step = Math.abs(next - t) * Math.sqrt(square);
+    t = next;
+    if (step <= SAME_PLACE) break;
   }
-  return least < away(low) ? nearest : low;
+  return least < away(t) ? nearest : t;
 }

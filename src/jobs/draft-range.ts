@@ -11,6 +11,7 @@ import { resolveParameters } from '../draft/parameters';
 import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE, findStyle } from '../draft/styles';
+import { parserWithMemory } from '../formula/parse';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeRequest } from './requests';
 
@@ -52,8 +53,9 @@ export function draftRange(
     body: walkers[i] ?? new Map<string, number>(),
     measure: (name: string) => needValues(chart, name)[i] ?? NaN,
   }));
-  const layout = decideLayout(style.block, parameters, rows, sizes, base);
-  const drafter = compileBlock(style.block, layout, parameters, rows);
+  const parse = parserWithMemory();
+  const layout = decideLayout(style.block, parameters, rows, sizes, base, parse);
+  const drafter = compileBlock(style.block, layout, parameters, rows, parse);
   const columns = drafter.measurements.map((name) => needValues(chart, name));
   const measuredIn = (size: number): number[] => columns.map((column) => column[size] as number);
   const baseDraft = drafter.draft(measuredIn(base), chart.sizes[base] ?? '');
