@@ -2,6 +2,7 @@
 import { cubicAt } from './cubic';
 import type { Point } from './point';
 import type { Segment } from './segment';
+import { controlPoints } from './segment';
 
 /** `left <= right` along x and `top <= bottom` along y, which runs down. */
 export interface Box {
@@ -44,10 +45,7 @@ export function segmentBounds(segment: Segment): Box {
 
 /** The box around the points that shape a segment, handles included; it holds the segment. */
 export function controlBounds(segment: Segment): Box {
-  const { from, to } = segment;
-  return pointBounds(
-    segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to],
-  );
+  return pointBounds(controlPoints(segment));
 }
 
 /** The box around curves and lines together; around none it is `EMPTY_BOX`. */

@@ -5,7 +5,7 @@ import { boxesMeet, controlBounds, pointBounds } from './bounds';
 import type { Point } from './point';
 import { between, cross, distance, length, subtract } from './point';
 import type { Segment } from './segment';
-import { segmentAt, segmentTangent } from './segment';
+import { controlPoints, segmentAt, segmentTangent } from './segment';
 
 /** One crossing: its parameter on each of the two segments, and its place. */
 export interface Crossing {
@@ -59,11 +59,6 @@ interface Part {
   readonly bend: number;
 }
 
-function controlPoints(segment: Segment): readonly Point[] {
-  const { from, to } = segment;
-  return segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to];
-}
-
 function partOf(points: readonly Point[], start: number, end: number): Part {
   const [from, to] = [points[0] as Point, points.at(-1) as Point];
   const box = pointBounds(points);
@@ -82,17 +77,18 @@ function bendOf(points: readonly Point[], from: Point, to: Point): number {
 }
 
 /** Both halves of a part, whose points are middles of middles (de Casteljau). */
-function halves({ points, start, end }: Part): readonly [Part, Part] {
-  const first: Point[] = [];
-  const second: Point[] = [];
-  let rest = points;
-  while (rest.length > 0) {
-    first.push(rest[0] as Point);
-    second.unshift(rest.at(-1) as Point);
-    rest = rest.slice(1).map((p, i) => between(rest[i] ?? p, p, 0.5));
+function halves({ from, to, points, start, end }: Part): readonly [Part, Part] {
+  const half = (start + end) / 2;
+  const [, leave, arrive] = points;
+  if (leave === undefined || arrive === undefined || points.length === 2) {
+    const at = between(from, to, 0.5);
+    return [partOf([from, at], start, half), partOf([at, to], half, end)];
   }
-  const middle = (start + end) / 2;
-  return [partOf(first, start, middle), partOf(second, middle, end)];
+  const middle = between(leave, arrive, 0.5);
+  const [first, last] = [between(from, leave, 0.5), between(arrive, to, 0.5)];
+  const [before, after] = [between(first, middle, 0.5), between(middle, last, 0.5)];
+  const at = between(before, after, 0.5);
+  return [partOf([from, first, before, at], start, half), partOf([at, after, last, to], half, end)];
 }
 
 /** Parameters on the whole segments at which the chords of two parts cross, or nearly do. */

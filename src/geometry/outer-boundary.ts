@@ -5,9 +5,9 @@ import { grownBox, pointBounds, segmentBounds } from './bounds';
 import { boxSearch } from './box-tree';
 import { crossings } from './crossings';
 import type { Point } from './point';
-import { add, cross, distance, quarterTurn, scale, unit } from './point';
+import { add, cross, distance, dot, quarterTurn, scale, subtract, unit } from './point';
 import type { Segment } from './segment';
-import { segmentAt, segmentPart, segmentTangent } from './segment';
+import { controlPoints, segmentAt, segmentPart, segmentTangent } from './segment';
 import { windings } from './winding';
 
 /**
@@ -36,8 +36,9 @@ export function selfCrossings(loop: readonly Segment[]): readonly (readonly numb
   const segmentsNear = boxSearch(boxes);
   loop.forEach((a, i) => {
     for (const k of segmentsNear(boxes[i] as Box)) {
-      if (k <= i) continue;
-      for (const { t, u, at } of crossings(a, loop[k] as Segment)) {
+      const b = loop[k] as Segment;
+      if (k <= i || (k === i + 1 && onlyJoined(a, b))) continue;
+      for (const { t, u, at } of crossings(a, b)) {
         const joint =
           (k === i + 1 && near(at, a.to)) || (i === 0 && k === loop.length - 1 && near(at, a.from));
         if (joint) continue;
@@ -47,6 +48,16 @@ export function selfCrossings(loop: readonly Segment[]): readonly (readonly numb
     }
   });
   return cuts;
+}
+
+/** Whether a line through the joint of `a` and `b` surely parts all else of them. */
+function onlyJoined(a: Segment, b: Segment): boolean {
+  const joint = a.to;
+  if (!near(joint, b.from)) return false;
+  const on = add(unit(segmentTangent(a, 1)), unit(segmentTangent(b, 0)));
+  const ahead = (p: Point): number => dot(subtract(p, joint), on);
+  const [before, after] = [controlPoints(a).slice(0, -1), controlPoints(b).slice(1)];
+  return before.every((p) => ahead(p) < 0) && after.every((p) => ahead(p) > 0);
 }
 
 function near(a: Point, b: Point): boolean {

@@ -24,6 +24,12 @@ export interface Cubic {
 /** A stretch of an outline, told apart by `kind`. */
 export type Segment = Line | Cubic;
 
+/** The points that shape a segment in its order, handles included; it lies within their hull. */
+export function controlPoints(segment: Segment): readonly Point[] {
+  const { from, to } = segment;
+  return segment.kind === 'line' ? [from, to] : [from, segment.leave, segment.arrive, to];
+}
+
 /** Arc length in millimeters. */
 export function segmentLength(segment: Segment): number {
   return segment.kind === 'line' ? distance(segment.from, segment.to) : cubicLength(segment);

@@ -1,4 +1,6 @@
 /** Net pieces in, cut pieces out: allowances and marks, added after grading. */
+import { controlBounds } from '../geometry/bounds';
+import { boxSearch } from '../geometry/box-tree';
 import { crossings } from '../geometry/crossings';
 import type { Point } from '../geometry/point';
 import { add, distance, scale } from '../geometry/point';
@@ -43,6 +45,9 @@ function cutPiece(
   const net = outlineSegments(piece);
   const { cut, corners } = cutLineOf(piece, net, allowances.size > 0, parameters);
   const widest = plan.cutLine ? WIDEST : Math.max(0, ...allowances.values());
+  const cutNear = boxSearch(cut.map(controlBounds));
+  const cutAcross = (way: Segment): readonly Segment[] =>
+    cutNear(controlBounds(way)).map((i) => cut[i] as Segment);
   const at = (name: string): Point => corners.get(name) ?? pointOf(piece, name);
   const [from, to] = plan.marks
     .filter(({ name }) => name === 'grainline')
@@ -54,7 +59,9 @@ function cutPiece(
     net,
     cut,
     corners,
-    notches: notchPlaces(piece, pieces, parameters).map((placed) => notchAt(placed, cut, widest)),
+    notches: notchPlaces(piece, pieces, parameters).map((placed) =>
+      notchAt(placed, cutAcross, widest),
+    ),
     drillHoles: plan.drillHoles.map((rule) => drillHole(piece, rule)),
     grain: from && to ? { from, to } : grainline(net, plan.grain),
     fold: fold && { from: at(fold.from), to: at(fold.to) },
@@ -80,16 +87,17 @@ const REACH = 2;
 
 /**
  * The notch from its place on the sewing line straight out to the cut line, of which no allowance is
- * wider than `widest` mm, or from its place on the given cut line in.
+ * wider than `widest` mm, or from its place on the given cut line in. `cutAcross` gives the stretches
+ * of the cut line that a way may cross.
  */
 function notchAt(
   { name, at, net, outward, marks }: PlacedNotch,
-  cut: readonly Segment[],
+  cutAcross: (way: Segment) => readonly Segment[],
   widest: number,
 ): Notch {
   if (net !== undefined) return { name, net, cut: at, inward: scale(outward, -1), marks };
   const way: Segment = { kind: 'line', from: at, to: add(at, scale(outward, REACH * widest)) };
-  const found = cut.flatMap((segment) => crossings(way, segment)).map((crossing) => crossing.at);
+  const found = cutAcross(way).flatMap((segment) => crossings(way, segment).map(({ at: p }) => p));
   const nearest = found.reduce<Point | undefined>(
     (best, p) => (best === undefined || distance(p, at) < distance(best, at) ? p : best),
     undefined,
