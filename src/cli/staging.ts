@@ -163,6 +163,8 @@ function clearBeside(target: string, folder: string): void {
       if (own.has(name) || name === LIST_NAME || existsSync(join(target, name))) continue;
       renameSync(join(old, name), join(target, name));
     }
+    // Spent before anything of it goes: without its list, the rest of it would look like the user's own.
+    renameSync(old, join(folder, `spent-${basename(old)}`));
   }
   rmSync(folder, { recursive: true, force: true });
 }
@@ -208,6 +210,8 @@ function clearWithin(target: string, folder: string): void {
       if (hadOld) renameIfThere(join(folder, 'old', name), join(target, name));
       else if (isMoved) rmSync(join(target, name), { force: true });
     }
+    // Spent before anything else goes, or it would be undone once more from what is left.
+    rmSync(journal);
   }
   rmSync(folder, { recursive: true, force: true });
 }

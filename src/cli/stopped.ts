@@ -16,9 +16,15 @@ export class Stopped extends Error {
   }
 }
 
+/** Lets a signal pass: what was written is still to be told, which takes a moment. */
+function pass(): void {
+  // Without any listener the signal would end the program before it has said a word.
+}
+
 /**
  * Does a job during which signals do not end the program. It is given a pause to take between its
- * steps, which throws Stopped where a signal has come. Without one a signal changes nothing.
+ * steps, which throws Stopped where a signal has come. Without one a signal changes nothing, nor once
+ * the job is done, since the program has only to say so.
  */
 export async function stoppable<Result>(
   job: (pause: () => Promise<void>) => Promise<Result>,
@@ -32,11 +38,14 @@ export async function stoppable<Result>(
   });
   for (const { signal, note } of handlers) process.on(signal, note);
   try {
-    return await job(async () => {
+    const result = await job(async () => {
       // Signals are told in the next turn.
       await new Promise((resolve) => setImmediate(resolve));
       if (came !== undefined) throw new Stopped(came);
     });
+    for (const { signal } of handlers)
+      if (!process.listeners(signal).includes(pass)) process.on(signal, pass);
+    return result;
   } finally {
     for (const { signal, note } of handlers) process.off(signal, note);
   }

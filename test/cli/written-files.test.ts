@@ -1,6 +1,6 @@
 /** What is on the disk after a call: one whole set, nothing of anybody else's touched. */
 import { createHash } from 'node:crypto';
-import {
+import fs, {
   existsSync,
   linkSync,
   mkdirSync,
@@ -11,6 +11,7 @@ import {
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { writeFiles } from '../../src/cli/write-files';
@@ -296,5 +297,57 @@ describe('what comes in between', () => {
     });
     await expect(write('back', files)).rejects.toThrow('the results cannot be written');
     expect(contents(at('back'))).toEqual(before);
+  });
+});
+
+describe('a run that is killed while it takes the earlier set away', () => {
+  /** A process number that no system gives: above the most of Linux, 2 to the 22nd (proc(5)). */
+  const NOBODY = 2 ** 22 + 1;
+
+  /** Does a call whose staging folder loses only `lost` before the program is gone. */
+  async function killed(out: string, beside: boolean, lost: (path: string) => void) {
+    const { rmSync: whole } = fs;
+    const staging = at(beside ? `.${out}` : `${out}/`) + '.skirtgrade-staging-';
+    const own = staging + String(process.pid);
+    fs.rmSync = (path, options) => {
+      if (path !== own) {
+        whole(path, options);
+        return;
+      }
+      lost(own);
+      throw new Error('killed');
+    };
+    syncBuiltinESMExports();
+    try {
+      expect((await grade(out, '--set', 'hip_ease=3in')).stderr).toContain('killed');
+    } finally {
+      fs.rmSync = whole;
+      syncBuiltinESMExports();
+    }
+    renameSync(own, staging + String(NOBODY));
+  }
+
+  /** Takes each list of what was written away, which is the first name of a folder that is listed. */
+  function withoutLists(folder: string): void {
+    for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
+      if (path.endsWith('.skirtgrade-written')) rmSync(join(folder, path));
+  }
+
+  it('leaves nothing of that set to the next, and loses no file of anybody else', async () => {
+    await grade('fresh', '--set', 'hip_ease=3in');
+    for (const beside of [true, false]) {
+      const out = beside ? 'killed-beside' : 'killed-within';
+      await grade(out, '--dxf');
+      place.write(`${out}/notes.txt`, 'mine');
+      if (!beside) mkdirSync(at(`${out}/folder`));
+      await killed(out, beside, withoutLists);
+      await grade(out, '--set', 'hip_ease=3in');
+      const left = readdirSync(at(out)).filter((name) => !/^(?:notes\.txt|folder)$/.test(name));
+      expect(left).toEqual(readdirSync(at('fresh')));
+      for (const name of left)
+        expect(readFileSync(at(`${out}/${name}`)), name).toEqual(readFileSync(at(`fresh/${name}`)));
+      expect(readFileSync(at(`${out}/notes.txt`), 'utf8')).toBe('mine');
+    }
+    expect(readdirSync(place.path).filter((name) => name.includes('staging'))).toEqual([]);
   });
 });
