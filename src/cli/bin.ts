@@ -3,17 +3,30 @@ import { faultMessage, streamFaultMessage } from './fault';
 import { processIo } from './io';
 import { main } from './main';
 
+/** Exit code where what the program says cannot be written, which is no fault of its own. */
+const UNHEARD = 4;
+/** Where results were written. */
+let folder: string | undefined;
+
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', (error: NodeJS.ErrnoException) => {
     // A reader that goes away, as `head` does, has seen what it wanted.
     if (error.code === 'EPIPE') return;
-    if (stream === process.stdout) process.stderr.write(streamFaultMessage(error));
-    process.exitCode = 3;
+    if (stream === process.stdout) process.stderr.write(streamFaultMessage(error, folder));
+    process.exitCode = UNHEARD;
   });
 }
 
 try {
-  const code = await main(process.argv.slice(2), processIo());
+  const io = processIo();
+  const code = await main(process.argv.slice(2), {
+    ...io,
+    write: async (...call) => {
+      const written = await io.write(...call);
+      ({ folder } = written);
+      return written;
+    },
+  });
   // A stream that failed meanwhile has the last word.
   process.exitCode ??= code;
 } catch (error) {

@@ -13,9 +13,16 @@ export function faultMessage(error: unknown): string {
   );
 }
 
-/** Output that cannot be written, such as on a full disk, in one line. */
-export function streamFaultMessage(error: unknown): string {
-  return `skirtgrade: what the program says cannot be written: ${told(error)}.\n`;
+/**
+ * Output that cannot be written, such as on a full disk, in one line; `folder` has the results, if any
+ * were written.
+ */
+export function streamFaultMessage(error: unknown, folder: string | undefined): string {
+  const files =
+    folder === undefined
+      ? 'No file was written.'
+      : `The files themselves are written, all of them, in ${printable(folder)}.`;
+  return `skirtgrade: what the program says cannot be written: ${told(error)}. ${files}\n`;
 }
 
 function told(error: unknown): string {

@@ -24,7 +24,7 @@ describe('a fault', () => {
     );
     expect(message).toContain(words);
     expect(message).not.toContain('\n    at ');
-    expect(streamFaultMessage(error)).toMatch(/^skirtgrade: [^\n]*\n$/);
+    expect(streamFaultMessage(error, undefined)).toMatch(/^skirtgrade: [^\n]*\n$/);
   });
 });
 

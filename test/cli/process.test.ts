@@ -126,10 +126,17 @@ describe('the streams', () => {
     expect(stderr).toMatch(/^pencil [^\n]*\n$/);
   });
 
-  it('that are full end the program with 3 and one line', () => {
+  it('that are full end the program with 4 and one line, which says whether files are written', () => {
+    const line = /^skirtgrade: what the program says cannot be written: [^\n]*\n$/;
     const { status, stderr } = shell('"$NODE" "$CLI" styles > /dev/full');
-    expect(status).toBe(3);
-    expect(stderr).toMatch(/^skirtgrade: what the program says cannot be written: [^\n]*\n$/);
+    expect(status).toBe(4);
+    expect(stderr).toMatch(line);
+    expect(stderr).toContain('No file was written.');
+    const graded = shell('"$NODE" "$CLI" grade "$DEMO" --base 12 --out heard > /dev/full');
+    expect(graded.status).toBe(4);
+    expect(graded.stderr).toMatch(line);
+    expect(graded.stderr).toContain('all of them, in heard.');
+    expect(existsSync(join(place.path, 'heard/nest.svg'))).toBe(true);
   });
 });
 
