@@ -1,5 +1,6 @@
 /** Writes a set of files so that all of them appear, or none. */
 import { createHash } from 'node:crypto';
+import type { Stats } from 'node:fs';
 import {
   closeSync,
   existsSync,
@@ -60,6 +61,8 @@ export async function writeFiles(
   try {
     return await stoppable(async (pause) => {
       const names = files.map(({ name }) => name);
+      const there = statSync(target, { throwIfNoEntry: false });
+      if (there?.isDirectory() === false) refuseNoFolder(given, there);
       clearEarlier(target);
       for (const name of names) refuseInput(given, target, name, inputs);
       const staging = openStaging(target);
@@ -175,9 +178,8 @@ function refuseInput(
   inputs: ReadonlySet<string>,
 ): void {
   const path = join(target, name);
-  // A folder under the name of a result could not be replaced by it.
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
-    throw new Error(`${path} is a folder`);
+  const stat = statSync(path, { throwIfNoEntry: false });
+  if (stat?.isFile() === false) refuseNoFile(given, `${path}, which is ${kindOf(stat)}`);
   if (!inputs.has(identityAt(path) ?? '')) return;
   throw new InputError('output-is-input', {
     what: 'a result would replace a file that was read for it',
@@ -185,6 +187,30 @@ function refuseInput(
     got: name,
     place: { field: 'out', file: given },
   });
+}
+
+function refuseNoFolder(given: string, there: Stats): never {
+  throw new InputError('file-unwritable', {
+    what: 'the results go into a folder',
+    allowed: 'a folder that exists or can be made',
+    got: there.isFile() ? 'a file' : kindOf(there),
+    place: { field: 'out', file: given },
+  });
+}
+
+/** A folder, a device or a pipe under the name of a result is not for it to replace. */
+function refuseNoFile(given: string, got: string): never {
+  throw new InputError('file-unwritable', {
+    what: 'a result would replace what is no file',
+    allowed: 'another folder for the results',
+    got,
+    place: { field: 'out', file: given },
+  });
+}
+
+function kindOf(stat: Stats): string {
+  if (stat.isDirectory()) return 'a folder';
+  return stat.isFIFO() || stat.isSocket() ? 'a pipe or socket' : 'a device';
 }
 
 function refuseChanged(given: string, name: string): never {

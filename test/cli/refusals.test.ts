@@ -213,13 +213,13 @@ describe('calls', () => {
   });
 
   it.each([
-    ['a file', 'file'],
+    ['a file', 'file', 'the results go into a folder'],
     ['below a file', 'file/results'],
-    ['a folder with a folder in the way', 'blocked'],
-  ])('whose results would go to %s', async (_, out) => {
+    ['a folder with a folder in the way', 'blocked', 'a result would replace what is no file'],
+  ])('whose results would go to %s', async (_, out, what = 'the results cannot be written') => {
     await expectRefused(
       ['good.csv', '--base', '10', '--out', out],
-      [`skirtgrade: --out, ${out}: the results cannot be written. Allowed: `, 'Got: '],
+      [`skirtgrade: --out, ${out}: ${what}. Allowed: `, 'Got: '],
     );
   });
 

@@ -86,6 +86,30 @@ describe('an input', () => {
   });
 });
 
+describe('what is no file', () => {
+  it('is not replaced by a result, whatever the options', async () => {
+    mkdirSync(at('odd/nest.svg'), { recursive: true });
+    const explain = ['explain', 'chart.csv', 'front.side_waist', '--base', '10', '--out'];
+    for (const call of [
+      [...explain, '/dev/full'],
+      [...explain, '/dev/null'],
+      ['grade', 'chart.csv', '--base', '10', '--out', 'odd'],
+    ])
+      for (const more of [[], ['--replace']])
+        await expectUntouched(
+          [...call, ...more],
+          'a result would replace what is no file',
+          '--out',
+        );
+    await expectUntouched(
+      ['grade', 'chart.csv', '--base', '10', '--out', '/dev/null'],
+      'the results go into a folder',
+      'Got: a device.',
+    );
+    await expectUntouched(['grade', 'chart.csv', '--base', '10', '--out', 'chart.csv'], 'a file');
+  });
+});
+
 describe('a file that somebody changed', () => {
   it('is not replaced without --replace', async () => {
     const exercise = ['exercise', '--seed', '7', '--out', 'exercise'];
