@@ -100,9 +100,19 @@ export class InputError extends Error {
   }
 }
 
+/** Characters of a part of a message; more would hide what is wrong. */
+const MOST_GOT = 300;
+const MOST_ALLOWED = 1_000;
+
+/** The beginning of a text, marked where more of it follows. */
+export function cut(text: string, most: number): string {
+  return text.length > most ? `${text.slice(0, most)}…` : text;
+}
+
 /**
  * A problem in sentences: `sizes, chart.csv: the chart has no such size. Allowed: 8, 10. Got: 9.`
- * `fieldWord` words a field of the request as its caller knows it, by its own name if absent.
+ * What is long is cut. `fieldWord` words a field of the request as its caller knows it, by its own name
+ * if absent.
  */
 export function problemText(
   { what, allowed, orField, got, place }: InputProblem,
@@ -113,9 +123,9 @@ export function problemText(
     (way) => way !== undefined,
   );
   return [
-    `${where === '' ? '' : `${where}: `}${what}.`,
-    ways.length === 0 ? '' : `Allowed: ${ways.join(', or ')}.`,
-    got === undefined ? '' : `Got: ${got === '' ? 'nothing' : got}.`,
+    `${where === '' ? '' : `${where}: `}${cut(what, MOST_ALLOWED)}.`,
+    ways.length === 0 ? '' : `Allowed: ${ways.map((way) => cut(way, MOST_ALLOWED)).join(', or ')}.`,
+    got === undefined ? '' : `Got: ${got === '' ? 'nothing' : cut(got, MOST_GOT)}.`,
   ]
     .filter((part) => part !== '')
     .join(' ');
@@ -134,7 +144,9 @@ function placeText(place: Place, fieldWord: (field: string) => string): string {
     place.parameter === undefined ? undefined : `parameter ${place.parameter}`,
     place.point === undefined ? undefined : `point ${place.point}`,
     place.size === undefined ? undefined : `size ${place.size}`,
-  ].filter((part) => part !== undefined);
+  ]
+    .filter((part) => part !== undefined)
+    .map((part) => cut(part, MOST_GOT));
   if (position.length === 0) return subject.join(', ');
   return position.join(', ') + (subject.length === 0 ? '' : ` (${subject.join(', ')})`);
 }

@@ -1,7 +1,7 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError, Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
-import { InputError } from '../errors';
+import { InputError, cut } from '../errors';
 import { EXPORTS } from '../files/exports';
 import { JOINS } from '../print/print-options';
 import { LINES_SHOWN } from '../render/lines-shown';
@@ -18,10 +18,14 @@ import type { PrintCommandOptions } from './print-command';
 import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
 
+/** Characters of a message of commander, which repeats what was typed. */
+const LONGEST_ERROR = 600;
+
 const EXIT_CODES = `
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
 failed; 2 the input or the call was wrong, and nothing was written; 3 the
-program itself failed.`;
+program itself failed; 4 the terminal, pipe or file it writes its words to
+cannot take them.`;
 
 /**
  * Runs one call. Never throws for wrong input: that is one message and the exit code 2. What else is
@@ -144,7 +148,14 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
       // Wraps the words beside the longest call too, where 35 columns are left.
       .configureHelp({ minWidthToWrap: 24 })
       .showHelpAfterError('(skirtgrade --help tells more)')
-      .configureOutput({ writeOut: io.out, writeErr: io.error, getOutHelpWidth: () => 80 });
+      .configureOutput({
+        writeOut: io.out,
+        writeErr: io.error,
+        outputError: (text, write) => {
+          write(`${cut(text.trimEnd(), LONGEST_ERROR)}\n`);
+        },
+        getOutHelpWidth: () => 80,
+      });
   }
   try {
     await program.parseAsync(argv, { from: 'user' });

@@ -10,9 +10,18 @@ function repeatable(flags: string, description: string): Option {
     .default([], 'none');
 }
 
-/** A comma list as its parts. */
+/** A part of a comma list: in double quotes, where two stand for one (RFC 4180), or up to a comma. */
+const PART = /\s*(?:"((?:[^"]|"")*)"\s*(?=,|$)|([^,]*))(?:,|$)/uy;
+
+/** A comma list as its parts; one that has a comma in it is quoted as in CSV. */
 export function list(value: string): readonly string[] {
-  return value.split(',').map((part) => part.trim());
+  const parts: string[] = [];
+  PART.lastIndex = 0;
+  for (;;) {
+    const [whole = '', quoted, plain = ''] = PART.exec(value) ?? [];
+    parts.push(quoted?.replaceAll('""', '"') ?? plain.trim());
+    if (!whole.endsWith(',')) return parts;
+  }
 }
 
 /** `--against`, which gathers the ids of published tables. */
