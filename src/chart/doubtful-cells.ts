@@ -72,13 +72,16 @@ function doubtful(
   { what, allowed }: { readonly what: string; readonly allowed: string },
 ): InputError {
   const typed = fromMillimeters(row.values[index] ?? NaN, chart.unit);
+  const rounded = trimmed(typed, 3);
+  // What is too small for three decimals is shown as it stands in the cell.
+  const shown = rounded === '0' ? excerpt(row.cells[index] ?? '') : rounded;
   const meant =
     expected === undefined
       ? otherUnit(row.name, typed, chart)
       : likelyMeaning(typed, fromMillimeters(expected, chart.unit), chart);
   return new InputError('measurement-doubtful', {
     what:
-      `${row.name} of ${trimmed(typed, 3)} ${chart.unit} ${what}` +
+      `${row.name} of ${shown} ${chart.unit} ${what}` +
       (meant === undefined ? '' : ` (did you mean ${meant}?)`),
     allowed,
     got: excerpt(row.cells[index] ?? ''),

@@ -5,6 +5,7 @@ import { cellError, readCell } from './chart-cell';
 import { snakeCase, splitLabel } from '../table/label';
 import type { ChartTable, ChartLine } from './layout';
 import { cellPosition } from './layout';
+import { typedForDate } from '../table/date-cell';
 import { parseLength } from '../table/number-cell';
 import type { MeasurementRow } from './size-chart';
 import type { SizeLabel } from './size-labels';
@@ -51,7 +52,8 @@ const TWO_NUMBERS = /^\d+ ?[;:_] ?\d+$/u;
 /**
  * A line as a row of the chart, for the sizes given. A cell of a known measurement that is no
  * length becomes null; one in another unit than the chart's throws `unit-contradicted`, and two
- * numbers with a stray mark between them (`7;2`) throw `cell-not-a-number`.
+ * numbers with a stray mark between them (`7;2`), or a number of which a spreadsheet made a date, throw
+ * `cell-not-a-number`.
  */
 export function measurementRow(
   line: MeasurementLine,
@@ -69,7 +71,8 @@ export function measurementRow(
     if (!line.known) return parseLength(text, line.unit ?? unit) ?? null;
     const reading = readCell(text, unit);
     if (reading.kind === 'length') return reading.mm;
-    if (reading.code !== 'unit-contradicted' && !TWO_NUMBERS.test(tidyText(text))) return null;
+    const isTyped = TWO_NUMBERS.test(tidyText(text)) || typedForDate(text) !== undefined;
+    if (reading.code !== 'unit-contradicted' && !isTyped) return null;
     throw cellError(reading, text, { file, row, column, size, measurement: line.name });
   });
   return {

@@ -14,6 +14,8 @@ import type { SizeChart } from './size-chart';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { tidyText } from '../table/tidy-text';
+import { statementsIn } from '../table/statement-words';
+import { checkTitle } from '../table/title';
 import { unitNamed } from '../table/unit-name';
 import type { UnitStatement } from '../table/unit-statement';
 import { oneUnit } from '../table/unit-statement';
@@ -60,9 +62,7 @@ export function readChart(text: string, file: string): SizeChart {
 
   const asTyped: SizeChart = {
     file,
-    comments: [...rest.comments, ...titles.rest]
-      .sort((a, b) => a.row - b.row)
-      .map(({ text }) => text),
+    comments: commentTexts([...rest.comments, ...titles.rest], file),
     unit,
     sizes: sizes.map(({ name }) => name),
     rows: lines.map((line) => measurementRow(line, sizes, unit, file)),
@@ -117,4 +117,13 @@ function titleLines({ titles }: ChartTable): readonly SheetComment[] {
       .filter((cell) => cell !== '')
       .join(', '),
   }));
+}
+
+/** Comments and title lines in the order of the file. Throws what `checkTitle` throws. */
+function commentTexts(comments: readonly SheetComment[], file: string): string[] {
+  const all = comments.toSorted((a, b) => a.row - b.row);
+  for (const { row, text } of all)
+    for (const stated of statementsIn(text))
+      if (stated.name === 'title') checkTitle(stated.text, { file, row });
+  return all.map(({ text }) => text);
 }

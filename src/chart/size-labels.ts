@@ -2,11 +2,8 @@
 import { InputError } from '../errors';
 import type { ChartTable, ChartCell, ChartLine } from './layout';
 import { cellPosition } from './layout';
-import { checkSizeLabel } from '../table/size-label';
+import { checkOneLine, checkSizeCount, checkSizeLabel } from '../table/size-label';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
-
-/** Sizes of a chart: ten times the longest published range. The engine's own figure. */
-const MOST_SIZES = 1_000;
 
 /** The label of a size, and where its cells stand. */
 export interface SizeLabel {
@@ -19,7 +16,7 @@ export interface SizeLabel {
 /**
  * The sizes of a table that have a label. Throws `size-missing` if a cell of a needed line belongs
  * to no labeled size, `size-twice` for two sizes of one name, `sizes-too-few` if there are not at
- * least two, and what `checkSizeLabel` throws.
+ * least two, and what `checkSizeLabel`, `checkOneLine` and `checkSizeCount` throw.
  */
 export function readSizeLabels(
   table: ChartTable,
@@ -33,6 +30,7 @@ export function readSizeLabels(
       refuseStrayCells(needed, index, file);
       continue;
     }
+    checkOneLine(label.text, { file, row: label.row, column: label.column });
     checkSizeLabel(name, { file, row: label.row, column: label.column });
     const earlier = found.get(name)?.label;
     if (earlier !== undefined) {
@@ -45,14 +43,7 @@ export function readSizeLabels(
     }
     found.set(name, { label, index });
   }
-  if (found.size > MOST_SIZES) {
-    throw new InputError('file-too-large', {
-      what: 'the chart has too many sizes',
-      allowed: `${MOST_SIZES} sizes`,
-      got: `${found.size}`,
-      place: { file, row: table.corner.row },
-    });
-  }
+  checkSizeCount(found.size, { file, row: table.corner.row });
   if (found.size < 2) {
     throw new InputError('sizes-too-few', {
       what: 'the chart has too few sizes to grade',

@@ -20,6 +20,7 @@ import {
   statedBy,
   statedDown,
 } from '../table/statements';
+import { checkTitle } from '../table/title';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['point', 'x', 'y'] as const;
@@ -77,7 +78,9 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
-  const title = statedBy(table, 'title')?.text;
+  const titled = statedBy(table, 'title');
+  if (titled !== undefined) checkTitle(titled.text, titled.place);
+  const title = titled?.text;
   const base = statedBy(table, 'base')?.text;
   return { ...assembled(raw), file, title, unit, base, leftOut: [], countsUp: down < 0 };
 }

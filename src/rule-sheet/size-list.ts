@@ -1,5 +1,6 @@
 /** The sizes of a rule sheet in their order, and the base among them. */
 import { InputError } from '../errors';
+import { checkSizeCount } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import type { RuleSheet } from './rule-sheet';
 
@@ -14,7 +15,7 @@ export interface SizeList {
 /**
  * The sizes that are known, or else those that the sheet lists: by number, or in their order there.
  * `orElse` is what could tell them beside the sheet, for the words of a refusal (`, or a chart`).
- * Throws InputError `base-missing`, `size-missing`, `size-unknown` or `sizes-too-few`.
+ * Throws InputError `base-missing`, `size-missing`, `size-unknown`, `sizes-too-few` or `file-too-large`.
  */
 export function sizeList(
   { file, sizes, sizesKnown }: RuleSheet,
@@ -38,6 +39,7 @@ export function sizeList(
       place: { file },
     });
   }
+  checkSizeCount(labels.length, { file });
   if (labels.length < 2) {
     throw new InputError('sizes-too-few', {
       what: 'one size alone is no range',

@@ -2,10 +2,10 @@
 
 /**
  * Control characters (C0 but for tab and line ends, DEL, C1: ISO/IEC 6429) and those that set the
- * direction of text (Unicode Standard Annex 9, section 2).
+ * direction of text (Unicode Standard Annex 9, section 2), with the separators of lines and paragraphs.
  */
 export const UNSEEN =
-  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/u;
+  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069]/u;
 
 const EACH = new RegExp(UNSEEN.source, 'gu');
 const EACH_ON_A_LINE = new RegExp(`${UNSEEN.source}|[\\r\\n\\t]`, 'gu');

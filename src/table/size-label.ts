@@ -11,6 +11,32 @@ const NO_SIZE =
 
 /** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
 const LONGEST = 100;
+/** Sizes of a range: five times the longest published one. The engine's own figure. */
+const MOST_SIZES = 100;
+/** Line ends of any kind (Unicode Standard 5.8), which a tidy text has no more. */
+const LINE_END = /[\n\v\f\r\u0085\u2028\u2029]/u;
+
+/** Throws InputError `file-too-large` for more sizes than a range may have. */
+export function checkSizeCount(count: number, place: Place): void {
+  if (count <= MOST_SIZES) return;
+  throw new InputError('file-too-large', {
+    what: 'there are too many sizes',
+    allowed: `${MOST_SIZES} sizes`,
+    got: `${count}`,
+    place,
+  });
+}
+
+/** Throws InputError `character-unseen` for a label as it was typed, if it has more than one line. */
+export function checkOneLine(typed: string, place: Place): void {
+  if (!LINE_END.test(typed.trim())) return;
+  throw new InputError('character-unseen', {
+    what: 'the label of a size has a line break',
+    allowed: 'a label on one line',
+    got: excerpt(typed),
+    place,
+  });
+}
 
 /**
  * Throws InputError `size-missing` for the heading of a column that people put beside the sizes, such

@@ -101,8 +101,8 @@ describe('the canonical form', () => {
   });
 
   it('counts rows past cells of more than one line', () => {
-    const chart = chartOf('# unit: cm', '"cm","S\nsmall",M', 'waist,66,70', 'hip,92,96');
-    expect(chart.sizes).toEqual(['S small', 'M']);
+    const chart = chartOf('# unit: cm', '"cm\n(all)",S,M', 'waist,66,70', 'hip,92,96');
+    expect(chart.sizes).toEqual(['S', 'M']);
     expect(findRow(chart, 'waist_girth')?.places[1]).toEqual({ row: 4, column: 3 });
   });
 

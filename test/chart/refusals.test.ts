@@ -34,6 +34,30 @@ describe('files that are no chart', () => {
   });
 });
 
+describe('a row that is not needed', () => {
+  const with4 = (cell: string) => () => chartOf(...HEADER, 'waist,25,26,27', HIPS, cell);
+
+  it('is refused where a spreadsheet made a date of a cell, as a needed one is', () => {
+    for (const date of ['7-Aug', '2026-08-07', '7/8/2026'])
+      expectRefusal(
+        with4(`waist_to_hip,${date},8,8`),
+        'cell-not-a-number',
+        { file, row: 5, column: 2, size: '8', measurement: 'waist_to_hip' },
+        'which spreadsheet programs make of',
+      );
+    expect(with4('waist_to_hip,,8,8')().rows[2]?.values[0]).toBeNull();
+  });
+
+  it('is told as it was typed where it is too small for three decimals', () => {
+    expectRefusal(
+      with4('waist_to_hip,0.0001,0.0001,0.0001'),
+      'measurement-doubtful',
+      { file, row: 5, column: 2, size: '8', measurement: 'waist_to_hip' },
+      'waist_to_hip of 0.0001 in is no length',
+    );
+  });
+});
+
 describe('headers', () => {
   it('are needed', () => {
     const place = { file, row: 2 };

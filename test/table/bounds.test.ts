@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readChart } from '../../src/chart/read-chart';
 import { readRuleTable } from '../../src/dxf/rule-table';
 import { rawEntities } from '../../src/dxf/tags';
+import { readPattern } from '../../src/given/read-pattern';
 import { parseFormula } from '../../src/formula/parse';
 import { printable, terminalText } from '../../src/table/characters';
 import { expectRefusal } from '../expect-refusal';
@@ -32,8 +33,8 @@ describe('a table', () => {
         { length: count },
         (_, i) => `s${i},${25 + i / 100},${35 + i / 100}\n`,
       ).join('')}`;
-    expect(readChart(sized(1_000), 'c.csv').sizes).toHaveLength(1_000);
-    refused(sized(1_001), 2, 'too many sizes', '1000');
+    expect(readChart(sized(100), 'c.csv').sizes).toHaveLength(100);
+    refused(sized(101), 2, 'too many sizes', '100 sizes');
   });
 
   it('with a long label is refused where it stands', () => {
@@ -42,6 +43,23 @@ describe('a table', () => {
       expectRefusal(() => readChart(chart('x'.repeat(length)), 'c.csv'), 'file-too-large', place);
     }
     expect(readChart(chart('x'.repeat(100)), 'c.csv').sizes).toHaveLength(2);
+  });
+
+  it('with a long title is refused where it stands', () => {
+    const titled = (length: number): string => `# title: ${'x'.repeat(length)}\n${chart('10')}`;
+    refused(titled(101), 1, 'the title', '100 characters');
+    refused(titled(5_000), 1, 'the title');
+    expect(readChart(titled(100), 'c.csv').comments[0]).toHaveLength(107);
+    const pattern = `# title: ${'x'.repeat(101)}\n${FRONT}`;
+    expectRefusal(() => readPattern(pattern, 'p.csv'), 'file-too-large', { file: 'p.csv', row: 1 });
+  });
+
+  it.each(['10\nL', '10\u2028L'])('with the label %j on two lines is refused', (label) => {
+    expectRefusal(() => readChart(chart(`"${label}"`), 'c.csv'), 'character-unseen', {
+      file: 'c.csv',
+      row: 2,
+      column: 3,
+    });
   });
 
   it.each([
