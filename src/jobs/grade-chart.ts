@@ -1,8 +1,8 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import type { CheckContext } from '../check/checks';
-import { checkPattern } from '../check/checks';
+import type { Check, CheckContext } from '../check/checks';
+import { CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import type { ResolvedParameter } from '../draft/parameters';
 import type { Style } from '../draft/styles';
@@ -53,11 +53,11 @@ export type DraftedGrade = Omit<DraftResult, 'findings'>;
 
 /**
  * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
- * be used; what is wrong with the skirt itself comes back as findings.
+ * be used; what is wrong with the skirt itself comes back as findings of `checks`.
  */
-export function gradeChart(request: GradeRequest): DraftResult {
+export function gradeChart(request: GradeRequest, checks: readonly Check[] = CHECKS): DraftResult {
   const { grade, context } = graded(request);
-  return { ...grade, findings: checkPattern(context()) };
+  return { ...grade, findings: checkPattern(context(), checks) };
 }
 
 /** Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does. */

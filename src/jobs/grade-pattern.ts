@@ -1,8 +1,8 @@
 /** The job of a sample room as a pure function: a pattern and its rules in, sizes and findings out. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import type { CheckContext } from '../check/checks';
-import { checkPattern } from '../check/checks';
+import type { Check, CheckContext } from '../check/checks';
+import { CHECKS, checkPattern } from '../check/checks';
 import { readD6673 } from '../dxf/read-d6673';
 import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
@@ -28,9 +28,12 @@ export interface PatternResult extends GradeResult {
 
 /**
  * Grades a given pattern and walks its seams. Throws InputError for input that cannot be used; what
- * is wrong with the pattern or its rules comes back as findings.
+ * is wrong with the pattern or its rules comes back as findings of `checks`.
  */
-export function gradePattern(request: PatternRequest): PatternResult {
+export function gradePattern(
+  request: PatternRequest,
+  checks: readonly Check[] = CHECKS,
+): PatternResult {
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const pattern = { ...read, seams: withStated(read, more ?? []) };
@@ -68,7 +71,7 @@ export function gradePattern(request: PatternRequest): PatternResult {
     shown: shownSizes(range.sizes, request.sizes, pattern.file),
     display,
     lines: request.lines,
-    findings: checkPattern(contextOf(range, seams)),
+    findings: checkPattern(contextOf(range, seams), checks),
   };
 }
 

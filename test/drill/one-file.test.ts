@@ -1,12 +1,11 @@
 /** What is added to the engine is a file of its own and at most a line in a list. */
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../src/check/checks';
-import { CHECKS, checkPattern } from '../../src/check/checks';
+import { CHECKS } from '../../src/check/checks';
 import type { StyleChoice } from '../../src/draft/style-file';
 import { SHAPED_SKIRT } from '../../src/draft/shaped-skirt/block';
 import type { Export } from '../../src/index';
 import { EXPORTS, exportFiles, gradeChart } from '../../src/index';
-import { derivedRules } from '../../src/grade/derived-rules';
 import { chartText } from '../skirts';
 
 const CHART = chartText('cm', { waist_girth: [66, 70, 75], hip_girth: [92, 96, 101] });
@@ -71,14 +70,8 @@ describe('what a file of its own adds', () => {
   });
 
   it('is a check, a line in the list of checks', () => {
-    const { pattern, range, seams, chart, display } = result;
-    const context = {
-      ...{ pattern, range, seams, chart, display, drafted: range, against: undefined },
-      rules: derivedRules(range, pattern.file),
-      areRulesTyped: false,
-      exact: undefined,
-    };
-    const found = checkPattern(context, [...CHECKS, manyPieces]);
+    const request = { chart: CHART, base: '2', style: SHORT };
+    const { findings: found, range } = gradeChart(request, [...CHECKS, manyPieces]);
     expect(found.filter(({ check }) => check !== 'many-pieces')).toEqual(result.findings);
     expect(found.find(({ check }) => check === 'many-pieces')?.measured).toBe(range.plans.length);
   });

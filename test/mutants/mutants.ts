@@ -114,6 +114,20 @@ export const MUTANTS: readonly Mutant[] = [
     tests: ['units.test.ts'],
   },
   {
+    name: 'the closed waist may turn back ten times as much',
+    file: 'tolerance.ts',
+    find: 'WAIST_TURNS_BACK = 2.5;',
+    replace: 'WAIST_TURNS_BACK = 25;',
+    tests: ['check/closed-waist.test.ts'],
+  },
+  {
+    name: 'the closed waist may wave ten times as much',
+    file: 'tolerance.ts',
+    find: 'WAIST_WAVE = 0.3;',
+    replace: 'WAIST_WAVE = 3;',
+    tests: ['check/closed-waist.test.ts'],
+  },
+  {
     name: 'an edge over a dart may turn ten times as much',
     file: 'tolerance.ts',
     find: 'EDGE_TURN = 2 * SQUARE;',
