@@ -3,14 +3,11 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
-import { filesFrom } from '../../src/cli/io';
-import { main } from '../../src/cli/main';
+import type { Run } from './run-in';
+import { runIn } from './run-in';
 
-export interface Run {
-  readonly status: number | null;
-  readonly stdout: string;
-  readonly stderr: string;
-}
+export type { Run } from './run-in';
+export { runIn } from './run-in';
 
 export interface Workplace {
   readonly path: string;
@@ -34,22 +31,6 @@ export function workplace(): Workplace {
     },
     read: (name) => readFileSync(join(path, name), 'utf8'),
   };
-}
-
-/** One call whose relative paths start in a folder. */
-export async function runIn(
-  folder: string,
-  args: readonly string[],
-  { color = false } = {},
-): Promise<Run> {
-  let [stdout, stderr] = ['', ''];
-  const status = await main(args, {
-    ...filesFrom(folder),
-    out: (text) => void (stdout += text),
-    error: (text) => void (stderr += text),
-    color,
-  });
-  return { status, stdout, stderr };
 }
 
 /** Every file below a folder with its bytes. */
