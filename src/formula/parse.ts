@@ -10,7 +10,7 @@ import type {
 } from 'mathjs';
 import { SymbolNodeDependencies, create, parseDependencies } from 'mathjs/number';
 import type { Place } from '../errors';
-import { InputError } from '../errors';
+import { InputError, cut } from '../errors';
 import type { Formula } from './formula';
 import { FUNCTIONS, UNIT_NAMES } from './formula';
 
@@ -65,7 +65,9 @@ const LONGEST = 1_000;
 /** Levels of brackets, and of signs or powers one after another. The engine's own figure. */
 const DEEPEST = 50;
 
-/** Holds a formula to LONGEST and DEEPEST before anything walks down into it. */
+const NUMERALS = /\d+(?:\.\d*)?(?:e[+-]?\d+)?/giu;
+
+/** Holds a formula to LONGEST and DEEPEST, and its numbers to those there are, before anything walks down into it. */
 function checkBounds(text: string, place: Place): void {
   if (text.length > LONGEST) refuseSize('long', `${LONGEST} characters`, text, place);
   let [open, deepest] = [0, 0];
@@ -79,6 +81,16 @@ function checkBounds(text: string, place: Place): void {
     deepest = Math.max(deepest, run.split(/\S/u).length - 1);
   deepest = Math.max(deepest, text.split(/[\^?=]/u).length - 1);
   if (deepest > DEEPEST) refuseSize('deeply nested', `${DEEPEST} levels`, text, place);
+  // Such as 1e400, which would be told as Infinity wherever a part of the formula is quoted.
+  const tooLarge = text.match(NUMERALS)?.find((numeral) => Number(numeral) === Infinity);
+  if (tooLarge !== undefined) {
+    throw new InputError('formula-not-allowed', {
+      what: `the number ${cut(tooLarge, 60)} is not allowed in a formula`,
+      allowed: 'finite numbers',
+      got: text,
+      place,
+    });
+  }
 }
 
 function refuseSize(what: string, allowed: string, text: string, place: Place): never {
