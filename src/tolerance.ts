@@ -137,6 +137,12 @@ export const CORNER_SEEN = 0.01;
 export const SIDE_BEND = 4.5;
 /** degrees. A side seam that turns by more at one point does not bend but fold back. */
 export const SIDE_FOLDS = 45;
+/** mm. Points of a fold that part by more from their line can no longer be laid on the fold of the
+ * cloth: opened out, the piece is off by twice as much. */
+export const FOLD_LINE = 1;
+/** degrees. Where an outline turns by more, it is at a corner that a grader rules, not at a place of a
+ * curve drawn by points. */
+export const CORNER_WANTS_RULE = 30;
 /** mm. The legs of a dart are sewn together and may differ by this much. */
 export const DART_LEGS = 0.1;
 /** degrees. The axis of a dart may lean this much from the base's: 1 mm at the tip of a 12 cm dart. */

@@ -20,6 +20,7 @@ import { checkFacings } from './facing';
 import type { Finding } from './finding';
 import { bySeverity } from './finding';
 import { checkFinishedGirths } from './finished-girths';
+import { checkFolds } from './fold-straight';
 import { checkGivenPattern, checkTurningSteps } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLargerPieces } from './larger-pieces';
@@ -97,7 +98,7 @@ function ofPattern(
  */
 export const CHECKS: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
-  ({ pattern, rules }) => checkGivenPattern(pattern, rules),
+  ({ pattern, rules, seams }) => checkGivenPattern(pattern, rules, seams),
   // A derived step goes the other way where the chart's growth does, which is told of the chart.
   ofTypedRules(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
@@ -107,6 +108,7 @@ export const CHECKS: readonly Check[] = [
   // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
   sewnSeams,
+  ({ range, rules, display }) => checkFolds(range, rules, display),
   // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.
   // Darts that cross are told of any outline.
   ofSkirt(checkDarts),

@@ -1,23 +1,28 @@
 /** What a sample room should know of the pattern and the rule sheet that it gave. */
-import { moverOf } from '../given/move-piece';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
+import type { WalkedSeam } from '../seams/walked-seam';
 import { SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
+import { checkUnruledPoints } from './unruled-points';
 
 const OWN_RULE = "the engine's own rule";
 
 /**
- * Notes on points without rules and seam names that pair nothing; what is to be said of a drawing, of
+ * What is to be said of points without rules and of seam names that pair nothing; what is to be said of a drawing, of
  * which a shape or rule that is lost fails. Of a drafted pattern only that nothing grows can be told.
  */
-export function checkGivenPattern(pattern: Pattern, rules: GivenRules): Finding[] {
+export function checkGivenPattern(
+  pattern: Pattern,
+  rules: GivenRules,
+  seams: readonly WalkedSeam[],
+): Finding[] {
   return [
     ...unruledPieces(pattern, rules),
     ...nothingGrows(pattern, rules),
-    ...unruledPoints(pattern, rules),
+    ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
     ...pattern.leftOut.map(({ severity, check, piece, what }) =>
       finding(
@@ -70,26 +75,6 @@ function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
           ),
         ],
   );
-}
-
-function unruledPoints({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
-  return pieces.flatMap((piece, p) => {
-    const own = new Set(ruled[p]?.keys());
-    if (own.size === 0) return [];
-    const { pointNames, name } = piece.base.plan;
-    const nameOf = (i: number): string => pointNames[i] ?? '';
-    return moverOf(piece, own).followers.map(({ point, from, to }) =>
-      finding(
-        'note',
-        'point-unruled',
-        { piece: name, subject: nameOf(point) },
-        `the point has no rule and moves ${from === to ? 'with' : 'between'} ` +
-          (from === to
-            ? nameOf(from)
-            : `${nameOf(from)} and ${nameOf(to)}, by its share of the way`),
-      ),
-    );
-  });
 }
 
 function unpairedSeams({ unpaired }: Pattern): Finding[] {

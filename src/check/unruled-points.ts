@@ -1,0 +1,103 @@
+/** Points of a given pattern without rules, and what they do instead. */
+import { angleBetween, scale } from '../geometry/point';
+import { segmentTangent } from '../geometry/segment';
+import { moverOf } from '../given/move-piece';
+import type { Pattern, PatternPiece } from '../pattern/pattern';
+import { edgeSegments } from '../pattern/piece';
+import type { GivenRules } from '../rule-sheet/point-rules';
+import { apart } from '../seams/evidence/fit';
+import type { WalkedSeam } from '../seams/walked-seam';
+import { CORNER_WANTS_RULE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import type { Finding } from './finding';
+
+const OWN_RULE = "the engine's own rule";
+
+/**
+ * A note for a point that goes with those beside it, as curve points and darts may. A warning for a
+ * corner between ruled points that move differently: its place is a guess. A failure where a seam that
+ * ends in such a corner comes apart.
+ */
+export function checkUnruledPoints(
+  { pieces }: Pattern,
+  { ruled, base }: GivenRules,
+  seams: readonly WalkedSeam[],
+): Finding[] {
+  return pieces.flatMap((piece, p) => {
+    const own = ruled[p] ?? new Map<number, never>();
+    if (own.size === 0) return [];
+    const { pointNames, name } = piece.base.plan;
+    const corners = cornersOf(piece, seams);
+    const nameOf = (i: number): string => pointNames[i] ?? '';
+    return moverOf(piece, new Set(own.keys())).followers.map(({ point, from, to }): Finding => {
+      const isGuess =
+        corners.has(nameOf(point)) && !moveAlike(own.get(from)?.moves, own.get(to)?.moves);
+      const parting = isGuess ? partingSeams(seams, `${name}.${nameOf(point)}`, base) : [];
+      return {
+        severity: parting.length > 0 ? 'fail' : isGuess ? 'warning' : 'note',
+        check: 'point-unruled',
+        size: '',
+        piece: name,
+        subject: nameOf(point),
+        quantity: 'number',
+        source: OWN_RULE,
+        message:
+          `the ${isGuess ? 'corner' : 'point'} has no rule and moves ${from === to ? 'with' : 'between'} ` +
+          (from === to
+            ? nameOf(from)
+            : `${nameOf(from)} and ${nameOf(to)}, by its share of the way`) +
+          (isGuess ? '; give it a rule, since these two move differently' : '') +
+          (parting.length > 0 ? `, and the seam ${parting.join(', ')} comes apart` : ''),
+      };
+    });
+  });
+}
+
+/**
+ * The points at which the outline of a piece turns as no curve does, or a seam ends. Neither legs of
+ * darts, which go with their dart, nor notches.
+ */
+function cornersOf(
+  { base, splines }: PatternPiece,
+  seams: readonly WalkedSeam[],
+): ReadonlySet<string> {
+  const { outline, name, pointNames, notches } = base.plan;
+  const passed = new Set([
+    ...splines.flatMap(({ points }) => points.slice(1, -1)).map((i) => pointNames[i] ?? ''),
+    ...notches.flatMap(({ place }) => (place.by === 'joint' ? [place.point] : [])),
+  ]);
+  const ends = new Set(
+    seams.flatMap(({ walks: [walk] }) => walk?.walks.flatMap((side) => side.ends) ?? []),
+  );
+  return new Set(
+    outline.flatMap((edge, i) => {
+      const before = outline.at(i - 1);
+      if (before === undefined || before.kind === 'dart' || edge.kind === 'dart') return [];
+      if (passed.has(edge.from)) return [];
+      if (ends.has(`${name}.${edge.from}`)) return [edge.from];
+      const [arriving, leaving] = [edgeSegments(base, before).at(-1), edgeSegments(base, edge)[0]];
+      if (arriving === undefined || leaving === undefined) return [];
+      const inside = angleBetween(
+        scale(segmentTangent(arriving, 1), -1),
+        segmentTangent(leaving, 0),
+      );
+      return Math.abs(inside - 180) > CORNER_WANTS_RULE ? [edge.from] : [];
+    }),
+  );
+}
+
+type Moves = readonly { readonly x: number; readonly y: number }[];
+
+function moveAlike(first: Moves = [], second: Moves = []): boolean {
+  return first.every(
+    ({ x, y }, size) =>
+      Math.hypot(x - (second[size]?.x ?? NaN), y - (second[size]?.y ?? NaN)) <= SEAM_MATCH,
+  );
+}
+
+/** The seams that end in a point and are farther apart in some size than a sewer eases in. */
+function partingSeams(seams: readonly WalkedSeam[], end: string, base: number): readonly string[] {
+  return seams
+    .filter(({ walks }) => walks[base]?.walks.some(({ ends }) => ends.includes(end)) === true)
+    .filter(({ walks }) => walks.some((walk) => apart(walk, walks[base] ?? walk) > SEAM_WARNING))
+    .map(({ pair }) => pair.name);
+}
