@@ -67,6 +67,8 @@ export const GAP_LEFT = 0.1;
 /** Share of a move by which it may lie outside those beside it and still go with them: a tenth, more
  * than rounding makes of it, less than any sign. */
 export const GOES_WITH = 0.1;
+/** mm. The least move that anybody types; the finest step in use, 1/32 in, is larger. */
+export const LEAST_TYPED = 0.5;
 /** mm. A rule is changed by this to see how a gap follows: far above rounding, far below a rule. */
 export const RULE_PROBE = 0.01;
 /** Square of mm per mm. A gap that follows a rule by less than a tenth of it is not closed by it. */

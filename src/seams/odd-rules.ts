@@ -1,14 +1,16 @@
 /** Slips that no seam tells of: points against their neighbors, or with irregular steps. */
 import { besidePoints } from '../given/beside';
+import type { Axis } from '../rule-sheet/rule-sheet';
 import { growthOf } from '../rule-sheet/steps';
-import { RULES_TELL_BY, SEAM_TELLS } from '../tolerance';
+import { CAUSE_CLEAR_BY, RULES_TELL_BY, SEAM_TELLS, STEP_SHAPE } from '../tolerance';
 import type { Graded } from './closing-change';
-import { oddness } from './evidence/neighbors';
+import { besideOddness, oddness } from './evidence/neighbors';
 import { irregularity } from './evidence/regularity';
 import { weigher } from './evidence/weigh';
 import type { RuledPoint } from './regrade';
 import { clearCause, rank } from './slips/clear-cause';
-import { along } from './slips/sheet-moves';
+import type { SheetMoves } from './slips/sheet-moves';
+import { along, repaired } from './slips/sheet-moves';
 import type { SheetState } from './slips/sheet-state';
 import { nameOf, rewalked, undone } from './slips/sheet-state';
 import type { Slip } from './slips/slip';
@@ -40,7 +42,7 @@ export function oddRules(
     if (strangeness(now, at) <= RULES_TELL_BY) continue;
     const weigh = weigher(now, walks, graded.regrade);
     const ranked = rank(now, [at, ...besideOf(now, at)], weigh, () => undefined);
-    const cause = clearCause(ranked, () => true, RULES_TELL_BY);
+    const cause = clearCause(ranked, (slip) => isWitnessed(now, slip), RULES_TELL_BY);
     if (cause === undefined) continue;
     for (const repair of cause.repairs) told.add(nameOf(state.pattern, repair.at));
     found.push({ cause, shows: changedSizes(now, cause) });
@@ -68,6 +70,36 @@ function strangeness({ pattern, namesakes, sheet, shapes }: SheetState, at: Rule
     irregularity(growthOf(along(moves, axis)), shapes),
   );
   return Math.max(oddness(pattern, namesakes, sheet, at), ...steps);
+}
+
+/**
+ * Whether the steps of its rules or the points beside them speak for a slip. That a namesake moves
+ * otherwise is no slip: a front neck drops where a back one does not.
+ */
+function isWitnessed(
+  { pattern, namesakes, sheet, shapes }: SheetState,
+  { repairs }: Slip,
+): boolean {
+  const then = repaired(sheet, repairs);
+  const gains = repairs.map(({ at }) => {
+    const [own = [], other = []] = [sheet, then].map((moves) => moves[at.piece]?.get(at.point));
+    const ofSteps = (axis: Axis): number => {
+      const [before, after] = [growthOf(along(own, axis)), growthOf(along(other, axis))];
+      return isScaled(before, after)
+        ? 0
+        : irregularity(before, shapes) - irregularity(after, shapes);
+    };
+    const ofBeside = (moves: SheetMoves): number => besideOddness(pattern, namesakes, moves, at);
+    return ofBeside(sheet) - ofBeside(then) + ofSteps('x') + ofSteps('y');
+  });
+  return gains.reduce((sum, gain) => sum + gain, 0) > CAUSE_CLEAR_BY;
+}
+
+/** Whether steps are others times one factor: smaller ones only look more regular. */
+function isScaled(steps: readonly number[], others: readonly number[]): boolean {
+  const size = (all: readonly number[]): number => Math.hypot(...all);
+  const inner = steps.reduce((sum, step, k) => sum + step * (others[k] ?? NaN), 0);
+  return Math.abs(inner) >= (1 - STEP_SHAPE ** 2) * size(steps) * size(others);
 }
 
 function besideOf({ pattern, sheet }: SheetState, { piece, point }: RuledPoint) {

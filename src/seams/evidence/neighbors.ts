@@ -30,13 +30,24 @@ export function oddness(
   at: RuledPoint,
 ): number {
   const own = namesakes[at.piece]?.[at.point] ?? [];
+  return besideOddness(pattern, namesakes, sheet, at) + namesakeOddness(own, sheet, at);
+}
+
+/** The same by the points beside it alone; a namesake can only speak for it. */
+export function besideOddness(
+  pattern: Pattern,
+  namesakes: Namesakes,
+  sheet: SheetMoves,
+  at: RuledPoint,
+): number {
+  const own = namesakes[at.piece]?.[at.point] ?? [];
   const beside = besideMoves(pattern, sheet, at);
   const moves = sheet[at.piece]?.get(at.point);
   if (moves === undefined) return 0;
   const against = (['x', 'y'] as const).filter((axis) =>
     goesAgainst(moves, beside, namesakeMoves(own, sheet), axis),
   );
-  return besideOddness(moves, beside) + namesakeOddness(own, sheet, at) + AGAINST * against.length;
+  return outsideOddness(moves, beside) + AGAINST * against.length;
 }
 
 /** The moves of the ruled points before and after a point. */
@@ -50,7 +61,7 @@ function besideMoves(
   return besidePoints(given, own, at.point).map((other) => own.get(other) ?? []);
 }
 
-function besideOddness(
+function outsideOddness(
   moves: readonly Point[],
   [before, after]: readonly (readonly Point[])[],
 ): number {

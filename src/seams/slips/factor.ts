@@ -1,5 +1,6 @@
 /** A number too large or too small by a factor: a decimal point set wrong, a step taken twice. */
 import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { LEAST_TYPED } from '../../tolerance';
 import { changedAlong, inSize } from './sheet-moves';
 import type { Slip, SlipFamily } from './slip';
 import { axisWords, gradedSizes, movedAxes } from './slip';
@@ -18,7 +19,10 @@ const FACTORS: readonly Factor[] = [
   { by: 1 / 2, words: 'half of', cost: 1.5 },
 ];
 
-/** In all sizes, in one step, or in the move of one size; a whole rule is seldom halved or doubled. */
+/**
+ * In all sizes, in one step, or in the move of one size; a number so small that nobody would have
+ * typed it is not what was meant. A whole rule is seldom halved or doubled.
+ */
 export const factorSlips: SlipFamily = (subject) => {
   const { at, name, moves, base, sizes } = subject;
   if (moves === undefined) return [];
@@ -42,6 +46,13 @@ export const factorSlips: SlipFamily = (subject) => {
         cost: 0.5 + cost + more + plural,
       });
       const isDecimal = by === 10 || by === 1 / 10;
+      const typed = ({ repairs: [repair] }: Slip): boolean =>
+        axes.some((axis) =>
+          repair?.moves.some(
+            (move, size) =>
+              move[axis] !== moves[size]?.[axis] && Math.abs(move[axis]) > LEAST_TYPED,
+          ),
+        );
       return [
         slip('', isDecimal ? 0 : 2, (values) => values.map(right)),
         ...graded.flatMap((size) => {
@@ -57,7 +68,7 @@ export const factorSlips: SlipFamily = (subject) => {
             ),
           ];
         }),
-      ];
+      ].filter(typed);
     }),
   );
 };
