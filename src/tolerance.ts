@@ -142,6 +142,9 @@ export const SIDE_FOLDS = 45;
 /** mm. Points of a fold that part by more from their line can no longer be laid on the fold of the
  * cloth: opened out, the piece is off by twice as much. */
 export const FOLD_LINE = 1;
+/** degrees. Corners that meet across a seam and are farther from 180 in the base are drawn so: no edge
+ * runs on there. A straight waist over a full hip, which wants to be trued, is off by up to 56. */
+export const RUNS_ACROSS = 60;
 /** degrees. Where an outline turns by more, it is at a corner that a grader rules, not at a place of a
  * curve drawn by points. */
 export const CORNER_WANTS_RULE = 30;

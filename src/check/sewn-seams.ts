@@ -6,7 +6,7 @@ import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
 import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
-import { EDGE_TURN, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import { EDGE_TURN, RUNS_ACROSS, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -42,7 +42,7 @@ export function checkSewnSeams(
           ? []
           : [lengthFinding(range, seam, i, exactGap(i), display, () => words(i))]),
         ...notchFindings(seam, size.label, i, display),
-        ...cornerFindings(seam, size.label, i),
+        ...cornerFindings(seam, size.label, i, range.rules.base),
       ]),
     ];
   });
@@ -186,17 +186,23 @@ function notchFindings(
   ];
 }
 
-function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
+/**
+ * Whether edges run on across a seam. Not where the seam itself goes on, nor in any size where in the
+ * base they are far from it: the garment is drawn so, which the base notes.
+ */
+function cornerFindings(seam: WalkedSeam, size: string, i: number, base: number): Finding[] {
   const walk = seam.walks[i];
   return ([0, 1] as const).flatMap((end): Finding[] => {
-    if (!seam.pair.runsOn[end]) return [];
+    if (!seam.pair.runsOn[end] || seam.goesOn[end]) return [];
     const sum = walk?.angleSums[end] ?? NaN;
     if (Number.isNaN(sum)) return [];
+    const isDrawnSo = Math.abs((seam.walks[base]?.angleSums[end] ?? NaN) - 180) > RUNS_ACROSS;
+    if (isDrawnSo && i !== base) return [];
     const held = Math.abs(sum - 180) <= EDGE_TURN;
     const at = `${walk?.walks[0].ends[end] ?? ''} and ${walk?.walks[1].ends[end] ?? ''}`;
     return [
       {
-        severity: held ? 'ok' : 'warning',
+        severity: held ? 'ok' : isDrawnSo ? 'note' : 'warning',
         check: 'corners-across-seam',
         size,
         piece: piecesOf(seam),
@@ -209,7 +215,9 @@ function cornerFindings(seam: WalkedSeam, size: string, i: number): Finding[] {
         message: held
           ? `the corners add up to ${trimmed(sum, 1)} degrees`
           : `the corners at ${at} add up to ${trimmed(sum, 1)} degrees instead of 180, ` +
-            'which makes a point or a dip: with the seam sewn, true the edge across it by hand',
+            (isDrawnSo
+              ? 'so no edge runs on there as the base is drawn; the other sizes are not held against it'
+              : 'which makes a point or a dip: with the seam sewn, true the edge across it by hand'),
       },
     ];
   });

@@ -31,6 +31,8 @@ export interface Walk {
   readonly angles: readonly [start: number, end: number];
   /** The points at which the walk starts and ends, as `piece.point`. */
   readonly ends: readonly [start: string, end: string];
+  /** The edges of the outline that meet it at its start and at its end, as `piece.edge`. */
+  readonly beside: readonly [start: string, end: string];
 }
 
 /**
@@ -58,6 +60,7 @@ function joined(first: Walk, second: Walk): Walk {
     joints: [...first.joints, ...second.joints.map((at) => at + first.length)],
     angles: [first.angles[0], second.angles[1]],
     ends: [first.ends[0], second.ends[1]],
+    beside: [first.beside[0], second.beside[1]],
   };
 }
 
@@ -82,7 +85,16 @@ function walkEdge(piece: Piece, seam: string): Walk {
   });
   const [first, last] = [run[0], run.at(-1)];
   if (first === undefined || last === undefined) {
-    return { length, notches, joins: [], darts, joints, angles: [NaN, NaN], ends: ['', ''] };
+    return {
+      length,
+      notches,
+      joins: [],
+      darts,
+      joints,
+      angles: [NaN, NaN],
+      ends: ['', ''],
+      beside: ['', ''],
+    };
   }
   const before = outline.at(outline.indexOf(first) - 1);
   const after = outline[(outline.indexOf(last) + 1) % outline.length];
@@ -94,6 +106,7 @@ function walkEdge(piece: Piece, seam: string): Walk {
     joints,
     angles: [angleAt(piece, before, first), angleAt(piece, last, after)],
     ends: [`${name}.${first.from}`, `${name}.${last.to}`],
+    beside: [`${name}.${before?.seam ?? ''}`, `${name}.${after?.seam ?? ''}`],
   };
 }
 
@@ -126,7 +139,16 @@ function sewnNotches(piece: Piece, seam: string): WalkedNotch[] {
 }
 
 /** The same walk from its other end. */
-export function walkedBack({ length, notches, joins, darts, joints, angles, ends }: Walk): Walk {
+export function walkedBack({
+  length,
+  notches,
+  joins,
+  darts,
+  joints,
+  angles,
+  ends,
+  beside,
+}: Walk): Walk {
   const from = (found: readonly WalkedNotch[]): readonly WalkedNotch[] =>
     found.toReversed().map((own) => ({ ...own, at: length - own.at }));
   return {
@@ -137,6 +159,7 @@ export function walkedBack({ length, notches, joins, darts, joints, angles, ends
     joints: joints.toReversed().map((at) => length - at),
     angles: [angles[1], angles[0]],
     ends: [ends[1], ends[0]],
+    beside: [beside[1], beside[0]],
   };
 }
 

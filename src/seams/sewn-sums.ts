@@ -6,7 +6,9 @@ import { DART_LEGS, MEETS_TARGET, SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { LengthedLine } from './lengthed-line';
 import { lineLength } from './lengthed-line';
 import { edgesInOrder } from './seam-walk';
-import { walkPair, wayOf } from './walk-pair';
+import type { AreSewn } from './seam-way';
+import { sewnEdges, wayOf } from './seam-way';
+import { walkPair } from './walk-pair';
 
 /** A sum of lengths that rounding should leave as it is. */
 export interface SewnSum {
@@ -56,14 +58,15 @@ export function sewnSums(base: readonly Piece[], pairs: readonly SeamPair[]): Se
     const piece = base.findIndex(({ plan }) => plan.name === name);
     const plan = base[piece]?.plan;
     if (plan === undefined) throw new RangeError(`there is no piece ${name}`);
-    const along = sewnEdges(plan, edge).map((own) => lineOf(piece, own.from, own.to, own));
+    const along = edgesSewn(plan, edge).map((own) => lineOf(piece, own.from, own.to, own));
     return back ? along.toReversed() : along;
   };
+  const areSewn = sewnEdges(pairs);
   return {
     sums: [
       ...pairs
         .filter((pair) => !isMirrored(pair))
-        .flatMap((pair) => seamSums(base, pair, walked, lines)),
+        .flatMap((pair) => seamSums(base, pair, areSewn, walked, lines)),
       ...base.flatMap(({ plan }, p) =>
         plan.darts.map(({ from, tip, to }) =>
           sewnSum([lineOf(p, from, tip)], [lineOf(p, to, tip)], DART_LEGS, LEGS_WEIGHT),
@@ -80,7 +83,7 @@ export function sewnSums(base: readonly Piece[], pairs: readonly SeamPair[]): Se
   };
 }
 
-function sewnEdges(plan: PiecePlan, seam: string): readonly Edge[] {
+function edgesSewn(plan: PiecePlan, seam: string): readonly Edge[] {
   return edgesInOrder(plan.outline, seam).filter(({ kind }) => kind !== 'dart');
 }
 
@@ -105,10 +108,11 @@ function sewnSum(
 function seamSums(
   base: readonly Piece[],
   pair: SeamPair,
+  areSewn: AreSewn,
   walked: (edge: SeamEdge) => readonly number[],
   lines: readonly LengthedLine[],
 ): readonly SewnSum[] {
-  const way = wayOf(base, pair);
+  const way = wayOf(base, pair, areSewn);
   const [first, other] = pair.sides.map(({ edges }) => edges.flatMap(walked));
   if (first === undefined || other === undefined) return [];
   const second = way === 'same' ? other : other.toReversed();

@@ -2,7 +2,6 @@
 import type { SeamPair } from '../pattern/seam-pair';
 import { easeOf } from '../pattern/seam-pair';
 import type { Piece } from '../pattern/piece';
-import { SAME_PLACE } from '../tolerance';
 import type { Walk, WalkedNotch } from './seam-walk';
 import { walkSide, walkedBack } from './seam-walk';
 
@@ -56,43 +55,6 @@ export function walkPair(
     isMatched: meeting !== undefined,
     angleSums: [first.angles[0] + second.angles[0], first.angles[1] + second.angles[1]],
   };
-}
-
-/** mm of misfit that a degree of a corner counts for when the way is chosen. */
-const DEGREE = 1;
-
-/**
- * The way that is stated; else the one in which points of the same name meet at the ends; else the
- * one in which notches, joints and corners fit best in the base. Without any sign the sides run
- * against each other, as on pieces that are laid down side by side.
- */
-export function wayOf(base: readonly Piece[], pair: SeamPair): Way {
-  if (pair.way !== undefined) return pair.way;
-  const ways = (['same', 'opposite'] as const).map((way) => {
-    const walked = walkPair(base, { ...pair, ease: 0 }, way);
-    return { namesakes: namesakes(walked), misfit: misfit(walked) };
-  });
-  const [same, opposite] = ways;
-  if (same === undefined || opposite === undefined) return 'opposite';
-  if (same.namesakes !== opposite.namesakes) {
-    return same.namesakes > opposite.namesakes ? 'same' : 'opposite';
-  }
-  return same.misfit < opposite.misfit - SAME_PLACE ? 'same' : 'opposite';
-}
-
-function namesakes({ walks: [first, second] }: PairWalk): number {
-  const bare = (name: string): string => name.replace(/^.*\./u, '');
-  return first.ends.filter((end, i) => bare(end) === bare(second.ends[i] ?? '')).length;
-}
-
-function misfit({ walks: [first, second], stretches, angleSums }: PairWalk): number {
-  const notches = stretches.reduce((sum, { lengths: [a, b] }) => sum + Math.abs(a - b), 0);
-  const joints =
-    first.joints.length === second.joints.length
-      ? first.joints.reduce((sum, at, i) => sum + Math.abs(at - (second.joints[i] ?? NaN)), 0)
-      : 0;
-  const corners = angleSums.reduce((sum, angle) => sum + Math.abs(angle - 180), 0);
-  return notches + joints + DEGREE * corners;
 }
 
 /** Nothing of either side meets. */

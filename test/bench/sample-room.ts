@@ -19,7 +19,8 @@ import type { SizedPattern } from '../../src/grade/graded-pattern';
 import { gradedPieces } from '../../src/given/grade-given';
 import { gradeSizes } from '../../src/grade/grade-sizes';
 import { gradedPointsRows } from '../../src/files/tables';
-import { walkPair, wayOf } from '../../src/seams/walk-pair';
+import { sewnEdges, wayOf } from '../../src/seams/seam-way';
+import { walkPair } from '../../src/seams/walk-pair';
 import { PIECES, POINTS, SIZES, byHand, manyFiles, manyPieces } from './many-pieces';
 
 const PYTHON = ['/usr/bin/python3', 'python3'].find(
@@ -70,8 +71,9 @@ export async function sampleRoom(compare: Compare): Promise<void> {
   const range = gradeSizes(sizes, options);
   const graded = performance.now();
   const base = range.sizes[rules.base]?.pieces ?? [];
+  const areSewn = sewnEdges(pattern.seams);
   const walks = pattern.seams.flatMap((pair) => {
-    const way = wayOf(base, pair);
+    const way = wayOf(base, pair, areSewn);
     return range.sizes.map(({ pieces }) => walkPair(pieces, pair, way));
   });
   const walked = performance.now();

@@ -1,0 +1,88 @@
+/** How the two sides of a seam run along each other: decided once, from the base. */
+import { dot, subtract, unit } from '../geometry/point';
+import type { Piece } from '../pattern/piece';
+import { pieceNamed, pointOf } from '../pattern/piece';
+import type { SeamPair } from '../pattern/seam-pair';
+import { RUNS_ACROSS, SAME_PLACE } from '../tolerance';
+import type { Walk } from './seam-walk';
+import type { PairWalk, Way } from './walk-pair';
+import { walkPair } from './walk-pair';
+
+/** Whether two edges, each as `piece.edge`, are sewn to each other. */
+export type AreSewn = (first: string, second: string) => boolean;
+
+/** Finds which edges the pairs of a pattern sew to each other. */
+export function sewnEdges(pairs: readonly SeamPair[]): AreSewn {
+  const sewn = new Map<string, Set<string>>();
+  for (const { sides } of pairs)
+    for (const [own, other] of [sides, sides.toReversed()])
+      for (const a of own?.edges ?? []) {
+        const known = sewn.get(`${a.piece}.${a.edge}`) ?? new Set();
+        for (const b of other?.edges ?? []) known.add(`${b.piece}.${b.edge}`);
+        sewn.set(`${a.piece}.${a.edge}`, known);
+      }
+  return (first, second) => sewn.get(first)?.has(second) === true;
+}
+
+/** mm of misfit that a degree of a corner counts for when the way is chosen. */
+const DEGREE = 1;
+
+/**
+ * The way that is stated; else the one in which points of the same name meet at the ends; else the
+ * one in which the edges beside the seam are sewn to each other as well; else the one in which
+ * notches, joints and corners fit best in the base. A corner at which no edge runs on tells nothing.
+ * Without any of these signs the sides run as they are drawn: both down, or one against the other, as
+ * on pieces that are laid down side by side.
+ */
+export function wayOf(base: readonly Piece[], pair: SeamPair, areSewn: AreSewn): Way {
+  if (pair.way !== undefined) return pair.way;
+  const [same, opposite] = (['same', 'opposite'] as const).map((way) => {
+    const walk = walkPair(base, { ...pair, ease: 0 }, way);
+    const goOn = goesOn(walk, areSewn).filter((does) => does).length;
+    return { walk, namesakes: namesakes(walk), goOn, misfit: misfit(walk) };
+  });
+  if (same === undefined || opposite === undefined) return 'opposite';
+  for (const sign of ['namesakes', 'goOn'] as const)
+    if (same[sign] !== opposite[sign]) return same[sign] > opposite[sign] ? 'same' : 'opposite';
+  if (Math.abs(same.misfit - opposite.misfit) > SAME_PLACE)
+    return same.misfit < opposite.misfit ? 'same' : 'opposite';
+  const [first, second] = same.walk.walks.map((walk) => direction(base, walk));
+  return first && second && dot(first, second) > 0 ? 'same' : 'opposite';
+}
+
+/** Whether at each end of a seam the edges beside it are sewn to each other, so that it goes on there. */
+export function goesOn(
+  { walks: [first, second] }: PairWalk,
+  areSewn: AreSewn,
+): readonly [boolean, boolean] {
+  return [areSewn(first.beside[0], second.beside[0]), areSewn(first.beside[1], second.beside[1])];
+}
+
+function namesakes({ walks: [first, second] }: PairWalk): number {
+  const bare = (name: string): string => name.replace(/^.*\./u, '');
+  return first.ends.filter((end, i) => bare(end) === bare(second.ends[i] ?? '')).length;
+}
+
+function misfit({ walks: [first, second], stretches, angleSums }: PairWalk): number {
+  const notches = stretches.reduce((sum, { lengths: [a, b] }) => sum + Math.abs(a - b), 0);
+  const joints =
+    first.joints.length === second.joints.length
+      ? first.joints.reduce((sum, at, i) => sum + Math.abs(at - (second.joints[i] ?? NaN)), 0)
+      : 0;
+  const corners = angleSums.reduce(
+    (sum, angle) => sum + Math.min(Math.abs(angle - 180), RUNS_ACROSS),
+    0,
+  );
+  return notches + joints + DEGREE * corners;
+}
+
+/** The direction from end to end as it is drawn; undefined where the ends are one. */
+function direction(base: readonly Piece[], { ends }: Walk) {
+  const [from, to] = ends.map((end) => {
+    const [piece = '', point = ''] = end.split('.');
+    return pointOf(pieceNamed(base, piece), point);
+  });
+  if (from === undefined || to === undefined) return undefined;
+  const along = subtract(to, from);
+  return Math.hypot(along.x, along.y) > SAME_PLACE ? unit(along) : undefined;
+}
