@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { add, dot, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
+import { add, dot, length, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { ReadingNote } from '../pattern/pattern';
 import { BLOCK_LARGER, GROWS_ALONG } from '../tolerance';
 import { D6673_LAYERS } from './d6673-layers';
@@ -17,7 +17,9 @@ type Table = Pick<RuleTable, 'sizes' | 'sample' | 'rules'>;
 /**
  * Pieces such as `FRONT_36` and `FRONT_38` may be sizes that the rule table does not have. They are
  * taken for that if they have the same rules in the same order, and each is larger than the one
- * before both ways, or larger the way that the rules go. Throws InputError `dxf-malformed`.
+ * before both ways, or larger the way that the rules go. So are three and more pieces whose names
+ * differ in a letter or two, if they grow by like steps the same way. Throws InputError
+ * `dxf-malformed`.
  */
 export function refuseGrowing(
   shown: readonly Labeled[],
@@ -31,14 +33,20 @@ export function refuseGrowing(
   );
   for (const family of families) {
     const like = family.filter(({ isLikeSize }) => isLikeSize);
-    const nests = [...(growsBothWays(family) ? [family] : []), ...chainsOf(like, rules)];
-    const [nest] = nests;
+    refuse(...(growsBothWays(family) ? [family] : []), ...chainsOf(like, rules));
+  }
+  const unsaid = shown.filter(({ said }) => said === undefined);
+  for (const family of familiesBy(unsaid, ({ block }) => rulesOf(block)))
+    refuse(...evenChainsOf(family));
+
+  function refuse(...[nest]: readonly (readonly Labeled[])[]): void {
     const [first, second] = nest ?? [];
-    if (nest === undefined || first === undefined || second === undefined) continue;
+    if (nest === undefined || first === undefined || second === undefined) return;
+    const named = first.stem === second.stem ? first.stem : 'one piece';
     throw new InputError('dxf-malformed', {
-      what: `blocks with the same rules, each larger than the other, look like sizes of ${first.stem}`,
+      what: `blocks with the same rules, each larger than the other, look like sizes of ${named}`,
       allowed: `one block for each piece, in the sample size ${sample}, or SIZE: ${sample} in each`,
-      got: nest.map(({ block }) => block.name).join(', '),
+      got: nest.map(({ piece, block }) => (named === 'one piece' ? piece : block.name)).join(', '),
       place: { file, row: second.block.row },
     });
   }
@@ -105,9 +113,8 @@ function chainsOf(
   family: readonly Labeled[],
   rules: RuleTable['rules'],
 ): readonly (readonly Labeled[])[] {
-  const sizeOf = ({ block }: Labeled): number => boxOf(block).reduce((sum, side) => sum + side, 0);
   const chains: Labeled[][] = [];
-  for (const own of family.toSorted((a, b) => sizeOf(a) - sizeOf(b))) {
+  for (const own of bySize(family)) {
     const chain = chains.find((found) => {
       const last = found.at(-1);
       return last !== undefined && goesAlong(last.block, own.block, rules);
@@ -118,15 +125,71 @@ function chainsOf(
   return chains.filter(({ length }) => length > 1);
 }
 
-/** Whether one block is larger than another in one way at least, smaller in none, and as rules go. */
-function goesAlong(small: PlacedBlock, large: PlacedBlock, rules: RuleTable['rules']): boolean {
+/** Share of the larger side by which a size is larger than the one before, at most. */
+const STEP_MOST = 0.05;
+/** Times as long as the shorter the longer of two steps is at most, where the grade breaks. */
+const STEPS_ALIKE = 2.5;
+/** Characters in which the names of sizes differ at most, as `front38` and `front40` do. */
+const NAMES_ALIKE = 2;
+
+/**
+ * Three and more blocks of like names that grow from one to the next by small steps in one direction
+ * each, whatever the rules say: fronts, backs and linings of one pattern differ by unlike steps.
+ */
+function evenChainsOf(family: readonly Labeled[]): readonly (readonly Labeled[])[] {
+  const chains: Labeled[][] = [];
+  for (const own of bySize(family)) {
+    const chain = chains.find((found) => {
+      const [before, last] = [found.at(-2), found.at(-1)];
+      if (last === undefined || !areNamedAlike(last.piece, own.piece)) return false;
+      const step = changeOf(last.block, own.block);
+      const [far, side] = [Math.max(...step.map(length)), Math.max(...boxOf(own.block))];
+      if (!isLarger(last.block, own.block) || far > STEP_MOST * side) return false;
+      if (before === undefined) return true;
+      const earlier = changeOf(before.block, last.block);
+      const [a, b] = [product(earlier, earlier), product(step, step)];
+      if (Math.max(a, b) > STEPS_ALIKE ** 2 * Math.min(a, b)) return false;
+      return product(step, earlier) > GROWS_ALONG * Math.sqrt(a * b);
+    });
+    if (chain === undefined) chains.push([own]);
+    else chain.push(own);
+  }
+  return chains.filter((chain) => chain.length >= ANY_NAMES);
+}
+
+/** Whether two names are the same but for a letter or two in one place. */
+function areNamedAlike(a: string, b: string): boolean {
+  const [short, long] = a.length < b.length ? [a, b] : [b, a];
+  let start = 0;
+  while (start < short.length && short[start] === long[start]) start++;
+  let end = 0;
+  while (end < short.length - start && short.at(-1 - end) === long.at(-1 - end)) end++;
+  return long.length - start - end <= NAMES_ALIKE;
+}
+
+function bySize(family: readonly Labeled[]): readonly Labeled[] {
+  const sizeOf = ({ block }: Labeled): number => boxOf(block).reduce((sum, side) => sum + side, 0);
+  return family.toSorted((a, b) => sizeOf(a) - sizeOf(b));
+}
+
+/** Whether one block is larger than another in one way at least and smaller in none. */
+function isLarger(small: PlacedBlock, large: PlacedBlock): boolean {
   const [from, to] = [boxOf(small), boxOf(large)];
   const more = from.map((side, i) => ((to[i] ?? 0) - side) / Math.max(side, to[i] ?? 0));
-  if (!more.some((share) => share > BLOCK_LARGER) || more.some((share) => share < -BLOCK_LARGER))
-    return false;
-  const [here, there] = [ruledPlaces(small), ruledPlaces(large)];
-  const change = centered(here.map(({ at }, i) => subtract(there[i]?.at ?? at, at)));
-  const moves = here.map(({ rule }) => rules.get(rule) ?? []);
+  return more.some((share) => share > BLOCK_LARGER) && !more.some((share) => share < -BLOCK_LARGER);
+}
+
+/** What two blocks with the same rules differ by at their ruled points, wherever they lie. */
+function changeOf(small: PlacedBlock, large: PlacedBlock): readonly Point[] {
+  const there = ruledPlaces(large);
+  return centered(ruledPlaces(small).map(({ at }, i) => subtract(there[i]?.at ?? at, at)));
+}
+
+/** Whether one block is larger than another as rules go. */
+function goesAlong(small: PlacedBlock, large: PlacedBlock, rules: RuleTable['rules']): boolean {
+  if (!isLarger(small, large)) return false;
+  const change = changeOf(small, large);
+  const moves = ruledPlaces(small).map(({ rule }) => rules.get(rule) ?? []);
   const axis = ruleAxis(small);
   return (moves[0] ?? []).slice(1).some((_, k) => {
     const step = centered(

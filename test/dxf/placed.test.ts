@@ -244,11 +244,36 @@ describe('sizes as blocks of their own', () => {
     expect(() => read(panels(widths), steeper)).toThrow(/look like sizes of FRONT/u);
   });
 
-  it('are warned of where no name says so', () => {
-    const result = read(panels({ A: 170, B: 180, C: 190 }), SIDEWAYS);
+  it('are warned of where names say that they are pieces', () => {
+    const result = read(panels({ FRONT: 170, SIDE: 180, BACK: 190 }), SIDEWAYS);
     expect(told(result, 'nest')).toEqual([
-      expect.stringMatching(/^warning: A, B, C have the same rules and grow/u),
+      expect.stringMatching(/^warning: FRONT, SIDE, BACK have the same rules and grow/u),
     ]);
+  });
+
+  it.each([
+    ['A', 'B', 'C'],
+    ['pca', 'pcb', 'pcc'],
+    ['Xc', 'Xa', 'Xb'],
+  ])('are refused as %s, %s and %s, whatever way the rules go', (...names) => {
+    const widths = [170, 175, 181];
+    const dxf = panels(Object.fromEntries(names.map((name, i) => [name, widths[i] ?? NaN])));
+    for (const table of [SIDEWAYS, SIDEWAYS.replaceAll('10 0', '1 90')])
+      expect(() => read(dxf, table)).toThrow(
+        `look like sizes of one piece. Allowed: one block for each piece, in the sample size 40, or SIZE: 40 in each. Got: ${names.join(', ')}`,
+      );
+  });
+
+  it.each([
+    ['a front, a back and their linings', { FA: 170, LA: 168, FB: 180, LB: 178 }],
+    ['panels that say that they are in the sample size', { PA: 170, PB: 175, PC: 180 }],
+    ['tiers, each half as wide again', { TA: 170, TB: 255, TC: 380 }],
+    ['twins beside one that is wider', { PL: 170, PR: 170, PM: 175 }],
+  ])('are not %s', (what, widths) => {
+    const dxf = panels(widths);
+    const said = dxf.replaceAll(/0\nENDBLK/gu, `${words('1', [9, -9], 'SIZE: 40')}0\nENDBLK`);
+    const result = read(what.includes('sample size') ? said : dxf, SIDEWAYS);
+    expect(result.pattern.pieces).toHaveLength(Object.keys(widths).length);
   });
 
   it.each([
