@@ -45,6 +45,16 @@ export function blockOutlines(block: PlacedBlock, piece: string, file: string): 
   const isRuled = words.some(({ points: [at] }) => at && onSewn(at) && !onCut(at));
   const outline = isRuled || boundary === undefined ? sewLine : boundary;
   if (outline === undefined) {
+    const unread = block.entities.find(
+      ({ type, layer }) => type === 'UNREAD' && layer === D6673_LAYERS.boundary,
+    );
+    if (unread !== undefined)
+      throw new InputError('dxf-malformed', {
+        what: `the boundary of the block ${block.name} is of a kind that is not read`,
+        allowed: 'polylines, lines, arcs, and splines with knots and control points',
+        got: unread.kind,
+        place: { file, row: unread.row },
+      });
     throw new InputError('dxf-malformed', {
       what: `the block ${block.name} has no boundary`,
       allowed: `a closed line on layer ${D6673_LAYERS.boundary}`,

@@ -38,6 +38,9 @@ export function entityOf(raw: Raw, file: string): DxfEntity {
     row: rowOf(raw),
   };
   if (first(raw, 67) === '1') return { ...plain, kind: `${raw.type} IN PAPER SPACE` };
+  // Through fit points alone many curves go, of which the file does not say which is meant.
+  if (raw.type === 'SPLINE' && !has(raw, 10) && has(raw, 11))
+    return { ...plain, kind: 'SPLINE OF FIT POINTS' };
   const shape = shapeOf(raw, file);
   const facing = facingOf(raw, file);
   if (shape === undefined || facing === undefined) return plain;
@@ -49,6 +52,10 @@ export function entityOf(raw: Raw, file: string): DxfEntity {
     points: mapped(points, mirrored),
     ...(center && { center: mirrored(center) }),
   };
+}
+
+function has({ tags }: Raw, wanted: number): boolean {
+  return tags.some(({ code }) => code === wanted);
 }
 
 /** Kinds whose places are in the axes of their extrusion; those of the others are on the sheet. */

@@ -297,6 +297,17 @@ describe('a spline', () => {
       file: 'foreign.dxf',
       row: 75,
     });
+    // A whole outline through fit points alone, of which no curve is sure.
+    const fitted = tags(
+      [0, 'SPLINE'],
+      [8, '1'],
+      [70, 9],
+      [71, 3],
+      ...[0, 200, 200, 0].flatMap((x, i) => [[11, x] as const, [21, i < 2 ? 0 : 100] as const]),
+    );
+    expect(() => read(block(fitted))).toThrow(
+      /the boundary of the block .* is of a kind that is not read.*Got: SPLINE OF FIT POINTS/u,
+    );
     const inside = read(block(RECTANGLE + rational));
     expect(told(inside, 'left-out')[0]).toMatch(/^fail: .*1 SPLINE on layer 1, boundary/u);
   });
