@@ -59,7 +59,8 @@ function heading(marking: Marking, display: LengthDisplay): string {
 const SCHEME =
   'A decision is the share, the sign or, where the steps change, the place of the break at one ' +
   'point along one axis that moves; a slip carried through the sheet costs one, as does an axis ' +
-  'that is wrong though nothing is asked of it.';
+  'that is wrong though nothing is asked of it. A cause of the whole sheet costs one at each axis ' +
+  'that it spoils.';
 
 function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
   const count = (verdict: MarkedCell['verdict']): number =>

@@ -219,14 +219,15 @@ describe('a cause of the whole sheet', () => {
       ]),
       'y turned: it is stated to run down, and every number runs up',
     ],
-  ])('%s is named before any slip, and costs one decision', async (_, sheet, words) => {
+  ])('%s is named before any slip, and costs one decision an axis', async (name, sheet, words) => {
     const { status, text } = await marked(sheet);
     expect(status).toBe(1);
     expect(text).toContain(`The whole sheet: ${words}`);
     expect(text).toMatch(/This explains (\d+) of \1 wrong cells\./);
     expect(text).not.toMatch(/Likely slips|No one slip|centimeters/);
     const [, right = 0, asked = 0] = /since (\d+) of (\d+) decisions/.exec(text) ?? [];
-    expect(Number(asked) - Number(right)).toBe(1);
+    // Nine of the axes above move. Where the stated line is wrong, no number is.
+    expect(Number(asked) - Number(right)).toBe(name.includes('stated') ? 1 : 9);
   });
 
   it('leaves the slips besides it to be told', async () => {
@@ -238,7 +239,7 @@ describe('a cause of the whole sheet', () => {
     expect(text).toContain('counted from another base: from 16 instead of 14');
     expect(text).toContain('1 slip explains 4 of 4 cells that are wrong besides');
     expect(text).toContain('sign turned');
-    expect(text).toContain('since 22 of 24 decisions');
+    expect(text).toContain('since 14 of 24 decisions');
   });
 
   it('is found behind a slip that hides it in every cell', async () => {
@@ -250,7 +251,7 @@ describe('a cause of the whole sheet', () => {
     expect(text).toContain('counted from another base: from 16 instead of 14');
     expect(text).toMatch(/Together with the slips below this explains all \d+ wrong cells\./);
     expect(text).toContain('1. half instead of a quarter');
-    expect(text).toContain('since 22 of 24 decisions');
+    expect(text).toContain('since 14 of 24 decisions');
   });
 
   it('is not seen in one point alone', async () => {

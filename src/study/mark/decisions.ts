@@ -17,7 +17,7 @@ export interface Decisions {
   readonly asked: number;
   /** Of the cells that are not blank. */
   readonly given: number;
-  /** A slip that is carried through the sheet and the cause of a whole sheet cost one each. */
+  /** A slip that is carried through the sheet costs one, the cause of a whole sheet one an axis. */
   readonly right: number;
 }
 
@@ -30,8 +30,11 @@ export interface Judged {
   readonly asked: readonly { readonly piece: string; readonly point: string }[];
   /** mm. */
   readonly tolerance: number;
-  /** 1 where the whole sheet has a cause of its own, which may have cost it a column as well. */
-  readonly causes: 0 | 1;
+  /**
+   * Decisions that the cause of the whole sheet costs, which may have cost it a column as well; 0 where
+   * there is none.
+   */
+  readonly causes: number;
 }
 
 /** The decision that a slip of each stage is about; one that leaves a point still decides nothing. */

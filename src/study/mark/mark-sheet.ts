@@ -9,7 +9,7 @@ import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
 import type { DraftedGrade } from '../../jobs/grade-chart';
 import { gradeUnchecked } from '../../jobs/grade-chart';
-import { RULE_RIGHT } from '../../tolerance';
+import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp } from '../../rule-sheet/steps';
@@ -24,7 +24,7 @@ import { markedCells } from './marked-cells';
 import type { Decisions } from './decisions';
 import { countDecisions } from './decisions';
 import type { FoundCause } from './recognize-cause';
-import { recognizeCause } from './recognize-cause';
+import { CONVENTION_CAUSES, recognizeCause } from './recognize-cause';
 import type { Reading } from './sheet-cause';
 import type { Series } from './series';
 import { rightValues, seriesOf } from './series';
@@ -105,6 +105,7 @@ export function markSheet(request: MarkRequest): Marking {
   );
   const reading = cause?.reading ?? { key, series, left: 0 };
   const diagnosis = slips(reading);
+  const cells = markedCells(key, series, corners, tolerance);
   return {
     sheet,
     result,
@@ -112,7 +113,7 @@ export function markSheet(request: MarkRequest): Marking {
     convention,
     tolerance,
     pieces: asked,
-    cells: markedCells(key, series, corners, tolerance),
+    cells,
     cause,
     diagnosis,
     decisions: countDecisions({
@@ -120,10 +121,21 @@ export function markSheet(request: MarkRequest): Marking {
       diagnosis,
       asked: corners,
       tolerance,
-      causes: cause === undefined ? 0 : 1,
+      causes: cause === undefined ? 0 : CONVENTION_CAUSES.has(cause.cause.id) ? 1 : axesOff(cells),
     }),
     worn: wornSheet(result, errors(key, series, convention)),
   };
+}
+
+/**
+ * Points and axes that a cause of the whole sheet spoils: each has the numbers of another place, though
+ * its share and sign were thought of. Another zero or direction than stated is one wrong line.
+ */
+function axesOff(cells: readonly MarkedCell[]): number {
+  const idOf = ({ piece, point, axis }: MarkedCell): string => errorId(piece, point, axis);
+  const moving = new Set(cells.filter(({ right }) => Math.abs(right) > SAME_PLACE).map(idOf));
+  const wrong = cells.filter((cell) => cell.verdict === 'wrong' && moving.has(idOf(cell)));
+  return Math.max(1, new Set(wrong.map(idOf)).size);
 }
 
 /** Errors of a sheet in the axes of the drawing; steps are added up, blanks are right. */

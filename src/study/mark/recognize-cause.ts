@@ -150,7 +150,8 @@ function withSlips(
   };
 }
 
-const CONVENTION_CAUSES: ReadonlySet<string> = new Set(['zero', 'direction']);
+/** Ids of the causes of which one stated line is wrong and no number. */
+export const CONVENTION_CAUSES: ReadonlySet<string> = new Set(['zero', 'direction']);
 
 const AS_IT_STANDS: SheetCause = { id: 'none', words: '', advice: '', read: asItStands };
 
