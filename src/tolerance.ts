@@ -176,6 +176,8 @@ export const FACING_DEPTH = 0.3;
 /** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
  * written in, and half of the 1/16 in that patterns are kept to (popparazi.blogspot.com, 2016-07). */
 export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
+/** Share of a right number by which a tenth of a wrong one may miss it: 1.9 cm typed for 1.875. */
+export const TENFOLD = 0.05;
 /** mm. Decimals as people type them differ from the exact fractions by less. */
 export const TYPED_DECIMALS = 0.02;
 /** mm. Of slips that fit, one that gives the cells to a hundredth is believed before the others. */

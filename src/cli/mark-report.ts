@@ -158,10 +158,13 @@ function runName({ series }: Run): string {
 
 /** A series without a cause: its numbers, and the sizes next to the base in which they go wrong. */
 function troubleText(marking: Marking, run: Run, display: LengthDisplay): string {
-  const { labels, steps } = troubleStarts(diagnosedKey(marking), run);
+  const { labels, steps, tenfold } = troubleStarts(diagnosedKey(marking), run);
   const words = [
     `it starts in ${labels.join(' and ')}`,
     ...steps.map((step) => `beyond, all are off by as much: look at the step ${step}`),
+    ...(tenfold.length === 0
+      ? []
+      : [`in ${tenfold.join(' and ')} the decimal point is one place off: ten times, or a tenth`]),
   ];
   return runText(marking, run, display) + paragraph(`     ${words.join('; ')}`, 5);
 }

@@ -149,6 +149,18 @@ describe('the score counts decisions', () => {
     expect(status).toBe(score === 100 ? 0 : 1);
   });
 
+  it('says of one number ten times too large that its decimal point is off', async () => {
+    const cell = (mistyped: (move: number) => number) =>
+      sheetOf((moves, name) =>
+        moves.map((move, i) => (name === 'side_waist dx' && i === 4 ? mistyped(move) : move)),
+      );
+    const words = 'in 18 the decimal point is one place off';
+    // 7.5 for 0.75, and 0.075.
+    for (const factor of [10, 1 / 10])
+      expect((await marked(cell((move) => factor * move))).text).toContain(words);
+    expect((await marked(cell((move) => 9 * move))).text).not.toContain('decimal point');
+  });
+
   it('says of zeros that nothing was moved', async () => {
     const { text } = await marked(sheetOf((moves) => moves.map(() => 0)));
     expect(text).toContain('Every number is 0: no point is moved');

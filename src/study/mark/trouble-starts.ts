@@ -1,5 +1,5 @@
 /** Where the wrong numbers of a series start, seen from the base. */
-import { EXACT_SLIP } from '../../tolerance';
+import { EXACT_SLIP, RULE_RIGHT, TENFOLD } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Run } from './explanations';
 import { rightValues } from './series';
@@ -10,6 +10,8 @@ export interface TroubleStart {
   readonly labels: readonly string[];
   /** Steps beyond which all sizes are off by one and the same length, so that only it is wrong. */
   readonly steps: readonly string[];
+  /** Labels of the sizes whose number is ten times the right one, or a tenth of it: a decimal point. */
+  readonly tenfold: readonly string[];
 }
 
 /** Where the trouble of wrong cells without a cause starts. */
@@ -30,7 +32,13 @@ export function troubleStarts(key: AnswerKey, { series, sizes }: Run): TroubleSt
       beyond.every((i) => Math.abs(offAt(i) - offAt(first)) <= EXACT_SLIP)
     );
   });
+  const isTenfold = (i: number): boolean => {
+    const [own, wanted] = [Math.abs(series.given[i] ?? NaN), Math.abs(right[i] ?? NaN)];
+    const [least, most] = [Math.min(own, wanted), Math.max(own, wanted)];
+    return least > RULE_RIGHT && Math.abs(most / 10 - least) <= Math.min(RULE_RIGHT, least * TENFOLD);
+  };
   return {
+    tenfold: sizes.filter(isTenfold).map((i) => names[i] ?? ''),
     labels: starts.map(({ first }) => names[first] ?? ''),
     steps: carried.map(({ side, first }) => {
       const [a, b] = [first, first - side].toSorted((one, other) => one - other);
