@@ -238,6 +238,11 @@ export const SPLINE_RUNS_ON = 0.1;
 export const BLOCK_LARGER = 1e-4;
 /** Cosine between what two blocks differ by and what rules do: alike but for a grade that breaks. */
 export const GROWS_ALONG = 0.9;
+/** Share of the larger side by which a block is larger than the size before it, at most. */
+export const BLOCK_STEP_MOST = 0.05;
+/** Factor. Of two steps from size to size the longer is at most so many times the shorter, as where a
+ * grade breaks. */
+export const BLOCK_STEPS_ALIKE = 2.5;
 /** mm. The number of a rule belongs to a point this near without a word. */
 export const RULE_AT = 0.1;
 /** mm. With a word, up to this: four times what rounding to 0.01 in does. */

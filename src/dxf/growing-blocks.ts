@@ -4,7 +4,7 @@ import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, dot, length, point, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { ReadingNote } from '../pattern/pattern';
-import { BLOCK_LARGER, GROWS_ALONG } from '../tolerance';
+import { BLOCK_LARGER, BLOCK_STEPS_ALIKE, BLOCK_STEP_MOST, GROWS_ALONG } from '../tolerance';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
 import type { RuleTable } from './rule-table';
@@ -125,10 +125,6 @@ function chainsOf(
   return chains.filter(({ length }) => length > 1);
 }
 
-/** Share of the larger side by which a size is larger than the one before, at most. */
-const STEP_MOST = 0.05;
-/** Times as long as the shorter the longer of two steps is at most, where the grade breaks. */
-const STEPS_ALIKE = 2.5;
 /** Characters in which the names of sizes differ at most, as `front38` and `front40` do. */
 const NAMES_ALIKE = 2;
 
@@ -144,11 +140,11 @@ function evenChainsOf(family: readonly Labeled[]): readonly (readonly Labeled[])
       if (last === undefined || !areNamedAlike(last.piece, own.piece)) return false;
       const step = changeOf(last.block, own.block);
       const [far, side] = [Math.max(...step.map(length)), Math.max(...boxOf(own.block))];
-      if (!isLarger(last.block, own.block) || far > STEP_MOST * side) return false;
+      if (!isLarger(last.block, own.block) || far > BLOCK_STEP_MOST * side) return false;
       if (before === undefined) return true;
       const earlier = changeOf(before.block, last.block);
       const [a, b] = [product(earlier, earlier), product(step, step)];
-      if (Math.max(a, b) > STEPS_ALIKE ** 2 * Math.min(a, b)) return false;
+      if (Math.max(a, b) > BLOCK_STEPS_ALIKE ** 2 * Math.min(a, b)) return false;
       return product(step, earlier) > GROWS_ALONG * Math.sqrt(a * b);
     });
     if (chain === undefined) chains.push([own]);

@@ -35,7 +35,9 @@ export function troubleStarts(key: AnswerKey, { series, sizes }: Run): TroubleSt
   const isTenfold = (i: number): boolean => {
     const [own, wanted] = [Math.abs(series.given[i] ?? NaN), Math.abs(right[i] ?? NaN)];
     const [least, most] = [Math.min(own, wanted), Math.max(own, wanted)];
-    return least > RULE_RIGHT && Math.abs(most / 10 - least) <= Math.min(RULE_RIGHT, least * TENFOLD);
+    return (
+      least > RULE_RIGHT && Math.abs(most / 10 - least) <= Math.min(RULE_RIGHT, least * TENFOLD)
+    );
   };
   return {
     tenfold: sizes.filter(isTenfold).map((i) => names[i] ?? ''),
