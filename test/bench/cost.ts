@@ -18,7 +18,10 @@ export interface ProcessCost extends Cost {
 /** Runs node with arguments. */
 export type Run = (args: readonly string[]) => ProcessCost;
 
-/** Node does not tell what a child has used, so that the child tells it as its last act. */
+/**
+ * Node does not tell what a child has used, so that the child tells it as its last act. The few ms in
+ * which a process then ends are left out of both sides of a ratio.
+ */
 const TELL =
   "process.on('exit',()=>require('fs').writeSync(3,JSON.stringify(process.resourceUsage())))";
 

@@ -109,7 +109,7 @@ function heap(): number {
 }
 
 /** Ranges drafted by each of the two in one round; a single one is too short to be told. */
-const REPEAT = 200;
+const REPEAT = 500;
 
 /** The formulas of `pencil` beside the same skirt written out by hand as one straight function. */
 export function byHand(rounds: number): void {
