@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { expectBriefRun } from './brief-run';
 import { faultMessage, streamFaultMessage } from './fault';
 import { processIo } from './io';
 import { main } from './main';
@@ -7,6 +8,8 @@ import { main } from './main';
 const UNHEARD = 4;
 /** Where results were written. */
 let folder: string | undefined;
+
+expectBriefRun();
 
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', (error: NodeJS.ErrnoException) => {
