@@ -22,12 +22,15 @@ const ROUNDS = 3;
 /** Packed arrangements that are worked on; the others already begin with more tiles. */
 const PACKED = 2;
 
-/** The best arrangement found. Its tiles are counted generously: one that is touched counts. */
+/**
+ * The best arrangement found. Its tiles are counted generously: one that is touched counts. `mapped`
+ * are the parts with their ink, for those who ask for more than one size of tile.
+ */
 export function onFewestTiles(
   parts: readonly PlanePart[],
   tile: TileSize,
+  mapped: readonly MappedPart[] = parts.map(mappedPart),
 ): Arrangement & { readonly tiles: number } {
-  const mapped = parts.map(mappedPart);
   const places = new Map(mapped.map((part) => [part, placesOf(part, tile)]));
   const starts = [
     ...packed(parts, mapped, tile),

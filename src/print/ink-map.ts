@@ -21,22 +21,24 @@ export function inkMap({ chords, words, box }: Ink): InkMap {
     sums[(r + 1) * stride + c + 1] = 1;
   };
   const markBox = ({ left, top, right, bottom }: Box): void => {
-    for (let r = row(top); r <= row(bottom); r++) {
-      for (let c = column(left); c <= column(right); c++) mark(c, r);
-    }
+    const [first, last] = [column(left), column(right)];
+    const lowest = row(bottom);
+    for (let r = row(top); r <= lowest; r++) for (let c = first; c <= last; c++) mark(c, r);
   };
   for (const word of words) markBox(word);
   for (const { from, to } of chords) {
     const steps = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CELL);
-    for (let k = 0; k < steps; k++) {
-      const [x1, x2] = [k, k + 1].map((i) => from.x + ((to.x - from.x) * i) / steps) as Pair;
-      const [y1, y2] = [k, k + 1].map((i) => from.y + ((to.y - from.y) * i) / steps) as Pair;
+    let [x1, y1] = [from.x, from.y];
+    for (let k = 1; k <= steps; k++) {
+      const x2 = from.x + ((to.x - from.x) * k) / steps;
+      const y2 = from.y + ((to.y - from.y) * k) / steps;
       markBox({
         left: Math.min(x1, x2) - SPREAD,
         right: Math.max(x1, x2) + SPREAD,
         top: Math.min(y1, y2) - SPREAD,
         bottom: Math.max(y1, y2) + SPREAD,
       });
+      [x1, y1] = [x2, y2];
     }
   }
   for (let r = 1; r <= rows; r++) {
@@ -56,8 +58,6 @@ export function inkMap({ chords, words, box }: Ink): InkMap {
     return sum(c2, r2) - sum(c1, r2) - sum(c2, r1) + sum(c1, r1) > 0;
   };
 }
-
-type Pair = [number, number];
 
 function clamped(index: number, most: number): number {
   return Math.max(0, Math.min(most, index));

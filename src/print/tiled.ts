@@ -5,6 +5,7 @@ import type { PdfPage } from '../render/pdf';
 import type { SheetSize } from '../render/sheet';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
+import { mappedPart } from './laid-part';
 import type { SheetPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
@@ -34,8 +35,9 @@ export function tiled(
   options: PrintOptions,
 ): Tiling {
   const formats = tileFormats(paper, options);
+  const mapped = parts.map(mappedPart);
   const planes = formats.map((format): TiledPlane => {
-    const shapes = planeShapes(onFewestTiles(parts, format.tile), sizes);
+    const shapes = planeShapes(onFewestTiles(parts, format.tile, mapped), sizes);
     return { title, shapes, ink: inkOf(shapes), tiles: tilesOf(shapes, format), format };
   });
   const { zeros } = onTable(parts);
