@@ -13,7 +13,7 @@ import type { LayShape, Position } from './shapes';
  * y along it from its end.
  */
 export interface Placement
-  extends Omit<LayShape, 'positions'>, Pick<Position, 'mirrored' | 'turned'> {
+  extends Omit<LayShape, 'positions' | 'trapezoids'>, Pick<Position, 'mirrored' | 'turned'> {
   readonly corners: Polygon;
   readonly grain: Axis;
 }

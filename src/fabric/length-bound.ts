@@ -7,12 +7,11 @@
  * a dual feasible function (Fekete and Schepers, New classes of lower bounds for bin packing
  * problems, 2001). So two pieces wider than half the cloth count with both their lengths.
  */
-import type { Point } from '../geometry/point';
 import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
 import { cuttableWidth } from './cloth';
-import type { Polygon } from './flat-outline';
 import type { LayShape } from './shapes';
+import type { Trapezoid } from './trapezoids';
 
 /** The shares `e` that are tried; 0 is the area bound. */
 const SHARES = [0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 1 / 3, 0.35, 0.4, 0.45, 0.5];
@@ -24,9 +23,9 @@ const SHARES = [0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 1 / 3, 0.35, 0.4, 0.45, 0.5]
 export function lengthBound(shapes: readonly LayShape[], cloth: Cloth): number {
   const width = cuttableWidth(cloth);
   const first = shapes.flatMap(({ positions, onFold }) =>
-    positions.slice(0, 1).map(({ corners, profile }) => ({ corners, profile, onFold })),
+    positions.slice(0, 1).map(({ profile }) => ({ profile, onFold })),
   );
-  const trapezoids = first.flatMap(({ corners }) => trapezoidsOf(corners));
+  const trapezoids = shapes.flatMap((shape) => shape.trapezoids);
   const edges = first.map(({ onFold, profile: { slices } }) => {
     const [atFold] = slices;
     return onFold && atFold !== undefined ? atFold.far - atFold.near : 0;
@@ -45,40 +44,6 @@ export function areaBound(shapes: readonly LayShape[], cloth: Cloth): number {
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
-}
-
-/** A part of a shape between two places along the cloth: its width there, straight between. */
-interface Trapezoid {
-  readonly length: number;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** The shape cut across at every corner; what is hollow does not count. */
-function trapezoidsOf(corners: Polygon): readonly Trapezoid[] {
-  const levels = [...new Set(corners.map(({ y }) => y))].sort((a, b) => a - b);
-  return levels.slice(1).flatMap((end, i) => {
-    const start = levels[i] ?? end;
-    const middle = (start + end) / 2;
-    const sides = sidesAt(corners, middle);
-    const widthAt = (y: number): number =>
-      sum(sides.map((side, k) => (k % 2 === 0 ? -1 : 1) * crossing(side, y)));
-    return [{ length: end - start, from: widthAt(start), to: widthAt(end) }];
-  });
-}
-
-type Side = readonly [from: Point, to: Point];
-
-/** The sides that a level crosses, from left to right. */
-function sidesAt(corners: Polygon, y: number): readonly Side[] {
-  return corners
-    .map((to, i): Side => [corners.at(i - 1) ?? to, to])
-    .filter(([from, to]) => from.y < y !== to.y < y)
-    .sort((a, b) => crossing(a, y) - crossing(b, y));
-}
-
-function crossing([from, to]: Side, y: number): number {
-  return from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y);
 }
 
 /** mm of cloth that a part takes for itself, its width counted as the share says. */

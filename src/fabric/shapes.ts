@@ -10,6 +10,8 @@ import type { Axis, Polygon } from './flat-outline';
 import { flatOutline, polygonArea, unfolded } from './flat-outline';
 import type { Profile } from './profile';
 import { profileOf } from './profile';
+import type { Trapezoid } from './trapezoids';
+import { trapezoidsOf } from './trapezoids';
 
 /** One way in which a shape may lie, its grain along y and the corner of its box at (0, 0). */
 export interface Position {
@@ -36,6 +38,8 @@ export interface LayShape {
   readonly area: number;
   /** At least one, the piece as drawn first; none if its fold edge does not lie along the grain. */
   readonly positions: readonly Position[];
+  /** The first position in parts. */
+  readonly trapezoids: readonly Trapezoid[];
 }
 
 /** Every shape that the pieces need from a cloth, piece by piece. */
@@ -67,6 +71,11 @@ function copiesOf(
     const turns = nap === 'with' ? [false] : [false, true];
     const ways = turns.flatMap((turned) => faces.map((mirrored) => ({ turned, mirrored })));
     const alongFold = onFold && folded;
+    const positions = different(
+      alongFold
+        ? onTheFold(piece, corners, turns)
+        : ways.map((way) => positioned(piece, corners, way)),
+    );
     return {
       piece,
       copy: i + 1,
@@ -74,11 +83,8 @@ function copiesOf(
       onFold: alongFold,
       layers: folded && (onFold || 2 * i + 2 <= count) ? 2 : 1,
       area: polygonArea(corners),
-      positions: different(
-        alongFold
-          ? onTheFold(piece, corners, turns)
-          : ways.map((way) => positioned(piece, corners, way)),
-      ),
+      positions,
+      trapezoids: positions.slice(0, 1).flatMap((first) => trapezoidsOf(first.corners)),
     };
   });
 }
