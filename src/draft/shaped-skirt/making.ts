@@ -18,7 +18,9 @@ export const SHAPED_MAKING: readonly Making[] = [
       'fold the darts and draw over them from the center, level there, to the side point, square to ' +
       'the side there. The edge climbs all the way and never turns back: at a dart it has the angle ' +
       'at the last dart times its distance from the center over that of the last dart, and of all ' +
-      'such edges it is the one that comes out at the side point. Each stretch from center to dart, ' +
+      'such edges it is the one that comes out at the side point: try an angle, see how high the edge ' +
+      'ends, and change the angle in proportion; the second or third try is within a pencil line. ' +
+      'Each stretch from center to dart, ' +
       'dart to dart, dart to side is a parabola (the last one nearly, since truing moves its end): ' +
       'the directions at its ends meet in a point halfway along, and it passes in the middle between ' +
       'that point and the middle of its chord.',
@@ -55,6 +57,7 @@ export const SHAPED_MAKING: readonly Making[] = [
     line: 'truing',
     words:
       'at last the side point of each panel is moved in until the sewn waist has its length, and that ' +
-      'of the back up until both side seams are equally long.',
+      'of the back up until both side seams are equally long: measure both along the curve, move the ' +
+      'point by the difference, measure again.',
   },
 ];
