@@ -32,9 +32,11 @@ export function namedPoint(
   }
   const pieceCell = { text: first, place: inOne ? point.place : piece.place };
   const plan = namedPiece(pieceCell, plans);
+  // As the pattern spells it; a look through all its names for each row would be long for long sheets.
+  if (plan.index.has(second)) return { piece: plan.name, point: second };
   // A sheet with a column for the piece may have the whole name in the other all the same.
   const dot = second.indexOf('.');
-  const isWhole = !plan.index.has(second) && matches(second.slice(0, Math.max(0, dot)), plan);
+  const isWhole = matches(second.slice(0, Math.max(0, dot)), plan);
   const name = meantName(
     { text: isWhole ? second.slice(dot + 1).trim() : second, place: point.place },
     plan.pointNames,
