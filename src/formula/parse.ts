@@ -28,6 +28,7 @@ const OPERATORS = new Set(['+', '-', '*', '/', '^']);
  */
 export function parseFormula(text: string, place: Place): Formula {
   checkBounds(text, place);
+  refuseDoubtfulMinus(text, place);
   let raw: MathNode;
   try {
     raw = math.parse(withUnitNames(text));
@@ -91,6 +92,21 @@ function checkBounds(text: string, place: Place): void {
       place,
     });
   }
+}
+
+/** `2-1/2`, `2 -1/2` where the 2 stands by itself, not as a divisor, factor or part of a name. */
+const DOUBTFUL_MINUS = /(?:^|[(+,-])\s*\d+(?:-\s*|\s+-)\d+\s*\/\s*\d/u;
+
+/** In the trade `2-1/2` is two and a half, to a calculator one and a half. */
+function refuseDoubtfulMinus(text: string, place: Place): void {
+  if (!DOUBTFUL_MINUS.test(text)) return;
+  throw new InputError('formula-malformed', {
+    what: 'a minus before a fraction can be read in two ways',
+    allowed:
+      'blanks on both sides of a minus that takes away (2 - 1/2), none in a mixed number (2 1/2)',
+    got: text,
+    place,
+  });
 }
 
 function refuseSize(what: string, allowed: string, text: string, place: Place): never {

@@ -13,14 +13,15 @@ export type NumberCell =
 const NOT_A_NUMBER: NumberCell = { kind: 'not-a-number' };
 
 /** ¼ ½ ¾ and ⅐ to ⅞, with the whole number and the blank or hyphen that may stand before them. */
-const FRACTION_SIGN = /(?:(\d) ?-? ?)?([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
+const FRACTION_SIGN = /(?:(\d)[ -]?)?([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
 
 const NUMBER =
-  /^(?<sign>-?) ?(?:(?<decimal>\d{1,9}(?:[.,]\d+)?|[.,]\d+)|(?:(?<whole>\d{1,9}) ?[ -] ?)?(?<over>\d{1,9}) ?[/\u2044] ?(?<under>\d{1,9})) ?(?<unit>\D*)$/u;
+  /^(?<sign>-?) ?(?:(?<decimal>\d{1,9}(?:[.,]\d+)?|[.,]\d+)|(?:(?<whole>\d{1,9})[ -])?(?<over>\d{1,9}) ?[/\u2044] ?(?<under>\d{1,9})) ?(?<unit>\D*)$/u;
 
 /**
  * Reads one cell. Fractions must be proper (`26 5/2` and `53/2` are not numbers: they are more
  * often slips of the pen or two sizes than lengths); there is no exponent and no thousands mark.
+ * `2-1/2` is the trade's mixed number; a minus with a blank beside it takes away, and is none.
  */
 export function parseNumberCell(text: string): NumberCell {
   const typed = withPlainHyphens(text);

@@ -26,6 +26,23 @@ describe('allowed formulas', () => {
     expect(valueOf(text)).toBeCloseTo(value, 12);
   });
 
+  it.each([
+    ['2 - 1/2', 1.5],
+    ['2 cm - 1/2 cm', 15],
+    ['3/4-1/2', 0.25],
+    ['0.75 -1/2', 0.25],
+    ['2 in -1/2 in', 38.1],
+  ])('%s takes away', (text, value) => {
+    expect(valueOf(text)).toBeCloseTo(value, 12);
+  });
+
+  it.each(['2-1/2', '2 -1/2', '2- 1/2', '(2-1/2) in', 'waist + 2 -1/2 in'])(
+    '"%s" may be a mixed number or a difference, and is refused',
+    (text) => {
+      expectRefusal(() => formula(text), 'formula-malformed', PLACE, '2 - 1/2');
+    },
+  );
+
   it('units stand behind a number or a fraction', () => {
     expect(valueOf('2 in')).toBeCloseTo(50.8, 12);
     expect(valueOf('2in')).toBeCloseTo(50.8, 12);
