@@ -2,7 +2,8 @@
 import { InputError } from '../errors';
 import { labelKey } from '../table/label';
 import type { Statements } from '../table/statements';
-import { ALLOWANCE_WORD, agreedUnit, refuseUnread, statedBy } from '../table/statements';
+import { seemsAllowance } from '../table/seeming';
+import { agreedUnit, refuseUnread, statedBy } from '../table/statements';
 import type { TypedCell } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
 import { unitNamed } from '../table/unit-name';
@@ -112,7 +113,7 @@ function refuseAllowance(table: Statements): void {
   }
   refuseUnread(table, {
     what: 'allowances',
-    seems: (text) => ALLOWANCE_WORD.test(text),
+    seems: seemsAllowance,
     allowed: SIDE_ALLOWANCE,
   });
 }

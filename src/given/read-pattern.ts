@@ -13,13 +13,8 @@ import type { Blanks } from '../table/blanks';
 import { isDash, statedBlanks } from '../table/blanks';
 import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import {
-  ALLOWANCE_WORD,
-  agreedUnit,
-  refuseUnread,
-  statedBy,
-  statedDown,
-} from '../table/statements';
+import { seemsAllowance } from '../table/seeming';
+import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { checkTitle } from '../table/title';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 
@@ -61,13 +56,14 @@ export function readPattern(text: string, file: string): TypedPattern {
     });
   }
   const stated = statedBy(table, 'allowance');
-  if (stated === undefined) {
-    refuseUnread(table, {
-      what: 'an allowance',
-      seems: (text) => ALLOWANCE_WORD.test(text),
-      allowed: 'a line such as "# allowance: 5/8 in", or none',
-    });
-  }
+  refuseUnread(table, {
+    what: 'an allowance',
+    seems: seemsAllowance,
+    allowed:
+      'one line such as "# allowance: 5/8 in", or none; what differs from it, such as a hem, in the ' +
+      'column allowance',
+    also: ['title'],
+  });
   const usual = stated && allowanceCell(stated, unit);
   const down = statedDown(table);
   const raw = rawPieces(table.rows, { unit, usual, down, blanks: statedBlanks(table) });

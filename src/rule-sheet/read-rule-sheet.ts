@@ -4,7 +4,7 @@ import type { PiecePlan } from '../pattern/piece';
 import type { Blanks } from '../table/blanks';
 import { statedBlanks } from '../table/blanks';
 import type { Statements } from '../table/statements';
-import { agreedUnit, statedBy } from '../table/statements';
+import { agreedUnit, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
@@ -70,6 +70,8 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
     file,
   );
   if (known !== undefined) refuseUnknown(labels, heads);
+  // A direction that is not understood is refused, also where one would be recognized.
+  statedDown(table);
   const unit = agreedUnit(table, [...table.units.values(), ...units]) ?? about.unit;
   if (unit === undefined) {
     throw new InputError('unit-missing', {

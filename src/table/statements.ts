@@ -1,7 +1,15 @@
 /** What a file states of itself above or beside its table, such as `# unit: cm` and `# base: 12`. */
 import type { SheetComment, SheetRecord } from './sheet';
-import type { LinePart, StatementName } from './statement-words';
+import type { StatementName } from './statement-words';
 import { statementsIn } from './statement-words';
+import {
+  seemsFraction,
+  seemsOtherUnit,
+  seemsOtherWay,
+  seemsScale,
+  seemsUnit,
+  seemsUnitBesides,
+} from './seeming';
 import { excerpt, isBlank, tidyText } from './tidy-text';
 import { oneUnit } from './unit-statement';
 import type { Place } from '../errors';
@@ -61,12 +69,6 @@ function allStated(
   );
 }
 
-/** A unit in prose; behind a figure it says how long something is. */
-const UNIT_WORD =
-  /(?<![\d/\u00BC-\u00BE\u2150-\u215E] ?)\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?|metric|imperial)\b/iu;
-/** An upward y in prose. */
-const UPWARD = /\by\b.*\bup(?:wards?)?\b(?! to\b)|\bup(?:wards?)?\b.*\by\b/iu;
-
 /** Characters. What is longer is prose, and states nothing. */
 const LONGEST_STATEMENT = 200;
 
@@ -81,20 +83,20 @@ export interface Unread {
   readonly also?: readonly StatementName[];
 }
 
-/** An allowance in prose; that there are none is what a sheet without the line says. */
-export const ALLOWANCE_WORD = /(?<!\b(?:no|without)(?: seam)?[- ])\ballowances?\b/iu;
-
 /** Throws InputError `sheet-malformed` for a line that seems to state something in other words. */
 export function refuseUnread(
   { comments, file }: Statements,
   { what, seems, allowed, also = [] }: Unread,
 ): void {
   for (const { row, text } of comments) {
-    const isSeeming = (part: LinePart): boolean =>
-      (part.name === undefined || also.includes(part.name)) &&
-      part.text.length <= LONGEST_STATEMENT &&
-      seems(part.text);
-    if (!statementsIn(text).some(isSeeming)) continue;
+    const prose = statementsIn(text)
+      .filter(({ name }) => name === undefined || also.includes(name))
+      .map((part) => part.text);
+    // What `and` or a comma parts may say something together only.
+    const isSeeming = [...prose, prose.join(', ')].some(
+      (part) => part.length <= LONGEST_STATEMENT && seems(part),
+    );
+    if (!isSeeming) continue;
     throw new InputError('sheet-malformed', {
       what: `a line seems to state ${what}, but in words that are not understood`,
       allowed,
@@ -122,14 +124,40 @@ export function agreedUnit(
     ...allStated(statements, 'unit'),
     ...[...labeled].map((text) => ({ text, place: { file: statements.file } })),
   ]);
-  if (unit === undefined) {
-    refuseUnread(statements, {
-      what: 'the unit',
-      seems: (text) => UNIT_WORD.test(text),
-      allowed: 'a line "# unit: in", "# unit: cm" or "# unit: mm"',
-    });
-  }
+  refuseCounting(statements);
+  refuseUnread(statements, {
+    what: unit === undefined ? 'the unit' : 'another unit',
+    seems: (text) => (unit === undefined ? seemsUnit(text) : seemsUnitBesides(text, unit)),
+    allowed: UNIT_LINE,
+  });
   return unit;
+}
+
+const UNIT_LINE = 'a line "# unit: in", "# unit: cm" or "# unit: mm"';
+
+/**
+ * Throws InputError `sheet-malformed` for a line by which numbers seem to count fractions of a unit,
+ * an unknown unit, or lengths at another scale than 1:1.
+ */
+export function refuseCounting(statements: Statements): void {
+  refuseUnread(statements, {
+    what: 'that numbers count fractions of a unit',
+    seems: seemsFraction,
+    allowed: `whole units, ${UNIT_LINE}, and fractions in the cells, such as 3/16`,
+    also: ['title', 'pieces'],
+  });
+  refuseUnread(statements, {
+    what: 'a unit other than in, cm and mm',
+    seems: seemsOtherUnit,
+    allowed: UNIT_LINE,
+    also: ['title', 'pieces'],
+  });
+  refuseUnread(statements, {
+    what: 'a scale',
+    seems: seemsScale,
+    allowed: 'lengths at full size, and a line "# scale: 1:1" or none',
+    also: ['title', 'pieces'],
+  });
 }
 
 /** The same, or else `usual`. Throws InputError `unit-missing` where there is neither, too. */
@@ -149,18 +177,19 @@ export function unitOrUsual(
 
 /**
  * 1 if y runs down, as in the engine's own files, or -1 for a file with the line `# y: up`. Throws
- * InputError `bad-option` for anything else.
+ * InputError `bad-option` for anything else, and `sheet-malformed` for a line that seems to say another
+ * direction, or one that is not understood.
  */
 export function statedDown(statements: Statements): 1 | -1 {
   const stated = statedBy(statements, 'y');
-  if (stated === undefined) {
-    refuseUnread(statements, {
-      what: 'the direction of y',
-      seems: (text) => UPWARD.test(text),
-      allowed: 'a line "# y: up" or "# y: down"',
-    });
-    return 1;
-  }
+  const way = stated?.text.toLowerCase() === 'up' ? 'up' : 'down';
+  refuseUnread(statements, {
+    what: `a direction of the axes${stated === undefined ? '' : ` besides that y runs ${way}`}`,
+    seems: (text) => seemsOtherWay(text, way),
+    allowed: 'a line "# y: up" or "# y: down" alone; x runs from the center to the side',
+    also: ['title', 'pieces'],
+  });
+  if (stated === undefined) return 1;
   if (/^down$/iu.test(stated.text)) return 1;
   if (/^up$/iu.test(stated.text)) return -1;
   throw new InputError('bad-option', {

@@ -1,0 +1,148 @@
+/**
+ * What a line seems to say of all numbers of its file in words that no statement is read from. A line
+ * too many is refused rather than one passed over, since whoever wrote it takes it for read.
+ */
+import type { LengthUnit } from '../units';
+import { unitNamed } from './unit-name';
+
+const UNIT = String.raw`(?:mm|cm|ins?|inch(?:es)?|centimet(?:er|re)s?|millimet(?:er|re)s?)\b|["\u2033]`;
+const UNIT_NAME = String.raw`\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b`;
+/** Behind a figure, or over another unit, a unit says how long or how steep something is. */
+const NOT_BEHIND_FIGURE = String.raw`(?<![\d\u00BC-\u00BE\u2150-\u215E] ?\/? ?|[\p{L}\d]\/)`;
+
+const UNIT_WORD = new RegExp(
+  `${NOT_BEHIND_FIGURE}(?:${UNIT_NAME}|\\b(?:metric|imperial)\\b)`,
+  'iu',
+);
+
+/** A unit in prose. */
+export function seemsUnit(text: string): boolean {
+  return UNIT_WORD.test(text);
+}
+
+const OF_ALL = String.raw`\b(?:all|everything|numbers?|values?|lengths|figures|measure\w*|moves|steps|coordinates|grades?|rules|increments)\b`;
+const UNIT_OF_ALL = new RegExp(
+  String.raw`${OF_ALL}[^\d.;]{0,30}?${NOT_BEHIND_FIGURE}(${UNIT_NAME})`,
+  'giu',
+);
+
+/** Another unit than `unit` for all that the file has. */
+export function seemsUnitBesides(text: string, unit: LengthUnit): boolean {
+  return [...text.matchAll(UNIT_OF_ALL)].some(([, name = '']) => unitNamed(name) !== unit);
+}
+
+const OTHER_UNIT =
+  String.raw`(?:met(?:er|re)s?|dm|decimet(?:er|re)s?|micro(?:n|meter|metre)s?|\u00B5m|feet|foot|ft|yards?|yds?|` +
+  String.raw`cent[i\u00ED\u00E8e]m[e\u00E8]t(?:ros?|ri|res)|mil[i\u00ED]l?[i\u00ED]?m[e\u00E8]t(?:ros?|ri|res)|` +
+  String.raw`zentimetern?|millimetern|zoll|pouces?|pollic[ei]|pulgadas?|polegadas?)`;
+/** Alone, or as the unit of all numbers; a foot that presses and cloth by the yard are none. */
+const IN_OTHER_UNIT = new RegExp(
+  String.raw`^${OTHER_UNIT}[.!]?$|(?:\b(?:in|en|as|are|units?)|[:=/(])\s*${OTHER_UNIT}(?!\p{L})|${OF_ALL}[^\d.;]{0,30}(?<!\p{L})${OTHER_UNIT}(?!\p{L})`,
+  'iu',
+);
+
+/** A unit that no file is read in. */
+export function seemsOtherUnit(text: string): boolean {
+  return IN_OTHER_UNIT.test(text);
+}
+
+/** `rounded to 1/16 in`, `to the nearest sixteenth`: how exact numbers are, not what they count. */
+const ROUNDING =
+  /\b(?:round(?:ed|ing)?(?: up| down)?(?: to)?(?: the)?(?: nearest)?|nearest|accurate to|within) [\p{L}\d/.]+/giu;
+
+const PART = String.raw`1 ?[/\u2044] ?(?:2|4|5|8|10|16|20|32|64|100)|\u00BD|\u00BC|\u2155|\u215B|\u2152|0?\.(?:1|01|5|25|125|0625)`;
+const PART_WORD = String.raw`(?:half|quarter|eighth|sixteenth|thirty-? ?second|sixty-? ?fourth|tenth|hundredth)`;
+const OF_UNIT = String.raw`[ -]?(?:of )?(?:an? |the )?(?:${UNIT}|units?\b)`;
+const FRACTIONS: readonly RegExp[] = [
+  // 16ths, 1/16ths, 16th of an inch
+  /\d(?:ths|nds)\b|\d\/\d+(?:th|nd)\b/iu,
+  new RegExp(String.raw`\d(?:th|nd)s?${OF_UNIT}`, 'iu'),
+  // sixteenths, a sixteenth of an inch, thirty-seconds
+  /\b(?:eighths|sixteenths|thirty-? ?seconds?|sixty-? ?fourths?|tenths|hundredths|thousandths)\b/iu,
+  new RegExp(String.raw`\b${PART_WORD}${OF_UNIT}`, 'iu'),
+  new RegExp(String.raw`\b(?:in|${OF_ALL}.*|units? (?:of|is|are)) (?:halves|quarters)\b`, 'iu'),
+  // 1/16 in alone, in 1/16, x 1/16 inch, unit of 1/8
+  new RegExp(String.raw`^(?:${PART})${OF_UNIT}(?: (?:units?|steps?|increments?))?$`, 'iu'),
+  new RegExp(
+    String.raw`(?:\b(?:in|by|times|units?(?: of| is)?|as|are|each|every)|[x\u00D7*=:]) ?(?:an? )?(?:${PART})(?:${OF_UNIT}|s?$)`,
+    'iu',
+  ),
+  // 1 = 1/16 in, 16 = 1 in, 16 to the inch, 16 per inch
+  new RegExp(String.raw`(?:\d|\b(?:one|unit))\s*=\s*[\d./ ]+(?:${UNIT})`, 'iu'),
+  new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
+];
+
+/** A fraction of a unit, or a number of them, for the unit of all numbers. */
+export function seemsFraction(text: string): boolean {
+  const rest = text.replace(ROUNDING, '');
+  return FRACTIONS.some((form) => form.test(rest));
+}
+
+const FULL_SIZE =
+  /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
+const SCALE =
+  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|\b(?:at|to) \d+ ?%|\breduced (?:to|by)\b/iu;
+
+/** Another scale than 1:1. */
+export function seemsScale(text: string): boolean {
+  return SCALE.test(text) && !FULL_SIZE.test(text);
+}
+
+const SIGN = String.raw`(?:\b(?:positive|negative|plus|minus)\b(?![- ](?:sizes?|range|figures?|wom[ae]n))|(?<![\p{L}\d])[+\u2212-](?=\s*(?:[:=,]|$|up\b|down\b|(?:is|are|means)\b)))`;
+const UP = String.raw`\b(?:up(?:wards?)?(?! to\b)|raises?|lifts?|towards? the waist)\b`;
+const DOWN = String.raw`\b(?:down(?:wards?)?|lowers?|towards? the hem)\b`;
+const ASIDE = String.raw`\b(?:left|inwards?|towards? the (?:center|fold))\b`;
+const Y = String.raw`(?<![\p{L}\d])[d+]?y\b`;
+const TURNED = String.raw`\b(?:flip\w*|invert\w*|revers\w*|mirror\w*|opposite)\b`;
+const GROWS = String.raw`\b(?:increas\w*|grows?|growing|positive|negative|plus|minus|from the (?:hem|floor|bottom))\b`;
+
+const bothOf = (a: string, b: string): RegExp => new RegExp(`${a}.*(?:${b})|(?:${b}).*${a}`, 'iu');
+const WAYS: readonly RegExp[] = [
+  bothOf(SIGN, `${UP}|${DOWN}|${ASIDE}`),
+  bothOf(Y, `${UP}|${DOWN}|${TURNED}|${GROWS}`),
+  /\b(?:[xy]|vertical|horizontal)[- ]?ax[ie]s\b|\baxes\b/iu,
+  /\b(?:origin|zero(?: point)?(?: is)?(?: at|:))\b.*\b(?:bottom|lower|hem|right)\b/iu,
+  /\b(?:measured|counted|taken|heights?) (?:up )?(?:from|above) the (?:hem|floor|bottom)\b/iu,
+];
+
+/** A direction of the axes other than that y runs `way`, or one that cannot be told. */
+export function seemsOtherWay(text: string, way: 'up' | 'down'): boolean {
+  if (!WAYS.some((form) => form.test(text))) return false;
+  const [same, other] = way === 'up' ? [UP, DOWN] : [DOWN, UP];
+  const isTurned = new RegExp(
+    String.raw`${TURNED}|${ASIDE}|\b(?:negative|minus)\b|(?<![\p{L}\d])[\u2212-](?![\p{L}\d])`,
+    'iu',
+  );
+  return (
+    !new RegExp(same, 'iu').test(text) || new RegExp(other, 'iu').test(text) || isTurned.test(text)
+  );
+}
+
+const LENGTH = String.raw`(?:\d[\d ./\u2044,]*|[\u00BC-\u00BE\u2150-\u215E])[ -]?`;
+const SEAMS = String.raw`\b(?:seams?|turnings?|turn-?ups?|hems?)\b`;
+const ADDED = String.raw`\b(?:incl(?:[.,]|ud\w*)?|added?|adds?|plus|allow\w*)`;
+const ALLOWANCES: readonly RegExp[] = [
+  // That there are none is what a file without the line says.
+  /(?<!\b(?:no|without)(?: seam| hem)?[- ])\ballowances?\b/iu,
+  new RegExp(
+    String.raw`\bs\.?\/?a\.?(?:\s*[:=]|\s+(?:of |is )?\d)|${LENGTH}(?:${UNIT})?\s*s\.?\/?a\b`,
+    'iu',
+  ),
+  new RegExp(String.raw`(?:${ADDED}|\bwith) s\.?\/?a\b|\bs\.?\/?a\b.*${ADDED}`, 'iu'),
+  new RegExp(String.raw`${SEAMS}\s*[:=]\s*${LENGTH}`, 'iu'),
+  new RegExp(
+    String.raw`${SEAMS} (?:of |is |are |at |have )?${LENGTH}(?:${UNIT})(?! (?:below|above|from|under|off|round|wide at))`,
+    'iu',
+  ),
+  new RegExp(String.raw`${LENGTH}(?:${UNIT}) (?:\p{L}+ )?${SEAMS}`, 'iu'),
+  new RegExp(
+    String.raw`${ADDED} (?:(?!no\b)[\p{L}\d/."]+ ){0,3}?${SEAMS}|${SEAMS} (?:are |is )?(?:included|added|allowed)`,
+    'iu',
+  ),
+  /\bwith (?:seams|turnings)(?:$|[,.;])/iu,
+];
+
+/** Seam allowances, whether they are to be added or are there. */
+export function seemsAllowance(text: string): boolean {
+  return ALLOWANCES.some((form) => form.test(text));
+}

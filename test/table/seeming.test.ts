@@ -1,0 +1,226 @@
+import { describe, expect, it } from 'vitest';
+import { readSeams } from '../../src/seams/read-seams';
+import { readStyle } from '../../src/draft/style-file';
+import { readPattern } from '../../src/given/read-pattern';
+import { readMeasures } from '../../src/measure/read-measures';
+import { readRuleSheet } from '../../src/rule-sheet/read-rule-sheet';
+import { expectRefusal } from '../expect-refusal';
+import { FRONT, graded } from '../given/sheets';
+
+const RULES = '# sizes: 10,12,14\npiece,point,step_dx,step_dy\nfront,side_waist,1/4,0\n';
+const gradedWith = (line: string, unit = '') => graded(FRONT, `${line}\n${unit}${RULES}`);
+const pattern = (...lines: readonly string[]) =>
+  readPattern(`${lines.join('\n')}\n${FRONT}`, 'base.csv');
+const refusedSheet = (call: () => unknown, file: string, ...words: string[]) => {
+  expectRefusal(call, 'sheet-malformed', { file, row: 1 }, ...words);
+};
+
+describe('a fraction of the unit in the words of a sheet', () => {
+  const LINES = [
+    ...[
+      '# all numbers in 16ths',
+      '# grade in 1/16"',
+      '# 1/16 in',
+      '# x 1/16 inch',
+      '# thirty-seconds',
+    ],
+    ...[
+      '# unit: in (sixteenths)',
+      '# unit: in, sixteenths',
+      '# 1/10 mm',
+      '# in tenths of a millimeter',
+    ],
+    ...['# 16 = 1 in', '# 8 to the inch', '# eighths', '# numbers are 32nds', '# unit is 1/8 inch'],
+    ...['# title: Alder skirt, all numbers in 16ths', '# quarter inches', 'in 1/16 inch,units'],
+    ...['# 1/16ths', '# multiply by 1/16"', '# in ¼ in', '# hundredths of an inch'],
+  ];
+  it.each(LINES)('"%s" is refused in rules and lists of measures', (line) => {
+    const words = ['fraction', '# unit: in'];
+    refusedSheet(() => gradedWith(line), 'rules.csv', ...words);
+    refusedSheet(() => gradedWith(line, '# unit: in\n'), 'rules.csv', ...words);
+    refusedSheet(() => pattern(line), 'base.csv', ...words);
+    const list = `${line}\n# unit: in\ncode,measure,path,of\n`;
+    refusedSheet(() => readMeasures(list, 'list.csv', [], undefined), 'list.csv', ...words);
+    const seams = `${line}\nedge,sewn_to\n`;
+    refusedSheet(
+      () => readSeams(seams, 'seams.csv', readPattern(FRONT, '')),
+      'seams.csv',
+      ...words,
+    );
+    const style = `${line}\nparameter,value\nhip_ease,2\n`;
+    refusedSheet(() => readStyle(style, 'style.csv'), 'style.csv', ...words);
+    const sheet = `${line}\npoint,axis,10,12\nfront.side_hip,x,0,3\n`;
+    const about = { plans: [], unit: undefined, sizes: undefined, base: undefined };
+    refusedSheet(() => readRuleSheet(sheet, 'sheet.csv', about), 'sheet.csv', ...words);
+  });
+
+  it('is refused for the tolerances of a list', () => {
+    const list = '# tolerance in 1/8"\n# unit: in\ncode,measure,path,of\n';
+    refusedSheet(() => readMeasures(list, 'list.csv', [], undefined), 'list.csv');
+  });
+});
+
+describe('another unit', () => {
+  it.each([
+    ...['# meters', '# values in centimetros', '# feet', '# yards', '# all in yards', '# in feet'],
+    ...['# numbers are meters', '# lengths (in metres)', '# values /cm', '# moves mostly cm'],
+  ])('"%s" is refused beside inches', (line) => {
+    refusedSheet(() => gradedWith(line, '# unit: in\n'), 'rules.csv', 'unit');
+    refusedSheet(() => gradedWith(line), 'rules.csv', 'unit');
+  });
+});
+
+describe('a direction of the axes in other words', () => {
+  const UP = [
+    ...[
+      '# dy up is plus',
+      '# up and out are positive',
+      '# plus = up',
+      '# +: up and right',
+      '# up = +',
+    ],
+    ...[
+      '# up is negative',
+      '# y axis flipped',
+      '# positive dy raises the point',
+      '# origin: bottom left',
+    ],
+    ...[
+      '# vertical axis up',
+      '# y increases toward the waist',
+      '# y counted from the hem',
+      '# - is down',
+    ],
+    ...[
+      '# heights above the hem',
+      '# axes mirrored',
+      '# positive is left',
+      '# y: down (up is plus)',
+    ],
+  ];
+  it.each(UP)('"%s" is refused', (line) => {
+    refusedSheet(() => gradedWith(line), 'rules.csv', '# y: up');
+    refusedSheet(() => pattern(line), 'base.csv', '# y: up');
+  });
+
+  it('may not contradict what is stated, and may repeat it', () => {
+    refusedSheet(() => pattern('# y runs up from the hem', '# y: down'), 'base.csv', 'down');
+    refusedSheet(() => pattern('# up is negative', '# y: up'), 'base.csv', 'besides');
+    refusedSheet(() => pattern('# dy down is plus', '# y: up'), 'base.csv', 'besides');
+    expect(pattern('# y runs up from the hem', '# y: up').countsUp).toBe(true);
+    expect(pattern('# dy up is plus', '# y: up').countsUp).toBe(true);
+    expect(pattern('# dy down is plus').countsUp).toBe(false);
+  });
+});
+
+describe('an allowance in other words', () => {
+  const LINES = [
+    ...[
+      '# hem allowance: 2 in',
+      '# allowance at hem: 2 in',
+      '# hem: 2 in',
+      '# includes 5/8" seams',
+    ],
+    ...[
+      '# SA: 5/8 in',
+      '# seams: 5/8 in',
+      '# turnings: 1 cm',
+      '# with 1 cm allowances',
+      '# SA 1 cm',
+    ],
+    ...[
+      '# side seam allowance 1 cm',
+      '# seams 1 cm',
+      '# 5/8 in seams',
+      '# seams included',
+      '# hem 5 cm',
+    ],
+    ...[
+      '# SA included',
+      '# 1 cm SA',
+      '# incl. seams',
+      '# add 5/8 in for seams',
+      '# title: Skirt, hem 2 in',
+    ],
+  ];
+  it.each(LINES)('"%s" is refused', (line) => {
+    refusedSheet(() => pattern(line), 'base.csv', 'column allowance');
+    refusedSheet(() => pattern(line, '# allowance: 5/8 in'), 'base.csv', 'column allowance');
+    const style = `${line}\nparameter,value\nhip_ease,2\n`;
+    if (!line.includes('title')) refusedSheet(() => readStyle(style, 'style.csv'), 'style.csv');
+  });
+});
+
+describe('another scale', () => {
+  it.each([
+    '# scale: 1:2',
+    '# drawn at half scale',
+    '# quarter scale',
+    '# scale: half',
+    '# scale 1/5',
+    '# at 50 %',
+  ])('"%s" is refused', (line) => {
+    refusedSheet(() => pattern(line), 'base.csv', '1:1');
+  });
+
+  it.each(['# scale: 1:1', '# full size', '# scale: full size', '# drawn at 100 %', '# scale: 1'])(
+    '"%s" is none',
+    (line) => {
+      expect(pattern(line).unit).toBe('in');
+    },
+  );
+});
+
+describe('prose', () => {
+  it.each([
+    ...['# invented for the demo', '# Quill skirt, spring', '# waist measured over a slip'],
+    ...[
+      '# source: a table of 1968, rounded to 1/16 in',
+      '# title: Alder skirt',
+      '# hip taken 7 in below the waist',
+    ],
+    ...['# designer: Ansa Lindqvarn (an invented studio; an invented chart, not a standard)'],
+    ...[
+      '# plus sizes go up from 14W',
+      '# sizes up to 24',
+      '# quarter of a skirt front',
+      '# the way up',
+    ],
+    ...['# to the nearest sixteenth', '# without seam allowances', '# seams are pressed open'],
+    ...[
+      '# front and back are alike',
+      '# copied on May 10th',
+      '# 2 yards of wool',
+      '# presser foot no. 3',
+    ],
+    ...[
+      '# hem 25 in below the waist',
+      '# drawn from the old block',
+      '# third version, 2 darts in each half',
+    ],
+    ...[
+      '# side seam straight from the hip',
+      '# drawn to scale',
+      '# fits a waist of 28 in',
+      '# no allowances',
+    ],
+    ...[
+      '# dart tip moves half as far as the side',
+      '# x runs from the center to the side',
+      '# y runs down',
+    ],
+    ...[
+      '# Exercise 7, even (invented, not a standard)',
+      '# every seam is walked',
+      '# net, no seam allowances',
+    ],
+    ...[
+      '# hem turned up by hand',
+      '# table: the misses of 1968, page 2',
+      '# rules of the front, 2nd proof',
+    ],
+  ])('"%s" is left alone', (line) => {
+    expect(pattern(line).pieces).toHaveLength(1);
+    expect(gradedWith(line).rules.sizes).toHaveLength(3);
+  });
+});
