@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { UNIT_WORDS, toMillimeters } from '../units';
 import { dateWords } from '../table/date-cell';
-import { parseNumberCell } from '../table/number-cell';
+import { mayPartThousands, parseNumberCell } from '../table/number-cell';
 import { excerpt, tidyText } from '../table/tidy-text';
 
 /** A length in millimeters, or the refusal of the cell. */
@@ -17,8 +17,6 @@ export type CellReading =
       readonly allowed: string;
     };
 
-/** `1,020` may be a decimal or a thousand; nobody measures a body to a thousandth of a millimeter. */
-const THOUSAND = /^(?:\d{1,3},\d{3}|\d\.\d{3})$/u;
 /** `1 020` and `1'020` are no decimals in any habit. */
 const PARTED = /^\d{1,3}(?:[ '’.,]\d{3})+$/u;
 /** `26/28` is a fraction only by accident: no body measurement is a part of a unit. */
@@ -53,7 +51,7 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
           `a cell is in ${UNIT_WORDS[cell.unit]}, its chart in ${UNIT_WORDS[unit]}`,
         );
       }
-      if (RANGE.test(tidyText(text)) || (unit === 'mm' && THOUSAND.test(tidyText(text)))) {
+      if (RANGE.test(tidyText(text)) || (unit === 'mm' && mayPartThousands(text))) {
         return refused(
           'cell-not-a-number',
           `a measurement can be read in two ways${withoutMark(text)}`,

@@ -13,6 +13,7 @@ import { readSheet } from '../table/sheet';
 import type { SizeChart } from './size-chart';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
+import { refuseCounting } from '../table/statements';
 import { tidyText } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
 import { checkTitle } from '../table/title';
@@ -60,9 +61,12 @@ export function readChart(text: string, file: string): SizeChart {
     file,
   );
 
+  const comments = [...rest.comments, ...titles.rest].sort((a, b) => a.row - b.row);
+  refuseCounting({ file, comments }, unit);
+
   const asTyped: SizeChart = {
     file,
-    comments: commentTexts([...rest.comments, ...titles.rest], file),
+    comments: commentTexts(comments, file),
     unit,
     sizes: sizes.map(({ name }) => name),
     rows: lines.map((line) => measurementRow(line, sizes, unit, file)),

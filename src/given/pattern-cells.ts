@@ -6,6 +6,7 @@ import type { RawPoint } from './raw-point';
 import { POINT_KINDS } from './raw-point';
 import { isDash } from '../table/blanks';
 import type { TypedCell } from '../table/typed-table';
+import { mayPartThousands } from '../table/number-cell';
 import { lengthCell } from '../table/typed-table';
 
 /** mm. A wider allowance is another piece of cloth. */
@@ -18,6 +19,19 @@ export function allowanceCell(cell: TypedCell, unit: LengthUnit): number {
   throw new InputError('parameter-out-of-range', {
     what: 'an allowance is not usable',
     allowed: '0 to 20 cm',
+    got: cell.text,
+    place: cell.place,
+  });
+}
+
+/** A coordinate in mm. Throws InputError `cell-not-a-number` for `1.090` in mm, and what `lengthCell` throws. */
+export function placeCell(cell: TypedCell, unit: LengthUnit): number {
+  const mm = lengthCell(cell, unit);
+  const text = cell.text.replace(/^[-+\u2212] ?/u, '');
+  if (unit !== 'mm' || !mayPartThousands(text)) return mm;
+  throw new InputError('cell-not-a-number', {
+    what: `a length can be read in two ways (did you mean ${text.replace(/\D/gu, '')}?)`,
+    allowed: 'millimeters without a mark that parts thousands, and without a third decimal',
     got: cell.text,
     place: cell.place,
   });

@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
-import { allowanceCell, cuttingCell, foldCell, kindCell } from './pattern-cells';
+import { allowanceCell, cuttingCell, foldCell, kindCell, placeCell } from './pattern-cells';
 import { buildPiece } from './build-piece';
 import type { Pattern } from '../pattern/pattern';
 import type { RawPiece, RawPoint } from './raw-point';
@@ -13,10 +13,10 @@ import type { Blanks } from '../table/blanks';
 import { isDash, statedBlanks } from '../table/blanks';
 import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { seemsAllowance } from '../table/seeming';
+import { seemsAllowance, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { checkTitle } from '../table/title';
-import { lengthCell, readTypedTable } from '../table/typed-table';
+import { readTypedTable } from '../table/typed-table';
 
 const NEEDED = ['point', 'x', 'y'] as const;
 const KNOWN = [
@@ -78,6 +78,12 @@ export function readPattern(text: string, file: string): TypedPattern {
   if (titled !== undefined) checkTitle(titled.text, titled.place);
   const title = titled?.text;
   const base = statedBy(table, 'base')?.text;
+  refuseUnread(table, {
+    what: base === undefined ? 'the size of the pattern' : `another size than the base ${base}`,
+    seems: (text) => seemsOtherSize(text, base),
+    allowed: 'one line such as "# base: 12" for the size in which the pattern is drawn',
+    also: ['title'],
+  });
   return { ...assembled(raw), file, title, unit, base, leftOut: [], countsUp: down < 0 };
 }
 
@@ -116,9 +122,7 @@ function rawPieces(
       return blanks.mm !== undefined && blanks.isBlank(cell) ? { ...cell, text: '' } : cell;
     };
     const place = (column: 'x' | 'y'): number =>
-      row(column).text === '' && blanks.mm !== undefined
-        ? blanks.mm
-        : lengthCell(row(column), unit);
+      row(column).text === '' && blanks.mm !== undefined ? blanks.mm : placeCell(row(column), unit);
     const [cell, own] = nameCells(row('piece'), row('point'), current);
     if (cell.text !== '' && !isSame(cell.text, current)) {
       if ([...pieces.keys()].some((other) => isSame(cell.text, other))) refuseSplit(cell);

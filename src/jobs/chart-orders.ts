@@ -1,26 +1,39 @@
 /** Lines of a chart that ask for something a chart does not decide. */
 import type { SizeChart } from '../chart/size-chart';
+import { recognizeMeasurement } from '../chart/vocabulary';
+import type { ParameterDefinition } from '../draft/block';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE, STYLES } from '../draft/styles';
 import { InputError } from '../errors';
 import { matchName } from '../table/name-match';
+import { labelKey } from '../table/label';
+import { parseNumberCell } from '../table/number-cell';
+import { seemsAllowance } from '../table/seeming';
+import { isSeeming } from '../table/statements';
+import { excerpt } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
 
 /**
- * Throws InputError `bad-option` for a chart that states a seam allowance, or a style of the engine
+ * Throws InputError `bad-option` for a chart that states a length of the body or of the skirt outside
+ * its table, a seam allowance, or a style of the engine
  * where the usual one is drafted: whoever wrote the line would take the result for what it says.
  */
-export function refuseChartOrders({ comments, file }: SizeChart, { name }: Style): void {
+export function refuseChartOrders({ comments, file }: SizeChart, { name, block }: Style): void {
   const parts = comments.flatMap(statementsIn);
-  const allowance = parts.find((part) => part.name === 'allowance');
+  const allowance = comments.find(
+    (line) =>
+      statementsIn(line).some((part) => part.name === 'allowance') ||
+      isSeeming(line, { seems: seemsAllowance, also: ['title'] }),
+  );
   if (allowance !== undefined) {
     throw new InputError('bad-option', {
       what: 'the chart states a seam allowance, which is not taken from a chart',
       allowed: 'parameters such as side_allowance, in a style file or set for the call',
-      got: allowance.typed,
+      got: excerpt(allowance),
       place: { file },
     });
   }
+  refuseLengths(comments, file, block.parameters);
   const names = STYLES.map((style) => style.name);
   const wanted = parts.find(
     (part) => part.name === 'based on' && ![undefined, name].includes(matchName(part.text, names)),
@@ -31,5 +44,35 @@ export function refuseChartOrders({ comments, file }: SizeChart, { name }: Style
     allowed: 'the name of the style, or a style file, asked for with the call',
     got: wanted.typed,
     place: { file, field: 'style' },
+  });
+}
+
+/** `skirt length: 50 cm`, `hip ease 4 cm`; without a mark only what has its unit is no other number. */
+const NAMED_LENGTH =
+  /^(?<label>\p{L}[\p{L} _-]*?)(?:\s*(?<mark>[:=,])|\s+(?:is|of))?\s*(?<length>[\d.,\u00BC-\u00BE\u2150-\u215E].*)$/u;
+
+/** Throws InputError `bad-option` for a measurement or a parameter that a line gives a length. */
+function refuseLengths(
+  comments: readonly string[],
+  file: string,
+  parameters: readonly ParameterDefinition[],
+): void {
+  const known = new Set(parameters.map((parameter) => labelKey(parameter.name)));
+  const isLength = (text: string): boolean => {
+    const { label = '', mark, length = '' } = NAMED_LENGTH.exec(text)?.groups ?? {};
+    const cell = parseNumberCell(length);
+    if (cell.kind !== 'number' || (mark === undefined && cell.unit === undefined)) return false;
+    return recognizeMeasurement(label) !== undefined || known.has(labelKey(label));
+  };
+  const seems = (text: string): boolean => isLength(text) || text.split(/[,;]\s/u).some(isLength);
+  const line = comments.find((text) => isSeeming(text, { seems, also: ['title'] }));
+  if (line === undefined) return;
+  throw new InputError('bad-option', {
+    what: 'a line outside the table gives a measurement or a parameter a length, which is not read',
+    allowed:
+      'a row such as skirt_length with a cell for each size; a parameter such as hip_ease in a style ' +
+      'file or set for the call',
+    got: excerpt(line),
+    place: { file },
   });
 }

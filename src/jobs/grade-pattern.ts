@@ -14,6 +14,7 @@ import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
 import { withStated } from '../seams/stated-pair';
+import { matchSize } from '../table/name-match';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
@@ -89,6 +90,7 @@ function readRequest(request: PatternRequest): ReadRequest {
     return { pattern, rules, chart: undefined };
   }
   const pattern = readPattern(request.pattern.text, request.pattern.file);
+  refuseOtherBase(request, pattern);
   const chart = request.chart && readChart(request.chart.text, request.chart.file);
   const rules = readRules(request.rules.text, request.rules.file, {
     pieces: pattern.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
@@ -98,6 +100,18 @@ function readRequest(request: PatternRequest): ReadRequest {
     base: request.base?.trim() ?? pattern.base,
   });
   return { pattern, rules, chart };
+}
+
+/** Throws InputError `rule-contradicted` for a base in which the pattern says it is not drawn. */
+function refuseOtherBase({ base }: PatternRequest, pattern: Pattern): void {
+  if (base === undefined || pattern.base === undefined) return;
+  if (matchSize(base, [pattern.base]) !== undefined) return;
+  throw new InputError('rule-contradicted', {
+    what: 'the pattern says that it is drawn in another size than the base',
+    allowed: `${pattern.base}, or no base, as the pattern states it`,
+    got: base,
+    place: { file: pattern.file, field: 'base' },
+  });
 }
 
 /**

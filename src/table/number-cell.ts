@@ -1,7 +1,7 @@
 /** One number as people type it: decimals with a point or a comma, or inches as a mixed fraction. */
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
-import { withPlainHyphens } from './tidy-text';
+import { tidyText, withPlainHyphens } from './tidy-text';
 import { unitNamed } from './unit-name';
 
 /** What a cell holds. `value` is in `unit`, or in the chart's unit if the cell names none. */
@@ -35,6 +35,14 @@ export function parseNumberCell(text: string): NumberCell {
   if (parts.unit === undefined || parts.unit === '') return { kind: 'number', value };
   const unit = unitNamed(parts.unit);
   return unit === undefined ? NOT_A_NUMBER : { kind: 'number', value, unit };
+}
+
+/** `1,020` may be a decimal or a thousand; `0.020` and `12.345` are no thousands of millimeters. */
+const THOUSAND = /^(?:[1-9]\d{0,2},\d{3}|[1-9]\.\d{3})$/u;
+
+/** Whether a mark in a number of millimeters may part thousands: nothing is drawn to a thousandth. */
+export function mayPartThousands(text: string): boolean {
+  return THOUSAND.test(tidyText(text));
 }
 
 /**

@@ -146,3 +146,14 @@ const ALLOWANCES: readonly RegExp[] = [
 export function seemsAllowance(text: string): boolean {
   return ALLOWANCES.some((form) => form.test(text));
 }
+
+/** `size: 14`, `drawn in size 14`; a range has several. */
+const SIZE_NAMED =
+  /\bsize(?:\s*[:=]\s*|\s+)((?:\p{L}{0,2}\d[\p{L}\d]*|\d?x*[sml])(?:\/\d+)?)(?![\p{L}\d])(?!\s*(?:[-\u2013,+&]|to\b|and\b|through\b|x\b))/giu;
+
+/** Another size than `base` for what the file has; any where the base is not stated. */
+export function seemsOtherSize(text: string, base: string | undefined): boolean {
+  return [...text.matchAll(SIZE_NAMED)].some(
+    ([, size = '']) => size.toLowerCase() !== base?.toLowerCase(),
+  );
+}

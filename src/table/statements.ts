@@ -89,14 +89,7 @@ export function refuseUnread(
   { what, seems, allowed, also = [] }: Unread,
 ): void {
   for (const { row, text } of comments) {
-    const prose = statementsIn(text)
-      .filter(({ name }) => name === undefined || also.includes(name))
-      .map((part) => part.text);
-    // What `and` or a comma parts may say something together only.
-    const isSeeming = [...prose, prose.join(', ')].some(
-      (part) => part.length <= LONGEST_STATEMENT && seems(part),
-    );
-    if (!isSeeming) continue;
+    if (!isSeeming(text, { seems, also })) continue;
     throw new InputError('sheet-malformed', {
       what: `a line seems to state ${what}, but in words that are not understood`,
       allowed,
@@ -104,6 +97,20 @@ export function refuseUnread(
       place: { file, row },
     });
   }
+}
+
+/** Whether what a line says besides its statements, in part or together, seems to be this. */
+export function isSeeming(
+  line: string,
+  { seems, also = [] }: Pick<Unread, 'seems' | 'also'>,
+): boolean {
+  const prose = statementsIn(line)
+    .filter(({ name }) => name === undefined || also.includes(name))
+    .map(({ text }) => text);
+  // What `and` or a comma parts may say something together only.
+  return [...prose, prose.join(', ')].some(
+    (part) => part.length <= LONGEST_STATEMENT && seems(part),
+  );
 }
 
 /** The unit that `# unit: cm` states. Throws InputError as `oneUnit`, and `sheet-malformed`. */
@@ -124,41 +131,17 @@ export function agreedUnit(
     ...allStated(statements, 'unit'),
     ...[...labeled].map((text) => ({ text, place: { file: statements.file } })),
   ]);
-  refuseCounting(statements);
+  refuseCounting(statements, unit);
+  if (unit !== undefined) return unit;
   refuseUnread(statements, {
-    what: unit === undefined ? 'the unit' : 'another unit',
-    seems: (text) => (unit === undefined ? seemsUnit(text) : seemsUnitBesides(text, unit)),
+    what: 'the unit',
+    seems: seemsUnit,
     allowed: UNIT_LINE,
   });
-  return unit;
+  return undefined;
 }
 
 const UNIT_LINE = 'a line "# unit: in", "# unit: cm" or "# unit: mm"';
-
-/**
- * Throws InputError `sheet-malformed` for a line by which numbers seem to count fractions of a unit,
- * an unknown unit, or lengths at another scale than 1:1.
- */
-export function refuseCounting(statements: Statements): void {
-  refuseUnread(statements, {
-    what: 'that numbers count fractions of a unit',
-    seems: seemsFraction,
-    allowed: `whole units, ${UNIT_LINE}, and fractions in the cells, such as 3/16`,
-    also: ['title', 'pieces'],
-  });
-  refuseUnread(statements, {
-    what: 'a unit other than in, cm and mm',
-    seems: seemsOtherUnit,
-    allowed: UNIT_LINE,
-    also: ['title', 'pieces'],
-  });
-  refuseUnread(statements, {
-    what: 'a scale',
-    seems: seemsScale,
-    allowed: 'lengths at full size, and a line "# scale: 1:1" or none',
-    also: ['title', 'pieces'],
-  });
-}
 
 /** The same, or else `usual`. Throws InputError `unit-missing` where there is neither, too. */
 export function unitOrUsual(
@@ -172,6 +155,31 @@ export function unitOrUsual(
     what: 'the file does not say in which unit it is',
     allowed: 'a line such as "# unit: cm", with in, cm or mm',
     place: { file: statements.file },
+  });
+}
+
+/**
+ * Throws InputError `sheet-malformed` for a line by which numbers seem to count fractions of a unit,
+ * another unit than `unit` or one that is not read, or lengths at another scale than 1:1.
+ */
+export function refuseCounting(statements: Statements, unit: LengthUnit | undefined): void {
+  refuseUnread(statements, {
+    what: 'that numbers count fractions of a unit',
+    seems: seemsFraction,
+    allowed: `whole units, ${UNIT_LINE}, and fractions in the cells, such as 3/16`,
+    also: ['title', 'pieces'],
+  });
+  refuseUnread(statements, {
+    what: 'another unit',
+    seems: (text) => seemsOtherUnit(text) || (unit !== undefined && seemsUnitBesides(text, unit)),
+    allowed: UNIT_LINE,
+    also: ['title', 'pieces'],
+  });
+  refuseUnread(statements, {
+    what: 'a scale',
+    seems: seemsScale,
+    allowed: 'lengths at full size, and a line "# scale: 1:1" or none',
+    also: ['title', 'pieces'],
   });
 }
 

@@ -46,6 +46,29 @@ describe('grade --pattern', () => {
     for (const row of side) expect(Math.abs(Number(row.off_cm))).toBeLessThan(0.01);
   });
 
+  it('refuses what a sheet says in words that are not read, and writes nothing', async () => {
+    place.write('front.csv', FRONT);
+    const rules = 'point,axis,10,12,14\nfront.side_hip,x,-4,0,4\n';
+    place.write('sixteenths.csv', `# all numbers in 16ths\n${rules}`);
+    place.write('plain.csv', rules);
+    place.write('upside.csv', `# origin: bottom left\n${FRONT}`);
+    for (const [base, sheet, ...words] of [
+      ['front.csv', 'sixteenths.csv', 'sixteenths.csv, row 1', 'fractions of a unit', '16ths'],
+      ['upside.csv', 'plain.csv', 'upside.csv, row 1', '# y: up'],
+      ['front.csv', 'plain.csv --base 14', '--base', 'another size', '12'],
+    ] as const) {
+      const call = ['--pattern', base, '--rules', ...sheet.split(' '), '--out', 'unread'];
+      const { status, stderr } = await place.run('grade', ...call);
+      expect(status, sheet).toBe(2);
+      for (const word of words) expect(stderr).toContain(word);
+      expect(existsSync(join(place.path, 'unread'))).toBe(false);
+    }
+    place.write('sheet.csv', `# unit: in (sixteenths)\n${rules}`);
+    const inferred = await place.run('infer', 'sheet.csv');
+    expect(inferred).toMatchObject({ status: 2, stdout: '' });
+    expect(inferred.stderr).toContain('sheet.csv, row 1');
+  });
+
   it('reads the unit in the words of a sheet, and refuses a column that is no size', async () => {
     place.write('quarter.csv', FRONT);
     const rules = 'point,axis,10,12,14\nfront.side_hip,x,-1.27,0,1.27\n';
@@ -218,7 +241,7 @@ describe('refusals of grade --pattern', () => {
     [
       'an unknown base',
       ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--base', '12'],
-      'rules.csv',
+      'bodice.csv',
     ],
     [
       'an unknown stack point',

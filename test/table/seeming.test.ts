@@ -4,6 +4,8 @@ import { readStyle } from '../../src/draft/style-file';
 import { readPattern } from '../../src/given/read-pattern';
 import { readMeasures } from '../../src/measure/read-measures';
 import { readRuleSheet } from '../../src/rule-sheet/read-rule-sheet';
+import { gradeChart } from '../../src/index';
+import { CANONICAL } from '../chart/charts';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT, graded } from '../given/sheets';
 
@@ -169,6 +171,102 @@ describe('another scale', () => {
       expect(pattern(line).unit).toBe('in');
     },
   );
+});
+
+describe('another size of a pattern', () => {
+  it.each([
+    '# size: 14',
+    '# drawn in size 14',
+    '# title: Alder skirt, size 14',
+    '# sample in size M',
+  ])('"%s" is refused beside base 12', (line) => {
+    refusedSheet(() => pattern(line), 'base.csv', '# base: 12');
+    const unsized = `${line}\n${FRONT.replace('# base: 12\n', '')}`;
+    refusedSheet(() => readPattern(unsized, 'base.csv'), 'base.csv', '# base: 12');
+  });
+
+  it.each([
+    '# size: 12',
+    '# drawn in size 12',
+    '# size range 8-16',
+    '# size 8 to 16',
+    '# size of the paper',
+  ])('"%s" agrees', (line) => {
+    expect(pattern(line).base).toBe('12');
+  });
+
+  it('is refused as the base of a call', () => {
+    const call = (base: string) => () => graded(FRONT, RULES, { base });
+    expectRefusal(call('10'), 'rule-contradicted', { file: 'base.csv', field: 'base' }, '12', '10');
+    expect(call(' 12 ')).not.toThrow();
+  });
+});
+
+describe('a mark that may part thousands', () => {
+  const box = (length: string) =>
+    `# unit: mm\npiece,point,x,y\na,p,0,0\na,q,7.5,0\na,r,${length},900\na,s,0,900\n`;
+
+  it.each(['1.090', '"1,090"', '-1.090', '"12,500"'])('%s is refused in mm', (length) => {
+    const place = { file: 'base.csv', row: 5, column: 3 };
+    const digits = length.replace(/\D/gu, '');
+    expectRefusal(() => readPattern(box(length), 'base.csv'), 'cell-not-a-number', place, digits);
+  });
+
+  it.each(['0.090', '12.345', '109.05', '1090'])('%s is none', (length) => {
+    expect(readPattern(box(length), 'base.csv').pieces).toHaveLength(1);
+  });
+});
+
+describe('a chart', () => {
+  const charted = (line: string) => () =>
+    gradeChart({ chart: `${line}\n${CANONICAL}`, base: '12' });
+
+  it.each([
+    ...['# all numbers in 16ths', '# values in meters', '# scale: 1:2', '# x 1/16 inch'],
+    ...['values in 16ths', '# moves mostly mm'],
+  ])('is refused with "%s"', (line) => {
+    expectRefusal(charted(line), 'sheet-malformed', { file: 'chart', row: 1 });
+  });
+
+  it.each([
+    ...[
+      '# hem allowance: 5 cm',
+      '# side seam allowance 1 cm',
+      '# with 1 cm allowances',
+      '# SA 1 cm',
+    ],
+    ...['# seams: 5/8 in', '# hem: 2 in', '# title: Quill skirt, SA 1 cm'],
+  ])('is refused with "%s"', (line) => {
+    expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'side_allowance');
+  });
+
+  it.each([
+    ...['# skirt length: 50 cm', '# hip ease: 4 cm', '# Skirt length 50 cm', '# hip_ease = 4'],
+    ...['# title: Quill skirt, length: 50 cm', 'skirt length: 50 cm', '# waist to hip is 8 in'],
+  ])('is refused with "%s", which belongs in a row', (line) => {
+    expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'a row');
+  });
+
+  it.each([
+    ...[
+      '# invented for the demo',
+      '# waist measured over a slip',
+      '# waist: snug',
+      '# spring 2026',
+    ],
+    ...[
+      '# waist_girth: at the natural indentation',
+      '# hip taken 7 in below the waist',
+      '# page 12',
+    ],
+    ...[
+      '# source: a survey of 2208 women; two-decimal cells are rounded eighths',
+      '# height as told',
+    ],
+    ...['# hip grows 2 in a size', '# Quill skirt, spring', '# size 14 fits a model'],
+  ])('is graded with "%s"', (line) => {
+    expect(charted(line)().range.sizes.length).toBeGreaterThan(1);
+  });
 });
 
 describe('prose', () => {
