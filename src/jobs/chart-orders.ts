@@ -8,7 +8,7 @@ import { InputError } from '../errors';
 import { matchName } from '../table/name-match';
 import { labelKey } from '../table/label';
 import { parseNumberCell } from '../table/number-cell';
-import { seemsAllowance } from '../table/seeming';
+import { seemsAllowance, seemsEased } from '../table/seeming';
 import { isSeeming } from '../table/statements';
 import { excerpt } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
@@ -34,6 +34,16 @@ export function refuseChartOrders({ comments, file }: SizeChart, { name, block }
     });
   }
   refuseLengths(comments, file, block.parameters);
+  const eased = comments.find((line) => isSeeming(line, { seems: seemsEased, also: ['title'] }));
+  if (eased !== undefined) {
+    throw new InputError('bad-option', {
+      what: 'the chart seems to have ease in it, or to ask for ease, which is not taken from a chart',
+      allowed:
+        'measurements of bodies; hip_ease and waist_ease in a style file or set for the call',
+      got: excerpt(eased),
+      place: { file },
+    });
+  }
   const names = STYLES.map((style) => style.name);
   const wanted = parts.find(
     (part) => part.name === 'based on' && ![undefined, name].includes(matchName(part.text, names)),

@@ -41,9 +41,12 @@ const IN_OTHER_UNIT = new RegExp(
   'iu',
 );
 
+/** Letters that are a unit only where nothing else can be meant. */
+const SHORT_UNIT = /\b(?:in|units?(?: is|:)?) (?:m|pts?|points|px|pixels)$|^(?:px|pixels)$/iu;
+
 /** A unit that no file is read in. */
 export function seemsOtherUnit(text: string): boolean {
-  return IN_OTHER_UNIT.test(text);
+  return IN_OTHER_UNIT.test(text) || SHORT_UNIT.test(text);
 }
 
 /** `rounded to 1/16 in`, `to the nearest sixteenth`: how exact numbers are, not what they count. */
@@ -67,6 +70,9 @@ const FRACTIONS: readonly RegExp[] = [
     String.raw`(?:\b(?:in|by|times|units?(?: of| is)?|as|are|each|every)|[x\u00D7*=:]) ?(?:an? )?(?:${PART})(?:${OF_UNIT}|s?$)`,
     'iu',
   ),
+  // x16, /16, divide by 16, by the sixteenth
+  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied)) by \d/iu,
+  new RegExp(String.raw`\b(?:by|in) the ${PART_WORD}\b`, 'iu'),
   // 1 = 1/16 in, 16 = 1 in, 16 to the inch, 16 per inch
   new RegExp(String.raw`(?:\d|\b(?:one|unit))\s*=\s*[\d./ ]+(?:${UNIT})`, 'iu'),
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
@@ -81,7 +87,7 @@ export function seemsFraction(text: string): boolean {
 const FULL_SIZE =
   /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
 const SCALE =
-  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|\b(?:at|to) \d+ ?%|\breduced (?:to|by)\b/iu;
+  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|\b(?:at|to) \d+ ?%|\breduced\b|[\d\u00BC-\u00BE] ?%? scale\b|\d\/\d size\b/iu;
 
 /** Another scale than 1:1. */
 export function seemsScale(text: string): boolean {
@@ -97,11 +103,15 @@ const TURNED = String.raw`\b(?:flip\w*|invert\w*|revers\w*|mirror\w*|opposite)\b
 const GROWS = String.raw`\b(?:increas\w*|grows?|growing|positive|negative|plus|minus|from the (?:hem|floor|bottom))\b`;
 
 const bothOf = (a: string, b: string): RegExp => new RegExp(`${a}.*(?:${b})|(?:${b}).*${a}`, 'iu');
+const X = String.raw`(?<![\p{L}\d])[d+]?x\b`;
 const WAYS: readonly RegExp[] = [
+  bothOf(X, `${ASIDE}|${TURNED}`),
+  /\bsigns?\b.*\b(?:turned|changed|flipped|reversed|opposite)\b/iu,
+  /\b(?:moves|steps|growth) (?:is |are )?(?:positive|negative|plus|minus)\b/iu,
   bothOf(SIGN, `${UP}|${DOWN}|${ASIDE}`),
   bothOf(Y, `${UP}|${DOWN}|${TURNED}|${GROWS}`),
   /\b(?:[xy]|vertical|horizontal)[- ]?ax[ie]s\b|\baxes\b/iu,
-  /\b(?:origin|zero(?: point)?(?: is)?(?: at|:))\b.*\b(?:bottom|lower|hem|right)\b/iu,
+  /\b(?:origin|0 ?, ?0(?: is)?(?: at|:)?|zero(?: point)?(?: is)?(?: at|:))\b.*\b(?:bottom|lower|hem|right)\b/iu,
   /\b(?:measured|counted|taken|heights?) (?:up )?(?:from|above) the (?:hem|floor|bottom)\b/iu,
 ];
 
@@ -125,13 +135,13 @@ const ALLOWANCES: readonly RegExp[] = [
   // That there are none is what a file without the line says.
   /(?<!\b(?:no|without)(?: seam| hem)?[- ])\ballowances?\b/iu,
   new RegExp(
-    String.raw`\bs\.?\/?a\.?(?:\s*[:=]|\s+(?:of |is )?\d)|${LENGTH}(?:${UNIT})?\s*s\.?\/?a\b`,
+    String.raw`\bs\.?\/?a\.?(?:\s*[:=]|,?\s+(?:of |is )?\d)|${LENGTH}(?:${UNIT})?\s*s\.?\/?a\b`,
     'iu',
   ),
   new RegExp(String.raw`(?:${ADDED}|\bwith) s\.?\/?a\b|\bs\.?\/?a\b.*${ADDED}`, 'iu'),
-  new RegExp(String.raw`${SEAMS}\s*[:=]\s*${LENGTH}`, 'iu'),
+  new RegExp(String.raw`${SEAMS}(?: widths?| depths?)?\s*[:=]\s*${LENGTH}`, 'iu'),
   new RegExp(
-    String.raw`${SEAMS} (?:of |is |are |at |have )?${LENGTH}(?:${UNIT})(?! (?:below|above|from|under|off|round|wide at))`,
+    String.raw`${SEAMS} (?:widths? |depths? )?(?:of |is |are |at |have )?${LENGTH}(?:${UNIT})(?! (?:below|above|from|under|off|round|wide at))`,
     'iu',
   ),
   new RegExp(String.raw`${LENGTH}(?:${UNIT}) (?:\p{L}+ )?${SEAMS}`, 'iu'),
@@ -140,6 +150,12 @@ const ALLOWANCES: readonly RegExp[] = [
     'iu',
   ),
   /\bwith (?:seams|turnings)(?:$|[,.;])/iu,
+  // plus 1 cm, 1 cm all round
+  new RegExp(
+    String.raw`^(?:with|${ADDED}) ${LENGTH}(?:${UNIT})$|${LENGTH}(?:${UNIT}) all (?:a?round)\b`,
+    'iu',
+  ),
+  /\b(?:cut|cutting) lines?\b|^cut edges?$|^gross$/iu,
 ];
 
 /** Seam allowances, whether they are to be added or are there. */
@@ -151,9 +167,21 @@ export function seemsAllowance(text: string): boolean {
 const SIZE_NAMED =
   /\bsize(?:\s*[:=]\s*|\s+)((?:\p{L}{0,2}\d[\p{L}\d]*|\d?x*[sml])(?:\/\d+)?)(?![\p{L}\d])(?!\s*(?:[-\u2013,+&]|to\b|and\b|through\b|x\b))/giu;
 
+/** `drawn in a 14`, `US 14`; a year has more digits. */
+const SIZE_DRAWN =
+  /(?:\b(?:drawn|drafted) (?:in|for|as|to) (?:an? )?|^(?:US|UK|EU) ?)(\d{1,2}W?)$/giu;
+
 /** Another size than `base` for what the file has; any where the base is not stated. */
 export function seemsOtherSize(text: string, base: string | undefined): boolean {
-  return [...text.matchAll(SIZE_NAMED)].some(
+  return [...text.matchAll(SIZE_NAMED), ...text.matchAll(SIZE_DRAWN)].some(
     ([, size = '']) => size.toLowerCase() !== base?.toLowerCase(),
   );
+}
+
+const EASE =
+  /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."]+ ){0,3}ease\b|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
+
+/** Lengths of a garment, or of a body with ease, where a body's are asked for. */
+export function seemsEased(text: string): boolean {
+  return EASE.test(text);
 }

@@ -19,6 +19,7 @@ const refusedSheet = (call: () => unknown, file: string, ...words: string[]) => 
 
 describe('a fraction of the unit in the words of a sheet', () => {
   const LINES = [
+    ...['# all values x16', '# values /16', '# divide by 16', '# counted by the sixteenth'],
     ...[
       '# all numbers in 16ths',
       '# grade in 1/16"',
@@ -64,6 +65,7 @@ describe('a fraction of the unit in the words of a sheet', () => {
 
 describe('another unit', () => {
   it.each([
+    ...['# lengths in m', '# unit m', '# px', '# numbers in points'],
     ...['# meters', '# values in centimetros', '# feet', '# yards', '# all in yards', '# in feet'],
     ...['# numbers are meters', '# lengths (in metres)', '# values /cm', '# moves mostly cm'],
   ])('"%s" is refused beside inches', (line) => {
@@ -74,6 +76,12 @@ describe('another unit', () => {
 
 describe('a direction of the axes in other words', () => {
   const UP = [
+    ...[
+      '# signs of y turned',
+      '# hem moves are negative',
+      '# x grows to the left',
+      '# 0,0 at lower left',
+    ],
     ...[
       '# dy up is plus',
       '# up and out are positive',
@@ -118,6 +126,13 @@ describe('a direction of the axes in other words', () => {
 describe('an allowance in other words', () => {
   const LINES = [
     ...[
+      '# S.A. 1.5 cm',
+      '# seam width 5/8 in',
+      '# plus 1 cm',
+      '# 1.5 cm all round',
+      '# cutting lines',
+    ],
+    ...[
       '# hem allowance: 2 in',
       '# allowance at hem: 2 in',
       '# hem: 2 in',
@@ -160,6 +175,9 @@ describe('another scale', () => {
     '# quarter scale',
     '# scale: half',
     '# scale 1/5',
+    '# drawn at 1/2 scale',
+    '# 1/2 size',
+    '# reduced 50 %',
     '# at 50 %',
   ])('"%s" is refused', (line) => {
     refusedSheet(() => pattern(line), 'base.csv', '1:1');
@@ -179,6 +197,8 @@ describe('another size of a pattern', () => {
     '# drawn in size 14',
     '# title: Alder skirt, size 14',
     '# sample in size M',
+    '# drawn in a 14',
+    '# US 14',
   ])('"%s" is refused beside base 12', (line) => {
     refusedSheet(() => pattern(line), 'base.csv', '# base: 12');
     const unsized = `${line}\n${FRONT.replace('# base: 12\n', '')}`;
@@ -247,7 +267,15 @@ describe('a chart', () => {
     expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'a row');
   });
 
+  it.each(['# ease: 2 in', '# with 2 in ease', '# includes ease', '# finished measurements'])(
+    'is refused with "%s", which no body has',
+    (line) => {
+      expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'hip_ease');
+    },
+  );
+
   it.each([
+    ...['# body measurements, not garment measurements', '# no ease', '# without ease'],
     ...[
       '# invented for the demo',
       '# waist measured over a slip',
@@ -271,6 +299,7 @@ describe('a chart', () => {
 
 describe('prose', () => {
   it.each([
+    ...['# cloth 10 x 12', '# drafted in 2026', '# moves with the side', '# from the US, 14 pages'],
     ...['# invented for the demo', '# Quill skirt, spring', '# waist measured over a slip'],
     ...[
       '# source: a table of 1968, rounded to 1/16 in',
