@@ -61,7 +61,7 @@ export function readChart(text: string, file: string): SizeChart {
     file,
   );
 
-  const comments = [...rest.comments, ...titles.rest].sort((a, b) => a.row - b.row);
+  const comments = [...rest.comments, ...titles.rest];
   refuseCounting({ file, comments }, unit);
 
   const asTyped: SizeChart = {

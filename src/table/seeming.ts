@@ -158,9 +158,14 @@ const ALLOWANCES: readonly RegExp[] = [
   /\b(?:cut|cutting) lines?\b|^cut edges?$|^gross$/iu,
 ];
 
+/** `seam allowances are not included`. */
+const NONE_THERE =
+  /\b(?:(?:seam|hem) )?(?:allowances?|seams|hems)(?: are| is)? not (?:included|there)\b|\bexcl(?:\.|ud\w*) (?:(?:seam|hem) )?(?:allowances?|seams|hems)\b/giu;
+
 /** Seam allowances, whether they are to be added or are there. */
 export function seemsAllowance(text: string): boolean {
-  return ALLOWANCES.some((form) => form.test(text));
+  const rest = text.replace(NONE_THERE, '');
+  return ALLOWANCES.some((form) => form.test(rest));
 }
 
 /** `size: 14`, `drawn in size 14`; a range has several. */

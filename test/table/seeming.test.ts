@@ -299,6 +299,11 @@ describe('a chart', () => {
 
 describe('prose', () => {
   it.each([
+    ...[
+      '# seam allowances not included',
+      '# excluding seam allowances',
+      '# seams are not included',
+    ],
     ...['# cloth 10 x 12', '# drafted in 2026', '# moves with the side', '# from the US, 14 pages'],
     ...['# invented for the demo', '# Quill skirt, spring', '# waist measured over a slip'],
     ...[
