@@ -4,6 +4,7 @@ import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { diagnose } from '../seams/diagnose';
+import type { Redraft } from '../seams/redraft';
 import { regrader } from '../seams/regrade';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
@@ -53,6 +54,8 @@ export interface CheckContext {
   readonly against: readonly string[] | undefined;
   /** The range with its drafts, where every size was drafted. */
   readonly drafted: GradedRange | undefined;
+  /** What a changed formula would do to the rules, where they are derived from formulas. */
+  readonly redraft?: Redraft | undefined;
   readonly display: LengthDisplay;
   /** The same before its rules were rounded; undefined where they are not. */
   readonly exact: ExactGrade | undefined;
@@ -169,7 +172,8 @@ function placeOf({ check, size, piece, subject }: Finding): string {
 function sewnSeams(context: CheckContext): readonly Finding[] {
   const { pattern, range, seams, areRulesTyped, display } = context;
   const exact = context.exact ?? context;
-  const graded = { pattern, rules: exact.rules, regrade: regrader(pattern, exact.rules) };
+  const regrade = regrader(pattern, exact.rules);
+  const graded = { pattern, rules: exact.rules, regrade, redraft: context.redraft };
   const sizes = exact.range.sizes.map(({ pieces }) => pieces);
   const diagnoses = diagnose(graded, exact.seams, sizes, areRulesTyped);
   return [

@@ -20,7 +20,7 @@ export function slipFindings(
   diagnoses: readonly Diagnosis[],
   display: LengthDisplay,
 ): Finding[] {
-  const finding = ({ cause, places, seam, shows }: Diagnosis): Finding => {
+  const finding = ({ cause, places, seam, shows, why: told }: Diagnosis): Finding => {
     const from = nearest(shows, range.rules.base).map((size) => range.sizes[size]?.label ?? '');
     const since = from.length === 0 ? '' : `; it shows from size ${from.join(' and from size ')}`;
     const base = { size: from[0] ?? '', quantity: 'number' as const, source: TOLD_BY };
@@ -28,7 +28,7 @@ export function slipFindings(
       const { plan } = pattern.pieces[cause.at.piece]?.base ?? {};
       const why =
         seam === undefined
-          ? 'its steps and the points beside it tell'
+          ? (told ?? 'its steps and the points beside it tell')
           : `without that, the seam ${seam.pair.name} meets`;
       return {
         ...base,

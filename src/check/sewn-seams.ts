@@ -30,10 +30,12 @@ export function checkSewnSeams(
   const sizes = range.sizes.map(({ pieces }) => pieces);
   return seams.flatMap((seam, s) => {
     const cause = diagnoses.find(({ seam: told }) => told?.pair === seam.pair)?.cause;
-    const words = (i: number): string =>
-      cause === undefined
-        ? changeWords(closingChangeOf(seam, i, sizes[i] ?? [], graded), display)
-        : `; see the rule of ${nameOf(graded.pattern, cause.at)}`;
+    const words = (i: number): string => {
+      if (cause !== undefined) return `; see the rule of ${nameOf(graded.pattern, cause.at)}`;
+      return graded.redraft === undefined
+        ? changeWords(closingChangesOf(seam, i, sizes[i] ?? [], graded), display)
+        : '; the gap alone does not tell which formula or parameter makes it';
+    };
     const exactGap = (i: number): number => exact[s]?.walks[i]?.gap ?? NaN;
     return [
       ...notchCounts(seam),
@@ -48,14 +50,22 @@ export function checkSewnSeams(
   });
 }
 
-function closingChangeOf(
-  { walks, way }: WalkedSeam,
+/** The smallest change on either side, since a gap does not tell on which side it is made. */
+function closingChangesOf(
+  { pair, walks, way }: WalkedSeam,
   size: number,
   pieces: GradedPattern['sizes'][number]['pieces'],
   graded: Graded,
-): RuleChange | undefined {
+): readonly RuleChange[] {
   const walk = walks[size];
-  return walk && closingChange(walk, way, pieces, size, graded);
+  if (walk === undefined) return [];
+  const changes = pair.sides.flatMap(
+    (side) => closingChange(walk, way, pieces, size, graded, side) ?? [],
+  );
+  return changes.filter(
+    ({ piece, point }, i) =>
+      changes.findIndex((own) => own.piece === piece && own.point === point) === i,
+  );
 }
 
 function piecesOf({ pair }: WalkedSeam): string {
@@ -114,12 +124,16 @@ function lengthFinding(
   }
 }
 
-function changeWords(change: RuleChange | undefined, display: LengthDisplay): string {
-  if (change === undefined) return '; no rule of these pieces would close it';
-  const axes = (['x', 'y'] as const)
-    .filter((axis) => Math.abs(change.change[axis]) > SEAM_MATCH)
-    .map((axis) => `d${axis} ${showLength(change.change[axis], display)}`);
-  return `; the smallest change that closes it: ${change.piece} ${change.point} ${axes.join(', ')} more`;
+function changeWords(changes: readonly RuleChange[], display: LengthDisplay): string {
+  if (changes.length === 0) return '; no rule of these pieces would close it';
+  const words = changes.map(({ piece, point, change }) => {
+    const axes = (['x', 'y'] as const)
+      .filter((axis) => Math.abs(change[axis]) > SEAM_MATCH)
+      .map((axis) => `d${axis} ${showLength(change[axis], display)}`);
+    return `${piece} ${point} ${axes.join(', ')} more`;
+  });
+  const ways = words.length > 1 ? 'either of two changes would close it' : 'one way to close it';
+  return `; ${ways}: ${words.join('; or ')}`;
 }
 
 function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {

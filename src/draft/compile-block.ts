@@ -50,7 +50,20 @@ export interface Drafter {
    * of the base size, absent for the base itself. Throws InputError `parameter-out-of-range` or
    * `formula-not-finite` naming the size.
    */
-  readonly draft: (body: readonly number[], size: string, base?: Draft) => Draft;
+  readonly draft: (
+    body: readonly number[],
+    size: string,
+    base?: Draft,
+    changed?: ChangedFormula,
+  ) => Draft;
+}
+
+/** A draft asked for with one formula changed: what is drawn from it follows. */
+export interface ChangedFormula {
+  /** Such as `front/side_hip.x`; a key that no formula has changes nothing. */
+  readonly key: string;
+  /** What the formula is to give instead of `value`, where it gives `ofBase` in the base size. */
+  readonly by: (value: number, ofBase: number) => number;
 }
 
 /**
@@ -96,7 +109,9 @@ export function compileBlock(
     body: readonly number[],
     base: Draft | undefined,
     found: readonly number[],
+    changed?: ChangedFormula,
   ): Float64Array => {
+    const altered = changed === undefined ? undefined : slots.get(changed.key);
     const values = new Float64Array(slots.size);
     values.set(body);
     unknowns.forEach((slot, i) => (values[slot] = found[i] ?? 0));
@@ -104,6 +119,8 @@ export function compileBlock(
       if (evaluate === undefined) continue;
       values[slot] =
         ofBase && base !== undefined ? (base.values[slot] as number) : evaluate(values);
+      if (slot === altered && changed !== undefined && base !== undefined)
+        values[slot] = changed.by(values[slot], base.values[slot] as number);
     }
     return values;
   };
@@ -122,10 +139,15 @@ export function compileBlock(
     body: readonly number[],
     base: Draft | undefined,
     plain: Float64Array,
+    changed: ChangedFormula | undefined,
   ): { at: readonly number[]; values: Float64Array; left: readonly number[] } => {
     if (truing.length === 0) return { at: [], values: plain, left: [] };
-    const { at } = findRoot((found) => misses(fill(body, base, found)), truing.length, TRUING);
-    const values = fill(body, base, at);
+    const { at } = findRoot(
+      (found) => misses(fill(body, base, found, changed)),
+      truing.length,
+      TRUING,
+    );
+    const values = fill(body, base, at, changed);
     return { at, values, left: misses(values) };
   };
 
@@ -133,11 +155,11 @@ export function compileBlock(
     plans: [...pieces, ...layout.derived].map(({ plan }) => plan),
     measurements,
     definitions,
-    draft: (body, size, base) => {
-      const plain = fill(body, base, []);
+    draft: (body, size, base, changed) => {
+      const plain = fill(body, base, [], changed);
       for (const { slot, check } of checks) check(plain[slot] as number, size);
       for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
-      const { at, values, left } = trued(body, base, plain);
+      const { at, values, left } = trued(body, base, plain, changed);
       const panels = shape(values);
       const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
       const drafted = [

@@ -35,6 +35,7 @@ import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
 import type { GradeResult } from './grade-result';
 import { displayOf, knownSize, shownSizes } from './grade-result';
+import { redraftOf } from './redraft';
 import type { GradeRequest } from './requests';
 
 /** A graded range that was drafted, and what it was drafted from. */
@@ -109,6 +110,7 @@ function graded(request: GradeRequest): Graded {
     chart,
     against: request.against,
     drafted: own,
+    redraft: redraftOf(drafted, own),
     display,
     exact: exactGrade(own, pattern.seams, rulesOf, (exact, exactSeams) =>
       contextOf(gradedRange(exact, drafted), exactSeams),

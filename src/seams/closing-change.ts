@@ -7,6 +7,7 @@ import { dot, length, point, scale } from '../geometry/point';
 import type { Regrader, RuledPoint } from './regrade';
 import type { PairWalk, Way } from './walk-pair';
 import { walkPair } from './walk-pair';
+import type { Redraft } from './redraft';
 import { ALIKE_CHANGES, GAP_FOLLOWS, RULE_PROBE } from '../tolerance';
 
 /** A change in mm to the move of a point, along and square to its reference line. */
@@ -17,7 +18,7 @@ export interface RuleChange {
 }
 
 /**
- * Of all points with rules on the two pieces the one whose move must change least, to first order;
+ * Of all points with rules on the pieces of one side the one whose move must change least, to first order;
  * of equally good ones the first. Undefined if no rule has a say.
  */
 export function closingChange(
@@ -26,10 +27,11 @@ export function closingChange(
   pieces: readonly Piece[],
   size: number,
   { pattern, rules, regrade }: Graded,
+  side: PairWalk['pair']['sides'][number],
 ): RuleChange | undefined {
   const pair = { ...stated, ease };
   let best: RuleChange | undefined;
-  for (const candidate of ruledPoints(pattern, rules, pair.sides)) {
+  for (const candidate of ruledPoints(pattern, rules, [side])) {
     const at = regrade.moveOf(candidate, size);
     const gapWith = (x: number, y: number): number => {
       const moved = regrade.withMove(candidate, size, point(at.x + x, at.y + y));
@@ -56,13 +58,15 @@ export interface Graded {
   readonly pattern: Pattern;
   readonly rules: GivenRules;
   readonly regrade: Regrader;
+  /** Where the rules are derived from formulas, what a changed formula would do to them. */
+  readonly redraft?: Redraft | undefined;
 }
 
 /** The ruled points of the pieces on the sides of a seam. */
 export function ruledPoints(
   { pieces }: Pattern,
   { ruled }: GivenRules,
-  sides: PairWalk['pair']['sides'],
+  sides: readonly PairWalk['pair']['sides'][number][],
 ): readonly RuledPoint[] {
   const names = sides.flatMap(({ edges }) => edges.map(({ piece }) => piece));
   return pieces.flatMap(({ base }, piece) =>

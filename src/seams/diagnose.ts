@@ -5,6 +5,7 @@ import type { Graded } from './closing-change';
 import { apart } from './evidence/fit';
 import type { Weigher } from './evidence/weigh';
 import { weigher } from './evidence/weigh';
+import { oddFormulas } from './odd-formulas';
 import { oddRules } from './odd-rules';
 import type { Weighed } from './slips/clear-cause';
 import { clearCause, rank } from './slips/clear-cause';
@@ -19,6 +20,8 @@ import type { WalkedSeam } from './walked-seam';
 export interface Diagnosis {
   /** The seam that tells, as it was walked; undefined where steps or neighbors alone tell. */
   readonly seam: WalkedSeam | undefined;
+  /** What tells where no seam does, in words; undefined where that is steps and neighbors. */
+  readonly why?: string;
   /** The slip that explains it clearly better than any other. */
   readonly cause: Slip | undefined;
   /** Where no cause is clear, the likeliest of each place that would explain it, at most three. */
@@ -50,7 +53,7 @@ export function diagnose(
     if (seam === undefined) break;
     const points = sidePieces(state, seam)
       .flatMap((piece) => subjectPoints(state, piece))
-      .filter((at) => hasPart(state, graded, seam, at));
+      .filter((at) => state.redraft !== undefined || hasPart(state, graded, seam, at));
     const weigh = weigher(state, seams, graded.regrade);
     const ranked = rank(state, points, weigh, closingOf(state, graded, seam));
     const shows = showing(seam, state.base);
@@ -70,13 +73,15 @@ export function diagnose(
       for (const other of seams)
         if (explains(likeliest, other, state, weigh)) told.add(other.pair.name);
   }
-  if (!areRulesTyped) return found;
+  if (!areRulesTyped && state.redraft === undefined) return found;
   const open = new Set(
     found.flatMap(({ cause, seam }) =>
       cause === undefined && seam !== undefined ? sidePieces(state, seam) : [],
     ),
   );
-  const odd = oddRules(state, graded, seams, open);
+  const odd = areRulesTyped
+    ? oddRules(state, graded, seams, open)
+    : oddFormulas(state, graded, seams, open);
   return [...found, ...odd.map((one) => ({ ...one, seam: undefined, places: [] }))];
 }
 

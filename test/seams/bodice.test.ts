@@ -69,7 +69,7 @@ describe('a seam with ease, over two edges', () => {
     expect(lengths.find(({ size }) => size === 'M')?.severity).toBe('ok');
     const large = lengths.find(({ size }) => size === 'XL');
     expect(large?.severity).toBe('fail');
-    expect(large?.message).toMatch(/smallest change that closes it: \w+ \w+ d[xy]/u);
+    expect(large?.message).toMatch(/; one way to close it: \w+ \w+ d[xy]/u);
   });
 });
 

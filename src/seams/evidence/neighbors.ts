@@ -155,6 +155,24 @@ export interface Namesake {
 /** The namesakes of every point, and the points that it meets in a seam, by piece and point. */
 export type Namesakes = readonly (readonly (readonly Namesake[])[])[];
 
+/** The points of the same name alone, each once, without those that it only meets in a seam. */
+export function sameNamed(
+  { pieces }: Pattern,
+  namesakes: Namesakes,
+  at: RuledPoint,
+): readonly Namesake[] {
+  const nameAt = ({ piece, point }: RuledPoint): string | undefined =>
+    pieces[piece]?.base.plan.pointNames[point];
+  const own = (namesakes[at.piece]?.[at.point] ?? []).filter(
+    ({ at: other }) => other.piece !== at.piece && nameAt(other) === nameAt(at),
+  );
+  // Where it also meets its namesake in a seam, the way round is told by the pieces.
+  return own.filter(
+    ({ at: { piece, point } }, i) =>
+      own.findIndex(({ at: first }) => first.piece === piece && first.point === point) === i,
+  );
+}
+
 /**
  * Finds all namesakes; how two pieces lie to each other is told by the points that they share. Points
  * that meet at the end of a seam move alike, or as in a mirror: either may be.

@@ -15,6 +15,7 @@ import { walkedOn } from '../walked-seam';
 import { pieceMisfit, seamMisfit } from './fit';
 import { oddness } from './neighbors';
 import { irregularity } from './regularity';
+import { growing, nearing } from './widening';
 
 /** Nats for and against a slip. */
 export interface Weigher {
@@ -61,6 +62,13 @@ export function weigher(
       ? ofRule(sheet, at)
       : ofRule(repaired(sheet, [{ at, moves: movesNow(state, at) }]), at),
   );
+  const grows = growing(sizes, base);
+  const nearingBy = (rules: SheetMoves, piece: number): number =>
+    nearing(pieceAt(piece, base), (i) => rules[piece]?.get(i), sizes.length, grows);
+  const nearingNow = remembered(
+    (piece: number) => String(piece),
+    (piece) => nearingBy(sheet, piece),
+  );
   const besides = remembered(keyOf, (at) => besideIn(state, at));
   const rulesGain = ({ repairs }: Slip): number => {
     const rules = repaired(sheet, repairs);
@@ -69,6 +77,9 @@ export function weigher(
     );
     let gain = 0;
     for (const at of points.values()) gain += ofRuleNow(at) - ofRule(rules, at);
+    if (state.redraft !== undefined)
+      for (const piece of new Set(repairs.map(({ at }) => at.piece)))
+        gain += nearingNow(piece) - nearingBy(rules, piece);
     return gain;
   };
   const sizesOf = (slip: Slip): readonly number[] =>

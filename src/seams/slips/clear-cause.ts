@@ -4,6 +4,7 @@ import { CAUSE_CLEAR_BY, CAUSE_TOLD_BY, KIND_CLEAR_BY, SEAM_TELLS } from '../../
 import type { Weigher } from '../evidence/weigh';
 import type { RuledPoint } from '../regrade';
 import { SLIP_FAMILIES } from './families';
+import { formulaSlips } from './formula';
 import type { SheetState } from './sheet-state';
 import type { Slip } from './slip';
 import type { Closing } from './subject';
@@ -24,6 +25,8 @@ export function rank(
 ): readonly Weighed[] {
   const bounded = points
     .flatMap((at) => {
+      // No person wrote derived rules point by point: there only formulas have slips.
+      if (state.redraft !== undefined) return formulaSlips(state, at);
       const subject = subjectAt(state, at, closing);
       const sharers = sharersOf(state, at);
       return SLIP_FAMILIES.flatMap((family) => family(subject)).map((slip) =>

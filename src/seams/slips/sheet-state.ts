@@ -8,6 +8,7 @@ import type { Namesakes } from '../evidence/neighbors';
 import { namesakesIn } from '../evidence/neighbors';
 import type { StepShapes } from '../evidence/regularity';
 import { stepShapes } from '../evidence/regularity';
+import type { Redraft } from '../redraft';
 import type { RuledPoint } from '../regrade';
 import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
@@ -23,13 +24,15 @@ export interface SheetState {
   readonly sheet: SheetMoves;
   readonly shapes: StepShapes;
   readonly namesakes: Namesakes;
+  /** Where the rules are derived from formulas, what a changed formula would do to them. */
+  readonly redraft: Redraft | undefined;
   /** The pieces of each size as the sheet makes them. */
   readonly sizes: readonly (readonly Piece[])[];
 }
 
 /** The sheet as given; shapes and namesakes are worked out when they are first asked for. */
 export function startOf(
-  { pattern, rules }: Graded,
+  { pattern, rules, redraft }: Graded,
   seams: readonly WalkedSeam[],
   sizes: readonly (readonly Piece[])[],
 ): SheetState {
@@ -41,6 +44,7 @@ export function startOf(
     labels: rules.sizes,
     base: rules.base,
     sheet,
+    redraft,
     get shapes() {
       return (shapes ??= stepShapes(sheet));
     },

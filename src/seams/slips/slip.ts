@@ -14,6 +14,7 @@ export type SlipKind =
   | 'rule missing'
   | 'rules exchanged'
   | 'factor'
+  | 'formula'
   | 'one size off'
   | 'sizes exchanged';
 

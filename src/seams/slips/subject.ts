@@ -28,12 +28,15 @@ export function isRuledByProgram(
 
 /**
  * The ruled points of a piece, handles left out, and those without a rule that might want one: its
- * corners, and points whose namesake or mate has one. None of a piece that a program ruled.
+ * corners, and points whose namesake or mate has one. None of a piece that a program ruled; where the
+ * rules are derived, every point, since each may have a formula of its own.
  */
 export function subjectPoints(
-  { pattern, sheet, namesakes }: SheetState,
+  { pattern, sheet, namesakes, redraft }: SheetState,
   piece: number,
 ): readonly RuledPoint[] {
+  if (redraft !== undefined)
+    return [...(sheet[piece]?.keys() ?? [])].map((point) => ({ piece, point }));
   const { handles, pointNames } = pattern.pieces[piece]?.base.plan ?? {
     handles: new Set<string>(),
     pointNames: [],
