@@ -19,7 +19,7 @@ const place = workplace();
 const CHILD = join(place.path, 'child.mjs');
 
 /** Cases of each kind. */
-const CASES = LONG ? 2_000 : 10;
+const CASES = LONG ? 2_000 : 6;
 /** MB of the heap of the process in which they run. */
 const MEMORY = 200;
 /** ms without a word before the process is ended: far more than its own limit of processor time. */

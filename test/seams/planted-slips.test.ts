@@ -42,8 +42,9 @@ describe('slips planted in a rule sheet', () => {
   it.each(GARMENTS)('in a $name are judged', (garment) => {
     const right = rightMoves(garment);
     const next = numbers(SEED);
-    for (const form of FORMS)
-      for (const kind of KINDS)
+    FORMS.forEach((form, f) => {
+      // By default each kind is planted in one of the forms, the next kind in the other.
+      for (const kind of KINDS.filter((_, k) => LONG || k % FORMS.length === f))
         for (const slip of sample(slipsOf(kind, garment, right, form), next)) {
           const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
           const verdict = verdictOn(slip, findings);
@@ -51,6 +52,7 @@ describe('slips planted in a rule sheet', () => {
           if (verdict !== 'named')
             unnamed.push(`${verdict}: ${garment.name}, ${form}, ${slip.words} (seed ${SEED})`);
         }
+    });
   });
 
   it('are named, and nobody innocent is', () => {
@@ -68,7 +70,7 @@ describe('slips planted in a rule sheet', () => {
       missed: NaN,
     };
     const all = named + located + wrong + missed;
-    expect(all).toBeGreaterThanOrEqual(GARMENTS.length * FORMS.length * KINDS.length);
+    expect(all).toBeGreaterThanOrEqual(GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 1));
     expect(named / all).toBeGreaterThanOrEqual(0.75);
     expect(wrong / all).toBeLessThanOrEqual(0.01);
     expect(missed / all).toBeLessThanOrEqual(0.1);
