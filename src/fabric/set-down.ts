@@ -1,7 +1,7 @@
 /** Setting a shape down on cloth that is partly taken, where it lengthens the lay least. */
 import { SAME_PLACE } from '../tolerance';
 import type { Span } from './profile';
-import { blocked } from './profile';
+import type { Blocks } from './remembered-blocks';
 import type { LayShape, Position } from './shapes';
 
 /** A shape in one of its positions, the corner of its box at (x, y); x from the cuttable edge. */
@@ -30,6 +30,7 @@ export function setDown(
   shape: LayShape,
   width: number,
   wish: Wish,
+  blocks: Blocks,
 ): Placed | undefined {
   const length = layLength(taken);
   let best: Placed | undefined;
@@ -38,15 +39,20 @@ export function setDown(
     const room = width - position.profile.width;
     if (room < -SAME_PLACE) continue;
     const alone = shape.onFold || taken.length === 0;
+    const others = othersOf(taken, position, blocks);
     const stops = alone ? [0] : stopsOf(taken, position, Math.max(0, room));
     for (const [i, stop] of stops.entries()) {
-      const place = { shape, position, x: stop, y: firstFree(taken, position, stop) };
+      const { height } = position.profile;
+      const last = best === undefined ? Infinity : lastBetter(best, height, length, wish);
+      const y = firstFree(others, stop, last + 2 * SAME_PLACE);
+      if (y === undefined) continue;
+      const place = { shape, position, x: stop, y };
       if (best !== undefined && !better(place, best, length, wish)) continue;
       best = place;
       before = stops[i - 1] ?? stop;
     }
   }
-  return best && slidAside(taken, best, before);
+  return best && slidAside(othersOf(taken, best.position, blocks), best, before);
 }
 
 /** mm from the end of the cloth to where the last shape ends. */
@@ -66,6 +72,13 @@ function better(a: Placed, b: Placed, length: number, wish: Wish): boolean {
   return a.x + a.position.profile.width < b.x + b.position.profile.width - SAME_PLACE;
 }
 
+/** The last place along the cloth that could be better than `b` for a position of that height. */
+function lastBetter(b: Placed, height: number, length: number, wish: Wish): number {
+  const ends = end(b) - height;
+  if (wish === 'ends-near') return ends;
+  return Math.min(Math.max(length, end(b)) - height, Math.max(b.y, ends));
+}
+
 /** Both edges, flush and butted with everything that lies there, and evenly between. */
 function stopsOf(taken: readonly Placed[], { profile }: Position, room: number): readonly number[] {
   const stops = Array.from({ length: STOPS + 1 }, (_, i) => (i * room) / STOPS);
@@ -77,33 +90,53 @@ function stopsOf(taken: readonly Placed[], { profile }: Position, room: number):
   return within.filter((x, i) => i === 0 || x - (within[i - 1] ?? x) > SAME_PLACE);
 }
 
-/** The first place along the cloth that none of the shapes blocks. */
-function firstFree(taken: readonly Placed[], { profile }: Position, x: number): number {
+/** What lies on the cloth, for a shape that is set down in one of its positions. */
+interface Other {
+  readonly x: number;
+  readonly y: number;
+  /** What it blocks along the cloth, by how far the shape lies to the right of it. */
+  readonly blocks: (shift: number) => Span | undefined;
+}
+
+function othersOf(
+  taken: readonly Placed[],
+  { profile }: Position,
+  blocks: Blocks,
+): readonly Other[] {
+  return taken.map(({ x, y, position }) => ({ x, y, blocks: blocks(position.profile, profile) }));
+}
+
+/** The first place along the cloth that none of the others blocks; undefined beyond `last`. */
+function firstFree(others: readonly Other[], x: number, last: number): number | undefined {
   const spans: Span[] = [];
-  for (const other of taken) {
-    const span = blocked(other.position.profile, profile, x - other.x);
-    if (span !== undefined) spans.push({ from: other.y + span.from, to: other.y + span.to });
-  }
   let y = 0;
-  for (let moved = true; moved;) {
-    moved = false;
-    for (const { from, to } of spans) {
-      if (y <= from + SAME_PLACE || y >= to - SAME_PLACE) continue;
-      y = to;
-      moved = true;
-    }
+  const moved = ({ from, to }: Span): boolean => {
+    if (y <= from + SAME_PLACE || y >= to - SAME_PLACE) return false;
+    y = to;
+    return true;
+  };
+  for (const other of others) {
+    const span = other.blocks(x - other.x);
+    if (span === undefined) continue;
+    const placed = { from: other.y + span.from, to: other.y + span.to };
+    spans.push(placed);
+    if (moved(placed) && y > last) return undefined;
   }
-  return y;
+  for (let again = true; again;) {
+    again = false;
+    for (const span of spans) if (moved(span)) again = true;
+  }
+  return y > last ? undefined : y;
 }
 
 /** The place moved toward x = `least` for as long as it does not move along the cloth. */
-function slidAside(taken: readonly Placed[], place: Placed, least: number): Placed {
+function slidAside(others: readonly Other[], place: Placed, least: number): Placed {
   let { x, y } = place;
   let low = least;
   for (let i = 0; i < HALVINGS && x - low > SAME_PLACE; i++) {
     const middle = (low + x) / 2;
-    const free = firstFree(taken, place.position, middle);
-    if (free <= y + SAME_PLACE) {
+    const free = firstFree(others, middle, y + SAME_PLACE);
+    if (free !== undefined) {
       x = middle;
       y = free;
     } else low = middle;

@@ -14,6 +14,8 @@ import { layOf, placement } from './lay';
 import { areaBound, lengthBound } from './length-bound';
 import { offTheFold } from './off-the-fold';
 import { orders } from './orders';
+import type { Blocks } from './remembered-blocks';
+import { rememberedBlocks } from './remembered-blocks';
 import type { Placed, Wish } from './set-down';
 import { layLength, setDown } from './set-down';
 import type { LayShape } from './shapes';
@@ -42,7 +44,10 @@ export function shortestLay(
     .sort((a, b) => a.length - b.length);
   if (shortestKnown !== undefined && shortestKnown.length <= bounds.best + SAME_PLACE)
     return shortestKnown;
-  const placed = searched(shapes, width, bounds.best);
+  // What is longer than a lay that is known need not be laid to its end.
+  const most = shortestKnown === undefined ? Infinity : shortestKnown.length + SAME_PLACE;
+  const placed = searched(shapes, width, bounds.best, most);
+  if (placed.length < shapes.length && shortestKnown !== undefined) return shortestKnown;
   const found = layOf(
     (cloth.fold === 'folded' ? offTheFold(placed, width) : placed).map((one) =>
       placement(one, cloth),
@@ -65,15 +70,24 @@ function noLay(shape: LayShape, given: number): NoLay {
   return { piece: shape.piece.piece.plan.name, cause, needed, given };
 }
 
-/** The shortest lay of all orders; the search ends when it meets the bound. */
-function searched(shapes: readonly LayShape[], width: number, bound: number): readonly Placed[] {
+/**
+ * The shortest lay of all orders, nothing if all are longer than `most` mm; the search ends when it
+ * meets the bound.
+ */
+function searched(
+  shapes: readonly LayShape[],
+  width: number,
+  bound: number,
+  most: number,
+): readonly Placed[] {
   const byArea = shapes.toSorted((a, b) => b.area - a.area);
   let best: readonly Placed[] = [];
-  let least = Infinity;
+  let least = most;
+  const blocks = rememberedBlocks();
   for (const order of orders(byArea.length, MOST_ORDERS)) {
     const ordered = order.flatMap((i) => byArea[i] ?? []);
     for (const wish of WISHES) {
-      const lay = inOrder(ordered, width, wish, least);
+      const lay = inOrder(ordered, width, wish, least, blocks);
       if (lay === undefined) continue;
       best = lay;
       least = layLength(lay);
@@ -89,10 +103,11 @@ function inOrder(
   width: number,
   wish: Wish,
   least: number,
+  blocks: Blocks,
 ): readonly Placed[] | undefined {
   const placed: Placed[] = [];
   for (const shape of shapes) {
-    const next = setDown(placed, shape, width, wish);
+    const next = setDown(placed, shape, width, wish, blocks);
     if (next === undefined) return undefined;
     placed.push(next);
     if (layLength(placed) >= least - SAME_PLACE) return undefined;
