@@ -81,13 +81,26 @@ function lastBetter(b: Placed, height: number, length: number, wish: Wish): numb
 
 /** Both edges, flush and butted with everything that lies there, and evenly between. */
 function stopsOf(taken: readonly Placed[], { profile }: Position, room: number): readonly number[] {
-  const stops = Array.from({ length: STOPS + 1 }, (_, i) => (i * room) / STOPS);
+  const stops = new Float64Array(STOPS + 1 + 4 * taken.length);
+  let count = 0;
+  const add = (x: number): void => {
+    if (x >= 0 && x <= room) stops[count++] = x;
+  };
+  for (let i = 0; i <= STOPS; i++) add((i * room) / STOPS);
   for (const { x, position } of taken) {
     const right = x + position.profile.width;
-    stops.push(x, right, x - profile.width, right - profile.width);
+    add(x);
+    add(right);
+    add(x - profile.width);
+    add(right - profile.width);
   }
-  const within = stops.filter((x) => x >= 0 && x <= room).sort((a, b) => a - b);
-  return within.filter((x, i) => i === 0 || x - (within[i - 1] ?? x) > SAME_PLACE);
+  const found: number[] = [];
+  let before = -Infinity;
+  for (const x of stops.subarray(0, count).sort()) {
+    if (x - before > SAME_PLACE) found.push(x);
+    before = x;
+  }
+  return found;
 }
 
 /** What lies on the cloth, for a shape that is set down in one of its positions. */
