@@ -4,6 +4,7 @@
  * and parts laid one by one, each where it opens the fewest new tiles. In each of them every part is
  * then taken up and laid again as long as that helps; the best is kept.
  */
+import type { Box } from '../geometry/bounds';
 import { boxesOverlap, grownBox } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Laid, MappedPart, TileSize } from './laid-part';
@@ -109,13 +110,23 @@ function offsets({
   return steps(height).flatMap((y) => steps(width).map((x) => ({ x, y })));
 }
 
-/** The part at every place within the first tile where it touches few, the fewest first. */
+/**
+ * The part at every place within the first tile where it touches few, the fewest first. Places that
+ * touch the same tiles share one list of them.
+ */
 function placesOf(part: MappedPart, tile: TileSize): readonly Laid[] {
   const places = offsets(tile).map(({ x, y }) => laidAt(part, point(x, y), tile));
   const least = Math.min(...places.map(({ tiles }) => tiles.length));
+  const lists = new Map<string, readonly number[]>();
   return places
     .filter(({ tiles }) => tiles.length <= least + SPARE_TILES)
-    .toSorted((a, b) => a.tiles.length - b.tiles.length);
+    .toSorted((a, b) => a.tiles.length - b.tiles.length)
+    .map((place) => {
+      const key = place.tiles.join();
+      const tiles = lists.get(key) ?? place.tiles;
+      lists.set(key, tiles);
+      return { ...place, tiles };
+    });
 }
 
 type Places = ReadonlyMap<MappedPart, readonly Laid[]>;
@@ -134,6 +145,13 @@ function improved(start: readonly Laid[], places: Places, tile: TileSize): reado
   return best;
 }
 
+/** What it costs to move a part by so many tiles. */
+interface Cost {
+  readonly row: number;
+  readonly column: number;
+  readonly cost: number;
+}
+
 /** Where a part opens the fewest tiles; then where it touches the fewest, highest and leftmost. */
 function lay(
   { width }: MappedPart,
@@ -146,22 +164,50 @@ function lay(
   const columns = Math.max(1, Math.floor(Math.max(TABLE, width + tile.width) / tile.width));
   // One row further than the others and the gap below them reach, where every place is free.
   const rows = Math.ceil(Math.max(0, ...spread.map(({ bottom }) => bottom)) / tile.height) + 1;
-  let best: Laid | undefined;
-  let least = Infinity;
-  for (const place of places) {
+  // Places that touch the same tiles cost the same wherever they are moved to.
+  const costs = new Map<readonly number[], readonly Cost[]>();
+  const costsOf = (tiles: readonly number[]): readonly Cost[] => {
+    const known = costs.get(tiles);
+    if (known !== undefined) return known;
+    const found: Cost[] = [];
     for (let row = 0; row < rows; row++) {
       for (let column = 0; column < columns; column++) {
-        if (column > 0 && place.box.right + column * tile.width > columns * tile.width) break;
         const by = tileNumber(column, row);
-        let cost = place.tiles.length * 1e4 + row * 100 + column;
-        for (const number of place.tiles) if (!open.has(number + by)) cost += 1e6;
-        if (cost >= least) continue;
-        const moved = shifted(place, column, row, tile);
-        if (spread.some((other) => boxesOverlap(moved.box, other))) continue;
-        [best, least] = [moved, cost];
+        let cost = tiles.length * 1e4 + row * 100 + column;
+        for (const number of tiles) if (!open.has(number + by)) cost += 1e6;
+        found.push({ row, column, cost });
       }
+    }
+    found.sort((a, b) => a.cost - b.cost);
+    costs.set(tiles, found);
+    return found;
+  };
+  let best: { readonly place: Laid; readonly at: Cost } | undefined;
+  let least = Infinity;
+  for (const place of places) {
+    if (place.tiles.length * 1e4 >= least) break;
+    for (const at of costsOf(place.tiles)) {
+      if (at.cost >= least) break;
+      if (at.column > 0 && place.box.right + at.column * tile.width > columns * tile.width)
+        continue;
+      if (isTaken(spread, place.box, at.column * tile.width, at.row * tile.height)) continue;
+      best = { place, at };
+      least = at.cost;
+      break;
     }
   }
   if (best === undefined) throw new RangeError('a further row of tiles always has room');
-  return best;
+  return shifted(best.place, best.at.column, best.at.row, tile);
+}
+
+/** Whether a box moved by (x, y) has area in common with any of the others. */
+function isTaken(others: readonly Box[], box: Box, x: number, y: number): boolean {
+  const moved = {
+    left: box.left + x,
+    top: box.top + y,
+    right: box.right + x,
+    bottom: box.bottom + y,
+  };
+  for (const other of others) if (boxesOverlap(moved, other)) return true;
+  return false;
 }
