@@ -36,10 +36,11 @@ export function tiled(
 ): Tiling {
   const formats = tileFormats(paper, options);
   const mapped = parts.map(mappedPart);
-  const planes = formats.map((format): TiledPlane => {
+  const planes = formats.map((format) => {
     const shapes = planeShapes(onFewestTiles(parts, format.tile, mapped), sizes);
-    return { title, shapes, ink: inkOf(shapes), tiles: tilesOf(shapes, format), format };
+    return { title, shapes, tiles: tilesOf(shapes, format), format };
   });
+  const plane = planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
   const { zeros } = onTable(parts);
   // As far from the edges as every part is kept: a line at an edge would be cut away.
   const { left, top, right, bottom } = pointBounds(
@@ -50,7 +51,7 @@ export function tiled(
   );
   const whole = { width: right - left, height: bottom - top };
   return {
-    plane: planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a)),
+    plane: { ...plane, ink: inkOf(plane.shapes) },
     plain: Math.min(...formats.slice(0, 1).map((format) => plainSheets(whole, format))),
   };
 }
