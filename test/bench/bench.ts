@@ -7,6 +7,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { expectBriefRun } from '../../src/cli/brief-run';
 import { commands } from './commands';
 import { runner } from './cost';
 import { growth } from './growth';
@@ -30,5 +31,7 @@ function all(isShort: boolean): void {
 }
 
 const [first, style = ''] = process.argv.slice(2);
-if (first === TELL_PHASES) tellPhases(style);
-else all(first === '--short');
+if (first === TELL_PHASES) {
+  expectBriefRun();
+  tellPhases(style);
+} else all(first === '--short');
