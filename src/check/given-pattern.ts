@@ -6,7 +6,7 @@ import { stepsOf } from '../grade/rules';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
-import { checkUnruledPoints } from './unruled-points';
+import { checkShiftedPieces, checkUnruledPoints } from './unruled-points';
 
 const OWN_RULE = "the engine's own rule";
 
@@ -22,6 +22,7 @@ export function checkGivenPattern(
   return [
     ...unruledPieces(pattern, rules),
     ...nothingGrows(pattern, rules),
+    ...checkShiftedPieces(pattern, rules, seams),
     ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
     ...pattern.leftOut.map(({ severity, check, piece, what }) =>

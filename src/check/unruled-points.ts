@@ -13,6 +13,41 @@ import type { Finding } from './finding';
 const OWN_RULE = "the engine's own rule";
 
 /**
+ * A failure for a piece all of whose rules are one and the same move while a corner has none: the corner
+ * follows, so the piece is only carried along and every size has the shape of the base. Whoever lists
+ * the points that grow, and leaves out those that stay, means that these stay.
+ */
+export function checkShiftedPieces(
+  { pieces }: Pattern,
+  { ruled }: GivenRules,
+  seams: readonly WalkedSeam[],
+): Finding[] {
+  return pieces.flatMap((piece, p): Finding[] => {
+    const own = ruled[p] ?? new Map<number, never>();
+    const [first, ...others] = [...own.values()];
+    const { name, index } = piece.base.plan;
+    const bare = [...cornersOf(piece, seams)].filter((corner) => !own.has(index.get(corner) ?? -1));
+    const isMoved = first?.moves.some((move) => Math.hypot(move.x, move.y) > SEAM_MATCH) ?? false;
+    if (bare.length === 0 || !isMoved) return [];
+    if (!others.every(({ moves }) => moveAlike(first?.moves, moves))) return [];
+    return [
+      {
+        severity: 'fail',
+        check: 'piece-shifted',
+        size: '',
+        piece: name,
+        subject: bare.join(', '),
+        quantity: 'number',
+        source: OWN_RULE,
+        message:
+          'all rules of the piece are one move, and its corners without a rule go with them, so every size ' +
+          'has the shape of the base: give these corners rules, 0 where they stay',
+      },
+    ];
+  });
+}
+
+/**
  * A note for a point that goes with those beside it, as curve points and darts may. A warning for a
  * corner between ruled points that move differently: its place is a guess. A failure where a seam that
  * ends in such a corner comes apart.

@@ -45,6 +45,16 @@ function told(all: readonly Finding[], check: string) {
     .map(({ severity, size, subject, measured }) => ({ severity, size, subject, measured }));
 }
 
+/** A plain panel, in cm. */
+const FRONT_PANEL = `# unit: cm
+# base: 38
+piece,point,x,y,edge
+front,center_waist,0,0,waist
+front,side_waist,18,-1,side
+front,side_hem,24,58,hem
+front,center_hem,0,58,center
+`;
+
 describe('a rule that is missing on a piece cut on the fold', () => {
   it('says nothing where no rule is missing, and notes a curve point', () => {
     const all = findings('');
@@ -95,6 +105,17 @@ describe('a rule that is missing on a piece cut on the fold', () => {
       }),
     );
     expect(told(findings('', FRONT + BACK, ['front', 'back']), 'point-unruled')).toEqual([]);
+  });
+
+  it('fails a piece that is only carried along, and none whose other corners stay by rule', () => {
+    const panel = FRONT_PANEL;
+    const grows =
+      '# unit: cm\npoint,axis,36,38,40\nfront.side_waist,x,-1,0,1\nfront.side_hem,x,-1,0,1\n';
+    expect(told(graded(panel, grows).findings, 'piece-shifted')).toMatchObject([
+      { severity: 'fail', subject: 'center_waist, center_hem' },
+    ]);
+    const stays = `${grows}front.center_waist,x,0,0,0\nfront.center_hem,x,0,0,0\n`;
+    expect(told(graded(panel, stays).findings, 'piece-shifted')).toEqual([]);
   });
 
   it('leaves alone a corner between points that move alike', () => {

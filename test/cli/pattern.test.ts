@@ -164,7 +164,8 @@ describe('grade --pattern', () => {
 
   it('ends with 1 where a girth of the chart beside it shrinks from a smaller size to a larger', async () => {
     place.write('quarter.csv', FRONT);
-    place.write('rows.csv', 'piece,point,step_dx,step_dy\nfront,side_hip,1/4 hip_girth,0\n');
+    const side = 'front,side_waist,1/4 hip_girth,0\nfront,side_hip,1/4 hip_girth,0\n';
+    place.write('rows.csv', `piece,point,step_dx,step_dy\n${side}front,center_waist,0,0\n`);
     const chart = (waists: string) =>
       `# unit: in\nmeasurement,10,12,14\nwaist_girth,${waists}\nhip_girth,36,38,40\n`;
     place.write('grows.csv', chart('26,28,30'));
