@@ -60,7 +60,7 @@ const DEEPEST = 24;
 
 /**
  * Arc length of a cubic between two parameters, in millimeters, to within ARC_LENGTH:
- * Gauss-Legendre with 8 nodes, halved until both halves agree with the whole.
+ * Gauss-Legendre with 8 nodes, halved until both halves agree with the whole. NaN where a coordinate is no number.
  */
 export function cubicLength(cubic: CubicPoints, start = 0, end = 1): number {
   const { from, leave, arrive, to } = cubic;
@@ -91,7 +91,9 @@ export function cubicLength(cubic: CubicPoints, start = 0, end = 1): number {
     const middle = (a + b) / 2;
     const left = gauss(a, middle);
     const right = gauss(middle, b);
-    if (Math.abs(left + right - whole) <= ARC_LENGTH || depth >= DEEPEST) return left + right;
+    const isOff = Math.abs(left + right - whole) > ARC_LENGTH;
+    // What is no number is never off, and would be halved to the last depth if it counted as that.
+    if (!isOff || depth >= DEEPEST) return left + right;
     return refine(a, middle, left, depth + 1) + refine(middle, b, right, depth + 1);
   };
   return refine(start, end, gauss(start, end), 0);

@@ -71,6 +71,7 @@ describe('arc length', () => {
 
   it('is that of a straight line, however the handles lie on it', () => {
     expect(cubicLength(cubic(0, 0, 10, 0, 20, 0, 30, 0))).toBeCloseTo(30, 10);
+    expect(cubicLength(cubic(0, 0, NaN, 0, 20, 0, 30, 0))).toBeNaN();
     expect(cubicLength(cubic(0, 0, 0, 0, 30, 40, 30, 40))).toBeCloseTo(50, 7);
     // Out to 40/9 past the end and back: x = 3t(1-t)^2 * 30 with its turn at t = 1/3.
     expect(cubicLength(cubic(0, 0, 30, 0, 0, 0, 0, 0))).toBeCloseTo((2 * 40) / 3, 6);
