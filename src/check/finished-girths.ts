@@ -1,7 +1,7 @@
 /** Finished waist and hip, measured from the outlines, against body plus ease. */
 import type { GradedRange } from '../grade/graded-pattern';
 import { measureOf } from '../grade/graded-pattern';
-import { finishedMeasures, valueOf } from '../measure/finished';
+import { finishedMeasures, measureNamed } from '../measure/finished';
 import { skirtPoints } from '../measure/skirt-points';
 import { usualTolerance } from '../measure/tolerances';
 import { MEETS_TARGET } from '../tolerance';
@@ -40,7 +40,7 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
       const missedBy = (girthOf: number): number =>
         opens ? Math.max(0, expected - girthOf) : Math.abs(girthOf - expected);
       const off = missedBy(measured);
-      const held = severityOf(off, missedBy(valueOf(exact, measure)));
+      const held = severityOf(off, missedBy(measureNamed(exact, measure)));
       const isSmaller = held === 'ok' && (size.parameters.get(ease) ?? 0) < 0;
       return {
         severity: isSmaller ? 'warning' : held,

@@ -3,7 +3,7 @@ import type { GradedRange } from '../grade/graded-pattern';
 import { measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
-import { finishedMeasures, valueOf } from '../measure/finished';
+import { finishedMeasures, measureNamed } from '../measure/finished';
 import { skirtPoints } from '../measure/skirt-points';
 import { SEAM_FAILURE } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -26,8 +26,8 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
     const exact = finishedMeasures(points, size.draft);
     const stepwise = finishedMeasures(points, drifted[i] ?? []);
     return GIRTHS.map((girth) => ({
-      off: measureOf(size, girth) - valueOf(exact, girth),
-      drift: valueOf(stepwise, girth) - valueOf(exact, girth),
+      off: measureOf(size, girth) - measureNamed(exact, girth),
+      drift: measureNamed(stepwise, girth) - measureNamed(exact, girth),
     }));
   });
   const worst = GIRTHS.map((_, k) =>

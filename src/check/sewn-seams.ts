@@ -1,6 +1,6 @@
 /** Every seam walked in every size: lengths, notches, corners, wrong signs. */
 import type { GradedPattern } from '../grade/graded-pattern';
-import { isMirrored } from '../pattern/seam-pair';
+import { meetsItself } from '../pattern/seam-pair';
 import type { Graded, RuleChange } from '../seams/closing-change';
 import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
@@ -40,7 +40,7 @@ export function checkSewnSeams(
     return [
       ...notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
-        ...(isMirrored(seam.pair)
+        ...(meetsItself(seam.pair)
           ? []
           : [lengthFinding(range, seam, i, exactGap(i), display, () => words(i))]),
         ...notchFindings(seam, size.label, i, display),

@@ -14,7 +14,7 @@ import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, showLength, showNumber, trimmed } from '../units';
 import { findingsReport } from './findings-report';
 import type { ExitCode, Io } from './io';
-import { paragraph, textTable } from './text-table';
+import { wrappedParagraph, textTable } from './text-table';
 
 /** The options of `check` as commander reads them. */
 export interface CheckCommandOptions {
@@ -40,15 +40,15 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const everything = { fail: Infinity, warning: Infinity, note: Infinity, ok: 0 };
   io.out(
     [
-      paragraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
+      wrappedParagraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
       ...comparedTables(chart, against).map((table) => comparison(chart, table, findings, display)),
       findingsReport(words, io.color, '', everything),
-      paragraph(
+      wrappedParagraph(
         'A hip step agrees where it differs by no more than a quarter of the hip due, ' +
           `${showLength(SAME_STEP, { ...display, fractions: true })} at least; ` +
           'the total where no size would change its label, by half a hip step of the chart.',
       ),
-      paragraph(
+      wrappedParagraph(
         'Standards are voluntary, so a difference is something to know and not a mistake; ' +
           'body measurements are not garment measurements.',
       ),
@@ -103,8 +103,8 @@ function comparison(
         ];
   const header = ['step', 'waist', 'hip', "table's", 'waist', 'hip', 'hip due', 'differs', ''];
   return (
-    paragraph(`Against ${table.id}: ${tableSource(table)}`, 2) +
-    (reason === undefined ? '' : paragraph(`  ${sentence(reason.message)}`, 2)) +
+    wrappedParagraph(`Against ${table.id}: ${tableSource(table)}`, 2) +
+    (reason === undefined ? '' : wrappedParagraph(`  ${sentence(reason.message)}`, 2)) +
     textTable([header, ...rows, ...total])
   );
 }

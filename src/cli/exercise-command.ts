@@ -2,7 +2,7 @@
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 
 /** The options of `exercise` as commander reads them. */
 export interface ExerciseCommandOptions {
@@ -27,11 +27,11 @@ export async function exerciseCommand(
   const folder = out ?? `output/exercise-${seed}-${difficulty}`;
   await io.write(folder, files, { set: 'exercise', replace });
   io.out(
-    paragraph(
+    wrappedParagraph(
       `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +
         `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}.`,
     ) +
-      paragraph(
+      wrappedParagraph(
         'Fill in how far each point moves from the base size: dx from the center line to the ' +
           'side, dy down from the waist, zero at the center of the waist.',
       ) +

@@ -12,7 +12,7 @@ import { toMillimeters } from '../units';
 import type { ExitCode, Io } from './io';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
-import { paragraph, textTable } from './text-table';
+import { wrappedParagraph, textTable } from './text-table';
 
 /** The options of `explain` as commander reads them. */
 export interface ExplainCommandOptions extends StyleOptions {
@@ -64,7 +64,7 @@ export async function explainCommand(
     const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
     await io.write(dirname(out), [drawing], { set: `explain ${drawing.name}`, replace });
     io.out(told);
-    if (!asMarkdown) io.out(`\n${paragraph(`The ladder of all sizes is drawn in ${out}.`)}`);
+    if (!asMarkdown) io.out(`\n${wrappedParagraph(`The ladder of all sizes is drawn in ${out}.`)}`);
   }
   return 0;
 }
@@ -72,11 +72,11 @@ export async function explainCommand(
 function lineText(line: BoardLine): string {
   switch (line.kind) {
     case 'heading':
-      return `\n${paragraph(line.words)}`;
+      return `\n${wrappedParagraph(line.words)}`;
     case 'words':
-      return paragraph(`  ${line.words}`, 2);
+      return wrappedParagraph(`  ${line.words}`, 2);
     case 'formula':
-      return paragraph(`    ${line.words}`, 6);
+      return wrappedParagraph(`    ${line.words}`, 6);
     case 'table':
       return textTable(line.rows, line.rows[0]?.includes('product') ? 4 : 2).replace(
         /^(?=.)/gm,

@@ -2,7 +2,7 @@
 import type { Finding, Severity } from '../check/finding';
 import { SEVERITIES } from '../check/finding';
 import { SHOWN_ALIKE } from '../tolerance';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 
 const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36', ok: '32' };
 
@@ -69,7 +69,7 @@ function lines(group: readonly Finding[], color: boolean): string {
       'with other figures in',
       others.filter((other) => !isAlike(other)),
     );
-  const text = paragraph(`  ${severity} ${check}${about}: ${message}${also}`, 4);
+  const text = wrappedParagraph(`  ${severity} ${check}${about}: ${message}${also}`, 4);
   if (!color) return text;
   return text.replace(severity, `\u001b[${COLORS[severity]}m${severity}\u001b[0m`);
 }

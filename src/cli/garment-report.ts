@@ -1,11 +1,11 @@
 /** In words and figures, what a sheet would do to the garment. */
-import { valueOf } from '../measure/finished';
+import { measureNamed } from '../measure/finished';
 import { seamGaps } from '../study/mark/seam-gaps';
 import type { WornSize } from '../study/mark/worn-sheet';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
-import { paragraph, textTable } from './text-table';
+import { wrappedParagraph, textTable } from './text-table';
 
 const GIRTHS = ['waist', 'hip'] as const;
 
@@ -19,7 +19,7 @@ export function garmentReport(
   const rows = worn.map(({ label, right, sheet }) => [
     label,
     ...GIRTHS.flatMap((girth) => {
-      const [own, made] = [valueOf(right, girth), valueOf(sheet, girth)];
+      const [own, made] = [measureNamed(right, girth), measureNamed(sheet, girth)];
       return [show(made), show(own), show(made - own)];
     }),
   ]);
@@ -44,19 +44,19 @@ function girthWords(
   const offs = worn
     .map(({ label, right, sheet }) => ({
       label,
-      off: valueOf(sheet, girth) - valueOf(right, girth),
+      off: measureNamed(sheet, girth) - measureNamed(right, girth),
     }))
     .filter(({ off }) => !(Math.abs(off) <= MEETS_TARGET));
   if (offs.length === 0)
-    return paragraph(
+    return wrappedParagraph(
       hasBlanks
         ? `Nothing that is given sets the finished ${girth} off.`
         : `The finished ${girth} is right in every size.`,
     );
   const worst = offs.reduce((a, b) => (Math.abs(b.off) > Math.abs(a.off) ? b : a));
   if (!Number.isFinite(worst.off))
-    return paragraph(`The finished ${girth} cannot be measured: the outline falls apart.`);
-  return paragraph(
+    return wrappedParagraph(`The finished ${girth} cannot be measured: the outline falls apart.`);
+  return wrappedParagraph(
     `The finished ${girth} is off in ${offs.map(({ label }) => label).join(', ')}: at worst ` +
       `${showLength(Math.abs(worst.off), display)} too ${worst.off > 0 ? 'wide' : 'narrow'}, ` +
       `in ${worst.label}.`,
@@ -71,7 +71,7 @@ function seamWords(
   const gaps = seamGaps(worn);
   if (gaps.length === 0)
     return [
-      paragraph(
+      wrappedParagraph(
         hasBlanks
           ? 'Nothing that is given sets side seams or dart legs apart.'
           : 'Side seams and dart legs still match in every size.',
@@ -81,6 +81,6 @@ function seamWords(
     const parts = sizes.map(
       ({ label, gap }) => `${showLength(Math.abs(gap), display)} apart in ${label}`,
     );
-    return paragraph(`The ${words} no longer match: ${parts.join(', ')}.`, 2);
+    return wrappedParagraph(`The ${words} no longer match: ${parts.join(', ')}.`, 2);
   });
 }

@@ -3,7 +3,7 @@ import type { GradeResult } from '../jobs/grade-result';
 import type { PrintFile } from '../print/print-drawing';
 import { showLength } from '../units';
 import { findingsReport } from './findings-report';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { writtenReport } from './written-report';
 
@@ -33,10 +33,10 @@ export function gradeReport(
       ? 'rules exact'
       : `rules rounded to ${showLength(range.roundingStep, display)}`;
   return [
-    paragraph(`${heading}, ${rounding}`),
+    wrappedParagraph(`${heading}, ${rounding}`),
     ...tables,
     findingsReport(findings, color, 'in findings.csv'),
     writtenReport(written, printed),
-    paragraph(`Sew a toile first. ${caution}`),
+    wrappedParagraph(`Sew a toile first. ${caution}`),
   ].join('\n');
 }

@@ -7,7 +7,7 @@ import { tableSource } from '../standards/published-table';
 import { RULE_RIGHT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
-import { columnsTable, paragraph, textTable } from './text-table';
+import { columnsTable, wrappedParagraph, textTable } from './text-table';
 
 /** Tables shown; the others come less near. */
 const MOST = 4;
@@ -30,12 +30,12 @@ function heading(
 ): string {
   const zero = [...zeros].map(([piece, points]) => `${piece} ${points.join(' and ')}`);
   return (
-    paragraph(
+    wrappedParagraph(
       `${sheet.file}: the body increments that its rules imply in style ${style}, base ${base}, ` +
         `${UNIT_WORDS[display.unit]}; zero at ${zero.length === 0 ? 'center_waist' : zero.join(', ')}`,
     ) +
     (upIsTaken
-      ? paragraph(
+      ? wrappedParagraph(
           'Read with y up: the sheet does not say, and with y down its lengths would shrink as ' +
             'its girths grow. If they do, a line "# y: down" in the sheet tells.',
         )
@@ -53,7 +53,7 @@ const WHY: Readonly<Record<LeftOut['why'], string>> = {
 function contradictions({ sizes }: Inference, display: LengthDisplay): readonly string[] {
   const lines = sizes.flatMap(({ label, leftOut }) =>
     leftOut.map(({ cell, given, meant, why }) =>
-      paragraph(
+      wrappedParagraph(
         `- ${cell} of size ${label} is ${showNumber(given, display)}` +
           `${meant === undefined ? '' : ` and should be ${showNumber(meant, display)}`}: ${WHY[why]}`,
         2,
@@ -92,12 +92,12 @@ function residualWords({ sizes }: Inference, display: LengthDisplay): string {
       undefined,
     );
   if (worst === undefined || worst.miss <= RULE_RIGHT)
-    return paragraph(
+    return wrappedParagraph(
       `The ${sizes.some(({ leftOut }) => leftOut.length > 0) ? 'other ' : ''}cells agree with one ` +
         'another: no body of the rules misses any of them by more than ' +
         `${showLength(RULE_RIGHT, { ...display, fractions: true })}.`,
     );
-  return paragraph(
+  return wrappedParagraph(
     `The cells contradict one another, and no few of them are to blame, so a mean of all is shown: ` +
       `${worst.cell} of size ${worst.label} misses the best fit by ` +
       `${showLength(worst.miss, display)}. Its rule or its number is not what this style gives.`,
@@ -131,7 +131,7 @@ function unknownWords({ measurements, unseen, sizes, atStandIn }: Inference): st
             '"# y: up" in the sheet tells',
         ]),
   ]
-    .map((line, i) => paragraph(line, i === 0 ? 0 : 2))
+    .map((line, i) => wrappedParagraph(line, i === 0 ? 0 : 2))
     .join('');
 }
 
@@ -143,7 +143,7 @@ function tablesReport({ measurements, sizes }: Inference, display: LengthDisplay
     hip: at('hip_girth', i + 1) - at('hip_girth', i),
   }));
   if (steps.some(({ waist, hip }) => !Number.isFinite(waist + hip)))
-    return paragraph('Without the steps of both waist and hip no table can be compared.');
+    return wrappedParagraph('Without the steps of both waist and hip no table can be compared.');
   const show = (mm: number): string => showNumber(mm, display);
   const matches = nearestTables(steps).slice(0, MOST);
   const rows = matches.map(({ table, from, to, first, count, mean, largest }) => [
@@ -157,8 +157,10 @@ function tablesReport({ measurements, sizes }: Inference, display: LengthDisplay
   return (
     'Published tables whose steps of waist and hip come nearest\n' +
     textTable([header, ...rows], 3) +
-    matches.map(({ table }) => paragraph(`  ${table.id}: ${tableSource(table)}`, 4)).join('') +
-    paragraph(
+    matches
+      .map(({ table }) => wrappedParagraph(`  ${table.id}: ${tableSource(table)}`, 4))
+      .join('') +
+    wrappedParagraph(
       'Tables are slid along the sheet, since its girths are not known; size labels mean nothing ' +
         'here. Standards are voluntary: a difference is something to know and not a mistake.',
     )

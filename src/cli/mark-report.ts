@@ -10,7 +10,7 @@ import { MOSTLY_BLANK, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
-import { columnsTable, paragraph } from './text-table';
+import { columnsTable, wrappedParagraph } from './text-table';
 
 /** The report in lines of at most 80 columns, lengths as `display` says. */
 export function markReport(marking: Marking, display: LengthDisplay): string {
@@ -18,12 +18,12 @@ export function markReport(marking: Marking, display: LengthDisplay): string {
   const blank = cells.filter(({ verdict }) => verdict === 'missing').length;
   const blanks = `${blank} of ${cells.length} cells are blank`;
   if (blank === cells.length)
-    return [paragraph(`Not judged: ${blanks}.`), heading(marking, display)].join('\n');
+    return [wrappedParagraph(`Not judged: ${blanks}.`), heading(marking, display)].join('\n');
   const isMostlyBlank = blank > MOSTLY_BLANK * cells.length;
   // Blank cells are taken as right there: where nothing is wrong, it would be the key's own skirt.
   const hasGarment = blank === 0 || cells.some(({ verdict }) => verdict === 'wrong');
   return [
-    ...(isMostlyBlank ? [paragraph(`${blanks}: only what is given is judged.`)] : []),
+    ...(isMostlyBlank ? [wrappedParagraph(`${blanks}: only what is given is judged.`)] : []),
     heading(marking, display),
     score(marking, isMostlyBlank),
     ...wholeSheet(marking),
@@ -42,12 +42,12 @@ function heading(marking: Marking, display: LengthDisplay): string {
     return `${piece} ${words ?? result.range.stackPoint}`;
   });
   return (
-    paragraph(
+    wrappedParagraph(
       `${sheet.file} against ${result.chart.file}: style ${result.style.name}, base ` +
         `${result.range.base}, ${UNIT_WORDS[display.unit]}, tolerance ` +
         showLength(tolerance, { ...display, fractions: true }),
     ) +
-    paragraph(
+    wrappedParagraph(
       `Read with the zero at ${zeroWords.join(', ')}; x from the center to the side` +
         `${mirrored.size === 0 ? '' : ` (mirrored: ${[...mirrored].join(', ')})`}, ` +
         `y ${up ? 'up' : 'down'}. The zero and the direction of the axes are yours to choose.`,
@@ -72,8 +72,8 @@ function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
       'whole sheet asks for.'
     : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
   return (
-    paragraph(`${words} ${SCHEME}`) +
-    paragraph(
+    wrappedParagraph(`${words} ${SCHEME}`) +
+    wrappedParagraph(
       `Of ${cells.length} cells ${count('right')} are right, ${count('wrong')} wrong, ` +
         `${count('missing')} missing.`,
     )
@@ -85,16 +85,18 @@ function wholeSheet({ cells, cause }: Marking): readonly string[] {
   const given = cells.filter(({ verdict }) => verdict !== 'missing');
   const wrong = given.filter(({ verdict }) => verdict === 'wrong').length;
   if (wrong > 0 && given.every((cell) => Math.abs(cell.given ?? 0) <= SAME_PLACE))
-    return [paragraph('Every number is 0: no point is moved, so there is no slip to look for.')];
+    return [
+      wrappedParagraph('Every number is 0: no point is moved, so there is no slip to look for.'),
+    ];
   if (cause === undefined) return [];
   const { words, advice } = cause.cause;
   return [
-    paragraph(`The whole sheet: ${words}.`, 2) +
+    wrappedParagraph(`The whole sheet: ${words}.`, 2) +
       cause.alike
-        .map((other) => paragraph(`  or, with the same numbers: ${other.words}`, 2))
+        .map((other) => wrappedParagraph(`  or, with the same numbers: ${other.words}`, 2))
         .join('') +
-      paragraph(`  ${advice}`, 2) +
-      paragraph(
+      wrappedParagraph(`  ${advice}`, 2) +
+      wrappedParagraph(
         cause.explained === 0
           ? `  Together with the slips below this explains all ${wrong} wrong cells.`
           : `  This explains ${Math.min(cause.explained, wrong)} of ${wrong} wrong cells.`,
@@ -115,12 +117,16 @@ function slips(marking: Marking, display: LengthDisplay): readonly string[] {
   return [
     ...(found.length === 0
       ? []
-      : [paragraph(`Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`)]),
+      : [
+          wrappedParagraph(
+            `Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`,
+          ),
+        ]),
     ...found.map((slip, i) => slipText(marking, slip, i + 1, display)),
     ...(unexplained.length === 0
       ? []
       : [
-          paragraph(
+          wrappedParagraph(
             'No one slip gives most of these numbers, so no cause is named. Work them out anew ' +
               'from where the trouble starts:',
           ) + unexplained.map((run) => troubleText(marking, run, display)).join(''),
@@ -140,14 +146,16 @@ function slipText(
   const more = runs.slice(SHOWN).map(runName);
   const { words, advice } = slip;
   return (
-    paragraph(`${number}. ${words}`, 3) +
-    paragraph(`   ${advice}`, 3) +
-    alike.map((other) => paragraph(`   or, with the same numbers: ${other.words}`, 3)).join('') +
+    wrappedParagraph(`${number}. ${words}`, 3) +
+    wrappedParagraph(`   ${advice}`, 3) +
+    alike
+      .map((other) => wrappedParagraph(`   or, with the same numbers: ${other.words}`, 3))
+      .join('') +
     runs
       .slice(0, SHOWN)
       .map((run) => runText(marking, run, display))
       .join('') +
-    (more.length === 0 ? '' : paragraph(`   likewise ${more.join(', ')}`, 3))
+    (more.length === 0 ? '' : wrappedParagraph(`   likewise ${more.join(', ')}`, 3))
   );
 }
 
@@ -166,7 +174,7 @@ function troubleText(marking: Marking, run: Run, display: LengthDisplay): string
       ? []
       : [`in ${tenfold.join(' and ')} the decimal point is one place off: ten times, or a tenth`]),
   ];
-  return runText(marking, run, display) + paragraph(`     ${words.join('; ')}`, 5);
+  return runText(marking, run, display) + wrappedParagraph(`     ${words.join('; ')}`, 5);
 }
 
 /** The key that the diagnosis was made by: that of the whole sheet's cause, if it has one. */
@@ -185,7 +193,7 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
   const numbers = (values: readonly (number | undefined)[]): readonly string[] =>
     sizes.map((i) => showNumber(values[i] ?? NaN, display));
   return (
-    paragraph(`   ${runName(run)}, by the rule ${rule}`, 3) +
+    wrappedParagraph(`   ${runName(run)}, by the rule ${rule}`, 3) +
     columnsTable(
       [
         ['size', ...sizes.map((i) => key.sizes[i] ?? '')],
@@ -211,7 +219,7 @@ function missing({ cells }: Marking): readonly string[] {
   }
   if (groups.size === 0) return [];
   const lines = [...bySizes].map(([sizes, names]) =>
-    paragraph(`  in ${sizes}: ${names.join(', ')}`, 4),
+    wrappedParagraph(`  in ${sizes}: ${names.join(', ')}`, 4),
   );
   return [`Missing\n${lines.join('')}`];
 }

@@ -3,7 +3,7 @@ import type { PatternResult } from '../jobs/grade-pattern';
 import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showNumber } from '../units';
 import type { OwnWords } from './grade-report';
-import { paragraph, textTable } from './text-table';
+import { wrappedParagraph, textTable } from './text-table';
 
 /** The words of a given pattern, lengths in the unit of the result. */
 export function patternWords(result: PatternResult): OwnWords {
@@ -23,7 +23,7 @@ export function patternWords(result: PatternResult): OwnWords {
 function seamsTable({ seams, shown, range, display }: PatternResult): string {
   const apart = seams.filter(({ walks }) => walks.some(({ gap }) => Math.abs(gap) > SEAM_MATCH));
   const meeting = seams.length - apart.length;
-  const met = paragraph(`Seams that meet in every size: ${meeting} of ${seams.length}`);
+  const met = wrappedParagraph(`Seams that meet in every size: ${meeting} of ${seams.length}`);
   if (apart.length === 0) return met;
   const columns = range.sizes.flatMap((size, i) => (shown.includes(size) ? [i] : []));
   const header = ['seam', ...columns.map((i) => range.sizes[i]?.label ?? '')];

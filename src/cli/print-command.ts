@@ -9,7 +9,7 @@ import { findingsReport } from './findings-report';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 import { droppedReport, sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
@@ -38,13 +38,13 @@ export async function printCommand(
   const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');
   io.out(
     [
-      paragraph(
+      wrappedParagraph(
         `${chart.file}: ${shown.length === 1 ? '1 size' : `${shown.length} sizes`}, ` +
           `style ${style.name}, base ${range.base}`,
       ),
       ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),
       `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}`,
-      paragraph(cautions(printTables(result), media).join(' ')),
+      wrappedParagraph(cautions(printTables(result), media).join(' ')),
     ].join('\n'),
   );
   return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;

@@ -30,7 +30,7 @@ export interface Staging {
 }
 
 /** What becomes of the files of a target: each name once. */
-export interface Placement {
+export interface FileChanges {
   /** Files of the new set. */
   readonly made: readonly string[];
   /** Files of the earlier set that go with it. */
@@ -51,7 +51,7 @@ export function openStaging(target: string): Staging {
 }
 
 /** Puts the set in its place; on an error the target is as it was. Throws what `fs` throws. */
-export function place(staging: Staging, placement: Placement): void {
+export function place(staging: Staging, placement: FileChanges): void {
   if (staging.isBeside) swap(staging, placement);
   else placeWithin(staging, placement);
 }
@@ -122,7 +122,7 @@ function canMoveAway(target: string): boolean {
 /** How often another run may come between the two renames. */
 const TRIES = 100;
 
-function swap({ target, folder, made }: Staging, { kept }: Placement): void {
+function swap({ target, folder, made }: Staging, { kept }: FileChanges): void {
   // Linked, so that they are in both folders whenever the program is killed.
   for (const name of kept) linkSync(join(target, name), join(made, name));
   const stat = statSync(target, { throwIfNoEntry: false });
@@ -184,7 +184,10 @@ interface Step {
 
 const JOURNAL = 'journal.json';
 
-function placeWithin({ target, folder, made }: Staging, { made: names, dropped }: Placement): void {
+function placeWithin(
+  { target, folder, made }: Staging,
+  { made: names, dropped }: FileChanges,
+): void {
   const steps = [...names, ...dropped].map((name, i): Step => ({
     name,
     hadOld: existsSync(join(target, name)),

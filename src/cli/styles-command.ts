@@ -2,7 +2,7 @@
 import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import type { ExitCode, Io } from './io';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 
 /** Without a name all styles are listed, each with its lines and parameters. */
 export function stylesCommand(name: string | undefined, io: Io): ExitCode {
@@ -15,7 +15,7 @@ export function stylesCommand(name: string | undefined, io: Io): ExitCode {
 /** One line a style, its name padded so that the descriptions stand below each other. */
 function listed({ name, description }: Style): string {
   const width = Math.max(...STYLES.map((style) => style.name.length)) + 2;
-  return paragraph(`${name.padEnd(width)}${description}`, width);
+  return wrappedParagraph(`${name.padEnd(width)}${description}`, width);
 }
 
 function styleText(style: Style): string {
@@ -24,19 +24,21 @@ function styleText(style: Style): string {
     const chart = definition.fromChart ? "; the chart's row of this name goes first" : '';
     const { quantity, least, most } = definition;
     return (
-      paragraph(`  ${definition.name} = ${value}  (${quantity}, ${least} to ${most})`, 6) +
+      wrappedParagraph(`  ${definition.name} = ${value}  (${quantity}, ${least} to ${most})`, 6) +
       indented(`${definition.meaning}${chart}`) +
       indented(`default: ${source}`)
     );
   });
-  const making = style.block.making.map(({ line, words }) => paragraph(`  ${line}: ${words}`, 6));
+  const making = style.block.making.map(({ line, words }) =>
+    wrappedParagraph(`  ${line}: ${words}`, 6),
+  );
   return (
-    paragraph(`${style.name}: ${style.description}`, 2) +
+    wrappedParagraph(`${style.name}: ${style.description}`, 2) +
     `How it is drawn, by hand too:\n${making.join('')}` +
     `Parameters:\n${parameters.join('')}`
   );
 }
 
 function indented(text: string): string {
-  return paragraph(`      ${text}`, 6);
+  return wrappedParagraph(`      ${text}`, 6);
 }

@@ -23,7 +23,7 @@ export function textTable(rows: readonly (readonly string[])[], left = 1): strin
 }
 
 /** A paragraph broken at blanks; lines after the first are indented by `indent`. */
-export function paragraph(text: string, indent = 0): string {
+export function wrappedParagraph(text: string, indent = 0): string {
   const lines: string[] = [];
   let line = /^ */.exec(text)?.[0] ?? '';
   for (const word of text.trimStart().split(' ')) {

@@ -17,7 +17,7 @@ import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
 import { identityOf } from './read-file';
-import type { Placement } from './staging';
+import type { FileChanges } from './staging';
 import { clearEarlier, closeStaging, openStaging, place } from './staging';
 import { Stopped, stoppable } from './stopped';
 import type { ListedFile } from './written-list';
@@ -124,7 +124,7 @@ function writeFile(path: string, file: ResultFile | BinaryFile): string {
   return hash.digest('hex');
 }
 
-interface Plan extends Placement {
+interface Plan extends FileChanges {
   readonly list: ReadonlyMap<string, ListedFile>;
   readonly leftovers: readonly string[];
 }

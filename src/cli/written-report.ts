@@ -1,6 +1,6 @@
 /** What was written, for the terminal. */
 import type { PrintFile } from '../print/print-drawing';
-import { paragraph } from './text-table';
+import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 
 /** Where the results are, how many sheets are to print, and what an earlier run left there. */
@@ -14,17 +14,20 @@ export function writtenReport(
   const stale =
     leftovers.length === 0
       ? ''
-      : paragraph(`Left there by an earlier run, not part of this one: ${leftovers.join(', ')}`, 2);
-  return paragraph(list, 2) + droppedReport(dropped) + sheetsReport(printed) + stale;
+      : wrappedParagraph(
+          `Left there by an earlier run, not part of this one: ${leftovers.join(', ')}`,
+          2,
+        );
+  return wrappedParagraph(list, 2) + droppedReport(dropped) + sheetsReport(printed) + stale;
 }
 
 /** The files of an earlier run that went with it. */
 export function droppedReport(dropped: readonly string[]): string {
   if (dropped.length === 0) return '';
-  return paragraph(`Gone with an earlier run, which wrote them: ${dropped.join(', ')}`, 2);
+  return wrappedParagraph(`Gone with an earlier run, which wrote them: ${dropped.join(', ')}`, 2);
 }
 
 /** A line for each printed file: its sheets, beside those of a plain grid. */
 export function sheetsReport(files: readonly PrintFile[]): string {
-  return files.map(({ name, summary }) => paragraph(`  ${name}: ${summary}`, 4)).join('');
+  return files.map(({ name, summary }) => wrappedParagraph(`  ${name}: ${summary}`, 4)).join('');
 }

@@ -5,7 +5,7 @@ import { boxHolds, grownBox, pointBounds } from '../geometry/bounds';
 import type { ReadingNote } from '../pattern/pattern';
 import { EXCHANGED, JOIN_GAP } from '../tolerance';
 import { RULED, isSmooth, marksOf, placeSet } from './block-places';
-import type { Loop } from './closed-lines';
+import type { ClosedLine } from './closed-lines';
 import { closedLines, gapText } from './closed-lines';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
@@ -17,9 +17,9 @@ import { notchesOnto, snapped } from './snap';
 /** The closed lines of a block: what is cut, what is sewn, and what is to be said of them. */
 export interface BlockOutlines {
   /** The line that is walked and graded. */
-  readonly outline: Loop;
+  readonly outline: ClosedLine;
   /** The boundary, where the sew line is the outline. */
-  readonly cut: Loop | undefined;
+  readonly cut: ClosedLine | undefined;
   /** The entities of the block, marks and words on the points that they belong to. */
   readonly entities: readonly DxfEntity[];
   /** Its marks of turn and curve points. */
@@ -73,7 +73,7 @@ export function blockOutlines(block: PlacedBlock, piece: string, file: string): 
   };
 }
 
-function largest(block: PlacedBlock, layer: string, file: string): Loop | undefined {
+function largest(block: PlacedBlock, layer: string, file: string): ClosedLine | undefined {
   const lines = block.entities.filter(
     (own) => own.layer === layer && (own.type === 'POLYLINE' || own.type === 'LINE'),
   );
@@ -99,7 +99,7 @@ function largest(block: PlacedBlock, layer: string, file: string): Loop | undefi
 const NEXT_SIZE = 0.5;
 
 /** Boundaries that lie one in the next, and are no cut-outs by their size, are sizes of one piece. */
-function refuseNested({ name }: PlacedBlock, loops: readonly Loop[], file: string): void {
+function refuseNested({ name }: PlacedBlock, loops: readonly ClosedLine[], file: string): void {
   const nest = loops.toSorted((a, b) => aroundOf(a) - aroundOf(b));
   const boxes = nest.map(boxOf);
   const pairs = boxes.slice(1).map((outer, i) => [boxes[i] ?? outer, outer] as const);
@@ -123,17 +123,17 @@ function isNextSize([inner, outer]: readonly [Box, Box]): boolean {
 }
 
 /** mm; the longer side of the box about a closed line. */
-export function sizeOf(loop: Loop): number {
+export function sizeOf(loop: ClosedLine): number {
   const { left, right, top, bottom } = boxOf(loop);
   return Math.max(right - left, bottom - top);
 }
 
 /** mm; half the way round the box. */
-function aroundOf(loop: Loop): number {
+function aroundOf(loop: ClosedLine): number {
   const { left, right, top, bottom } = boxOf(loop);
   return right - left + bottom - top;
 }
 
-function boxOf({ line: { points } }: Loop): Box {
+function boxOf({ line: { points } }: ClosedLine): Box {
   return pointBounds(points.flatMap((at) => [at, ...(at.bend ?? [])]));
 }

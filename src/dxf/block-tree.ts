@@ -3,8 +3,8 @@ import { InputError } from '../errors';
 import type { ReadingNote } from '../pattern/pattern';
 import { D6673_LAYERS } from './d6673-layers';
 import { mapped } from './line-point';
-import type { DxfInsert, Placement } from './placement';
-import { after, fromBase, placed } from './placement';
+import type { DxfInsert, AffineMap } from './affine-map';
+import { after, fromBase, placed } from './affine-map';
 import type { DxfEntity } from './entity';
 import type { DxfBlock } from './read';
 
@@ -13,7 +13,7 @@ export interface BlockTree {
   /** The block of an insert. Throws InputError `dxf-malformed` if there is none. */
   readonly blockOf: (insert: DxfInsert) => DxfBlock;
   /** The entities of a block and of those in it, put where `placement` has its base point. */
-  readonly expanded: (block: DxfBlock, layer: string, placement: Placement) => readonly DxfEntity[];
+  readonly expanded: (block: DxfBlock, layer: string, placement: AffineMap) => readonly DxfEntity[];
   /** Whether a block, or one in it, has anything on the layers of a piece. */
   readonly isOfPiece: (block: DxfBlock, layer: string) => boolean;
   /** Whether an insert can be read. Throws its fault if it is of a piece; otherwise it is noted. */
@@ -64,7 +64,7 @@ export function blockTree(blocks: readonly DxfBlock[], file: string): BlockTree 
   const expanded = (
     block: DxfBlock,
     layer: string,
-    placement: Placement,
+    placement: AffineMap,
     depth = 0,
   ): DxfEntity[] => {
     const refuse = (what: string): never => refusePlacing(file, block.row, what, block.name);
@@ -94,7 +94,7 @@ function inherited(layer: string, outer: string): string {
   return layer === FLOATING ? outer : layer;
 }
 
-function moved(entity: DxfEntity, layer: string, placement: Placement): DxfEntity {
+function moved(entity: DxfEntity, layer: string, placement: AffineMap): DxfEntity {
   const { points, center } = entity;
   const to = (at: { readonly x: number; readonly y: number }) => placed(placement, at);
   return {

@@ -4,10 +4,10 @@ import { distance } from '../geometry/point';
 import { EXCHANGED, JOIN_GAP, SAME_PLACE } from '../tolerance';
 import type { DxfEntity } from './entity';
 import type { LinePoint } from './line-point';
-import { enclosesRoom, turned } from './line-point';
+import { enclosesRoom, reversedLine } from './line-point';
 
 /** A closed line, its last point not the first once more, and the entities that it is made of. */
-export interface Loop {
+export interface ClosedLine {
   readonly line: DxfEntity;
   readonly parts: readonly DxfEntity[];
   /** mm; the widest gap that was closed. */
@@ -28,8 +28,8 @@ export interface OpenLine {
 export function closedLines(
   lines: readonly DxfEntity[],
   file: string,
-): { readonly loops: readonly Loop[]; readonly open: readonly OpenLine[] } {
-  const loops: Loop[] = [];
+): { readonly loops: readonly ClosedLine[]; readonly open: readonly OpenLine[] } {
+  const loops: ClosedLine[] = [];
   const open: OpenLine[] = [];
   const left: DxfEntity[] = [];
   for (const line of lines) {
@@ -55,7 +55,7 @@ export function closedLines(
       } else if (!isTurned) {
         // Nothing goes on at this end, but something may at the other.
         isTurned = true;
-        points = turned(points);
+        points = reversedLine(points);
       } else break;
     }
     const last = gapOf(points);
@@ -77,7 +77,7 @@ function looped(
   parts: readonly DxfEntity[],
   closed: boolean,
   gap: number,
-): Loop {
+): ClosedLine {
   const first = parts.reduce((a, b) => (b.row < a.row ? b : a));
   // A polyline may be closed and have its first point once more besides.
   const repeats = !closed || (gapOf(points) <= EXCHANGED / 2 && points.at(-1)?.bend === undefined);
@@ -105,7 +105,7 @@ function nextOf(points: readonly LinePoint[], left: readonly DxfEntity[], file: 
   const other = found.find(({ line, gap }) => line !== nearest.line && gap <= reach);
   if (other === undefined) {
     const { line, gap, isTurned } = nearest;
-    return { line, gap, points: isTurned ? turned(line.points) : line.points };
+    return { line, gap, points: isTurned ? reversedLine(line.points) : line.points };
   }
   throw new InputError('dxf-malformed', {
     what: `more than two lines of an outline meet at ${placeText(end)} mm`,

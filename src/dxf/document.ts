@@ -1,7 +1,7 @@
 /** A DXF file around its entities. */
 
 /** A block: a name, and its entities as text. */
-export interface DxfBlock {
+export interface BlockText {
   readonly name: string;
   readonly entities: string;
 }
@@ -18,7 +18,7 @@ export interface DxfLayer {
  */
 export function* dxfDocument(
   layers: readonly DxfLayer[],
-  blocks: Iterable<DxfBlock>,
+  blocks: Iterable<BlockText>,
   entities: Iterable<string>,
 ): Generator<string> {
   yield '0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n9\n$DWGCODEPAGE\n3\nANSI_1252\n0\nENDSEC\n';

@@ -27,7 +27,7 @@ export interface DrawingUnit {
 }
 
 /** Words for units in annotations and rule tables. METRIC is mm and ENGLISH in, unverified. */
-export const UNIT_NAMES: Readonly<Record<string, LengthUnit | undefined>> = {
+export const UNITS_NAMED: Readonly<Record<string, LengthUnit | undefined>> = {
   METRIC: 'mm',
   MM: 'mm',
   MILLIMETER: 'mm',
@@ -121,13 +121,13 @@ function headerStatements(header: ReadonlyMap<string, Tag>, file: string): reado
 function wordStatement({ words, row }: DxfEntity, file: string): Statement | undefined {
   const name = (UNITS.exec(words) ?? OWN.exec(words))?.[1]?.trim();
   if (name === undefined) return undefined;
-  const unit = UNIT_NAMES[name.toUpperCase()];
+  const unit = UNITS_NAMED[name.toUpperCase()];
   const place = { file, row };
   if (unit !== undefined)
     return statement(unit, `UNITS: ${name.toUpperCase()} says ${unit}`, place);
   throw new InputError('unit-unknown', {
     what: 'the unit is not known',
-    allowed: Object.keys(UNIT_NAMES).join(', '),
+    allowed: Object.keys(UNITS_NAMED).join(', '),
     got: name,
     place,
   });

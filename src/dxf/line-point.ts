@@ -22,7 +22,7 @@ export function mapped(points: readonly LinePoint[], to: (at: Point) => Point): 
 }
 
 /** An open line traveled the other way. */
-export function turned(points: readonly LinePoint[]): LinePoint[] {
+export function reversedLine(points: readonly LinePoint[]): LinePoint[] {
   return points.toReversed().map(({ x, y, inner }, i) => {
     const bend = points[points.length - 2 - i]?.bend;
     return {

@@ -4,8 +4,8 @@ import { DRAWN_ALIKE } from '../tolerance';
 import type { BlockTree } from './block-tree';
 import { FLOATING, aside, blockTree, refusePlacing } from './block-tree';
 import { D6673_LAYERS } from './d6673-layers';
-import type { DxfInsert, Placement } from './placement';
-import { AS_DRAWN, isMirrored, isUpright, placed, scaleOf } from './placement';
+import type { DxfInsert, AffineMap } from './affine-map';
+import { AS_DRAWN, turnsOver, isUpright, placed, scaleOf } from './affine-map';
 import type { DxfEntity } from './entity';
 import type { DxfBlock, DxfContent } from './read';
 
@@ -108,8 +108,8 @@ function repeated(
     const got = `${scale} in row ${first.row}, ${scaleOf(other.placement)}`;
     refusePlacing(file, other.row, `block ${name} is inserted in two scales`, got);
   }
-  const isFirst = isMirrored(first.placement);
-  const over = more.filter(({ placement }) => isMirrored(placement) !== isFirst).length;
+  const isFirst = turnsOver(first.placement);
+  const over = more.filter(({ placement }) => turnsOver(placement) !== isFirst).length;
   return [
     {
       severity: 'warning',
@@ -126,7 +126,7 @@ function repeated(
 function placedOne(
   block: DxfBlock,
   layer: string,
-  linear: Placement,
+  linear: AffineMap,
   { expanded }: BlockTree,
 ): PlacedBlock {
   const { name, row } = block;
@@ -143,7 +143,7 @@ function placedOne(
     name,
     row,
     entities: expanded(block, layer, linear),
-    mirrored: isMirrored(linear),
+    mirrored: turnsOver(linear),
     turned: isUpright(linear) ? undefined : line,
   };
 }

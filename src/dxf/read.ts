@@ -4,8 +4,8 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { DxfEntity } from './entity';
 import { entityOf } from './entity';
-import type { DxfInsert } from './placement';
-import { insertOf } from './placement';
+import type { DxfInsert } from './affine-map';
+import { insertOf } from './affine-map';
 import type { Raw, Tag } from './tags';
 import { first, numberAt, rawEntities, rowOf } from './tags';
 

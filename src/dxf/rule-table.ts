@@ -6,10 +6,10 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { InputError } from '../errors';
 import { MOST_MOVE } from '../rule-sheet/point-rules';
-import { drawnLines } from '../table/bounds';
+import { drawnLines } from '../table/limits';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
-import { UNIT_NAMES } from './drawing-unit';
+import { UNITS_NAMED } from './drawing-unit';
 import { dxfNumber, dxfText } from './entities';
 
 /** Rules by their number: cumulative moves in mm from the sample size, y down, one a size. */
@@ -93,11 +93,11 @@ export function readRuleTable(text: string, file: string): ReadRuleTable {
     refuse('the sample size is not in the size list', sizes.join(' '), sample.text, sample.row);
   }
   const units = need('UNITS', 'a line `UNITS: METRIC` or `UNITS: ENGLISH`');
-  const unit = UNIT_NAMES[units.text.toUpperCase()];
+  const unit = UNITS_NAMED[units.text.toUpperCase()];
   if (unit === undefined) {
     return refuse(
       'the unit is not known',
-      Object.keys(UNIT_NAMES).join(', '),
+      Object.keys(UNITS_NAMED).join(', '),
       units.text,
       units.row,
     );

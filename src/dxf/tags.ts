@@ -1,6 +1,6 @@
 /** The text of a DXF file as tags, and the tags as raw entities. */
 import { InputError } from '../errors';
-import { drawnLines } from '../table/bounds';
+import { drawnLines } from '../table/limits';
 
 /** A group code and its value. */
 export interface Tag {

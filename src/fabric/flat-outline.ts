@@ -1,6 +1,6 @@
 /** Cut lines as polygons: what is laid on the cloth. */
 import { distanceToSegment } from '../geometry/nearest';
-import type { Point } from '../geometry/point';
+import type { Point, StraightLine } from '../geometry/point';
 import { add, cross, distance, length, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
@@ -72,19 +72,13 @@ export function polygonArea(corners: Polygon): number {
   return Math.abs(twice) / 2;
 }
 
-/** A straight line through two points. */
-export interface Axis {
-  readonly from: Point;
-  readonly to: Point;
-}
-
 /** The image of a point in an axis. */
-export function imageIn(p: Point, { from, to }: Axis): Point {
+export function imageIn(p: Point, { from, to }: StraightLine): Point {
   return mirroredIn(p, from, unit(subtract(to, from)));
 }
 
 /** Half a piece and its image in the fold, as one polygon. */
-export function unfolded(half: Polygon, fold: Axis): Polygon {
+export function unfolded(half: Polygon, fold: StraightLine): Polygon {
   const along = unit(subtract(fold.to, fold.from));
   const onFold = (p: Point): boolean =>
     Math.abs(cross(along, subtract(p, fold.from))) <= COMPUTED_PLACE;

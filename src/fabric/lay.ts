@@ -1,9 +1,9 @@
 /** A lay: where the pieces lie on a length of cloth, and how long that length is. */
-import type { Point } from '../geometry/point';
+import type { Point, StraightLine } from '../geometry/point';
 import { add, point } from '../geometry/point';
 import { pointBounds } from '../geometry/bounds';
 import type { Cloth } from './cloth';
-import type { Axis, Polygon } from './flat-outline';
+import type { Polygon } from './flat-outline';
 import { imageIn, unfolded } from './flat-outline';
 import type { Placed } from './set-down';
 import type { LayShape, Position } from './shapes';
@@ -15,7 +15,7 @@ import type { LayShape, Position } from './shapes';
 export interface Placement
   extends Omit<LayShape, 'positions' | 'trapezoids'>, Pick<Position, 'mirrored' | 'turned'> {
   readonly corners: Polygon;
-  readonly grain: Axis;
+  readonly grain: StraightLine;
 }
 
 /** Lengths in mm that no lay can be shorter than: see `lengthBound` and `areaBound`. */
@@ -114,7 +114,7 @@ export function opened({ cloth, placements }: Lay): readonly Placement[] {
 }
 
 /** The fold of folded cloth. */
-const FOLD: Axis = { from: point(0, 0), to: point(0, 1) };
+const FOLD: StraightLine = { from: point(0, 0), to: point(0, 1) };
 
 function moved(placed: Placement, to: (p: Point) => Point): Placement {
   const { from, to: end } = placed.grain;

@@ -70,7 +70,7 @@ function sliceOf(corners: Polygon, start: number, end: number): Slice {
 }
 
 /** Places strictly between `from` and `to`. */
-export interface Span {
+export interface Interval {
   readonly from: number;
   readonly to: number;
 }
@@ -80,7 +80,7 @@ export interface Span {
  * which lies at 0: the exact slice, at that shift, of the no-fit region of the two profiles. It is
  * one span, as profiles are connected and have no hollows in y. Undefined where they pass freely.
  */
-export function blocked(a: Profile, b: Profile, shift: number): Span | undefined {
+export function blocked(a: Profile, b: Profile, shift: number): Interval | undefined {
   if (shift >= a.width - SAME_PLACE || shift + b.width <= SAME_PLACE) return undefined;
   let from = Infinity;
   let to = -Infinity;

@@ -1,6 +1,6 @@
 /** Setting a shape down on cloth that is partly taken, where it lengthens the lay least. */
 import { SAME_PLACE } from '../tolerance';
-import type { Span } from './profile';
+import type { Interval } from './profile';
 import type { Blocks } from './remembered-blocks';
 import type { LayShape, Position } from './shapes';
 
@@ -108,7 +108,7 @@ interface Other {
   readonly x: number;
   readonly y: number;
   /** What it blocks along the cloth, by how far the shape lies to the right of it. */
-  readonly blocks: (shift: number) => Span | undefined;
+  readonly blocks: (shift: number) => Interval | undefined;
 }
 
 function othersOf(
@@ -121,9 +121,9 @@ function othersOf(
 
 /** The first place along the cloth that none of the others blocks; undefined beyond `last`. */
 function firstFree(others: readonly Other[], x: number, last: number): number | undefined {
-  const spans: Span[] = [];
+  const spans: Interval[] = [];
   let y = 0;
-  const moved = ({ from, to }: Span): boolean => {
+  const moved = ({ from, to }: Interval): boolean => {
     if (y <= from + SAME_PLACE || y >= to - SAME_PLACE) return false;
     y = to;
     return true;

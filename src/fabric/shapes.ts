@@ -1,12 +1,12 @@
 /** What is laid on the cloth: every copy of every piece, in the positions in which it may lie. */
-import type { Point } from '../geometry/point';
+import type { Point, StraightLine } from '../geometry/point';
 import { point, subtract, unit } from '../geometry/point';
 import { pointBounds } from '../geometry/bounds';
 import type { CutPiece } from '../pattern/cut-piece';
 import type { Cutting } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { Cloth, ClothName } from './cloth';
-import type { Axis, Polygon } from './flat-outline';
+import type { Polygon } from './flat-outline';
 import { flatOutline, polygonArea, unfolded } from './flat-outline';
 import type { Profile } from './profile';
 import { profileOf } from './profile';
@@ -17,7 +17,7 @@ import { trapezoidsOf } from './trapezoids';
 export interface Position {
   readonly corners: Polygon;
   readonly profile: Profile;
-  readonly grain: Axis;
+  readonly grain: StraightLine;
   /** Face down: the image of the piece as drawn. */
   readonly mirrored: boolean;
   /** Upside down: half a turn from the piece as drawn. */

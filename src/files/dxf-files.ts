@@ -9,7 +9,7 @@ import type { GradeResult } from '../jobs/grade-result';
 import { cornerAngle } from '../measure/corner';
 import type { PatternPiece } from '../pattern/pattern';
 import type { SeamPair } from '../pattern/seam-pair';
-import { isMirrored } from '../pattern/seam-pair';
+import { meetsItself } from '../pattern/seam-pair';
 import { RUNS_STRAIGHT } from '../tolerance';
 import type { Exported } from './exports';
 import { longFile } from './result-file';
@@ -72,7 +72,7 @@ function unsaidSeams({ seams }: GradeResult): readonly UnsaidSeam[] {
 
 /** Words name two pieces' edges, neither mirrored nor as the other half of the garment lies. */
 function whyUnsaid(pair: SeamPair): UnsaidSeam['why'] | undefined {
-  if (isMirrored(pair)) return 'mirrored';
+  if (meetsItself(pair)) return 'mirrored';
   const isOfOtherHalf = pair.sides.some(({ edges }) => edges.some(({ back }) => back === true));
   return isOfOtherHalf ? 'other half' : undefined;
 }

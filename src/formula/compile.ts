@@ -1,7 +1,7 @@
 /** Formula to closure: a tree walked once, because evaluating the tree is far slower. */
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import type { Formula } from './formula';
-import { UNIT_NAMES } from './formula';
+import { UNIT_LENGTHS } from './formula';
 
 /** Reads its names from numbered slots and gives one number. */
 export type Evaluate = (slots: Float64Array) => number;
@@ -21,7 +21,7 @@ function compiled(node: MathNode, slotOf: (name: string) => number): Evaluate {
     }
     case 'SymbolNode': {
       const { name } = node as SymbolNode;
-      const unit = UNIT_NAMES.get(name);
+      const unit = UNIT_LENGTHS.get(name);
       if (unit !== undefined) return () => unit;
       const slot = slotOf(name);
       return (slots) => slots[slot] as number;

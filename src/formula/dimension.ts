@@ -2,7 +2,7 @@
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import { InputError } from '../errors';
 import type { Formula } from './formula';
-import { UNIT_NAMES } from './formula';
+import { UNIT_LENGTHS } from './formula';
 
 /** A power of length (1 a length, 0 a plain number), or `any` for the number zero. */
 type Dimension = number | 'any';
@@ -39,7 +39,7 @@ export function checkDimension(
         return (node as ConstantNode<number>).value === 0 ? 'any' : 0;
       case 'SymbolNode': {
         const { name } = node as SymbolNode;
-        return UNIT_NAMES.has(name) ? 1 : dimensionOf(name);
+        return UNIT_LENGTHS.has(name) ? 1 : dimensionOf(name);
       }
       case 'OperatorNode': {
         const { op, args } = node as OperatorNode;

@@ -19,7 +19,7 @@ export interface Formula {
 }
 
 /** Millimeters in each unit that a formula may write behind a number. */
-export const UNIT_NAMES: ReadonlyMap<string, number> = new Map([
+export const UNIT_LENGTHS: ReadonlyMap<string, number> = new Map([
   ['inch', toMillimeters(1, 'in')],
   ['cm', toMillimeters(1, 'cm')],
   ['mm', toMillimeters(1, 'mm')],

@@ -34,28 +34,32 @@ export function fractionOf(typed: number): Fraction {
 }
 
 /** The quotient as the nearest double. */
-export function valueOf({ top, bottom }: Fraction): number {
+export function quotient({ top, bottom }: Fraction): number {
   return top / bottom;
 }
 
 /** The exact sum, as a decimal over 1 where its parts grow beyond 2^53. */
 export function plus(a: Fraction, b: Fraction): Fraction {
-  return exactOr(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom, valueOf(a) + valueOf(b));
+  return exactOr(
+    a.top * b.bottom + b.top * a.bottom,
+    a.bottom * b.bottom,
+    quotient(a) + quotient(b),
+  );
 }
 
 /** The exact product, as a decimal over 1 where its parts grow beyond 2^53. */
 export function times(a: Fraction, b: Fraction): Fraction {
-  return exactOr(a.top * b.top, a.bottom * b.bottom, valueOf(a) * valueOf(b));
+  return exactOr(a.top * b.top, a.bottom * b.bottom, quotient(a) * quotient(b));
 }
 
 /** `a` divided by `b`; as infinite as the plain quotient where `b` is zero. */
 export function over(a: Fraction, b: Fraction): Fraction {
-  return exactOr(a.top * b.bottom, a.bottom * b.top, valueOf(a) / valueOf(b));
+  return exactOr(a.top * b.bottom, a.bottom * b.top, quotient(a) / quotient(b));
 }
 
 /** `a` to a power that is a whole number, zero or more. */
 export function power(a: Fraction, exponent: number): Fraction {
-  return exactOr(a.top ** exponent, a.bottom ** exponent, valueOf(a) ** exponent);
+  return exactOr(a.top ** exponent, a.bottom ** exponent, quotient(a) ** exponent);
 }
 
 /** The fraction where both parts are whole and small enough to be exact, otherwise the decimal. */

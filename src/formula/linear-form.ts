@@ -4,9 +4,9 @@
  */
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import type { Formula } from './formula';
-import { UNIT_NAMES } from './formula';
+import { UNIT_LENGTHS } from './formula';
 import type { Fraction } from './fraction';
-import { ONE, ZERO, fraction, fractionOf, over, plus, power, times, valueOf } from './fraction';
+import { ONE, ZERO, fraction, fractionOf, over, plus, power, times, quotient } from './fraction';
 import { valueAt } from './value-at';
 
 /** A constant plus a coefficient for each name; no coefficient is zero. */
@@ -33,7 +33,7 @@ export function linearForm(
         return constantForm(fractionOf((node as ConstantNode<number>).value));
       case 'SymbolNode': {
         const { name } = node as SymbolNode;
-        const unit = UNIT_NAMES.get(name);
+        const unit = UNIT_LENGTHS.get(name);
         const constant = unit === undefined ? constantOf(name) : fractionOf(unit);
         return constant === undefined
           ? { constant: ZERO, terms: new Map([[name, ONE]]) }
@@ -50,9 +50,9 @@ export function linearForm(
           .map(form)
           .flatMap((part) => (part !== CURVED && isConstant(part) ? [part.constant] : []));
         if (constants.length < args.length) return CURVED;
-        const value = valueAt(formula, node, (name) => valueOf(constantOf(name) ?? ZERO));
+        const value = valueAt(formula, node, (name) => quotient(constantOf(name) ?? ZERO));
         // What min and max choose stays exact.
-        const chosen = constants.find((constant) => valueOf(constant) === value);
+        const chosen = constants.find((constant) => quotient(constant) === value);
         return constantForm(chosen ?? fraction(value));
       }
     }
@@ -113,7 +113,7 @@ function operation(op: string, left: Form, right: Form | undefined): Form {
       return isConstant(right) ? scaled(left, over(ONE, right.constant)) : CURVED;
     default: {
       // The exponent is a whole number.
-      if (isConstant(left)) return constantForm(power(left.constant, valueOf(right.constant)));
+      if (isConstant(left)) return constantForm(power(left.constant, quotient(right.constant)));
       if (right.constant.top === 0) return constantForm(ONE);
       return right.constant.top === 1 ? left : CURVED;
     }

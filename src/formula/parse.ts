@@ -12,7 +12,7 @@ import { SymbolNodeDependencies, create, parseDependencies } from 'mathjs/number
 import type { Place } from '../errors';
 import { InputError, cut } from '../errors';
 import type { Formula } from './formula';
-import { FUNCTIONS, UNIT_NAMES } from './formula';
+import { FUNCTIONS, UNIT_LENGTHS } from './formula';
 
 const math = create({ ...parseDependencies, ...SymbolNodeDependencies });
 
@@ -162,7 +162,7 @@ function checked(node: MathNode, context: Context): MathNode {
     }
     case 'SymbolNode': {
       const { name } = node as SymbolNode;
-      if (!UNIT_NAMES.has(name)) context.names.add(name);
+      if (!UNIT_LENGTHS.has(name)) context.names.add(name);
       return node;
     }
     case 'AccessorNode': {
@@ -220,7 +220,7 @@ function checkedOperator(node: OperatorNode, context: Context): MathNode {
 /** A number, or a fraction or sum of numbers, directly followed by a unit: `2 in`, `1/2 cm`. */
 function isMeasuredNumber(node: OperatorNode): boolean {
   const [amount, unit] = node.args;
-  if (unit?.type !== 'SymbolNode' || !UNIT_NAMES.has((unit as SymbolNode).name)) return false;
+  if (unit?.type !== 'SymbolNode' || !UNIT_LENGTHS.has((unit as SymbolNode).name)) return false;
   return amount?.filter((part) => part.type === 'SymbolNode').length === 0;
 }
 

@@ -8,6 +8,12 @@ export interface Point {
   readonly y: number;
 }
 
+/** A straight line through two points, or from the one to the other. */
+export interface StraightLine {
+  readonly from: Point;
+  readonly to: Point;
+}
+
 /** The value at `x` and `y`, both in mm. */
 export function point(x: number, y: number): Point {
   return { x, y };

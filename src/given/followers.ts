@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { distance } from '../geometry/point';
 import { nearestEdgePlace } from '../pattern/edge-place';
-import type { Follower, Path } from '../pattern/pattern';
+import type { Follower, ClosedPath } from '../pattern/pattern';
 import type { Edge, Piece } from '../pattern/piece';
 import type { RawPoint } from './raw-point';
 import type { Span } from './spans';
@@ -33,7 +33,7 @@ export function besideFollowers(
   beside: readonly RawPoint[],
   at: (raw: RawPoint) => number,
   places: readonly Point[],
-  { stops }: Path,
+  { stops }: ClosedPath,
 ): readonly Follower[] {
   const grain = beside.find(({ kind }) => kind === 'grain');
   return beside.flatMap((raw) => {

@@ -20,14 +20,14 @@ export function gradedPieces(
     movers.map(({ own, mover }) =>
       movedPiece(
         mover,
-        own.map(({ i, moves }) => [i, turned(moves[size] as Point, mover.piece)] as const),
+        own.map(({ i, moves }) => [i, moveOnPaper(moves[size] as Point, mover.piece)] as const),
       ),
     ),
   );
 }
 
 /** A move along and square to the reference line as a move on the paper. */
-export function turned(move: Point, { ruleX }: Pick<PatternPiece, 'ruleX'>): Point {
+export function moveOnPaper(move: Point, { ruleX }: Pick<PatternPiece, 'ruleX'>): Point {
   if (ruleX.x === 1) return move;
   return add(scale(ruleX, move.x), scale(quarterTurn(ruleX), move.y));
 }

@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/point';
 import { splineHandles } from '../geometry/spline';
 import type { Piece } from '../pattern/piece';
-import type { Follower, PatternPiece, Path } from '../pattern/pattern';
+import type { Follower, PatternPiece, ClosedPath } from '../pattern/pattern';
 
 /** What moves a piece: its ruled points, and in order of dependence all others. */
 export interface Mover {
@@ -25,7 +25,7 @@ export function moverOf(piece: PatternPiece, ruled: ReadonlySet<number>): Mover 
 }
 
 function pathFollowers(
-  { stops: path, around }: Path,
+  { stops: path, around }: ClosedPath,
   ruled: ReadonlySet<number>,
 ): readonly Follower[] {
   const stops = path.filter(({ point }) => ruled.has(point));

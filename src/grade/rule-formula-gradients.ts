@@ -6,7 +6,7 @@ import type { Draft, Drafter } from '../draft/compile-block';
 import type { Definition } from '../draft/definitions';
 import { derivativeAt } from '../formula/derivative';
 import type { Fraction } from '../formula/fraction';
-import { ONE, ZERO, fraction, plus, times, valueOf } from '../formula/fraction';
+import { ONE, ZERO, fraction, plus, times, quotient } from '../formula/fraction';
 import { linearForm } from '../formula/linear-form';
 import { NO_SLOPE } from '../tolerance';
 
@@ -90,6 +90,6 @@ function combined(parts: readonly Part[]): Gradient {
   for (const [factor, part] of parts)
     for (const [name, coefficient] of part.terms)
       terms.set(name, plus(terms.get(name) ?? ZERO, times(factor, coefficient)));
-  for (const [name, total] of terms) if (Math.abs(valueOf(total)) < NO_SLOPE) terms.delete(name);
+  for (const [name, total] of terms) if (Math.abs(quotient(total)) < NO_SLOPE) terms.delete(name);
   return { kind: kind ?? 'linear', terms };
 }

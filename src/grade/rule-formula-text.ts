@@ -1,6 +1,6 @@
 /** A rule in words and figures, in plain ASCII. */
 import type { Fraction } from '../formula/fraction';
-import { valueOf } from '../formula/fraction';
+import { quotient } from '../formula/fraction';
 import type { Gradient } from './rule-formula-gradients';
 
 /** Said behind every rule that is not the same in all sizes. */
@@ -18,7 +18,7 @@ const SIGNIFICANT_DIGITS = 4;
 /** Such as `1/3 hip_girth - 1/12 waist_girth`; terms with a plus sign come first. */
 export function ruleText(kind: Gradient['kind'], terms: ReadonlyMap<string, Fraction>): string {
   const signed = [...terms].map(([name, coefficient]) => ({
-    minus: valueOf(coefficient) < 0,
+    minus: quotient(coefficient) < 0,
     text: `${factorText(coefficient)}${name}`,
   }));
   const ordered = [...signed.filter(({ minus }) => !minus), ...signed.filter(({ minus }) => minus)];

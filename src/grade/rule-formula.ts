@@ -1,6 +1,6 @@
 /** The grade rule of every point as a formula: what it moves by for each body measurement. */
 import type { Draft, Drafter } from '../draft/compile-block';
-import { fraction, valueOf } from '../formula/fraction';
+import { fraction, quotient } from '../formula/fraction';
 import type { PiecePlan } from '../pattern/piece';
 import type { Gradient } from './rule-formula-gradients';
 import { blockGradients, lessGradient } from './rule-formula-gradients';
@@ -83,7 +83,7 @@ function moved(
 function explicitRule({ kind, terms }: Gradient): Rule {
   return {
     kind,
-    coefficients: new Map([...terms].map(([name, coefficient]) => [name, valueOf(coefficient)])),
+    coefficients: new Map([...terms].map(([name, coefficient]) => [name, quotient(coefficient)])),
     text: ruleText(kind, terms),
   };
 }

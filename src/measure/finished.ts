@@ -20,6 +20,6 @@ export function finishedMeasures(
 }
 
 /** A measure in mm by its name; NaN if it is not taken. */
-export function valueOf(measures: readonly Measure[], name: string): number {
+export function measureNamed(measures: readonly Measure[], name: string): number {
   return measures.find((measure) => measure.name === name)?.value ?? NaN;
 }

@@ -16,7 +16,7 @@ export interface PiecePoint {
  * Along edges with darts closed, straight between two points, across pieces at a level, or a length
  * that a size states by name because no piece shows it, such as the zip that is bought.
  */
-export type Path =
+export type MeasurePath =
   | { readonly kind: 'along'; readonly side: SeamSide }
   | { readonly kind: 'between'; readonly from: PiecePoint; readonly to: PiecePoint }
   | { readonly kind: 'across'; readonly levels: readonly PiecePoint[] }
@@ -31,7 +31,7 @@ export interface PointOfMeasure {
   readonly how: string;
   readonly taken: Taken;
   readonly group: MeasureGroup;
-  readonly path: Path;
+  readonly path: MeasurePath;
   /** How often what is measured on the pieces goes into the garment: 2 for half a front and back. */
   readonly times: number;
   /** Undefined for the usual one. */
@@ -59,7 +59,7 @@ export function takeMeasure(
 }
 
 function lengthOf(
-  path: Path,
+  path: MeasurePath,
   pieces: readonly Piece[],
   lengths: StatedLengths,
 ): number | undefined {

@@ -10,7 +10,7 @@ import { readSide } from '../seams/read-seams';
 import { namedPoint } from '../pattern/named-point';
 import type { PiecePlan } from '../pattern/piece';
 import type { LengthUnit } from '../units';
-import type { Path, PiecePoint, PointOfMeasure } from './point-of-measure';
+import type { MeasurePath, PiecePoint, PointOfMeasure } from './point-of-measure';
 import type { MeasureGroup, Taken } from './spec';
 
 const NEEDED = ['code', 'measure', 'path', 'of'] as const;
@@ -79,7 +79,7 @@ function refuseZeroBlanks(table: Statements): void {
   });
 }
 
-function pathOf(row: TypedRow<Column>, plans: readonly PiecePlan[]): Path {
+function pathOf(row: TypedRow<Column>, plans: readonly PiecePlan[]): MeasurePath {
   const of = row('of');
   switch (chosen(row('path'), PATHS, undefined)) {
     case 'along':

@@ -1,6 +1,6 @@
 /** The points of measure of a skirt, made from the parts that its pieces declare. */
 import type { DartEdge, PiecePlan } from '../pattern/piece';
-import type { Path, PiecePoint, PointOfMeasure } from './point-of-measure';
+import type { MeasurePath, PiecePoint, PointOfMeasure } from './point-of-measure';
 import type { MeasureGroup, Taken } from './spec';
 
 /** Each panel, of shell or lining, is half a front or half a back. */
@@ -31,7 +31,7 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
   return [
     ...girths(panels),
     ...panels.map(({ name }) =>
-      length(
+      lengthMeasure(
         `center_${name}_length`,
         `waist seam to hem at center ${name}`,
         // Straight, whether the seam runs all the way or is open below.
@@ -39,7 +39,7 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
       ),
     ),
     ...panels.map((panel) =>
-      length(
+      lengthMeasure(
         `side_seam_${panel.name}`,
         'waist seam to hem along the side seam',
         along([panel], 'side'),
@@ -74,13 +74,13 @@ function girths(panels: readonly PiecePlan[]): readonly PointOfMeasure[] {
 /** What a dart takes in, and its legs, the one nearer the center line first. */
 function dartPoints(piece: string, { name, from, tip, to }: DartEdge): readonly PointOfMeasure[] {
   const leg = (which: string, end: string): PointOfMeasure =>
-    length(
+    lengthMeasure(
       `${piece}_${name}_${which}_leg`,
       `${which} leg of the dart, waist seam to tip`,
       between({ piece, point: end }, { piece, point: tip }),
     );
   return [
-    length(
+    lengthMeasure(
       `${piece}_${name}_intake`,
       'across the open dart on the waist seam',
       between({ piece, point: from }, { piece, point: to }),
@@ -93,14 +93,14 @@ function dartPoints(piece: string, { name, from, tip, to }: DartEdge): readonly 
 function girth(
   measure: string,
   how: string,
-  path: Path,
+  path: MeasurePath,
   times = HALVES,
   group: MeasureGroup = 'girth',
 ): PointOfMeasure {
   return pointOfMeasure(measure, how, path, 'girth', group, times);
 }
 
-function length(measure: string, how: string, path: Path): PointOfMeasure {
+function lengthMeasure(measure: string, how: string, path: MeasurePath): PointOfMeasure {
   return pointOfMeasure(measure, how, path, 'length', 'length', 1);
 }
 
@@ -111,7 +111,7 @@ function zip(measure: string, how: string): PointOfMeasure {
 function pointOfMeasure(
   measure: string,
   how: string,
-  path: Path,
+  path: MeasurePath,
   taken: Taken,
   group: MeasureGroup,
   times: number,
@@ -120,15 +120,15 @@ function pointOfMeasure(
   return { code, measure, how, taken, group, path, times, tolerance: undefined };
 }
 
-function along(plans: readonly PiecePlan[], edge: string): Path {
+function along(plans: readonly PiecePlan[], edge: string): MeasurePath {
   return { kind: 'along', side: { edges: plans.map(({ name }) => ({ piece: name, edge })) } };
 }
 
-function between(from: PiecePoint, to: PiecePoint): Path {
+function between(from: PiecePoint, to: PiecePoint): MeasurePath {
   return { kind: 'between', from, to };
 }
 
-function acrossHip(plans: readonly PiecePlan[]): Path {
+function acrossHip(plans: readonly PiecePlan[]): MeasurePath {
   return {
     kind: 'across',
     levels: plans.map(({ name }) => ({ piece: name, point: 'center_hip' })),

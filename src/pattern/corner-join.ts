@@ -31,7 +31,7 @@ export interface Arm {
 export type CornerShape = 'mirrored' | 'squared' | 'stepped' | 'mitered' | 'fold';
 
 /** The arms cut off or lengthened, and the points that join them, from the first to the second. */
-export interface Join {
+export interface CornerJoin {
   readonly first: readonly Segment[];
   readonly path: readonly Point[];
   readonly second: readonly Segment[];
@@ -45,13 +45,13 @@ const MITER_LIMIT = 4;
  * are so different that the narrower cut line would cut into the wider allowance, the wider one
  * ends square at the corner. Where a seam bends into its own allowance, `shape` gives way.
  */
-export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
+export function joinAt(a: Arm, b: Arm, shape: CornerShape): CornerJoin {
   const cos = dot(a.ahead, b.ahead);
   const parted = Math.abs(cross(a.ahead, b.ahead)) * Math.max(a.width, b.width, 1);
   if (parted < CUT_TURN && cos < 0) return { first: a.chain, path: [], second: b.chain };
   if (dot(a.outward, b.ahead) < 0) return inward(a, b);
   if (shape === 'fold') return mitered(a, b, FAR) ?? blunt(a, b);
-  if (shape === 'mirrored') return mirrored(a, b) ?? blunt(a, b);
+  if (shape === 'mirrored') return mirroredJoin(a, b) ?? blunt(a, b);
   if (b.width * cos + a.width < 0) return square(a, b, cos);
   if (a.width * cos + b.width < 0) return swapped(square(b, a, cos));
   if (isShort(a) || isShort(b)) return bentIn(a, b);
@@ -65,7 +65,7 @@ export function joinAt(a: Arm, b: Arm, shape: CornerShape): Join {
  * A seam that bends into its allowance at the corner needs its cut line as far as it goes, and no
  * other shape: a miter, or where that would cut it off, the straight way across.
  */
-function bentIn(a: Arm, b: Arm): Join {
+function bentIn(a: Arm, b: Arm): CornerJoin {
   const met = mitered(a, b, MITER_LIMIT * Math.max(a.width, b.width));
   const isWhole =
     met !== undefined && met.first.length > a.chain.length && met.second.length > b.chain.length;
@@ -75,7 +75,7 @@ function bentIn(a: Arm, b: Arm): Join {
 /** mm. Farther than any corner of a skirt reaches. */
 const FAR = 1000;
 
-function inward(a: Arm, b: Arm): Join {
+function inward(a: Arm, b: Arm): CornerJoin {
   const met = meet(a.chain, b.chain, a.corner);
   if (met !== undefined) return { first: met.first, path: [], second: met.second };
   // A turn so slight that the crossing is lost between two ends that all but touch.
@@ -85,13 +85,13 @@ function inward(a: Arm, b: Arm): Join {
   return { first: a.chain, path: [a.corner], second: b.chain };
 }
 
-function mitered(a: Arm, b: Arm, limit: number): Join | undefined {
+function mitered(a: Arm, b: Arm, limit: number): CornerJoin | undefined {
   const met = meet(runOn(a, limit), runOn(b, limit), a.corner);
   if (met === undefined || distance(met.at, a.corner) > limit + SAME_PLACE) return undefined;
   return { first: met.first, path: [], second: met.second };
 }
 
-function mirrored(a: Arm, hem: Arm): Join | undefined {
+function mirroredJoin(a: Arm, hem: Arm): CornerJoin | undefined {
   const limit = MITER_LIMIT * Math.max(a.width, hem.width);
   const fold = meet(runOn(a, limit), [ray(hem.corner, hem.ahead, limit)], a.corner);
   if (fold === undefined) return undefined;
@@ -100,7 +100,7 @@ function mirrored(a: Arm, hem: Arm): Join | undefined {
   return below && { first: fold.first, path: [below.at], second: below.second };
 }
 
-function squared(a: Arm, b: Arm): Join | undefined {
+function squared(a: Arm, b: Arm): CornerJoin | undefined {
   const limit = MITER_LIMIT * Math.max(a.width, b.width);
   const met = meet([ray(a.corner, a.ahead, limit)], runOn(b, limit), a.corner);
   if (met === undefined) return undefined;
@@ -108,7 +108,7 @@ function squared(a: Arm, b: Arm): Join | undefined {
   return { first: a.chain, path: [end, met.at], second: met.second };
 }
 
-function stepped(a: Arm, b: Arm, cos: number): Join | undefined {
+function stepped(a: Arm, b: Arm, cos: number): CornerJoin | undefined {
   if (b.width < a.width) {
     const other = stepped(b, a, cos);
     return other && swapped(other);
@@ -130,20 +130,20 @@ function isShort({ chain, corner, outward, width }: Arm): boolean {
 }
 
 /** The wider arm `b` ends square at the corner; the narrower one runs on to meet its end. */
-function square(a: Arm, b: Arm, cos: number): Join {
+function square(a: Arm, b: Arm, cos: number): CornerJoin {
   const end = add(b.corner, scale(b.outward, a.width / -cos));
   return { first: a.chain, path: [end], second: b.chain };
 }
 
 /** The tip of a sharp corner cut off, no nearer to it than the wider allowance. */
-function blunt(a: Arm, b: Arm): Join {
+function blunt(a: Arm, b: Arm): CornerJoin {
   const far = Math.max(a.width, b.width);
   const tip = ({ corner, outward, width, ahead }: Arm): Point =>
     add(add(corner, scale(outward, width)), scale(ahead, far));
   return { first: a.chain, path: [tip(a), tip(b)], second: b.chain };
 }
 
-function swapped({ first, path, second }: Join): Join {
+function swapped({ first, path, second }: CornerJoin): CornerJoin {
   return { first: second, path: path.toReversed(), second: first };
 }
 

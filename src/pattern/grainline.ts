@@ -1,15 +1,9 @@
 /** The grainline of a piece: straight down, or along a waistband, which must not give. */
 import { pointBounds } from '../geometry/bounds';
-import type { Point } from '../geometry/point';
+import type { Point, StraightLine } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
-
-/** A straight line from end to end. */
-export interface Stretch {
-  readonly from: Point;
-  readonly to: Point;
-}
 
 /** Chords for a curve: enough to tell where there is room. */
 const CHORDS = 8;
@@ -21,7 +15,7 @@ const TAKEN = 0.6;
 const ENOUGH = 0.75;
 
 /** The grainline inside a closed outline; `across` for a piece whose length lies along the grain. */
-export function grainline(outline: readonly Segment[], way: 'down' | 'across'): Stretch {
+export function grainline(outline: readonly Segment[], way: 'down' | 'across'): StraightLine {
   const corners = outline.flatMap((segment) =>
     segment.kind === 'line'
       ? [segment.from]

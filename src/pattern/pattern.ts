@@ -27,7 +27,7 @@ export interface PathStop {
 }
 
 /** The points of a closed line in its order. */
-export interface Path {
+export interface ClosedPath {
   readonly stops: readonly PathStop[];
   /** mm along the whole line, darts closed. */
   readonly around: number;
@@ -47,9 +47,9 @@ export interface PatternPiece {
   readonly base: Piece;
   readonly splines: readonly SplineRun[];
   /** The corners, curve points, notches and dart tips of the outline. */
-  readonly path: Path;
+  readonly path: ClosedPath;
   /** The same of the cut line, where there is one. */
-  readonly cutPath: Path | undefined;
+  readonly cutPath: ClosedPath | undefined;
   /** Handles, grain, inside lines, drill holes and whatever else lies on no edge. */
   readonly followers: readonly Follower[];
   /** The unit vector in which rules count x; (1, 0) if the pattern gives no reference line. */
@@ -114,7 +114,7 @@ export function ruledPiece(base: Piece): PatternPiece {
 }
 
 /** The points that a closed line passes, tips of darts among them, and how far along it they lie. */
-export function pathAlong(piece: Piece, line: readonly Edge[]): Path {
+export function pathAlong(piece: Piece, line: readonly Edge[]): ClosedPath {
   const { index } = piece.plan;
   const stops: PathStop[] = [];
   let at = 0;

@@ -48,7 +48,7 @@ export function seamPair(
 }
 
 /** Whether an edge meets its own mirror image, as at a fold or a center seam. */
-export function isMirrored({ sides: [first, second] }: SeamPair): boolean {
+export function meetsItself({ sides: [first, second] }: SeamPair): boolean {
   const [a, b] = [first.edges[0], second.edges[0]];
   return (
     first.edges.length === 1 &&

@@ -47,9 +47,9 @@ export function stripsOf(piece: Piece, parameters: ReadonlyMap<string, number>):
   });
 }
 
-type Stretch = Pick<Strip, 'net' | 'start' | 'end'>;
+type SewnLine = Pick<Strip, 'net' | 'start' | 'end'>;
 
-function sewingLine(piece: Piece, edge: Edge, toSide: boolean): readonly Stretch[] {
+function sewingLine(piece: Piece, edge: Edge, toSide: boolean): readonly SewnLine[] {
   const { from: start, to: end } = edge;
   if (edge.kind !== 'dart') return edgeSegments(piece, edge).map((net) => ({ net, start, end }));
   const [from, to] = [pointOf(piece, start), pointOf(piece, end)];

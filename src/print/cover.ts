@@ -1,7 +1,7 @@
 /** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
 import { point } from '../geometry/point';
 import type { Shape } from '../render/scene';
-import type { SheetSize } from '../render/sheet';
+import type { SheetSize } from '../render/sheet-layout';
 import { heightOf, placedAt } from '../render/sketch';
 import { text } from '../render/type';
 import { sizesShown } from '../render/captions';

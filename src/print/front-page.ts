@@ -2,7 +2,7 @@
 import { point } from '../geometry/point';
 import type { Group, Scene, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
-import type { SheetSize } from '../render/sheet';
+import type { SheetSize } from '../render/sheet-layout';
 import { INK } from '../render/size-style';
 import { fitted, text } from '../render/type';
 import { sizesShown } from '../render/captions';

@@ -1,5 +1,5 @@
 /** What a printed pattern tells its reader: cautions, and how it is printed and put together. */
-import type { Join } from './print-options';
+import type { SheetJoin } from './print-options';
 import type { SizeTable } from './size-table';
 
 /** What a pattern comes on, which decides how its scale is kept. */
@@ -47,7 +47,7 @@ export const PRINT_HOW =
   'If either is off, change the scaling of your printer and begin again.';
 
 /** Beside the second test square: how to make one plane of the sheets. */
-export const JOIN_HOW: Readonly<Record<Join, string>> = {
+export const JOIN_HOW: Readonly<Record<SheetJoin, string>> = {
   overlap:
     'Cut each sheet along the left and the upper line of its frame. Lay it on the strip of its ' +
     'neighbor so that the frames and the two halves of each diamond meet, and glue. Blank sheets ' +

@@ -7,7 +7,7 @@ import { readPaper } from './paper';
 /** How sheets are put together: one glued on a strip of the other, or edge to edge. */
 export const JOINS = ['overlap', 'butt'] as const;
 /** One of them. */
-export type Join = (typeof JOINS)[number];
+export type SheetJoin = (typeof JOINS)[number];
 
 /** Choices as a person writes them. */
 export interface PrintRequest {
@@ -16,7 +16,7 @@ export interface PrintRequest {
   /** What a printer leaves blank along each side of a sheet, such as `10mm`; 10 mm if absent. */
   readonly margin?: string;
   /** `overlap` if absent. */
-  readonly join?: Join;
+  readonly join?: SheetJoin;
 }
 
 /** Choices that were read and fit together. */
@@ -24,7 +24,7 @@ export interface PrintOptions {
   readonly papers: readonly Paper[];
   /** mm. */
   readonly margin: number;
-  readonly join: Join;
+  readonly join: SheetJoin;
 }
 
 /** mm. Most home printers reach within 3 to 6 mm of the edge; a few leave more at one end. */

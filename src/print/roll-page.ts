@@ -2,12 +2,13 @@
 import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
-import type { SheetSize } from '../render/sheet';
+import type { SheetSize } from '../render/sheet-layout';
 import { inkOf } from './ink';
 import type { RollPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
-import { onStrip, widthOf } from './side-by-side';
+import { onStrip } from './side-by-side';
+import { widthOf } from '../render/sketch';
 import { turned } from './turned';
 
 /**

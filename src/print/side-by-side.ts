@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import { boxesOverlap, grownBox, pointBounds } from '../geometry/bounds';
 import { add, point } from '../geometry/point';
+import { heightOf, widthOf } from '../render/sketch';
 import type { Arrangement, PlanePart } from './plane';
 import { zeroAt } from './plane';
 
@@ -69,13 +70,4 @@ export function onStrip(parts: readonly PlanePart[], width: number): Arrangement
     return zeroAt(part, point(left, top));
   });
   return { parts, zeros };
-}
-
-/** mm. */
-export function widthOf({ box }: PlanePart): number {
-  return box.right - box.left;
-}
-
-function heightOf({ box }: PlanePart): number {
-  return box.bottom - box.top;
 }

@@ -2,7 +2,7 @@
 import { pointBounds } from '../geometry/bounds';
 import { add, point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
-import type { SheetSize } from '../render/sheet';
+import type { SheetSize } from '../render/sheet-layout';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
 import { mappedPart } from './laid-part';

@@ -11,7 +11,7 @@ import {
   unit,
 } from '../geometry/point';
 import type { Line } from '../geometry/segment';
-import type { Part } from './room';
+import type { SketchChoices } from './room';
 import type { Group, PathShape } from './scene';
 import { filled, polyline } from './scene';
 import { INK } from './size-style';
@@ -80,7 +80,7 @@ export function grainArrow({ from, to }: Line, color = INK): readonly PathShape[
 }
 
 /** Choices for the word of a grainline, and where it should be: beside its middle. */
-export function grainWord({ from, to }: Line, size: number): Part {
+export function grainWord({ from, to }: Line, size: number): SketchChoices {
   const along = subtract(to, from);
   const angle = readingAngle(along);
   const off = scale(quarterTurn(unit(along)), WORD_OFF);

@@ -11,7 +11,7 @@ import type { NestedPiece } from './nested-piece';
 import { pieceLines } from './piece-lines';
 import { pieceWords } from './piece-words';
 import type { Shape } from './scene';
-import type { Line } from './sketch';
+import type { TextLine } from './sketch';
 import { stackMark } from './stack-mark';
 
 /** All in the coordinates of the piece. */
@@ -26,7 +26,7 @@ export interface DrawnPiece {
 /** `caption` says on the piece which sizes it shows. */
 export function drawnPiece(
   nested: NestedPiece,
-  caption: Line,
+  caption: TextLine,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint' | 'labelType'>,
 ): DrawnPiece {
   const { stackPoint, labelType = LADDER_TYPE } = drawing;

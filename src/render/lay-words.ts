@@ -5,7 +5,7 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { chordsOf, isClear, isInside } from './chords';
 import type { Shape } from './scene';
-import type { Line, Sketch } from './sketch';
+import type { TextLine, Sketch } from './sketch';
 import { block, moved, widthOf, heightOf } from './sketch';
 
 /** Type sizes in mm: the name of a piece, and what is told below it. */
@@ -52,7 +52,7 @@ export function wordsInside(lines: readonly string[], corners: readonly Point[])
 
 function sketchOf(lines: readonly string[], share: number, piece: Box): Sketch {
   const narrow = piece.right - piece.left < NARROW && piece.bottom - piece.top > NARROW;
-  const typed = (words: string, size: number): Line => ({
+  const typed = (words: string, size: number): TextLine => ({
     words,
     size: share * size,
     weight: size === NAME ? 'bold' : 'normal',

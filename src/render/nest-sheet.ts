@@ -1,7 +1,7 @@
 /** The nest: all sizes of every piece on one sheet, stacked on one point. */
 import type { NestDrawing } from './nest-drawing';
 import type { Scene } from './scene';
-import { sheet } from './sheet';
+import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
 import { sizeStyle } from './size-style';
 import { sizesShown } from './captions';

@@ -5,7 +5,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { NestDrawing } from './nest-drawing';
 import type { NestedPiece } from './nested-piece';
-import type { Line, Sketch } from './sketch';
+import type { TextLine, Sketch } from './sketch';
 import { block, blocks } from './sketch';
 import { wrapped } from './type';
 import { cuttings, spelled } from './captions';
@@ -24,9 +24,9 @@ const SMALLER = [1, 0.8, 0.6, 0.5];
  * The name of a piece over the line that says which sizes it shows and how often to cut it, in
  * blocks of different size; for a narrow band each size also comes as two lines.
  */
-export function nameBlocks({ reference }: NestedPiece, sizes: Line): readonly Sketch[] {
+export function nameBlocks({ reference }: NestedPiece, sizes: TextLine): readonly Sketch[] {
   const { plan } = reference;
-  const name: Line = { words: spelled(plan.name), size: NAME, weight: 'bold' };
+  const name: TextLine = { words: spelled(plan.name), size: NAME, weight: 'bold' };
   // How a given piece lies on the cloth is not for the engine to say.
   const noGrain = plan.part === 'piece' && !plan.marks.some(({ name }) => name === 'grainline');
   const cut = [...cuttings(plan), ...(noGrain ? ['No grainline given'] : [])];

@@ -13,7 +13,7 @@ import type { NestDrawing } from './nest-drawing';
 import { detailBlocks, nameBlocks } from './piece-label';
 import { markPoints } from './piece-lines';
 import type { Group, Shape } from './scene';
-import type { Line, Sketch } from './sketch';
+import type { TextLine, Sketch } from './sketch';
 import { blocks, leftOf } from './sketch';
 import { spelled } from './captions';
 import { zipWords } from './zip-words';
@@ -24,7 +24,7 @@ const WORDS = 8;
 /** The common shapes of a piece; `sizes` is the line that says which sizes it shows. */
 export function pieceWords(
   nested: NestedPiece,
-  sizes: Line,
+  sizes: TextLine,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
 ): Sketch {
   const usual = arranged(nested, sizes, drawing, 'words');
@@ -80,7 +80,7 @@ function wantsGrain({ reference: { plan } }: NestedPiece): boolean {
 /** Places the words and the grainline; `first` is what is sure of its room. */
 function arranged(
   nested: NestedPiece,
-  sizes: Line,
+  sizes: TextLine,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
   first: 'words' | 'grain',
 ): Arranged {

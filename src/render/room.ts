@@ -15,7 +15,7 @@ const STEP = 6;
 const CLEARANCE = 3;
 
 /** Choices for one thing, the best first, and where it should be. */
-export interface Part {
+export interface SketchChoices {
   readonly choices: Iterable<Sketch>;
   readonly near: Point;
 }
@@ -31,7 +31,7 @@ export interface Room {
    * Puts one of the choices of each part, all of them or none: a later part that finds no room makes
    * the parts before it give way, the nearest one first.
    */
-  readonly putTogether: (parts: readonly Part[]) => readonly Group[] | undefined;
+  readonly putTogether: (parts: readonly SketchChoices[]) => readonly Group[] | undefined;
   /** Keeps a box free. */
   readonly reserve: (box: Box) => void;
 }
@@ -39,7 +39,8 @@ export interface Room {
 /** The room of a piece with nothing put into it yet. */
 export function roomIn(nested: NestedPiece): Room {
   const taken: Box[] = [];
-  const putTogether = ([first, ...rest]: readonly Part[]): readonly Group[] | undefined => {
+  const putTogether = ([first, ...rest]: readonly SketchChoices[]):
+    readonly Group[] | undefined => {
     if (first === undefined) return [];
     for (const sketch of first.choices) {
       const width = widthOf(sketch) + 2 * CLEARANCE;

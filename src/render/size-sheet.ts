@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import type { NestDrawing } from './nest-drawing';
 import type { Scene } from './scene';
-import { sheet } from './sheet';
+import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
 import { aloneStyle, sizeStyle } from './size-style';
 import { sizesShown } from './captions';

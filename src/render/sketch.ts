@@ -14,7 +14,7 @@ export interface Sketch {
 }
 
 /** One line of a block of words. */
-export interface Line {
+export interface TextLine {
   readonly words: string;
   /** Type size in mm. */
   readonly size: number;
@@ -22,7 +22,7 @@ export interface Line {
 }
 
 /** Lines below each other, each centered, or one line turned by `rotation` degrees about (0, 0). */
-export function block(lines: readonly Line[], rotation = 0): Sketch {
+export function block(lines: readonly TextLine[], rotation = 0): Sketch {
   const angle = (rotation * Math.PI) / 180;
   let y = 0;
   const shapes = lines.map(({ words, size, weight = 'normal' }, i) => {
@@ -44,7 +44,7 @@ export function sketchOf(shapes: readonly Shape[]): Sketch {
 const SMALLER = [1, 0.8, 0.6, 0.45];
 
 /** The same block in full size and in smaller ones, the largest first. */
-export function* blocks(lines: readonly Line[], rotation = 0): Generator<Sketch> {
+export function* blocks(lines: readonly TextLine[], rotation = 0): Generator<Sketch> {
   for (const share of SMALLER) {
     const smaller = lines.map((line) => ({ ...line, size: share * line.size }));
     yield block(smaller, rotation);

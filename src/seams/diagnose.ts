@@ -12,7 +12,7 @@ import { clearCause, rank } from './slips/clear-cause';
 import { closingOf, hasPart } from './slips/closing';
 import type { SheetState } from './slips/sheet-state';
 import { rewalked, startOf, undone } from './slips/sheet-state';
-import type { Slip } from './slips/slip';
+import type { SuspectedSlip } from './slips/suspected-slip';
 import { subjectPoints } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
@@ -23,9 +23,9 @@ export interface Diagnosis {
   /** What tells where no seam does, in words; undefined where that is steps and neighbors. */
   readonly why?: string;
   /** The slip that explains it clearly better than any other. */
-  readonly cause: Slip | undefined;
+  readonly cause: SuspectedSlip | undefined;
   /** Where no cause is clear, the likeliest of each place that would explain it, at most three. */
-  readonly places: readonly Slip[];
+  readonly places: readonly SuspectedSlip[];
   /** Places of the sizes in which it shows. */
   readonly shows: readonly number[];
 }
@@ -65,7 +65,7 @@ export function diagnose(
       seams = rewalked(seams, state);
       continue;
     }
-    if (widthOf(seam, state.base) <= SEAM_WARNING) continue;
+    if (widestGap(seam, state.base) <= SEAM_WARNING) continue;
     const places = placesOf(ranked, (slip) => explains(slip, seam, state, weigh));
     found.push({ seam, cause: undefined, places, shows });
     const [likeliest] = places;
@@ -94,7 +94,7 @@ function widest(
   let found: WalkedSeam | undefined;
   let most = SEAM_TELLS;
   for (const seam of seams) {
-    const width = told.has(seam.pair.name) ? 0 : widthOf(seam, base);
+    const width = told.has(seam.pair.name) ? 0 : widestGap(seam, base);
     if (width <= most) continue;
     most = width;
     found = seam;
@@ -103,7 +103,7 @@ function widest(
 }
 
 /** mm by which a seam is apart in its worst size. */
-function widthOf({ walks }: WalkedSeam, base: number): number {
+function widestGap({ walks }: WalkedSeam, base: number): number {
   return Math.max(...walks.map((walk) => apart(walk, walks[base] ?? walk)));
 }
 
@@ -119,7 +119,12 @@ function sidePieces({ pattern }: SheetState, { pair }: WalkedSeam): readonly num
 }
 
 /** Whether a seam holds with the slip undone, but for a small share of its gap. */
-function explains(slip: Slip, seam: WalkedSeam, state: SheetState, weigh: Weigher): boolean {
+function explains(
+  slip: SuspectedSlip,
+  seam: WalkedSeam,
+  state: SheetState,
+  weigh: Weigher,
+): boolean {
   const base = seam.walks[state.base];
   if (base === undefined) return false;
   return seam.walks.every((walk, size) => {
@@ -130,8 +135,11 @@ function explains(slip: Slip, seam: WalkedSeam, state: SheetState, weigh: Weighe
 }
 
 /** The likeliest slip of each point that explains what tells. */
-function placesOf(ranked: readonly Weighed[], explained: (slip: Slip) => boolean): readonly Slip[] {
-  const places = new Map<string, Slip>();
+function placesOf(
+  ranked: readonly Weighed[],
+  explained: (slip: SuspectedSlip) => boolean,
+): readonly SuspectedSlip[] {
+  const places = new Map<string, SuspectedSlip>();
   for (const { slip, gain } of ranked) {
     const key = `${slip.at.piece}.${slip.at.point}`;
     if (places.size >= MOST_PLACES) break;

@@ -10,7 +10,7 @@ import type { RuledPoint } from './regrade';
 import { clearCause, rank } from './slips/clear-cause';
 import type { SheetState } from './slips/sheet-state';
 import { rewalked, undone } from './slips/sheet-state';
-import type { Slip } from './slips/slip';
+import type { SuspectedSlip } from './slips/suspected-slip';
 import { subjectPoints } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
@@ -54,7 +54,7 @@ export function oddFormulas(
     asked.add(riddle.name);
     const points = riddle.pieces.flatMap((piece) => subjectPoints(state, piece));
     const ranked = rank(state, points, weigher(state, seams, graded.regrade), () => undefined);
-    const isSolved = (slip: Slip): boolean =>
+    const isSolved = (slip: SuspectedSlip): boolean =>
       !riddlesOf(undone(state, graded, slip)).some(({ name }) => name === riddle.name);
     const cause = clearCause(ranked, isSolved);
     if (cause === undefined) continue;

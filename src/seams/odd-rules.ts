@@ -13,13 +13,13 @@ import type { SheetMoves } from './slips/sheet-moves';
 import { along, repaired } from './slips/sheet-moves';
 import type { SheetState } from './slips/sheet-state';
 import { nameOf, rewalked, undone } from './slips/sheet-state';
-import type { Slip } from './slips/slip';
+import type { SuspectedSlip } from './slips/suspected-slip';
 import { isRuledByProgram } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
 /** A slip that only rules tell of, and the places of the sizes in which it shows. */
 export interface OddRule {
-  readonly cause: Slip;
+  readonly cause: SuspectedSlip;
   readonly shows: readonly number[];
 }
 
@@ -78,7 +78,7 @@ function strangeness({ pattern, namesakes, sheet, shapes }: SheetState, at: Rule
  */
 function isWitnessed(
   { pattern, namesakes, sheet, shapes }: SheetState,
-  { repairs }: Slip,
+  { repairs }: SuspectedSlip,
 ): boolean {
   const then = repaired(sheet, repairs);
   const gains = repairs.map(({ at }) => {
@@ -109,7 +109,10 @@ function besideOf({ pattern, sheet }: SheetState, { piece, point }: RuledPoint) 
     : besidePoints(given, sheet[piece], point).map((other) => ({ piece, point: other }));
 }
 
-function changedSizes({ sheet, labels }: SheetState, { repairs }: Slip): readonly number[] {
+function changedSizes(
+  { sheet, labels }: SheetState,
+  { repairs }: SuspectedSlip,
+): readonly number[] {
   return labels.flatMap((_, size) => {
     const isChanged = repairs.some(({ at, moves }) => {
       const [now, then] = [sheet[at.piece]?.get(at.point)?.[size], moves[size]];

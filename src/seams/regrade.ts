@@ -1,5 +1,5 @@
 /** A piece graded again with some rules changed: for asking what a change would do. */
-import { turned } from '../given/grade-given';
+import { moveOnPaper } from '../given/grade-given';
 import type { Mover } from '../given/move-piece';
 import { moverOf, movedPiece } from '../given/move-piece';
 import type { Pattern } from '../pattern/pattern';
@@ -48,14 +48,14 @@ export function regrader({ pieces }: Pattern, { ruled }: GivenRules): Regrader {
       const moves = points.map((point) => {
         const own = { piece: changed.piece, point };
         const kept = point === changed.point ? move : moveOf(own, size);
-        return [point, turned(kept, mover.piece)] as const;
+        return [point, moveOnPaper(kept, mover.piece)] as const;
       });
       return movedPiece(mover, moves);
     },
     withRules: (p, size, rules) => {
       const mover = moverFor(p, [...rules.keys()]);
       const moves = [...rules].map(
-        ([point, own]) => [point, turned(own[size] ?? { x: 0, y: 0 }, mover.piece)] as const,
+        ([point, own]) => [point, moveOnPaper(own[size] ?? { x: 0, y: 0 }, mover.piece)] as const,
       );
       return movedPiece(mover, moves);
     },

@@ -14,7 +14,7 @@ import { lineLength, lineSlope } from './lengthed-line';
 import type { Levels } from './levels';
 import { levelsOf } from './levels';
 import type { RuledPattern } from './ruled-points';
-import { placedAt, ruledPattern } from './ruled-points';
+import { movedPieces, ruledPattern } from './ruled-points';
 import type { SewnSums } from './sewn-sums';
 import { sewnSums } from './sewn-sums';
 import { triedTogether } from './tried-together';
@@ -76,7 +76,7 @@ function roundedMoves(
     return levels.of.map((l) => rounded[l] as number);
   };
   const placed = (chosen: readonly boolean[]): readonly Piece[] =>
-    placedAt(base, exact, ruled, onGrid(chosen));
+    movedPieces(base, exact, ruled, onGrid(chosen));
 
   const lengths = sewn.lines.map((line) => lineLength(exact, line));
   const missed = (pieces: readonly Piece[]): readonly number[] => {

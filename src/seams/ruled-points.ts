@@ -65,7 +65,7 @@ export function ruledPattern(pieces: readonly Piece[]): RuledPattern {
 }
 
 /** The pieces of a size with their ruled coordinates moved by `moves` mm from the base. */
-export function placedAt(
+export function movedPieces(
   base: readonly Piece[],
   exact: readonly Piece[],
   { places, carried }: RuledPattern,

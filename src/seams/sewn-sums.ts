@@ -1,7 +1,7 @@
 /** What must hold when a pattern is sewn, as sums of lengths along its lines. */
 import type { Edge, Piece, PiecePlan } from '../pattern/piece';
 import type { SeamEdge, SeamPair } from '../pattern/seam-pair';
-import { isMirrored } from '../pattern/seam-pair';
+import { meetsItself } from '../pattern/seam-pair';
 import { DART_LEGS, MEETS_TARGET, SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { LengthedLine } from './lengthed-line';
 import { lineLength } from './lengthed-line';
@@ -65,7 +65,7 @@ export function sewnSums(base: readonly Piece[], pairs: readonly SeamPair[]): Se
   return {
     sums: [
       ...pairs
-        .filter((pair) => !isMirrored(pair))
+        .filter((pair) => !meetsItself(pair))
         .flatMap((pair) => seamSums(base, pair, areSewn, walked, lines)),
       ...base.flatMap(({ plan }, p) =>
         plan.darts.map(({ from, tip, to }) =>

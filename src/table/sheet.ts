@@ -1,7 +1,7 @@
 /** The text of a CSV file as records of cells that still know their row, and its comments. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
-import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './bounds';
+import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './limits';
 import type { TellingLine } from './delimiter';
 import { findDelimiter } from './delimiter';
 import { isBlank, tidyText } from './tidy-text';

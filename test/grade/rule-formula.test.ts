@@ -6,7 +6,7 @@ import { compileBlock } from '../../src/draft/compile-block';
 import type { Drafter } from '../../src/draft/compile-block';
 import { resolveParameters } from '../../src/draft/parameters';
 import { findStyle } from '../../src/draft/styles';
-import { valueOf } from '../../src/formula/fraction';
+import { quotient } from '../../src/formula/fraction';
 import { blockGradients } from '../../src/grade/rule-formula-gradients';
 import { gradeChart, resultFiles } from '../../src/index';
 import type { GradeRequest, DraftResult, PointRule, Rule } from '../../src/index';
@@ -328,7 +328,7 @@ describe('the chain of formulas', () => {
     for (const name of Object.keys(body)) {
       const judged = derivative(whole, name, { simplify: false }).evaluate(scope) as unknown;
       const term = terms?.get(name);
-      expect(term === undefined ? 0 : valueOf(term)).toBeCloseTo(Number(judged), 9);
+      expect(term === undefined ? 0 : quotient(term)).toBeCloseTo(Number(judged), 9);
     }
   });
 });

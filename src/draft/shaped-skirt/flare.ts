@@ -2,15 +2,15 @@
 import type { PointDefinition, ValueDefinition } from '../block';
 import type { PanelShape } from './panel-shape';
 import { lastDart } from './panel-shape';
-import { number } from './values';
+import { numberValue } from './values';
 
 /** The turn that closes the share `dart_closing` of the dart nearest the side and opens the hem. */
 export function flareValues(shape: PanelShape): readonly ValueDefinition[] {
   if (!shape.flared) return [];
   return [
-    number('turn', `2*dart_closing*${lastDart(shape)}_half_angle`),
-    number('turn_x', 'cos(turn)'),
-    number('turn_y', 'sin(turn)'),
+    numberValue('turn', `2*dart_closing*${lastDart(shape)}_half_angle`),
+    numberValue('turn_x', 'cos(turn)'),
+    numberValue('turn_y', 'sin(turn)'),
   ];
 }
 

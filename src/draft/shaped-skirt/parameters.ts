@@ -8,7 +8,7 @@ const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3,
  * A parameter that is a length: its value, least and most as somebody would type them, with their
  * units.
  */
-export function length(
+export function lengthParameter(
   name: string,
   [value, least, most]: readonly [string, string, string],
   meaning: string,
@@ -17,7 +17,7 @@ export function length(
   return { name, quantity: 'length', value, least, most, meaning, source };
 }
 
-function number(
+function numberParameter(
   name: string,
   [value, least, most]: readonly [string, string, string],
   meaning: string,
@@ -27,19 +27,19 @@ function number(
 }
 
 const GIRTHS: readonly ParameterDefinition[] = [
-  length(
+  lengthParameter(
     'waist_ease',
     ['1 cm', '-10 cm', '15 cm'],
     'added to the body waist, over the whole girth',
     'corsetmaking.blogspot.com (2010-03): 1 cm; sources give 0 to 4 cm',
   ),
-  length(
+  lengthParameter(
     'hip_ease',
     ['4 cm', '-10 cm', '30 cm'],
     'added to the body hip, over the whole girth',
     `${COMMON_PRACTICE}: 4 to 5 cm, inside the sourced band of 0 to 7 cm`,
   ),
-  length(
+  lengthParameter(
     'side_shift',
     ['0 cm', '-3 cm', '3 cm'],
     'each half back is wider than a quarter by this, each half front narrower; may be negative',
@@ -49,7 +49,7 @@ const GIRTHS: readonly ParameterDefinition[] = [
 
 const LEVELS: readonly ParameterDefinition[] = [
   {
-    ...length(
+    ...lengthParameter(
       'waist_to_hip',
       ['20.5 cm', '10 cm', '36 cm'],
       'depth of the hip line below the waist line',
@@ -58,7 +58,7 @@ const LEVELS: readonly ParameterDefinition[] = [
     fromChart: true,
   },
   {
-    ...length(
+    ...lengthParameter(
       'waist_to_high_hip',
       ['10 cm', '5 cm', '18 cm'],
       'depth of the high-hip line below the waist line',
@@ -67,7 +67,7 @@ const LEVELS: readonly ParameterDefinition[] = [
     fromChart: true,
   },
   {
-    ...length(
+    ...lengthParameter(
       'skirt_length',
       ['60 cm', '20 cm', '150 cm'],
       'waist line to hem at the center',
@@ -75,19 +75,19 @@ const LEVELS: readonly ParameterDefinition[] = [
     ),
     fromChart: true,
   },
-  length(
+  lengthParameter(
     'side_rise',
     ['1.25 cm', '0 cm', '4 cm'],
     'rise of the waist at the side above the waist line',
     'project-patterns.co.uk (2018-11-22): 1.25 cm',
   ),
-  length(
+  lengthParameter(
     'center_front_drop',
     ['0 cm', '0 cm', '4 cm'],
     'drop of the waist at center front below the waist line',
     `${COMMON_PRACTICE}; abc-style.org drops it by 1.5 cm`,
   ),
-  length(
+  lengthParameter(
     'center_back_drop',
     ['0.5 cm', '0 cm', '4 cm'],
     'drop of the waist at center back below the waist line',
@@ -96,43 +96,43 @@ const LEVELS: readonly ParameterDefinition[] = [
 ];
 
 const SUPPRESSION: readonly ParameterDefinition[] = [
-  number(
+  numberParameter(
     'side_share',
     ['0.5', '0', '1'],
     'share of half_drop that both panels together take in at the side',
     RUSSIAN_SHARES,
   ),
-  number(
+  numberParameter(
     'back_dart_share',
     ['0.3', '0', '1'],
     'share of half_drop that goes into the back darts',
     RUSSIAN_SHARES,
   ),
-  number(
+  numberParameter(
     'front_dart_share',
     ['0.2', '0', '1'],
     'share of half_drop that goes into the front darts',
     RUSSIAN_SHARES,
   ),
-  length(
+  lengthParameter(
     'front_intake',
     ['front_dart_share*half_drop', '-4 cm', '14 cm'],
     'width of all darts of the half front together; a length keeps it fixed in every size',
     RUSSIAN_SHARES,
   ),
-  length(
+  lengthParameter(
     'back_intake',
     ['back_dart_share*half_drop', '-4 cm', '14 cm'],
     'width of all darts of the half back together; a length keeps it fixed in every size',
     RUSSIAN_SHARES,
   ),
-  length(
+  lengthParameter(
     'front_side_take_up',
     ['side_share*half_drop/2', '-15 cm', '15 cm'],
     'what the half front takes in at the side from hip to waist',
     RUSSIAN_SHARES,
   ),
-  length(
+  lengthParameter(
     'back_side_take_up',
     ['half_drop - front_intake - back_intake - front_side_take_up', '-15 cm', '15 cm'],
     'what the half back takes in at the side; the default is the rest of half_drop',
@@ -152,14 +152,14 @@ function dartParameters(
     from: string,
     which: string,
   ): ParameterDefinition =>
-    number(
+    numberParameter(
       `${panel}_${dart}_position`,
       [value, '0.1', '0.95'],
       `where ${which} stands on the ${panel} waist edge, as a share from the center`,
       from,
     );
   const long = (dart: string, value: string, which: string): ParameterDefinition =>
-    length(
+    lengthParameter(
       `${panel}_${dart}_length`,
       [value, '4 cm', '25 cm'],
       `length of ${which} of the ${panel} along its axis; not graded unless you say so`,
@@ -168,7 +168,7 @@ function dartParameters(
   const thirds = 'project-patterns.co.uk (2018-11-22): thirds of the waist edge';
   return [
     {
-      ...number(
+      ...numberParameter(
         `${panel}_darts`,
         ['0', '0', '2'],
         `darts in the half ${panel}: 1 or 2; 0 decides by the base size and ${panel}_dart_limit`,
@@ -176,7 +176,7 @@ function dartParameters(
       ),
       count: true,
     },
-    length(
+    lengthParameter(
       `${panel}_dart_limit`,
       [limit, '1 cm', '8 cm'],
       `a single ${panel} dart wider than this in the base size is split in two`,
@@ -204,19 +204,19 @@ const DARTS: readonly ParameterDefinition[] = [
     ['13 cm', '14 cm', '12.5 cm'],
     'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory of a UK metric text',
   ),
-  number(
+  numberParameter(
     'half_rule',
     ['0', '0', '1'],
     "0: a dart moves by its share of the edge's grade; 1: by half of the quarter's grade",
     `${COMMON_PRACTICE} for both`,
   ),
-  number(
+  numberParameter(
     'axis_square',
     ['1', '0', '1'],
     '1: dart axes square to the waist edge; 0: vertical',
     'schools disagree: square (from memory of a UK metric text), vertical (Russian school)',
   ),
-  number(
+  numberParameter(
     'press_to_side',
     ['0', '0', '1'],
     '0: darts are pressed toward the center; 1: toward the side',
@@ -225,32 +225,32 @@ const DARTS: readonly ParameterDefinition[] = [
 ];
 
 const SILHOUETTE: readonly ParameterDefinition[] = [
-  length(
+  lengthParameter(
     'hem_taper',
     ['0 cm', '-25 cm', '12 cm'],
     'taken off each side edge at the hem; 0 is straight, negative flares',
     `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`,
   ),
-  length(
+  lengthParameter(
     'taper_start',
     ['0 cm', '0 cm', '30 cm'],
     'how far below the hip line the taper or flare of the side begins',
     `${COMMON_PRACTICE}: from the hip line down to 10 cm below it`,
   ),
-  length(
+  lengthParameter(
     'taper_blend',
     // Where the hem lies above the hip line there is no taper to blend in, but still a length.
     ['abs(skirt_length - waist_to_hip - taper_start)/4', '0 cm', '40 cm'],
     'depth of the curve by which the side turns into its taper or flare; 0 leaves a corner',
     `${COMMON_PRACTICE}: the hip curve runs on some 10 cm below the hip line`,
   ),
-  number(
+  numberParameter(
     'dart_closing',
     ['0', '0', '1'],
     'share of the dart nearest the side that is closed, which opens the hem across the panel',
     COMMON_PRACTICE,
   ),
-  length(
+  lengthParameter(
     'zip_allowance',
     ['2 cm', '0 cm', '8 cm'],
     'allowance for the zip outside the center-back line, all along its seam; it is not graded',

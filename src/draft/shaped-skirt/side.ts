@@ -9,16 +9,16 @@ import type { Edge } from '../../pattern/piece';
 import type { PointDefinition, ValueDefinition } from '../block';
 import { flaredPoints } from './flare';
 import type { PanelShape } from './panel-shape';
-import { length, number } from './values';
+import { lengthValue, numberValue } from './values';
 
 /** What the side curve takes in over which depth. */
 export function sideValues(shape: PanelShape): readonly ValueDefinition[] {
   const end = straightStart(shape);
   return [
-    length('side_depth', 'waist_to_hip + rise'),
+    lengthValue('side_depth', 'waist_to_hip + rise'),
     // The angle by which the waist must rise at the side to be square to it.
-    number('side_angle', 'atan(2*take_up/side_depth)'),
-    length('side_line', `sqrt((side_hem.x - ${end}.x)^2 + (side_hem.y - ${end}.y)^2)`),
+    numberValue('side_angle', 'atan(2*take_up/side_depth)'),
+    lengthValue('side_line', `sqrt((side_hem.x - ${end}.x)^2 + (side_hem.y - ${end}.y)^2)`),
   ];
 }
 

@@ -2,12 +2,12 @@
 import type { PointDefinition, ValueDefinition } from '../block';
 
 /** A length of a panel, in mm. */
-export function length(name: string, formula: string): ValueDefinition {
+export function lengthValue(name: string, formula: string): ValueDefinition {
   return { name, quantity: 'length', formula };
 }
 
 /** A plain number of a panel: an angle in radians, a slope, a share. */
-export function number(name: string, formula: string): ValueDefinition {
+export function numberValue(name: string, formula: string): ValueDefinition {
   return { name, quantity: 'number', formula };
 }
 

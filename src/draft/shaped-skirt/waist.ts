@@ -16,7 +16,7 @@ import type { PointDefinition, ValueDefinition } from '../block';
 import { flaredPoints } from './flare';
 import type { PanelShape } from './panel-shape';
 import { dartNames, lastDart } from './panel-shape';
-import { length, number, ofDart } from './values';
+import { lengthValue, numberValue, ofDart } from './values';
 
 /** Places, angles and stretches of the waist edge. */
 export function waistValues(shape: PanelShape): readonly ValueDefinition[] {
@@ -26,19 +26,19 @@ export function waistValues(shape: PanelShape): readonly ValueDefinition[] {
   const sum = (value: string): string => names.map((dart) => `${dart}_${value}`).join(' + ');
   return [
     // Plan width of the waist edge, darts open, before truing.
-    length('width', `${panel}_hip_width - ${panel}_side_take_up`),
-    length('edge', 'width - waist_move'),
-    length('take_up', `${panel}_hip_width - edge`),
-    length('drop', `center_${panel}_drop`),
-    length('rise', panel === 'back' ? 'side_rise + rise_move' : 'side_rise'),
+    lengthValue('width', `${panel}_hip_width - ${panel}_side_take_up`),
+    lengthValue('edge', 'width - waist_move'),
+    lengthValue('take_up', `${panel}_hip_width - edge`),
+    lengthValue('drop', `center_${panel}_drop`),
+    lengthValue('rise', panel === 'back' ? 'side_rise + rise_move' : 'side_rise'),
     // The slope square to the side; then the angle at the last dart with which the edge comes out at
     // the side point. Both are those before truing, so that truing leaves the darts where they are.
-    number('side_slope', `2*${panel}_side_take_up/(waist_to_hip + side_rise)`),
-    number(
+    numberValue('side_slope', `2*${panel}_side_take_up/(waist_to_hip + side_rise)`),
+    numberValue(
       'climb',
       `(side_rise + drop + ${sum('fall')} - ${last}_after*side_slope/2)/(${sum('reach')})`,
     ),
-    length('last_third', `(edge - ${last}_outer_x)/3`),
+    lengthValue('last_third', `(edge - ${last}_outer_x)/3`),
     ...names.flatMap((dart, i) => dartValues(shape, dart, names[i - 1], names[i + 1])),
   ];
 }
@@ -50,51 +50,57 @@ function dartValues(
   after: string | undefined,
 ): readonly ValueDefinition[] {
   return ofDart(dart, [
-    number('@share', `${panel}_${dart}_position`),
-    length('@long', `${panel}_${dart}_length`),
-    length('@half', `${panel}_intake/${2 * darts}`),
-    number('@half_angle', 'atan(@half/@long)'),
+    numberValue('@share', `${panel}_${dart}_position`),
+    lengthValue('@long', `${panel}_${dart}_length`),
+    lengthValue('@half', `${panel}_intake/${2 * darts}`),
+    numberValue('@half_angle', 'atan(@half/@long)'),
     // By its share of the edge, or by half of the quarter's grade, or between the two.
-    length('@x', '@share*base.width + ((1 - half_rule)*@share + half_rule/2)*(width - base.width)'),
+    lengthValue(
+      '@x',
+      '@share*base.width + ((1 - half_rule)*@share + half_rule/2)*(width - base.width)',
+    ),
 
     // Plan widths of the stretches beside it, and the angle by which the darts up to it are open.
-    length('@before', before === undefined ? '@x - @half' : `${before}_after`),
-    length(
+    lengthValue('@before', before === undefined ? '@x - @half' : `${before}_after`),
+    lengthValue(
       '@after',
       `${after === undefined ? 'width' : `${after}_x - ${after}_half`} - @x - @half`,
     ),
-    number('@opened_before', before === undefined ? '0' : `${before}_opened`),
-    number('@opened', '@opened_before + 2*@half_angle'),
+    numberValue('@opened_before', before === undefined ? '0' : `${before}_opened`),
+    numberValue('@opened', '@opened_before + 2*@half_angle'),
     // What one unit of climb raises beside and across it, and by how much the open darts lower that.
-    length('@reach', `((@before + @after)/2 + 2*axis_square*@half)*@x/${after ?? dart}_x`),
-    length(
+    lengthValue('@reach', `((@before + @after)/2 + 2*axis_square*@half)*@x/${after ?? dart}_x`),
+    lengthValue(
       '@fall',
       '(@before/2 + axis_square*@half)*@opened_before + (@after/2 + axis_square*@half)*@opened',
     ),
-    number('@course', `climb*@x/${after ?? dart}_x`),
-    number('@in_angle', '@course - @opened_before'),
-    number('@out_angle', '@course - @opened'),
-    number('@angle', '(@in_angle + @out_angle)/2'),
+    numberValue('@course', `climb*@x/${after ?? dart}_x`),
+    numberValue('@in_angle', '@course - @opened_before'),
+    numberValue('@out_angle', '@course - @opened'),
+    numberValue('@angle', '(@in_angle + @out_angle)/2'),
 
     // The axis points from the waist to the tip, in every size in the base's direction, so that legs
     // and tip move together in the grade.
-    number('@lean', 'axis_square*tan(base.@angle)'),
-    number('@axis_x', '@lean/sqrt(1 + @lean^2)'),
-    number('@axis_y', '1/sqrt(1 + @lean^2)'),
+    numberValue('@lean', 'axis_square*tan(base.@angle)'),
+    numberValue('@axis_x', '@lean/sqrt(1 + @lean^2)'),
+    numberValue('@axis_y', '1/sqrt(1 + @lean^2)'),
 
     // The stretch before it, from the leg of the dart before or from the center, is a parabola: it
     // rises by its width times the mean of the slopes at its ends.
-    length('@start_x', before === undefined ? '0' : `${before}_outer_x`),
-    length('@start_y', before === undefined ? 'drop' : `${before}_outer_y`),
-    number('@start_angle', before === undefined ? '0' : `${before}_out_angle`),
-    length('@inner_x', '@x - @half*@axis_y'),
-    length('@inner_y', '@start_y - (@inner_x - @start_x)*(tan(@start_angle) + tan(@in_angle))/2'),
-    length('@y', '@inner_y - @half*@axis_x'),
-    length('@outer_x', '@x + @half*@axis_y'),
-    length('@outer_y', '@y - @half*@axis_x'),
+    lengthValue('@start_x', before === undefined ? '0' : `${before}_outer_x`),
+    lengthValue('@start_y', before === undefined ? 'drop' : `${before}_outer_y`),
+    numberValue('@start_angle', before === undefined ? '0' : `${before}_out_angle`),
+    lengthValue('@inner_x', '@x - @half*@axis_y'),
+    lengthValue(
+      '@inner_y',
+      '@start_y - (@inner_x - @start_x)*(tan(@start_angle) + tan(@in_angle))/2',
+    ),
+    lengthValue('@y', '@inner_y - @half*@axis_x'),
+    lengthValue('@outer_x', '@x + @half*@axis_y'),
+    lengthValue('@outer_y', '@y - @half*@axis_x'),
 
     // Fold of the closed dart: toward the center the inner edge is mirrored, else the outer one.
-    number('@fold_slope', '(1 - 2*press_to_side)*(@angle - atan(@lean))'),
+    numberValue('@fold_slope', '(1 - 2*press_to_side)*(@angle - atan(@lean))'),
   ]);
 }
 

@@ -2,7 +2,7 @@
 import { length, subtract } from '../../geometry/point';
 import type { Edge, Piece } from '../../pattern/piece';
 import { pointOf } from '../../pattern/piece';
-import { isMirrored } from '../../pattern/seam-pair';
+import { meetsItself } from '../../pattern/seam-pair';
 import { SEAM_WARNING } from '../../tolerance';
 import type { PairWalk } from '../walk-pair';
 import { misfit } from './misfit';
@@ -16,7 +16,7 @@ const CORNER = 0.4;
 
 /** What speaks against a seam in a size, in nats. */
 export function seamMisfit(walk: PairWalk, base: PairWalk): number {
-  let sum = isMirrored(walk.pair) ? 0 : misfit(walk.gap - base.gap, USUAL);
+  let sum = meetsItself(walk.pair) ? 0 : misfit(walk.gap - base.gap, USUAL);
   if (walk.stretches.length > 1)
     for (const growth of stretchGrowths(walk, base)) sum += STRETCH * misfit(growth, USUAL);
   for (const end of [0, 1] as const) {
@@ -28,7 +28,7 @@ export function seamMisfit(walk: PairWalk, base: PairWalk): number {
 
 /** mm by which a seam is farther apart in a size than in the base, as a whole or from notch to notch. */
 export function apart(walk: PairWalk, base: PairWalk): number {
-  if (isMirrored(walk.pair)) return 0;
+  if (meetsItself(walk.pair)) return 0;
   const whole = Math.abs(walk.gap - base.gap);
   return Math.max(whole, ...(walk.stretches.length > 1 ? stretchGrowths(walk, base) : []));
 }

@@ -3,7 +3,7 @@ import { besidePoints } from '../../given/beside';
 import type { Point } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Piece } from '../../pattern/piece';
-import { isMirrored } from '../../pattern/seam-pair';
+import { meetsItself } from '../../pattern/seam-pair';
 import type { WalkedSeam } from '../walked-seam';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { RuledPoint } from '../regrade';
@@ -228,7 +228,7 @@ function seamMates(
   const mates = new Map<string, RuledPoint[]>();
   for (const { pair, walks } of seams) {
     const [first, second] = walks[0]?.walks ?? [];
-    if (isMirrored(pair) || pair.sides.some(({ edges }) => edges.length > 1)) continue;
+    if (meetsItself(pair) || pair.sides.some(({ edges }) => edges.length > 1)) continue;
     for (const end of [0, 1] as const)
       for (const [own, other] of [
         [first?.ends[end], second?.ends[end]],

@@ -6,7 +6,7 @@ import type { Piece } from '../../pattern/piece';
 import type { Regrader, RuledPoint } from '../regrade';
 import { along, repaired } from '../slips/sheet-moves';
 import type { SheetMoves } from '../slips/sheet-moves';
-import type { Slip } from '../slips/slip';
+import type { SuspectedSlip } from '../slips/suspected-slip';
 import type { SheetState } from '../slips/sheet-state';
 import { movesNow } from '../slips/sheet-state';
 import type { PairWalk } from '../walk-pair';
@@ -20,11 +20,11 @@ import { growing, nearing } from './widening';
 /** Nats for and against a slip. */
 export interface Weigher {
   /** What undoing it is worth at most, from steps and neighbors alone: quick. */
-  readonly bound: (slip: Slip) => number;
+  readonly bound: (slip: SuspectedSlip) => number;
   /** What undoing it is worth; where that is less than `least`, some number below that. */
-  readonly gain: (slip: Slip, least: number) => number;
+  readonly gain: (slip: SuspectedSlip, least: number) => number;
   /** The walk of a seam in a size with the slip undone. */
-  readonly walkWithout: (slip: Slip, seam: WalkedSeam, size: number) => PairWalk;
+  readonly walkWithout: (slip: SuspectedSlip, seam: WalkedSeam, size: number) => PairWalk;
 }
 
 /** Weighs slips against the sheet as it is; `seams` are walked as it makes them. */
@@ -70,7 +70,7 @@ export function weigher(
     (piece) => nearingBy(sheet, piece),
   );
   const besides = remembered(keyOf, (at) => besideIn(state, at));
-  const rulesGain = ({ repairs }: Slip): number => {
+  const rulesGain = ({ repairs }: SuspectedSlip): number => {
     const rules = repaired(sheet, repairs);
     const points = new Map(
       repairs.flatMap(({ at }) => [at, ...besides(at)]).map((at) => [keyOf(at), at]),
@@ -82,15 +82,15 @@ export function weigher(
         gain += nearingNow(piece) - nearingBy(rules, piece);
     return gain;
   };
-  const sizesOf = (slip: Slip): readonly number[] =>
+  const sizesOf = (slip: SuspectedSlip): readonly number[] =>
     state.labels.flatMap((_, size) => (differsIn(state, slip, size) ? [size] : []));
-  const piecesOf = (slip: Slip): readonly number[] => [
+  const piecesOf = (slip: SuspectedSlip): readonly number[] => [
     ...new Set(slip.repairs.map(({ at }) => at.piece)),
   ];
-  const seamsBy = (slip: Slip): readonly WalkedSeam[] => [
+  const seamsBy = (slip: SuspectedSlip): readonly WalkedSeam[] => [
     ...new Set(piecesOf(slip).flatMap((piece) => seamsOf(piece))),
   ];
-  const evidenceNow = (slip: Slip): number =>
+  const evidenceNow = (slip: SuspectedSlip): number =>
     sizesOf(slip).reduce(
       (sum, size) =>
         sum +
@@ -140,7 +140,7 @@ function keyOf({ piece, point }: RuledPoint): string {
   return `${piece}.${point}`;
 }
 
-function differsIn({ sheet }: SheetState, { repairs }: Slip, size: number): boolean {
+function differsIn({ sheet }: SheetState, { repairs }: SuspectedSlip, size: number): boolean {
   return repairs.some(({ at, moves }) => {
     const [now, then] = [sheet[at.piece]?.get(at.point)?.[size], moves[size]];
     if (now === undefined || then === undefined) return true;

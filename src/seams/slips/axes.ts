@@ -2,8 +2,8 @@
 import type { Point } from '../../geometry/point';
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { along } from './sheet-moves';
-import type { SlipFamily } from './slip';
-import { gradedSizes } from './slip';
+import type { SlipFamily } from './suspected-slip';
+import { gradedSizes } from './suspected-slip';
 
 const exchanged = ({ x, y }: Point): Point => ({ x: y, y: x });
 

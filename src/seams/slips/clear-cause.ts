@@ -6,13 +6,13 @@ import type { RuledPoint } from '../regrade';
 import { SLIP_FAMILIES } from './families';
 import { formulaSlips } from './formula';
 import type { SheetState } from './sheet-state';
-import type { Slip } from './slip';
+import type { SuspectedSlip } from './suspected-slip';
 import type { Closing } from './subject';
 import { subjectAt } from './subject';
 
 /** A slip and what speaks for it in nats. */
 export interface Weighed {
-  readonly slip: Slip;
+  readonly slip: SuspectedSlip;
   readonly gain: number;
 }
 
@@ -59,7 +59,7 @@ function sharersOf({ sheet }: SheetState, at: RuledPoint): readonly RuledPoint[]
 }
 
 /** A slip in a named rule is made at every point that uses the rule. */
-function sharedBy(slip: Slip, sharers: readonly RuledPoint[]): Slip {
+function sharedBy(slip: SuspectedSlip, sharers: readonly RuledPoint[]): SuspectedSlip {
   const [repair, second] = slip.repairs;
   if (sharers.length === 0 || repair === undefined || second !== undefined) return slip;
   return { ...slip, repairs: [repair, ...sharers.map((at) => ({ at, moves: repair.moves }))] };
@@ -68,9 +68,9 @@ function sharedBy(slip: Slip, sharers: readonly RuledPoint[]): Slip {
 /** The best slip, if it explains what tells, and no other that is told in other words is near it. */
 export function clearCause(
   ranked: readonly Weighed[],
-  explained: (slip: Slip) => boolean,
+  explained: (slip: SuspectedSlip) => boolean,
   least = CAUSE_TOLD_BY,
-): Slip | undefined {
+): SuspectedSlip | undefined {
   const [best] = ranked;
   if (best === undefined || best.gain < least || !explained(best.slip)) return undefined;
   const isRival = ({ slip, gain }: Weighed): boolean =>
@@ -81,11 +81,11 @@ export function clearCause(
 }
 
 /** One kind of slip at one point: whether along one axis or both, in one size or all. */
-function isSameKind(a: Slip, b: Slip): boolean {
+function isSameKind(a: SuspectedSlip, b: SuspectedSlip): boolean {
   return a.at.piece === b.at.piece && a.at.point === b.at.point && a.kind === b.kind;
 }
 
-function isAlike(a: Slip, b: Slip): boolean {
+function isAlike(a: SuspectedSlip, b: SuspectedSlip): boolean {
   return a.at.piece === b.at.piece && a.at.point === b.at.point && a.id === b.id;
 }
 
@@ -93,7 +93,7 @@ function isAlike(a: Slip, b: Slip): boolean {
  * Slips that make the same of the same rules, within what a seam tells: nothing can tell them apart,
  * and the likelier is told.
  */
-function hasSameRepairs(a: Slip, b: Slip): boolean {
+function hasSameRepairs(a: SuspectedSlip, b: SuspectedSlip): boolean {
   if (a.repairs.length !== b.repairs.length) return false;
   return a.repairs.every(({ at, moves }) => {
     const other = b.repairs.find((own) => own.at.piece === at.piece && own.at.point === at.point);

@@ -1,5 +1,5 @@
 /** The rules of two points exchanged. */
-import type { SlipFamily } from './slip';
+import type { SlipFamily } from './suspected-slip';
 
 /** With each point that the rule may have been mixed up with, once for the two of them. */
 export const exchangeSlips: SlipFamily = ({ at, name, moves, sheet, others }) => {

@@ -2,8 +2,8 @@
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { LEAST_TYPED } from '../../tolerance';
 import { changedAlong, inSize } from './sheet-moves';
-import type { Slip, SlipFamily } from './slip';
-import { axisWords, gradedSizes, movedAxes } from './slip';
+import type { SuspectedSlip, SlipFamily } from './suspected-slip';
+import { axisWords, gradedSizes, movedAxes } from './suspected-slip';
 
 /** What was done to the right number, and how unlikely that is. */
 interface Factor {
@@ -35,7 +35,7 @@ export const factorSlips: SlipFamily = (subject) => {
         where: string,
         more: number,
         change: Parameters<typeof changedAlong>[2],
-      ): Slip => ({
+      ): SuspectedSlip => ({
         kind: 'factor',
         at,
         id: `${words} ${axes.join('')} ${where}`,
@@ -46,7 +46,7 @@ export const factorSlips: SlipFamily = (subject) => {
         cost: 0.5 + cost + more + plural,
       });
       const isDecimal = by === 10 || by === 1 / 10;
-      const typed = ({ repairs: [repair] }: Slip): boolean =>
+      const typed = ({ repairs: [repair] }: SuspectedSlip): boolean =>
         axes.some((axis) =>
           repair?.moves.some(
             (move, size) =>

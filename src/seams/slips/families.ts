@@ -6,7 +6,7 @@ import { missingSlips } from './missing';
 import { oneSizeSlips } from './one-size';
 import { signSlips } from './sign';
 import { sizeSlips } from './sizes';
-import type { SlipFamily } from './slip';
+import type { SlipFamily } from './suspected-slip';
 
 /** Every family, in no order: each slip has its own cost. */
 export const SLIP_FAMILIES: readonly SlipFamily[] = [

@@ -6,10 +6,10 @@ import type { RuledPoint } from '../regrade';
 import { along } from './sheet-moves';
 import type { SheetState } from './sheet-state';
 import { nameOf } from './sheet-state';
-import type { Slip } from './slip';
+import type { SuspectedSlip } from './suspected-slip';
 
 /** What the formula should give, how that is told, and how unlikely it is in nats. */
-interface Wrong extends Pick<Slip, 'kind' | 'cost'> {
+interface Wrong extends Pick<SuspectedSlip, 'kind' | 'cost'> {
   readonly right: (move: number, size: number) => number;
   readonly words: string;
 }
@@ -18,13 +18,13 @@ interface Wrong extends Pick<Slip, 'kind' | 'cost'> {
  * Each coordinate of a point by itself, since each has a formula of its own: with its sign turned, or as
  * the point of its name moves on another piece.
  */
-export function formulaSlips(state: SheetState, at: RuledPoint): readonly Slip[] {
+export function formulaSlips(state: SheetState, at: RuledPoint): readonly SuspectedSlip[] {
   const { redraft, sheet, pattern } = state;
   if (redraft === undefined) return [];
   const name = nameOf(pattern, at);
   return (['x', 'y'] as const).flatMap((axis) =>
     [...turnedSign(state, at, axis, name), ...asNamesakes(state, at, axis, name)].flatMap(
-      ({ kind, right, words, cost }): Slip[] => {
+      ({ kind, right, words, cost }): SuspectedSlip[] => {
         const repairs = redraft(at, axis, right).flatMap(({ at: other, by }) => {
           const moves = sheet[other.piece]?.get(other.point);
           if (moves === undefined) return [];

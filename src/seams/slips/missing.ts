@@ -1,6 +1,6 @@
 /** A rule missing: a corner without one, where the seams want one. */
 import type { Point } from '../../geometry/point';
-import type { SlipFamily } from './slip';
+import type { SlipFamily } from './suspected-slip';
 
 /** Nats for the only corner of a piece without a rule, where all others have one. */
 const ONLY_BARE = 6;

@@ -6,8 +6,8 @@ import type { LengthDisplay } from '../../units';
 import { showLength } from '../../units';
 import { regularGrowth } from '../evidence/regularity';
 import { along, changedAlong, inSize } from './sheet-moves';
-import type { Slip, SlipFamily, Subject } from './slip';
-import { gradedSizes } from './slip';
+import type { SuspectedSlip, SlipFamily, Subject } from './suspected-slip';
+import { gradedSizes } from './suspected-slip';
 
 /** Nats for a right number that nobody wrote: it is made up to fit. */
 const MADE_UP = 2.5;
@@ -66,7 +66,7 @@ function slip(
   size: number,
   off: number,
   change: Parameters<typeof changedAlong>[2],
-): Slip {
+): SuspectedSlip {
   return {
     kind: 'one size off',
     at,

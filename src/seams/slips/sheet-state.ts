@@ -14,7 +14,7 @@ import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
 import type { SheetMoves } from './sheet-moves';
 import { movesOf, repaired } from './sheet-moves';
-import type { Slip } from './slip';
+import type { SuspectedSlip } from './suspected-slip';
 
 /** What is known of a sheet and its garment at the moment. */
 export interface SheetState {
@@ -56,7 +56,11 @@ export function startOf(
 }
 
 /** The sheet with a slip undone, and the pieces that it makes then. */
-export function undone(state: SheetState, { regrade }: Graded, { repairs }: Slip): SheetState {
+export function undone(
+  state: SheetState,
+  { regrade }: Graded,
+  { repairs }: SuspectedSlip,
+): SheetState {
   const sheet = repaired(state.sheet, repairs);
   const pieces = new Set(repairs.map(({ at }) => at.piece));
   return {

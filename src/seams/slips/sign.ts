@@ -1,10 +1,10 @@
 /** A sign turned: in all sizes, in one step, or in the move of one size. */
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { changedAlong, inSize } from './sheet-moves';
-import type { Slip, SlipFamily } from './slip';
-import { axisWords, gradedSizes, movedAxes } from './slip';
+import type { SuspectedSlip, SlipFamily } from './suspected-slip';
+import { axisWords, gradedSizes, movedAxes } from './suspected-slip';
 
-const turned = (value: number): number => -value;
+const negated = (value: number): number => -value;
 
 /** Signs of x, of y and of both; one cell is less likely than a whole column by the number of cells. */
 export const signSlips: SlipFamily = (subject) => {
@@ -18,7 +18,7 @@ export const signSlips: SlipFamily = (subject) => {
       cost: number,
       change: Parameters<typeof changedAlong>[2],
       size = '',
-    ): Slip => ({
+    ): SuspectedSlip => ({
       kind: 'sign',
       at,
       id: `sign ${axes.join('')}${where}${size}`,
@@ -29,15 +29,15 @@ export const signSlips: SlipFamily = (subject) => {
       cost: cost + both,
     });
     return [
-      slip('', 0, (values) => values.map(turned)),
+      slip('', 0, (values) => values.map(negated)),
       ...sizes.flatMap((size) => [
         slip(
           ' in one step',
           Math.log(sizes.length),
-          (values) => addedUp(inSize(size, turned)(asSteps(values, base)), base),
+          (values) => addedUp(inSize(size, negated)(asSteps(values, base)), base),
           ` ${size}`,
         ),
-        slip(' in one size', Math.log(sizes.length), inSize(size, turned), ` ${size}`),
+        slip(' in one size', Math.log(sizes.length), inSize(size, negated), ` ${size}`),
       ]),
     ];
   });

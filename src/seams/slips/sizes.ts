@@ -1,8 +1,8 @@
 /** The rows of two sizes exchanged at one point. */
 import type { Point } from '../../geometry/point';
 import { addedPoints, pointSteps } from './axes';
-import type { SlipFamily } from './slip';
-import { gradedSizes } from './slip';
+import type { SlipFamily } from './suspected-slip';
+import { gradedSizes } from './suspected-slip';
 
 /** Moves or steps of any two sizes; neighbors are exchanged more often than others. */
 export const sizeSlips: SlipFamily = (subject) => {

@@ -6,7 +6,7 @@ import { namesakeMoves } from '../evidence/neighbors';
 import type { RuledPoint } from '../regrade';
 import type { SheetState } from './sheet-state';
 import { movesNow, nameOf } from './sheet-state';
-import type { Subject } from './slip';
+import type { Subject } from './suspected-slip';
 
 /** Points of a piece that a person rules; a piece with more was ruled by a program, which makes no slips. */
 const MOST_TYPED = 40;

@@ -1,5 +1,5 @@
 /** A derivation as headings, sentences and tables, for whichever writer shows it. */
-import { valueOf } from '../../formula/fraction';
+import { quotient } from '../../formula/fraction';
 import type { LengthDisplay } from '../../units';
 import { UNIT_WORDS, showLength, showNumber, toMillimeters } from '../../units';
 import type { AxisDerivation, Derivation, DerivedStep } from './derivation';
@@ -128,9 +128,9 @@ function factor(share: DerivedStep['step'] | undefined): string {
 function sumTable({ steps }: AxisDerivation, display: LengthDisplay): BoardLine {
   const text = (value: DerivedStep['step']): string => exactText(value, display.unit);
   const rows = steps.map((step) => {
-    const before = valueOf(step.sum) - valueOf(step.step);
+    const before = quotient(step.sum) - quotient(step.step);
     const start = Math.abs(before) < ARITHMETIC ? '0' : text(previous(steps, step));
-    const sign = valueOf(step.step) < 0 ? '-' : '+';
+    const sign = quotient(step.step) < 0 ? '-' : '+';
     const size = text(step.step).replace(/^-/u, '');
     return [
       step.to,

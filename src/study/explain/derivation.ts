@@ -1,7 +1,7 @@
 /** The grade rule of one point derived step by step, as a teacher would on a board. */
 import { InputError } from '../../errors';
 import type { Fraction } from '../../formula/fraction';
-import { ZERO, plus, times, valueOf } from '../../formula/fraction';
+import { ZERO, plus, times, quotient } from '../../formula/fraction';
 import { roundTo } from '../../grade/rounding';
 import { namedPoint } from '../../pattern/named-point';
 import type { Rule } from '../../grade/rule-formula';
@@ -155,7 +155,7 @@ export function derivation(
 
 /** True where the products add up to the move that the drafts give. */
 export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
-  return Math.abs(valueOf(sum) * unitInMm - move) <= STEPS_ADD_UP;
+  return Math.abs(quotient(sum) * unitInMm - move) <= STEPS_ADD_UP;
 }
 
 function found({ range: { plans } }: DraftedGrade, name: string) {

@@ -1,6 +1,6 @@
 /** Lengths and shares as exact fractions, the way they are written on a board. */
 import type { Fraction } from '../../formula/fraction';
-import { fraction, fractionOf, valueOf } from '../../formula/fraction';
+import { fraction, fractionOf, quotient } from '../../formula/fraction';
 import type { LengthUnit } from '../../units';
 import { fromMillimeters, trimmed } from '../../units';
 import { ARITHMETIC } from '../../tolerance';
@@ -25,9 +25,9 @@ export function lengthFraction(mm: number, unit: LengthUnit): Fraction {
 /** `1 3/8`, `-7/16`, `1/3`; in a metric unit decimals where they end, such as `0.625`. */
 export function exactText(value: Fraction, unit: LengthUnit): string {
   const { top, bottom } = value;
-  if (!Number.isInteger(top)) return trimmed(valueOf(value), 4);
+  if (!Number.isInteger(top)) return trimmed(quotient(value), 4);
   if (bottom === 1) return String(top);
-  if (unit !== 'in' && 1_000_000 % bottom === 0) return trimmed(valueOf(value), 6);
+  if (unit !== 'in' && 1_000_000 % bottom === 0) return trimmed(quotient(value), 6);
   const sign = top < 0 ? '-' : '';
   const whole = Math.floor(Math.abs(top) / bottom);
   const rest = Math.abs(top) % bottom;

@@ -3,7 +3,7 @@ import type { Axis } from '../../rule-sheet/rule-sheet';
 import { EXPLAINS_MOST, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import { reach } from './explains-most';
-import type { Diagnosis, FoundSlip } from './fewest-slips';
+import type { ExplainedSheet, FoundSlip } from './fewest-slips';
 import type { Series } from './series';
 import { rightValues } from './series';
 import type { Stage } from './slip';
@@ -25,7 +25,7 @@ export interface Decisions {
 export interface Judged {
   readonly key: AnswerKey;
   readonly series: readonly Series[];
-  readonly diagnosis: Diagnosis;
+  readonly diagnosis: ExplainedSheet;
   /** Points that are asked for, each once. */
   readonly asked: readonly { readonly piece: string; readonly point: string }[];
   /** mm. */
@@ -139,7 +139,7 @@ function lostIn(
 
 /** What the slips behind a series are about; undefined where one of its runs has no slip. */
 function ofSlips(
-  { found, unexplained }: Diagnosis,
+  { found, unexplained }: ExplainedSheet,
   series: Series,
   carried: ReadonlySet<FoundSlip>,
 ): readonly Decision[] | undefined {

@@ -2,7 +2,7 @@
 import { EXPLAINS_MOST, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Explanation, Run } from './explanations';
-import type { Diagnosis, FoundSlip } from './fewest-slips';
+import type { ExplainedSheet, FoundSlip } from './fewest-slips';
 import { fewestSlips } from './fewest-slips';
 import { predicted } from './predict';
 import type { Series } from './series';
@@ -28,7 +28,7 @@ export function mostlyExplained(
   runs: readonly Run[],
   catalog: readonly Slip[],
   close: Closeness,
-): Diagnosis {
+): ExplainedSheet {
   let left = runs.map((run) => ({
     ...run,
     explanations: run.explanations.filter((one) => fitsItsSeries(key, run.series, one, close)),

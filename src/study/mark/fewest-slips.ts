@@ -12,7 +12,7 @@ export interface FoundSlip {
 }
 
 /** What went wrong in a sheet, as far as the catalog of slips can tell. */
-export interface Diagnosis {
+export interface ExplainedSheet {
   /** In the order of the catalog of slips. */
   readonly found: readonly FoundSlip[];
   /** Runs of wrong cells that no slip gives. */
@@ -27,7 +27,7 @@ const MOST_STEPS = 200_000;
  * all. Among equally few, those that give the cells exactly go first, then those that stand first in
  * `catalog`.
  */
-export function fewestSlips(runs: readonly Run[], catalog: readonly Slip[]): Diagnosis {
+export function fewestSlips(runs: readonly Run[], catalog: readonly Slip[]): ExplainedSheet {
   const rank = new Map(catalog.map(({ id }, i) => [id, i]));
   const byId = new Map(catalog.map((slip) => [slip.id, slip]));
   const explained = runs.filter(({ explanations }) => explanations.length > 0);

@@ -17,8 +17,8 @@ import { answerKey, askedPoints } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
 import { directionOf, inConvention } from './convention';
-import { diagnose } from './diagnose';
-import type { Diagnosis } from './fewest-slips';
+import { explainSheet } from './explain-sheet';
+import type { ExplainedSheet } from './fewest-slips';
 import type { MarkedCell } from './marked-cells';
 import { markedCells } from './marked-cells';
 import type { Decisions } from './decisions';
@@ -65,7 +65,7 @@ export interface Marking {
   /** What the whole sheet was done by, if it has a cause of its own. */
   readonly cause: FoundCause | undefined;
   /** The slips of the sheet, once the cause of the whole sheet is put right. */
-  readonly diagnosis: Diagnosis;
+  readonly diagnosis: ExplainedSheet;
   readonly decisions: Decisions;
   /** What the sheet would make of the garment. */
   readonly worn: readonly WornSize[];
@@ -95,7 +95,7 @@ export function markSheet(request: MarkRequest): Marking {
   const exact = answerKey(result);
   const series = seriesOf(sheet, exact, result.chart);
   const stated = statedConvention(exact, sheet, zero);
-  const slips = (reading: Reading): Diagnosis => diagnose(reading, sheet.unit, tolerance);
+  const slips = (reading: Reading): ExplainedSheet => explainSheet(reading, sheet.unit, tolerance);
   const { convention, cause } = recognizeCause(exact, series, stated, tolerance, slips);
   const key = inConvention(exact, convention);
   const corners = result.range.plans.flatMap((plan) =>

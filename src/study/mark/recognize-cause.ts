@@ -3,7 +3,7 @@ import { EXPLAINS_MOST, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';
 import { inConvention } from './convention';
-import type { Diagnosis } from './fewest-slips';
+import type { ExplainedSheet } from './fewest-slips';
 import { recognizeConvention } from './recognize-convention';
 import type { Series } from './series';
 import { rightValues } from './series';
@@ -57,7 +57,7 @@ export function recognizeCause(
   series: readonly Series[],
   stated: StatedConvention,
   tolerance: number,
-  diagnose: (reading: Reading) => Diagnosis,
+  diagnose: (reading: Reading) => ExplainedSheet,
 ): Recognized {
   const read = (cause: SheetCause, convention?: Convention): Tried => {
     const { key, series: own, left } = cause.read(exact, series);
@@ -110,7 +110,7 @@ export function recognizeCause(
 function isUnexplained(
   { wrong }: Tried,
   series: readonly Series[],
-  { unexplained }: Diagnosis,
+  { unexplained }: ExplainedSheet,
 ): boolean {
   const open = unexplained.reduce((sum, { sizes }) => sum + sizes.length, 0);
   return movedPoints(series).length >= POINTS_FOR_BOTH && open > EXPLAINS_MOST * wrong;
@@ -124,7 +124,7 @@ function movedPoints(series: readonly Series[]): readonly string[] {
 /** The cause with which the fewest slips explain every cell; undefined if none does. */
 function withSlips(
   tried: readonly Tried[],
-  diagnose: (reading: Reading) => Diagnosis,
+  diagnose: (reading: Reading) => ExplainedSheet,
 ): Recognized | undefined {
   // A few points tell of most readings already that they are wrong.
   const isPossible = ({ key, series, left }: Reading): boolean => {

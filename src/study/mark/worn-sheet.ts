@@ -6,7 +6,7 @@ import { finishedMeasures } from '../../measure/finished';
 import { skirtPoints } from '../../measure/skirt-points';
 import type { Piece } from '../../pattern/piece';
 import type { SeamPair } from '../../pattern/seam-pair';
-import { isMirrored } from '../../pattern/seam-pair';
+import { meetsItself } from '../../pattern/seam-pair';
 import { walkPair } from '../../seams/walk-pair';
 import type { DraftedGrade } from '../../jobs/grade-chart';
 import type { Axis } from '../../rule-sheet/rule-sheet';
@@ -39,7 +39,7 @@ export function wornSheet(
     );
     const gapsOf = (pieces: readonly Piece[]) => [
       ...seams
-        .filter(({ pair }) => !isMirrored(pair))
+        .filter(({ pair }) => !meetsItself(pair))
         .map(({ pair, way }) => ({
           words: seamWords(pair),
           gap: walkPair(pieces, pair, way, parameters).gap,

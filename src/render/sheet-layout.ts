@@ -10,7 +10,7 @@ import { drawnPiece } from './drawn-piece';
 import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
 import { keyEntries } from './size-style';
-import type { Line, Sketch } from './sketch';
+import type { TextLine, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
 import { linesNote, sheetFacts, TOILE } from './captions';
 
@@ -40,7 +40,7 @@ export function sheet(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
   subtitle: string,
-  caption: Line,
+  caption: TextLine,
 ): Scene {
   const rows = inRows(drawnPieces(drawing, sizes, caption));
   const band = [
@@ -96,7 +96,7 @@ export function sheet(
 export function drawnPieces(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
-  caption: Line,
+  caption: TextLine,
 ): readonly DrawnPiece[] {
   const names = sizes[0]?.pieces.map(({ plan }) => plan.name) ?? [];
   return names.map((name) => {

@@ -3,14 +3,18 @@ import { SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { mostlyExplained } from './explains-most';
 import { explainSeries } from './explanations';
-import type { Diagnosis } from './fewest-slips';
+import type { ExplainedSheet } from './fewest-slips';
 import { precisionOf } from './marked-cells';
 import type { Reading } from './sheet-cause';
 import { slipsFor } from './slips';
 import { consistentSwaps } from './swaps';
 
 /** The fewest slips behind the wrong cells of a reading; the sheet is in `unit`, `tolerance` in mm. */
-export function diagnose({ key, series }: Reading, unit: LengthUnit, tolerance: number): Diagnosis {
+export function explainSheet(
+  { key, series }: Reading,
+  unit: LengthUnit,
+  tolerance: number,
+): ExplainedSheet {
   // Where nothing is moved anywhere, nothing was done that could be a slip.
   const moved = series.some(({ given }) => given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE));
   if (!moved) return { found: [], unexplained: [] };

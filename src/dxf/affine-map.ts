@@ -8,7 +8,7 @@ import type { Raw } from './tags';
 import { first, numberAt, rowOf } from './tags';
 
 /** A map of the plane, y down: (x, y) to (a x + c y + e, b x + d y + f). */
-export interface Placement {
+export interface AffineMap {
   readonly a: number;
   readonly b: number;
   readonly c: number;
@@ -18,7 +18,7 @@ export interface Placement {
 }
 
 /** The placement that changes nothing. */
-export const AS_DRAWN: Placement = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+export const AS_DRAWN: AffineMap = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 
 /** A block put somewhere. */
 export interface DxfInsert {
@@ -27,7 +27,7 @@ export interface DxfInsert {
   readonly layer: string;
   readonly row: number;
   /** Where the base point of the block goes, and how the block lies about it. */
-  readonly placement: Placement;
+  readonly placement: AffineMap;
   /** `dxf-malformed`, to be thrown if the block is of a piece. */
   readonly fault: InputError | undefined;
 }
@@ -90,12 +90,12 @@ function directionOf(degrees: number): readonly [number, number] {
 }
 
 /** Where a point goes. */
-export function placed({ a, b, c, d, e, f }: Placement, { x, y }: Point): Point {
+export function placed({ a, b, c, d, e, f }: AffineMap, { x, y }: Point): Point {
   return point(a * x + c * y + e, b * x + d * y + f);
 }
 
 /** First `inner`, then `outer`. */
-export function after(outer: Placement, inner: Placement): Placement {
+export function after(outer: AffineMap, inner: AffineMap): AffineMap {
   const at = placed(outer, point(inner.e, inner.f));
   return {
     a: outer.a * inner.a + outer.c * inner.b,
@@ -108,21 +108,21 @@ export function after(outer: Placement, inner: Placement): Placement {
 }
 
 /** A shift that puts a point at the origin. */
-export function fromBase({ x, y }: Point): Placement {
+export function fromBase({ x, y }: Point): AffineMap {
   return { ...AS_DRAWN, e: 0 - x, f: 0 - y };
 }
 
 /** By how much a placement makes things larger. */
-export function scaleOf({ a, b, c, d }: Placement): number {
+export function scaleOf({ a, b, c, d }: AffineMap): number {
   return Math.sqrt(Math.abs(a * d - b * c));
 }
 
 /** Whether a placement turns things over. */
-export function isMirrored({ a, b, c, d }: Placement): boolean {
+export function turnsOver({ a, b, c, d }: AffineMap): boolean {
   return a * d - b * c < 0;
 }
 
 /** Whether it leaves directions as they are. */
-export function isUpright({ a, b, c, d }: Placement): boolean {
+export function isUpright({ a, b, c, d }: AffineMap): boolean {
   return a > 0 && d > 0 && Math.abs(b) <= DRAWN_ALIKE * a && Math.abs(c) <= DRAWN_ALIKE * a;
 }

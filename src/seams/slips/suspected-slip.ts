@@ -19,7 +19,7 @@ export type SlipKind =
   | 'sizes exchanged';
 
 /** One way of going wrong at one place, and how it is undone. */
-export interface Slip {
+export interface SuspectedSlip {
   readonly kind: SlipKind;
   /** The point that it is told of. */
   readonly at: RuledPoint;
@@ -57,7 +57,7 @@ export interface Subject {
 }
 
 /** All ways of going wrong in one respect, at one point. */
-export type SlipFamily = (subject: Subject) => readonly Slip[];
+export type SlipFamily = (subject: Subject) => readonly SuspectedSlip[];
 
 /** Every set of axes that a slip may be made along: those along which the point moves at all. */
 export function movedAxes(moves: readonly Point[]): readonly (readonly Axis[])[] {
