@@ -1,4 +1,4 @@
-/** Every check of a graded pattern. A new check is a file of its own and a line in this list. */
+/** The checks of graded patterns. A new check is a file of its own and a line in one of these lists. */
 import type { SizeChart } from '../chart/size-chart';
 import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
@@ -46,82 +46,101 @@ export interface CheckContext {
   readonly seams: readonly WalkedSeam[];
   /** The rule of each point that has one of its own. */
   readonly rules: GivenRules;
-  /** Whether somebody typed the rules, so that they may have slips of the pen. */
-  readonly areRulesTyped: boolean;
   /** The body measurements, where they are known. */
   readonly chart: SizeChart | undefined;
   /** Published tables to compare the chart with; a choice that fits it if undefined. */
   readonly against: readonly string[] | undefined;
-  /** The range with its drafts, where every size was drafted. */
-  readonly drafted: GradedRange | undefined;
-  /** What a changed formula would do to the rules, where they are derived from formulas. */
-  readonly redraft?: Redraft | undefined;
   readonly display: LengthDisplay;
   /** The same before its rules were rounded; undefined where they are not. */
-  readonly exact: ExactGrade | undefined;
+  readonly exact: ExactGrade<CheckContext> | undefined;
+}
+
+/** What a check of a range may ask about, every size of which was drafted. */
+export interface DraftContext extends CheckContext {
+  readonly range: GradedRange;
+  /** What a changed formula would do to the rules. */
+  readonly redraft: Redraft;
+  readonly exact: ExactGrade<DraftContext> | undefined;
 }
 
 /** What a rounded grade is held against. */
-export interface ExactGrade extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
+export interface ExactGrade<Context> extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
   /** All that a check may ask about, made when it is asked for. */
-  readonly context: () => CheckContext;
+  readonly context: () => Context;
 }
 
 /** Says what it finds; never throws. */
-export type Check = (context: CheckContext) => readonly Finding[];
+export type Check<Context = CheckContext> = (context: Context) => readonly Finding[];
 
-type RangeCheck = (range: GradedRange, display: LengthDisplay) => readonly Finding[];
+type RangeCheck<Range> = (range: Range, display: LengthDisplay) => readonly Finding[];
 
-/** A check of a grade against its drafts, of which a pattern that was there already has none. */
-function ofDraft(check: RangeCheck): Check {
-  return ({ drafted, display }) => (drafted === undefined ? [] : check(drafted, display));
-}
-
-/** A check of what only a drafted skirt has: declared panels, and the parameters of its style. */
-function ofSkirt(check: RangeCheck): Check {
-  return (context) =>
-    context.range.plans.some(({ part }) => part === 'panel') ? ofDraft(check)(context) : [];
-}
-
-/** A check of numbers that somebody typed; those derived from drafts have no slips of the pen. */
-function ofTypedRules(check: Check): Check {
-  return (context) => (context.areRulesTyped ? check(context) : []);
-}
-
-/** A check of a graded pattern, wherever it and its rules came from. */
-function ofPattern(
-  check: (range: GradedPattern, display: LengthDisplay) => readonly Finding[],
-): Check {
+/** A check of nothing but the graded range. */
+function ofRange<Range>(
+  check: RangeCheck<Range>,
+): Check<Pick<CheckContext, 'display'> & { readonly range: Range }> {
   return ({ range, display }) => check(range, display);
 }
 
-/**
- * In the order in which findings of one severity are told. What stands as of a draft, a skirt or typed
- * rules asks for something that nothing else has; all others are of any pattern.
- */
-export const CHECKS: readonly Check[] = [
+/** A check of what only a drafted skirt has: declared panels, and the parameters of its style. */
+function ofSkirt(check: RangeCheck<GradedRange>): Check<DraftContext> {
+  return ({ range, display }) =>
+    range.plans.some(({ part }) => part === 'panel') ? check(range, display) : [];
+}
+
+/** What is to be known before anything is measured. */
+const NOTES: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
   ({ pattern, rules, seams }) => checkGivenPattern(pattern, rules, seams),
+];
+
+const FOLDS: Check = ({ range, rules, display }) => checkFolds(range, rules, display);
+
+const DARTS: readonly Check[] = [ofRange(checkDartLegs), ofRange(checkDartTruing)];
+
+/** Of the lines of any piece. */
+const LINES: readonly Check[] = [
+  ofRange(checkOutlineSimple),
+  ofRange(checkCutLines),
+  ofRange(checkCutWidths),
+  ofRange(checkTurnUps),
+  ofRange(noteRoundedPoints),
+];
+
+const CHART: Check = ({ chart, against, display }) =>
+  chart === undefined ? [] : checkChart(chart, display, against);
+
+/** Of a pattern and rules that somebody typed, in the order in which those of one severity are told. */
+export const PATTERN_CHECKS: readonly Check[] = [
+  ...NOTES,
   // A derived step goes the other way where the chart's growth does, which is told of the chart.
-  ofTypedRules(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
+  ({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
-  ofTypedRules(({ range, display }) => checkLargerPieces(range, display)),
-  ofDraft(checkGradedEqualsDraft),
-  ofDraft(checkRuleFormulas),
+  ofRange(checkLargerPieces),
+  (context) => sewnSeams(context, undefined),
+  FOLDS,
+  ...DARTS,
+  ...LINES,
+  CHART,
+];
+
+/** Of a drafted range, in the order in which those of one severity are told. */
+export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
+  ...NOTES,
+  ofRange(checkGradedEqualsDraft),
+  ofRange(checkRuleFormulas),
   // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
-  sewnSeams,
-  ({ range, rules, display }) => checkFolds(range, rules, display),
+  (context) => sewnSeams(context, context.redraft),
+  FOLDS,
   // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.
   // Darts that cross are told of any outline.
   ofSkirt(checkDarts),
   // What there is to take in, and how many darts to a panel, are parameters.
   ofSkirt(checkDartNumber),
-  ofPattern(checkDartLegs),
-  ofPattern(checkDartTruing),
+  ...DARTS,
   // Needs to know what is waist, side and center; corners over darts and seams are told of any edge.
   ofSkirt(checkClosedWaist),
-  ofDraft(noteTruing),
+  ofRange(noteTruing),
   // Side, stride, vent, facing, lining and zip hang on parameters, points and pieces by name.
   ofSkirt(checkSideTakeUp),
   ofSkirt(noteSideDirection),
@@ -130,29 +149,28 @@ export const CHECKS: readonly Check[] = [
   ofSkirt(checkFacings),
   ofSkirt(checkLining),
   ofSkirt(checkZip),
-  ofPattern(checkOutlineSimple),
-  ofPattern(checkCutLines),
-  ofPattern(checkCutWidths),
-  ofPattern(checkTurnUps),
-  ofPattern(noteRoundedPoints),
+  ...LINES,
   // Says what is lost in waist and hip, which are measured on panels.
   ofSkirt(noteRoundingDrift),
-  ({ chart, against, display }) => (chart === undefined ? [] : checkChart(chart, display, against)),
+  CHART,
 ];
 
-/** The findings of all checks, the gravest first. Rounding alone warns; it does not fail. */
-export function checkPattern(
-  context: CheckContext,
-  checks: readonly Check[] = CHECKS,
-): readonly Finding[] {
-  return bySeverity(checks.flatMap((check) => unlessRounded(check, context)));
+/** The findings of these checks, the gravest first. Rounding alone warns; it does not fail. */
+export function checkPattern<
+  Context extends { readonly exact: Pick<ExactGrade<Context>, 'context'> | undefined },
+>(context: Context, checks: readonly Check<Context>[]): readonly Finding[] {
+  return bySeverity(checks.flatMap((check) => unlessRounded(check, context, context.exact)));
 }
 
 /** A failure that the exact grade does not have is of the rounding that was asked for, and a warning. */
-function unlessRounded(check: Check, context: CheckContext): readonly Finding[] {
+function unlessRounded<Context>(
+  check: Check<Context>,
+  context: Context,
+  exact: Pick<ExactGrade<Context>, 'context'> | undefined,
+): readonly Finding[] {
   const found = check(context);
-  if (context.exact === undefined || !found.some(isFailure)) return found;
-  const failed = new Set(check(context.exact.context()).filter(isFailure).map(placeOf));
+  if (exact === undefined || !found.some(isFailure)) return found;
+  const failed = new Set(check(exact.context()).filter(isFailure).map(placeOf));
   return found.map((finding) =>
     isFailure(finding) && !failed.has(placeOf(finding))
       ? { ...finding, severity: 'warning', message: `${finding.message}, by rounding alone` }
@@ -168,14 +186,17 @@ function placeOf({ check, size, piece, subject }: Finding): string {
   return JSON.stringify([check, size, piece, subject]);
 }
 
-/** Slips first, which are looked for in the exact grade, then seam by seam. */
-function sewnSeams(context: CheckContext): readonly Finding[] {
-  const { pattern, range, seams, areRulesTyped, display } = context;
+/**
+ * Slips first, which are looked for in the exact grade, then seam by seam. Slips are of formulas where
+ * `redraft` tells what a changed one would do, else of the rules.
+ */
+function sewnSeams(context: CheckContext, redraft: Redraft | undefined): readonly Finding[] {
+  const { pattern, range, seams, display } = context;
   const exact = context.exact ?? context;
   const regrade = regrader(pattern, exact.rules);
-  const graded = { pattern, rules: exact.rules, regrade, redraft: context.redraft };
+  const graded = { pattern, rules: exact.rules, regrade, redraft };
   const sizes = exact.range.sizes.map(({ pieces }) => pieces);
-  const diagnoses = diagnose(graded, exact.seams, sizes, areRulesTyped);
+  const diagnoses = diagnose(graded, exact.seams, sizes);
   return [
     ...slipFindings(range, pattern, diagnoses, display),
     ...checkSewnSeams(range, seams, exact.seams, graded, display, diagnoses),

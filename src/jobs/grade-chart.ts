@@ -1,8 +1,8 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import type { Check, CheckContext } from '../check/checks';
-import { CHECKS, checkPattern } from '../check/checks';
+import type { Check, DraftContext } from '../check/checks';
+import { DRAFT_CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import type { ResolvedParameter } from '../draft/parameters';
 import type { Style } from '../draft/styles';
@@ -56,7 +56,10 @@ export type DraftedGrade = Omit<DraftResult, 'findings'>;
  * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
  * be used; what is wrong with the skirt itself comes back as findings of `checks`.
  */
-export function gradeChart(request: GradeRequest, checks: readonly Check[] = CHECKS): DraftResult {
+export function gradeChart(
+  request: GradeRequest,
+  checks: readonly Check<DraftContext>[] = DRAFT_CHECKS,
+): DraftResult {
   const { grade, context } = graded(request);
   return { ...grade, findings: checkPattern(context(), checks) };
 }
@@ -69,7 +72,7 @@ export function gradeUnchecked(request: GradeRequest): DraftedGrade {
 /** The graded range, and what its checks may ask about, made when it is asked for. */
 interface Graded {
   readonly grade: DraftedGrade;
-  readonly context: () => CheckContext;
+  readonly context: () => DraftContext;
 }
 
 function graded(request: GradeRequest): Graded {
@@ -101,15 +104,13 @@ function graded(request: GradeRequest): Graded {
   };
   const seams = walkedSeams(range, pattern.seams);
   const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);
-  const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): CheckContext => ({
+  const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): DraftContext => ({
     pattern,
     range: own,
     rules: rulesOf(own),
-    areRulesTyped: false,
     seams: walked,
     chart,
     against: request.against,
-    drafted: own,
     redraft: redraftOf(drafted, own),
     display,
     exact: exactGrade(own, pattern.seams, rulesOf, (exact, exactSeams) =>

@@ -2,7 +2,7 @@
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
-import { CHECKS, checkPattern } from '../check/checks';
+import { PATTERN_CHECKS, checkPattern } from '../check/checks';
 import { readD6673 } from '../dxf/read-d6673';
 import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
@@ -33,7 +33,7 @@ export interface PatternResult extends GradeResult {
  */
 export function gradePattern(
   request: PatternRequest,
-  checks: readonly Check[] = CHECKS,
+  checks: readonly Check[] = PATTERN_CHECKS,
 ): PatternResult {
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
@@ -53,11 +53,9 @@ export function gradePattern(
     pattern,
     range: own,
     rules,
-    areRulesTyped: true,
     seams: walked,
     chart,
     against: undefined,
-    drafted: undefined,
     display,
     exact: exactGrade(own, pattern.seams, () => rules, contextOf),
   });

@@ -9,7 +9,7 @@ import type { DraftedRange } from './draft-range';
 
 /** Asks the drafter of a range; `graded` tells its base and how its sizes lie. */
 export function redraftOf(
-  { drafter, sizes }: DraftedRange,
+  { drafter, sizes }: Pick<DraftedRange, 'drafter' | 'sizes'>,
   { exactRules, plans, stackPoint }: GradedPattern,
 ): Redraft {
   const { base, moves: now } = exactRules;

@@ -1,5 +1,5 @@
 /** The rounding that a request asks for, and what it is held against. */
-import type { CheckContext, ExactGrade } from '../check/checks';
+import type { ExactGrade } from '../check/checks';
 import type { Rounding } from '../grade/grade-sizes';
 import { cutSizes, unrounded } from '../grade/grade-sizes';
 import type { GradedPattern } from '../grade/graded-pattern';
@@ -28,16 +28,16 @@ export function roundingOf(
 }
 
 /** What the checks hold a rounded range against; undefined for one that is not rounded. */
-export function exactGrade(
+export function exactGrade<Context>(
   rounded: GradedPattern,
   pairs: readonly SeamPair[],
   rulesOf: (exact: GradedPattern) => GivenRules,
-  contextOf: (exact: GradedPattern, seams: readonly WalkedSeam[]) => CheckContext,
-): ExactGrade | undefined {
+  contextOf: (exact: GradedPattern, seams: readonly WalkedSeam[]) => Context,
+): ExactGrade<Context> | undefined {
   if (rounded.roundingStep === undefined) return undefined;
   const range = unrounded(rounded);
   const seams = walkedSeams(range, pairs);
-  let made: CheckContext | undefined;
+  let made: Context | undefined;
   return {
     range,
     seams,

@@ -42,7 +42,6 @@ export function diagnose(
   graded: Graded,
   given: readonly WalkedSeam[],
   sizes: readonly (readonly Piece[])[],
-  areRulesTyped: boolean,
 ): readonly Diagnosis[] {
   const found: Diagnosis[] = [];
   const told = new Set<string>();
@@ -73,15 +72,15 @@ export function diagnose(
       for (const other of seams)
         if (explains(likeliest, other, state, weigh)) told.add(other.pair.name);
   }
-  if (!areRulesTyped && state.redraft === undefined) return found;
   const open = new Set(
     found.flatMap(({ cause, seam }) =>
       cause === undefined && seam !== undefined ? sidePieces(state, seam) : [],
     ),
   );
-  const odd = areRulesTyped
-    ? oddRules(state, graded, seams, open)
-    : oddFormulas(state, graded, seams, open);
+  const odd =
+    state.redraft === undefined
+      ? oddRules(state, graded, seams, open)
+      : oddFormulas(state, graded, seams, open);
   return [...found, ...odd.map((one) => ({ ...one, seam: undefined, places: [] }))];
 }
 

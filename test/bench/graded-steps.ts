@@ -3,13 +3,15 @@
  * once, so that each step can be timed and a block that is compiled already can be given a body.
  */
 import type { SizeChart } from '../../src/chart/size-chart';
-import { checkPattern } from '../../src/check/checks';
+import type { DraftContext } from '../../src/check/checks';
+import { DRAFT_CHECKS, checkPattern } from '../../src/check/checks';
 import { derivedRules } from '../../src/grade/derived-rules';
 import type { GradedRange } from '../../src/grade/graded-pattern';
 import type { RuleFormulas } from '../../src/grade/rule-formula';
 import { applyRules, deriveRules } from '../../src/grade/rules';
 import { CENTER_WAIST, stackOn } from '../../src/grade/stack';
 import type { DraftedRange } from '../../src/jobs/draft-range';
+import { redraftOf } from '../../src/jobs/redraft';
 import type { GradeResult } from '../../src/jobs/grade-result';
 import { finishedMeasures } from '../../src/measure/finished';
 import { skirtPoints } from '../../src/measure/skirt-points';
@@ -72,13 +74,16 @@ export function gradedSteps(
     leftOut: [],
   };
   const findings = timed('check', () =>
-    checkPattern({
-      ...{ pattern, range, seams, chart, display, drafted: range },
-      rules: derivedRules(range, pattern.file),
-      areRulesTyped: false,
-      against: undefined,
-      exact: undefined,
-    }),
+    checkPattern<DraftContext>(
+      {
+        ...{ pattern, range, seams, chart, display },
+        rules: derivedRules(range, pattern.file),
+        redraft: redraftOf({ drafter, sizes }, range),
+        against: undefined,
+        exact: undefined,
+      },
+      DRAFT_CHECKS,
+    ),
   );
   return {
     ...{ title: pattern.title, pattern, chart, range, seams, display, findings },

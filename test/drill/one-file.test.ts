@@ -1,7 +1,7 @@
 /** What is added to the engine is a file of its own and at most a line in a list. */
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../src/check/checks';
-import { CHECKS } from '../../src/check/checks';
+import { DRAFT_CHECKS } from '../../src/check/checks';
 import type { StyleChoice } from '../../src/draft/style-file';
 import { SHAPED_SKIRT } from '../../src/draft/shaped-skirt/block';
 import type { Export } from '../../src/index';
@@ -71,7 +71,7 @@ describe('what a file of its own adds', () => {
 
   it('is a check, a line in the list of checks', () => {
     const request = { chart: CHART, base: '2', style: SHORT };
-    const { findings: found, range } = gradeChart(request, [...CHECKS, manyPieces]);
+    const { findings: found, range } = gradeChart(request, [...DRAFT_CHECKS, manyPieces]);
     expect(found.filter(({ check }) => check !== 'many-pieces')).toEqual(result.findings);
     expect(found.find(({ check }) => check === 'many-pieces')?.measured).toBe(range.plans.length);
   });
