@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig(({ mode }) => ({
@@ -8,6 +9,16 @@ export default defineConfig(({ mode }) => ({
       enforce: 'pre',
       transform(code, id) {
         return id.endsWith('.csv') ? `export default ${JSON.stringify(code)}` : undefined;
+      },
+    },
+    // So is the font, as bytes.
+    {
+      name: 'font-as-bytes',
+      enforce: 'pre',
+      load(id) {
+        if (!id.endsWith('.ttf')) return undefined;
+        const bytes = readFileSync(id).toString('base64');
+        return `export default Uint8Array.from(Buffer.from('${bytes}', 'base64'))`;
       },
     },
   ],

@@ -1,6 +1,6 @@
 /** Layers of a PDF file: optional content groups, ISO 32000-1 clause 8.11. */
-import type { PDFDocument, PDFRef } from 'pdf-lib';
-import { PDFHexString } from 'pdf-lib';
+import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib';
+import { PDFHexString } from '@cantoo/pdf-lib';
 
 /** A layer by the name that readers list. A locked one is always shown. */
 export interface PdfLayer {

@@ -2,8 +2,8 @@
  * Writes pages as a PDF file, ISO 32000-1. The library for it is large: import this file only when
  * a PDF is wanted.
  */
-import type { PDFRef } from 'pdf-lib';
-import { PDFDocument, PrintScaling, StandardFonts } from 'pdf-lib';
+import type { PDFRef } from '@cantoo/pdf-lib';
+import { PDFDocument, PrintScaling } from '@cantoo/pdf-lib';
 import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
 import { joinBoxes } from '../geometry/bounds';
@@ -13,9 +13,13 @@ import type { Names } from './pdf-content';
 import { POINTS_PER_INCH, POINTS_PER_MILLIMETER } from '../units';
 import { contentOf, millimeters, windowContent } from './pdf-content';
 import { face } from './pdf-face';
+import { addFont } from './pdf-font';
+import { FONT_FILES } from './font-files';
+import { packedStream } from './pdf-stream';
+import { trueType } from './true-type';
 import type { PdfLayer } from './pdf-layers';
 import { addLayers } from './pdf-layers';
-import type { Scene, Shape } from './scene';
+import type { Scene, Shape, TextShape } from './scene';
 import { shapeBox } from './shape-box';
 
 /** The part `part` of a large drawing, in its coordinates, shown on a page with its corner `at`. */
@@ -51,19 +55,16 @@ export async function pdf(
   // Readers offer no scaling by themselves then (table 150).
   document.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
 
-  const [regular, bold] = [
-    document.embedStandardFont(StandardFonts.Helvetica),
-    document.embedStandardFont(StandardFonts.HelveticaBold),
-  ];
   const groups = addLayers(document, layers);
   const keyOf = (i: number): string => `Layer${i}`;
+  const fonts = [fontOf(document, 'normal'), fontOf(document, 'bold')] as const;
   const names: Names = {
-    faces: { normal: face('Regular', regular), bold: face('Bold', bold) },
+    faces: { normal: fonts[0].face, bold: fonts[1].face },
     layers: new Map(layers.map(({ name }, i) => [name, keyOf(i)])),
   };
   const { context } = document;
   const resources = {
-    Font: { Regular: regular.ref, Bold: bold.ref },
+    Font: Object.fromEntries(fonts.map(({ face: { key }, ref }) => [key, ref])),
     Properties: Object.fromEntries(groups.map((group, i) => [keyOf(i), group])),
   };
   const ownResources = context.register(context.obj(resources));
@@ -71,13 +72,13 @@ export async function pdf(
   const objects = new Map(
     drawings.map((drawing, i) => {
       const { left, top, right, bottom } = joinBoxes(drawing.map(shapeBox));
-      const form = context.flateStream(contentOf(drawing, names), {
+      const form = packedStream(context, contentOf(drawing, names), {
         Type: 'XObject',
         Subtype: 'Form',
         BBox: [left, top, right, bottom],
         Resources: ownResources,
       });
-      return [drawing, { key: `Drawing${i}`, ref: context.register(form) }] as const;
+      return [drawing, { key: `Drawing${i}`, ref: form }] as const;
     }),
   );
   const pageResources = context.register(
@@ -94,14 +95,18 @@ export async function pdf(
       ),
       contentOf(scene.shapes, names),
     ];
-    addPage(
-      document,
-      scene,
-      context.register(context.flateStream(lines.join('\n'))),
-      pageResources,
-    );
+    addPage(document, scene, packedStream(context, lines.join('\n')), pageResources);
   }
+  // Only now it is known what the pages show.
+  for (const { ref, name, font, face } of fonts) addFont(document, ref, name, font, face);
   return document.save();
+}
+
+/** The font of a weight with its place in the file, where it is put once its characters are known. */
+function fontOf({ context }: PDFDocument, weight: TextShape['weight']) {
+  const { name, bytes } = FONT_FILES[weight];
+  const font = trueType(bytes);
+  return { name, font, face: face(name, font), ref: context.nextRef() };
 }
 
 function addPage(

@@ -11,17 +11,25 @@ export const FONT_STACK = "'Helvetica Neue', Helvetica, Arial, 'Liberation Sans'
  * those of the widest face the stack may fall back to, so that words never outgrow their room.
  */
 const WIDTHS: readonly (readonly [em: number, characters: string])[] = [
-  [0.38, "ijlIJ' /\\|,."],
-  [0.5, '!()[]`frt:;_-'],
-  [0.6, 'cs"*?z'],
-  [0.72, '0123456789abdeghknopquvxyLSFET${}'],
-  [0.79, 'ABCKPRVXYZ'],
-  [0.88, 'DGHNOQU#+<=>^&~'],
-  [1.11, 'MWmw@%'],
+  [0.38, "ijlI' /\\|,.·ıłΙϳІіј‘’‚′"],
+  [0.5, '!()[]`frt:;-ľ¡°²³¹ιſ“”„″‹›'],
+  [0.6, 'J_cs"*zªºĸεζςгзстѕє–†ґ'],
+  [
+    0.72,
+    '0123456789abdeghknopquvxyLSFET${}?¢£¥§«»¿ßðøþđħŋŁŧəΓΕΞΣΤαβγδηθκλνορτυχГЕЅЗТЄабвеикнопрухчьяђћџҐ€•',
+  ],
+  [0.79, 'ABCKPRVXYZµÞΑΒΔΖΚΛΡΥΧμσφЈАБВРСУХЧЬЭЯлцъэћ'],
+  [0.88, 'DGHNOQU#+<=>^&~±Ð×Ø÷ĐĦŊΗΘΝΟΠΦΨΩπψωЋЏДИКЛНОПдм−≤≥'],
+  [1.11, 'MWmw@%©®¼½¾⅓⅔⅛⅜⅝⅞ÆæœΆΈΉΊΌΎΏΜЂМФЦЪЫжфшщыюљњ—…™←→'],
 ];
 const EM = new Map(WIDTHS.flatMap(([em, characters]) => [...characters].map((c) => [c, em])));
 /** Em of a character that the table does not know: the widest pictures among letters. */
 const UNKNOWN_EM = 1.3;
+
+/** A letter with accents is about as wide as without them. */
+function emOf(character: string): number {
+  return EM.get(character) ?? EM.get(character.normalize('NFD').charAt(0)) ?? UNKNOWN_EM;
+}
 
 /** Share of the type size that capitals and figures rise above the baseline. */
 const ASCENT = 0.76;
@@ -55,7 +63,7 @@ export function text(
 /** Width in mm that a line of words takes at most, in any weight. */
 export function textWidth(words: string, size: number): number {
   let em = 0;
-  for (const character of words) em += EM.get(character) ?? UNKNOWN_EM;
+  for (const character of words) em += emOf(character);
   return em * size;
 }
 

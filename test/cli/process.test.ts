@@ -1,7 +1,7 @@
 /** The built command line as processes of their own: what only a real process can show. */
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { setTimeout as delay } from 'node:timers/promises';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -55,6 +55,14 @@ describe('what is loaded', () => {
     const { texts } = loading('grade', DEMO, '--base', '12', '--out', 'loaded');
     expect(texts.some((text) => text.includes('isAccessorNode'))).toBe(true);
   });
+});
+
+it('has the font of printed files and its license beside it', () => {
+  const { status } = spawned(['print', DEMO, '--base', '12', '--paper', 'a0', '--out', 'font']);
+  expect(status).toBe(0);
+  const { size } = statSync(join(place.path, 'font', 'print-a0.pdf'));
+  expect(size).toBeGreaterThan(20_000);
+  expect(readFileSync('dist/arimo-license.txt', 'utf8')).toContain('SIL OPEN FONT LICENSE');
 });
 
 describe('the process', () => {

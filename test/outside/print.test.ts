@@ -30,6 +30,14 @@ describeOutside('printed files read from outside', async () => {
     expect(run('qpdf', '--check', pathOf(name))).toContain('No syntax or stream encoding errors');
   });
 
+  it.each(files.map(({ name }) => name))('%s has all its fonts, in part', (name) => {
+    const fonts = run('pdffonts', pathOf(name)).trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    // A tag before the name, then: embedded, in part, with the characters that its numbers stand for.
+    for (const font of fonts)
+      expect(font).toMatch(/^[A-Z]{6}\+Arimo-(Regular|Bold) .* Identity-H +yes yes yes /);
+  });
+
   it.each([
     ['print-a4.pdf', 210, 297],
     ['print-letter.pdf', 215.9, 279.4],

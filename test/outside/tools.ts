@@ -12,6 +12,7 @@ import { readPgm, readPng, readPpm } from './raster';
 
 /** Each program with the package that has it. */
 const PACKAGES = {
+  pdffonts: 'poppler-utils',
   pdfinfo: 'poppler-utils',
   pdftoppm: 'poppler-utils',
   pdftotext: 'poppler-utils',

@@ -1,4 +1,4 @@
-import { PDFDocument } from 'pdf-lib';
+import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { boxHolds, grownBox } from '../../src/geometry/bounds';
 import { drawingOf } from '../../src/files/drawing-files';
@@ -136,10 +136,15 @@ describe('refusals', () => {
       paper: [paper],
     });
 
-  it('tell the character that the fonts do not have', async () => {
-    await expect(print('Spódnica Łucja', ['1', '2', '3'])).rejects.toMatchObject({
+  it.each([
+    ['a letter of a script that the font lacks', 'スカート', 'U+30B9'],
+    ['a script that runs from right to left', 'חצאית', 'U+05D7'],
+    ['an accent that no letter carries', 'q\u0301', 'U+0301'],
+    ['a picture', 'Skirt \u{1F457}', 'U+1F457'],
+  ])('tell %s', async (_, title, code) => {
+    await expect(print(title, ['1', '2', '3'])).rejects.toMatchObject({
       code: 'character-unprintable',
-      message: expect.stringContaining('Ł (U+0141)') as string,
+      message: expect.stringContaining(code) as string,
     });
     await expect(print('Skirt', ['S', '中', 'L'])).rejects.toMatchObject({
       code: 'character-unprintable',
@@ -147,10 +152,13 @@ describe('refusals', () => {
     });
   });
 
-  it('print what western European names need', async () => {
-    const [file] = await print('Jupe à plis « Éloïse » – Größe', ['S', 'M½', 'L']);
-    expect(layersRead(await PDFDocument.load(file?.bytes ?? ''))).toMatchObject({
-      names: ['Size S', 'Size M½', 'Size L', 'All sizes: names, grain, folds', 'Sheet marks'],
+  it('print what Latin, Greek and Cyrillic names need', async () => {
+    const title = 'Jupe « Éloïse » – Größe, Spódnica Łucja, Žluť, Φούστα, Юбка № 5';
+    const [file] = await print(title, ['S', 'M½', 'Б']);
+    const document = await PDFDocument.load(file?.bytes ?? '', { updateMetadata: false });
+    expect(document.getTitle()).toBe(title);
+    expect(layersRead(document)).toMatchObject({
+      names: ['Size S', 'Size M½', 'Size Б', 'All sizes: names, grain, folds', 'Sheet marks'],
     });
   });
 

@@ -1,7 +1,7 @@
 /** Skirts to print, and a reader for what was printed. */
 import { readFileSync } from 'node:fs';
-import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from 'pdf-lib';
-import type { PDFRef } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib';
+import type { PDFRef } from '@cantoo/pdf-lib';
 import type { GradeRequest, DraftResult } from '../../src/index';
 import { gradedOnce } from '../graded';
 
