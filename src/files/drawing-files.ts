@@ -1,12 +1,14 @@
-/** The drawings of a graded result: the nest, and each size alone. */
+/** The drawings of a graded result: the nest, each size alone, and the garment that it makes. */
 import type { GradeResult } from '../jobs/grade-result';
+import { zipOf } from '../pattern/zip';
+import { lineDrawingSheet } from '../render/line-drawing';
 import type { NestDrawing } from '../render/nest-drawing';
 import { nestSheet } from '../render/nest-sheet';
 import { sizeSheet } from '../render/size-sheet';
 import { svg } from '../render/svg';
 import type { ResultFile } from './result-file';
 
-/** The nest, and each size shown. */
+/** The nest, each size shown, and the line drawing of a skirt. */
 export function drawingFiles(result: GradeResult): readonly ResultFile[] {
   const drawing = drawingOf(result);
   const labels = drawing.sizes.map(({ label }) => label);
@@ -16,7 +18,17 @@ export function drawingFiles(result: GradeResult): readonly ResultFile[] {
       name: `size-${label}.svg`,
       text: svg(sizeSheet(drawing, labels[i] ?? '')),
     })),
+    ...lineDrawingFile(result),
   ];
+}
+
+/** The line drawing of the base size, whose proportions are the design's own. */
+function lineDrawingFile({ title, range }: GradeResult): readonly ResultFile[] {
+  const base = range.sizes.find(({ label }) => label === range.base);
+  const sheet =
+    base &&
+    lineDrawingSheet(title, { pieces: base.pieces, zip: zipOf(base.pieces, base.parameters) });
+  return sheet === undefined ? [] : [{ name: 'drawing.svg', text: svg(sheet) }];
 }
 
 /** What the drawings of a result are made from. */

@@ -71,6 +71,11 @@ export function polyline(part: string, points: readonly Point[], stroke: Stroke)
   return { kind: 'path', part, segments: chain(points), closed: false, stroke };
 }
 
+/** A closed path of straight lines through `points`. */
+export function polygon(part: string, points: readonly Point[], stroke: Stroke): PathShape {
+  return { kind: 'path', part, segments: ring(points), closed: true, stroke };
+}
+
 /** A filled polygon without a border. */
 export function filled(part: string, points: readonly Point[], fill: string): PathShape {
   return { kind: 'path', part, segments: ring(points), closed: true, fill };
@@ -83,7 +88,7 @@ export function rectangle(
   stroke: Stroke,
 ): PathShape {
   const corners = [point(left, top), point(right, top), point(right, bottom), point(left, bottom)];
-  return { kind: 'path', part, segments: ring(corners), closed: true, stroke };
+  return polygon(part, corners, stroke);
 }
 
 /** A circle of four cubics, round to a few thousandths of its radius. */

@@ -111,6 +111,7 @@ describe('result files', () => {
     expect(resultFiles(grade()).map(({ name }) => name)).toEqual([
       'nest.svg',
       ...['size-8.svg', 'size-10.svg', 'size-12.svg', 'size-14.svg'],
+      'drawing.svg',
       'graded-points.csv',
       'grade-rules.csv',
       'finished-measurements.csv',
