@@ -16,7 +16,7 @@ export function checkLining(range: GradedRange, display: LengthDisplay): Finding
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((panel) =>
       size.pieces
-        .filter(({ plan }) => plan.name === `${panel.plan.name}_lining`)
+        .filter(({ plan }) => plan.name.endsWith(`${panel.plan.name}_lining`))
         .map((lining) => hipRoom(size, lining, panel, MEETS_TARGET + step, display)),
     ),
   );

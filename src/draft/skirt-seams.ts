@@ -2,6 +2,7 @@
 import type { Edge, Part } from '../pattern/piece';
 import type { SeamEdge, SeamPair } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
+import { panelOf } from './skirt-traits';
 
 /** What a seam wants to know of a piece. */
 interface SewnPiece {
@@ -19,17 +20,24 @@ export function skirtSeams(pieces: readonly SewnPiece[]): readonly SeamPair[] {
   return [
     ...(['panel', 'facing', 'lining'] as const).flatMap((part) => sides(pieces, part)),
     ...centers(pieces),
-    ...pieces.flatMap((piece) => atWaist(piece)),
+    ...pieces.flatMap((piece) => [...atWaist(piece), ...atVent(piece)]),
   ];
 }
 
 function sides(pieces: readonly SewnPiece[], part: Part): readonly SeamPair[] {
-  const [front, back] = pieces.filter((piece) => piece.part === part);
-  if (front === undefined || back === undefined) return [];
-  const name = part === 'panel' ? 'side' : `${part} side`;
+  const [front, ...backs] = pieces.filter((piece) => piece.part === part);
+  if (front === undefined) return [];
   // The hems of linings are turned up on their own and need not run on.
   const runsOn = [true, part !== 'lining'] as const;
-  return [seamPair(name, oneEach(front.name, back.name, 'side'), { way: 'same', runsOn })];
+  return backs.map((back) => {
+    const name = part === 'panel' ? 'side' : `${halfOf(back.name)}${part} side`;
+    return seamPair(name, oneEach(front.name, back.name, 'side'), { way: 'same', runsOn });
+  });
+}
+
+/** `left ` of `left_back_lining`; nothing of a piece that is the same on both sides. */
+function halfOf(name: string): string {
+  return name.replace(/^(?:(right|left)_)?.*$/u, (_, half?: string) => (half ? `${half} ` : ''));
 }
 
 function oneEach(first: string, second: string, edge: string): SeamPair['sides'] {
@@ -60,15 +68,35 @@ const WHOLE_WAIST: readonly SeamEdge[] = [
   { piece: 'back', edge: 'waist', back: true },
 ];
 
+/**
+ * The lining round a vent: sewn to itself down to the top of the vent, as the shell is, and from there
+ * along the upper edge and the side of the extension, down to the hem of the lining.
+ */
+function atVent({ name, part, outline }: SewnPiece): readonly SeamPair[] {
+  if (part !== 'lining' || !outline.some(({ seam }) => seam === 'vent')) return [];
+  return [
+    ['center_back', 'center back'],
+    ['vent_top', 'upper edge of the vent'],
+    ['vent', 'vent'],
+  ].map(([edge = '', said = '']) =>
+    seamPair(`${said} and ${halfOf(name)}lining`, oneEach('back', name, edge), {
+      way: 'same',
+      ease: edge === 'vent' ? 'lining_shorter' : 0,
+      notches: 'left out',
+      runsOn: [false, false],
+    }),
+  );
+}
+
 function atWaist({ name, part }: SewnPiece): readonly SeamPair[] {
-  const panel = name.replace(/_(facing|lining)$/u, '');
+  const panel = panelOf(name);
   const runsOn = [false, false] as const;
   const edge = (own: string): SeamEdge => ({ piece: name, edge: own });
   switch (part) {
     case 'facing':
     case 'lining':
       return [
-        seamPair(`${panel} waist and ${part}`, oneEach(panel, name, 'waist'), {
+        seamPair(`${halfOf(name)}${panel} waist and ${part}`, oneEach(panel, name, 'waist'), {
           way: 'same',
           runsOn,
         }),

@@ -74,7 +74,7 @@ function edgeTraits(part: Part, seam: string): EdgeTraits {
  * (common practice: apparel wikis and home patterns).
  */
 function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): readonly NotchRule[] {
-  const single = name.startsWith('back') ? 2 : 1;
+  const single = panelOf(name) === 'back' ? 2 : 1;
   const notch = (named: string, place: NotchPlace): NotchRule => ({
     name: named,
     marks: single,
@@ -105,7 +105,7 @@ function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): read
       by: 'level',
       edge: 'side',
       joint: 'side_hip',
-      like: name.replace(/^back/u, 'front'),
+      like: name.replace(/^(?:right_|left_)?back/u, 'front'),
     }),
     ...(outline.some(({ seam }) => seam === 'center_back')
       ? [notch('zip-end', { by: 'zip', edge: 'center_back' })]
@@ -114,6 +114,11 @@ function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): read
       ? [notch('vent-top', { by: 'joint', point: 'vent_top', beside: 'after' })]
       : []),
   ];
+}
+
+/** The panel that a piece of a skirt is of or belongs to: `back` of `back`, `left_back_lining`. */
+export function panelOf(name: string): 'front' | 'back' {
+  return /^(?:right_|left_)?back/u.test(name) ? 'back' : 'front';
 }
 
 /** Along the legs of darts and tucks, as they are folded. */

@@ -51,7 +51,14 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
     ),
     ...(linings.length === 0
       ? []
-      : [girth('lining_hip', 'straight across the lining at the hip line', acrossHip(linings))]),
+      : [
+          girth(
+            'lining_hip',
+            'straight across the lining at the hip line',
+            acrossHip([...linings, ...twins(linings)]),
+            1,
+          ),
+        ]),
     zip('zip_opening', 'waist seam to the end of the opening at center back'),
     zip('zip_length', 'zip, end to end'),
   ];
@@ -69,6 +76,11 @@ function girths(panels: readonly PiecePlan[]): readonly PointOfMeasure[] {
     girth('hip', 'straight across at the hip line, all round', acrossHip(panels)),
     girth('hem', 'along the bottom edge, all round', along(panels, 'hem'), HALVES, 'hem'),
   ];
+}
+
+/** The pieces again that are the same on both sides, of which there is no right and no left one. */
+function twins(plans: readonly PiecePlan[]): readonly PiecePlan[] {
+  return plans.filter(({ cuttings }) => cuttings.some(({ count, onFold }) => onFold || count > 1));
 }
 
 /** What a dart takes in, and its legs, the one nearer the center line first. */

@@ -4,6 +4,7 @@ import type { Point } from '../geometry/point';
 import { quarterTurn, scale, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { reversed, segmentAt, segmentLength, segmentTangent } from '../geometry/segment';
+import { runsClockwise } from './clockwise';
 import type { Piece } from './piece';
 import { edgeSegments } from './piece';
 
@@ -28,7 +29,7 @@ export function placeBeforeEnd(piece: Piece, seam: string, length: number): Seam
     const back = reversed(segment);
     const t =
       back.kind === 'cubic' ? cubicParameterAtLength(back, left) : long === 0 ? 0 : left / long;
-    return { at: segmentAt(back, t), outward: quarterTurn(unit(segmentTangent(back, t))) };
+    return { at: segmentAt(back, t), outward: scale(outwardAt(piece, back, t), -1) };
   }
   return undefined;
 }
@@ -44,9 +45,10 @@ export function lengthToEnd(piece: Piece, seam: string, joint: string): number |
     .reduce((sum, segment) => sum + segmentLength(segment), 0);
 }
 
-/** The unit vector out of the piece at the start or end of an edge. */
-export function outwardAt(segment: Segment, t: 0 | 1): Point {
-  return scale(quarterTurn(unit(segmentTangent(segment, t))), -1);
+/** The unit vector out of the piece at a place of a segment that runs as its outline does. */
+export function outwardAt(piece: Piece, segment: Segment, t: number): Point {
+  const toRight = quarterTurn(unit(segmentTangent(segment, t)));
+  return scale(toRight, runsClockwise(piece) ? -1 : 1);
 }
 
 function seamSegments(piece: Piece, seam: string): readonly Segment[] {

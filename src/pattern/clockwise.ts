@@ -3,10 +3,14 @@ import { cross } from '../geometry/point';
 import type { Edge, Piece } from './piece';
 import { outlineSegments } from './piece';
 
+/** Whether the outline of a piece runs clockwise on paper. */
+export function runsClockwise(piece: Piece): boolean {
+  return outlineSegments(piece).reduce((sum, { from, to }) => sum + cross(from, to), 0) >= 0;
+}
+
 /** The piece with an outline that runs clockwise on paper; itself if it does already. */
 export function clockwise(piece: Piece): Piece {
-  const area = outlineSegments(piece).reduce((sum, { from, to }) => sum + cross(from, to), 0);
-  if (area >= 0) return piece;
+  if (runsClockwise(piece)) return piece;
   const outline = piece.plan.outline.toReversed().map(turnedRound);
   return { ...piece, plan: { ...piece.plan, outline } };
 }

@@ -5,7 +5,6 @@ import { distance, point, scale, subtract, unit } from '../geometry/point';
 import { segmentAt } from '../geometry/segment';
 import type { SeamPlace } from './along-seam';
 import { lengthToEnd, outwardAt, placeBeforeEnd } from './along-seam';
-import { clockwise } from './clockwise';
 import type { DrillRule, NotchPlace, NotchRule, Piece } from './piece';
 import { edgeSegments, outlineSegments, pieceNamed, pointOf } from './piece';
 import { zipOf } from './zip';
@@ -66,14 +65,15 @@ function placeOf(
 
 /** Square to the edge that arrives at a point of the outline, or to the one that leaves it. */
 function jointOf(piece: Piece, name: string, beside: 'before' | 'after'): SeamPlace | undefined {
-  const { plan } = clockwise(piece);
-  const edge = plan.outline.find(({ from, to }) => (beside === 'before' ? to : from) === name);
+  const edge = piece.plan.outline.find(
+    ({ from, to }) => (beside === 'before' ? to : from) === name,
+  );
   const segments = edge === undefined ? [] : edgeSegments(piece, edge);
   const segment = beside === 'before' ? segments.at(-1) : segments[0];
   return (
     segment && {
       at: pointOf(piece, name),
-      outward: outwardAt(segment, beside === 'before' ? 1 : 0),
+      outward: outwardAt(piece, segment, beside === 'before' ? 1 : 0),
     }
   );
 }

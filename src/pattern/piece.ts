@@ -36,7 +36,6 @@ export interface MarkedLine {
     | 'dart-fold'
     | 'fold-line'
     | 'tuck'
-    | 'left-back-edge'
     | 'internal-line'
     | 'grainline';
   readonly through: readonly string[];

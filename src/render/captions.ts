@@ -13,11 +13,15 @@ export function spelled(name: string): string {
   return name.replace(/[_-]+/g, ' ').toUpperCase();
 }
 
-/** How often to cut a piece, a line for each cloth: `Cut 1 on fold`, `Cut 2 of interfacing`. */
+/**
+ * How often to cut a piece, a line for each cloth: `Cut 1 on fold`, `Cut 2 of interfacing`. What is
+ * made for one side of the wearer is no pair, so it matters which face is up.
+ */
 export function cuttings(plan: PiecePlan): readonly string[] {
+  const faceUp = /^(?:left|right)_/u.test(plan.name) ? ', right side up' : '';
   return plan.cuttings.map(({ cloth, count, onFold }) => {
     const from = cloth === 'shell' ? '' : ` of ${cloth}`;
-    return `Cut ${count}${from}${onFold ? ' on fold' : ''}`;
+    return `Cut ${count}${from}${onFold ? ' on fold' : ''}${faceUp}`;
   });
 }
 

@@ -30,7 +30,6 @@ const MARKS: Readonly<Record<DashedMark['name'], Omit<Stroke, 'color'>>> = {
   'dart-fold': { width: 0.3, dash: [4, 2] },
   'fold-line': { width: 0.4, dash: [12, 3] },
   tuck: { width: 0.4, dash: [4, 2] },
-  'left-back-edge': { width: 0.4, dash: [7, 2] },
   'internal-line': { width: 0.4, dash: [4, 2] },
 };
 

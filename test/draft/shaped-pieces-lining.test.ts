@@ -11,37 +11,48 @@ import { gradedOnce } from '../graded';
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
 
-/** Every panel with its lining. */
 /** The point from which the side of a panel or lining runs in one line to the hem. */
 function straightFrom({ plan }: Piece): string {
   return plan.outline.find(({ to }) => to === 'side_hem')?.from ?? '';
 }
 
+/** Every panel with each of its linings, the left one turned over, as it lies on the panel. */
 function linings(result: DraftResult): readonly (readonly [shell: Piece, lining: Piece])[] {
-  return result.range.sizes.flatMap(({ label }) =>
-    PANELS.map(
-      (name) => [pieceOf(result, label, name), pieceOf(result, label, `${name}_lining`)] as const,
+  return result.range.sizes.flatMap(({ label, pieces }) =>
+    PANELS.flatMap((name) =>
+      pieces
+        .filter(({ plan }) => plan.name.endsWith(`${name}_lining`))
+        .map((lining) => [pieceOf(result, label, name), turnedOver(lining)] as const),
     ),
   );
+}
+
+function turnedOver(piece: Piece): Piece {
+  if (!piece.plan.name.startsWith('left_')) return piece;
+  return { ...piece, points: piece.points.map(({ x, y }) => ({ x: 0 - x, y })) };
+}
+
+/** Where the hem of a lining ends at the center line, or at the left side of a vent. */
+function hemEnd({ plan }: Piece): string {
+  return plan.index.has('center_hem') ? 'center_hem' : 'vent_hem';
 }
 
 describe.each(everyResult({}))('the lining of %s', (_, result) => {
   it('is 2 cm shorter than the shell at center and side', () => {
     for (const [shell, lining] of linings(result)) {
-      const { x, y } = pointOf(lining, 'center_hem');
-      expect(x).toBe(0);
+      const { x, y } = pointOf(lining, hemEnd(lining));
+      expect(x).toBeCloseTo(hemEnd(lining) === 'center_hem' ? 0 : 40, 9);
       expect(y).toBeCloseTo(pointOf(shell, 'center_hem').y - 20, 9);
       expect(total(chords(lining, 'side'))).toBeCloseTo(total(chords(shell, 'side')) - 20, 4);
     }
   });
 
   it('has side seams that match', () => {
-    for (const { label } of result.range.sizes) {
-      const [front, back] = PANELS.map((name) =>
-        total(chords(pieceOf(result, label, `${name}_lining`), 'side')),
-      );
-      expect(Math.abs((front ?? NaN) - (back ?? NaN))).toBeLessThan(0.1);
-    }
+    const sides = linings(result).map(([, lining]) => total(chords(lining, 'side')));
+    const each = sides.length / result.range.sizes.length;
+    sides.forEach((side, i) =>
+      expect(Math.abs(side - (sides[i - (i % each)] ?? NaN))).toBeLessThan(0.1),
+    );
   });
 
   it('is 1/8 in wider from the hip down, square to the side, and not at the waist', () => {
@@ -88,27 +99,41 @@ describe.each(everyResult({}))('the lining of %s', (_, result) => {
   it('has a hem that is level at the center and square at the side', () => {
     for (const [shell, lining] of linings(result)) {
       const at = (name: string) => pointOf(lining, name);
-      expect(at('center_hem_handle').y).toBeCloseTo(at('center_hem').y, 9);
+      const end = hemEnd(lining);
+      expect(at(`${end}_handle`).y).toBeCloseTo(at(end).y, 9);
       const down = bearing(pointOf(shell, straightFrom(shell)), pointOf(shell, 'side_hem'));
       expect(bearing(at('side_hem_handle'), at('side_hem'))).toBeCloseTo(down - 90, 6);
     }
   });
 
   it('has no allowance for the zip, and is cut of lining', () => {
-    const { base } = result.range;
-    const [front, back] = PANELS.map((name) => pieceOf(result, base, `${name}_lining`).plan);
+    const plans = linings(result).map(([, { plan }]) => plan);
+    const [front, ...backs] = plans.slice(0, plans.length / result.range.sizes.length);
     expect(front?.cuttings).toEqual([{ cloth: 'lining', count: 1, onFold: true }]);
-    expect(back?.cuttings).toEqual([{ cloth: 'lining', count: 2, onFold: false }]);
-    expect(back?.marks.some(({ name }) => name === 'zip-allowance')).toBe(false);
-    expect(back?.pointNames.some((name) => name.startsWith('zip_'))).toBe(false);
+    const count = backs.length === 1 ? 2 : 1;
+    for (const back of backs) {
+      expect(back.cuttings).toEqual([{ cloth: 'lining', count, onFold: false }]);
+      expect(back.marks.some(({ name }) => name === 'zip-allowance')).toBe(false);
+      expect(back.pointNames.some((name) => name.startsWith('zip_'))).toBe(false);
+    }
   });
 
   it('is found well in every size', () => {
     const found = result.findings.filter(({ check, subject }) =>
-      /lining-hip|lining side|waist and lining/u.test(`${check} ${subject}`),
+      /lining-hip|lining side|waist and (left |right )?lining|and (left|right) lining/u.test(
+        `${check} ${subject}`,
+      ),
     );
-    // Room at two hips; the side with length, hip notch and upper corner; two waists.
-    expect(found).toHaveLength((2 + 3 + 2) * result.range.sizes.length);
+    const of = (what: RegExp) => found.filter(({ check, subject }) => what.test(check + subject));
+    const sizes = result.range.sizes.length;
+    const pieces = linings(result).length;
+    const backs = pieces / sizes - 1;
+    // Room at the hips; the sides with length, hip notch and upper corner; waists.
+    expect(of(/lining-hip/u)).toHaveLength(pieces);
+    expect(of(/lining side/u)).toHaveLength(3 * backs * sizes);
+    expect(of(/waist and lining$/u)).toHaveLength(pieces);
+    // A vent's own center, upper edge and side.
+    expect(of(/and (left|right) lining$/u)).toHaveLength(backs === 1 ? 0 : 6 * sizes);
     expect(new Set(found.map(({ severity }) => severity))).toEqual(new Set(['ok']));
   });
 });
@@ -150,23 +175,26 @@ describe('a lining with a vent', () => {
   const set = { vent_length: '20 cm', vent_width: '4 cm' };
   const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
 
-  it('has the extension of the shell, and its mirror image as the edge of the left back', () => {
+  it('is a right back with the extension of the shell, and a left one without, each cut once', () => {
     for (const { label } of result.range.sizes) {
-      const [shell, lining] = [
-        pieceOf(result, label, 'back'),
-        pieceOf(result, label, 'back_lining'),
-      ];
+      const [shell, right, left] = ['back', 'right_back_lining', 'left_back_lining'].map((name) =>
+        pieceOf(result, label, name),
+      ) as [Piece, Piece, Piece];
       for (const name of ['vent_top', 'vent_top_outer'])
-        expect(pointOf(lining, name)).toEqual(pointOf(shell, name));
-      const hem = pointOf(lining, 'vent_hem');
+        expect(pointOf(right, name)).toEqual(pointOf(shell, name));
+      const hem = pointOf(right, 'vent_hem');
       expect(hem.x).toBe(-40);
       expect(hem.y).toBeCloseTo(pointOf(shell, 'vent_hem').y - 20, 9);
-      const edge = lining.plan.marks.find(({ name }) => name === 'left-back-edge');
-      const mirrored = ['vent_top', 'vent_top_outer', 'vent_hem'].map((name) => {
-        const { x, y } = pointOf(lining, name);
-        return { x: x === 0 ? 0 : -x, y };
-      });
-      expect(edge?.through.map((name) => pointOf(lining, name))).toEqual(mirrored);
+      // As its wearer has it, the left one lies to the left of the center line.
+      for (const name of ['vent_top', 'vent_top_outer', 'vent_hem'])
+        expect(pointOf(left, name)).toEqual(pointOf(right, name));
+      for (const name of ['center_waist', 'side_waist', 'side_hip'])
+        expect(pointOf(left, name)).toEqual({
+          ...pointOf(right, name),
+          x: 0 - pointOf(right, name).x,
+        });
+      for (const { plan } of [right, left])
+        expect(plan.cuttings).toEqual([{ cloth: 'lining', count: 1, onFold: false }]);
     }
   });
 
@@ -174,26 +202,27 @@ describe('a lining with a vent', () => {
     for (const vent_length of ['45 mm', '10 mm']) {
       const low = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_length } });
       for (const { label } of low.range.sizes) {
-        const lining = pieceOf(low, label, 'back_lining');
-        const hem = pointOf(lining, 'center_hem').y;
-        for (const name of ['vent_top', 'vent_top_outer', 'vent_hem', 'left_vent_top'])
-          expect(pointOf(lining, name).y).toBeLessThanOrEqual(hem);
+        const lowest = pointOf(pieceOf(low, label, 'right_back_lining'), 'center_hem').y;
+        for (const piece of ['right_back_lining', 'left_back_lining'])
+          for (const name of ['vent_top', 'vent_top_outer', 'vent_hem'])
+            expect(pointOf(pieceOf(low, label, piece), name).y).toBeLessThanOrEqual(lowest);
       }
       const simple = low.findings.filter(
-        ({ check, piece }) => check === 'outline-simple' && piece === 'back_lining',
+        ({ check, piece }) => check === 'outline-simple' && piece.endsWith('back_lining'),
       );
+      expect(simple).not.toEqual([]);
       expect(new Set(simple.map(({ severity }) => severity))).toEqual(new Set(['ok']));
     }
   });
 
-  it('has none in front, nor without a vent, nor with a slit', () => {
-    const slit = gradedOnce({ ...DEMO, style: 'shared-drop', set: { ...set, vent_width: '0 cm' } });
-    const names = (other: DraftResult, piece: string) =>
-      pieceOf(other, other.range.base, piece).plan.marks.map(({ name }) => name);
-    expect(names(result, 'back_lining')).toContain('left-back-edge');
-    expect(names(result, 'front_lining')).not.toContain('left-back-edge');
-    expect(names(slit, 'back_lining')).not.toContain('left-back-edge');
-    expect(pieceOf(slit, '12', 'back_lining').plan.pointNames).toContain('vent_top');
+  it('is one pair of backs without a vent, and with a slit', () => {
+    const names = (set: Readonly<Record<string, string>>) =>
+      gradedOnce({ ...DEMO, style: 'shared-drop', set })
+        .range.plans.map(({ name }) => name)
+        .filter((name) => name.endsWith('back_lining'));
+    expect(names({})).toEqual(['back_lining']);
+    expect(names({ ...set, vent_width: '0 cm' })).toEqual(['back_lining']);
+    expect(names(set)).toEqual(['right_back_lining', 'left_back_lining']);
   });
 });
 

@@ -193,10 +193,15 @@ describe('a pattern for exchange', () => {
     const { seams, range } = readResult(dxfFiles(result).files);
     expect(seams.map(({ pair }) => pair.name)).toEqual([
       'front.side to back.side',
-      'front_lining.side to back_lining.side',
+      'front_lining.side to right_back_lining.side',
+      'front_lining.side to left_back_lining.side',
       'waistband.inside_edge to waistband.waist + waistband.underlap',
       'front.waist to front_lining.waist',
-      'back.waist to back_lining.waist',
+      ...['right', 'left'].flatMap((half) =>
+        ['waist', 'center_back', 'vent_top', 'vent'].map(
+          (edge) => `back.${edge} to ${half}_back_lining.${edge}`,
+        ),
+      ),
     ]);
     range.sizes.forEach(({ label }, i) => {
       const walk = seams[0]?.walks[i];
@@ -215,7 +220,8 @@ describe('a pattern for exchange', () => {
       of.find(({ pair }) => pair.name === name)?.walks[size]?.stretches ?? [];
     for (const [read, drafted] of [
       ['front.side to back.side', 'side'],
-      ['front_lining.side to back_lining.side', 'lining side'],
+      ['front_lining.side to right_back_lining.side', 'right lining side'],
+      ['front_lining.side to left_back_lining.side', 'left lining side'],
     ] as const)
       range.sizes.forEach((_, size) => {
         const wanted = stretchesOf(result.seams, drafted, size);
@@ -229,7 +235,7 @@ describe('a pattern for exchange', () => {
         });
       });
     expect(findings.filter(({ check }) => check === 'notches-match')).toEqual([]);
-    expect(findings.filter(({ check }) => check === 'notch-to-notch')).toHaveLength(2 * 4);
+    expect(findings.filter(({ check }) => check === 'notch-to-notch')).toHaveLength(3 * 4);
   });
 
   it('keeps pairs with ease over several edges, whichever way they run', () => {

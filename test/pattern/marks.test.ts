@@ -68,7 +68,10 @@ describe.each(RESULTS)('marks of %s', (_, { range }) => {
       for (const [a, b] of [
         ['front', 'back'],
         ['front_lining', 'back_lining'],
+        ['front_lining', 'right_back_lining'],
+        ['front_lining', 'left_back_lining'],
       ] as const) {
+        if (!cutPieces.some(({ piece }) => piece.plan.name === b)) continue;
         if (!cutPieces.some(({ piece }) => piece.plan.name === a)) continue;
         const [front, back] = [named(cutPieces, a), named(cutPieces, b)];
         const [single] = notchesOf(front, 'hip-line');
@@ -183,10 +186,10 @@ describe('notches of the waist', () => {
     }
   });
 
-  it('mark the top of a vent on both backs', () => {
+  it('mark the top of a vent on all backs', () => {
     const { range } = gradedOnce({ ...DEMO, style: 'shared-pencil' });
     for (const cutPieces of range.sizes.map(cutOf))
-      for (const name of ['back', 'back_lining']) {
+      for (const name of ['back', 'right_back_lining', 'left_back_lining']) {
         const back = named(cutPieces, name);
         const [top] = notchesOf(back, 'vent-top');
         expect(top?.net).toEqual(pointOf(back.piece, 'vent_top'));

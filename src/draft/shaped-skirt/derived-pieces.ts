@@ -1,7 +1,7 @@
 /** Which pieces a style makes from its panels, decided once for the range. */
 import type { BlockPiece, DerivedPiece, RangeFacts } from '../block';
 import { facing } from './facing';
-import { lining } from './lining';
+import { linings } from './lining';
 import { waistband } from './waistband';
 
 /** Waistband or facings, then linings, for a half front and a half back. */
@@ -14,6 +14,6 @@ export function derivedPieces(
   return [
     ...(finish === 1 ? [waistband(front, back)] : []),
     ...(finish === 2 ? [facing(front), facing(back)] : []),
-    ...(atBase('lining') === 1 ? [lining(front), lining(back)] : []),
+    ...(atBase('lining') === 1 ? [...linings(front), ...linings(back)] : []),
   ];
 }

@@ -13,64 +13,31 @@ import { skirtPlan } from '../skirt-traits';
 import type { BlockPiece, DerivedPiece } from '../block';
 
 /**
- * The lining of a panel, with the panel's names for its points. A back with a vent is the wearer's
- * right one, whose extension lies under; the left one is cut away along the mark to where its own
- * extension ends, folded in at the center line.
+ * The linings of a panel, with the panel's names for its points: one, or a right and a left one of a
+ * back with a vent, named as its wearer has them. The right extension lies under, and its lining ends
+ * where it does; the left one is folded in at the center line, and its lining ends where it then lies.
  */
-export function lining(panel: BlockPiece): DerivedPiece {
-  const darts = panel.outline.filter((edge) => edge.kind === 'dart');
-  const edges = outline(panel);
-  const onFold = panel.name === 'front';
-  const vented = edges.some(({ from }) => from === 'vent_hem');
-  const handles = edges.flatMap((edge) => (edge.kind === 'cubic' ? [edge.leave, edge.arrive] : []));
-  const pointNames = [
-    ...edges.flatMap((edge) =>
-      edge.kind === 'cubic' ? [edge.from, edge.leave, edge.arrive] : [edge.from],
-    ),
-    'center_hip',
-    ...(vented ? ['left_vent_top', 'left_vent_hem'] : []),
-    ...darts.flatMap(({ from, to }) => [`${from}_tuck`, `${to}_tuck`]),
+export function linings(panel: BlockPiece): readonly DerivedPiece[] {
+  const lines = liningLines(panel);
+  if (!lines.outline.some(({ from }) => from === 'vent_hem'))
+    return [liningPiece(panel, lines, `${panel.name}_lining`)];
+  return [
+    liningPiece(panel, lines, `right_${panel.name}_lining`),
+    liningPiece(panel, leftLines(lines), `left_${panel.name}_lining`),
   ];
-  return {
-    plan: skirtPlan({
-      name: `${panel.name}_lining`,
-      part: 'lining',
-      cuttings: [{ cloth: 'lining', count: onFold ? 1 : 2, onFold }],
-      pointNames,
-      handles: new Set(handles),
-      outline: edges,
-      marks: [
-        { name: 'hip-line', through: ['center_hip', 'side_hip'] },
-        ...darts.flatMap(({ from, to }) => [from, to].map(tuckMark)),
-        ...(vented
-          ? [
-              {
-                name: 'left-back-edge' as const,
-                through: ['vent_top', 'left_vent_top', 'left_vent_hem'],
-              },
-            ]
-          : []),
-      ],
-    }),
-    points: (panels, value) => {
-      const shell = pieceNamed(panels, panel.name);
-      const moved = new Map([
-        ...sideAndHem(shell, value('lining_hip_room'), value('lining_shorter')),
-        ...(vented ? ventEnds(shell, value('lining_shorter')) : []),
-        ...darts.flatMap((dart) => tuck(shell, dart, value('tuck_length'), value('press_to_side'))),
-      ]);
-      return pointNames.map((name) => moved.get(name) ?? pointOf(shell, name));
-    },
-  };
 }
 
-function tuckMark(leg: string): MarkedLine {
-  return { name: 'tuck', through: [leg, `${leg}_tuck`] };
+/** What is the same in every size of a lining, and how its points come from those of the whole one. */
+interface LiningLines {
+  readonly outline: readonly Edge[];
+  /** Cut twice as a pair, or once. */
+  readonly count: 1 | 2;
+  readonly placed: (whole: ReadonlyMap<string, Point>) => ReadonlyMap<string, Point>;
 }
 
 /** The panel's outline, zip allowance left off and each dart's mouth filled. */
-function outline(panel: BlockPiece): readonly Edge[] {
-  return panel.outline.flatMap((edge): readonly Edge[] => {
+function liningLines(panel: BlockPiece): LiningLines {
+  const outline = panel.outline.flatMap((edge): readonly Edge[] => {
     if (edge.kind !== 'dart') return [edge];
     const cap = `${edge.name}_fold`;
     return [
@@ -78,6 +45,94 @@ function outline(panel: BlockPiece): readonly Edge[] {
       { kind: 'line', from: cap, to: edge.to, seam: 'tuck' },
     ];
   });
+  const isOnce = outline.some(({ kind, from }) => kind === 'fold' || from === 'vent_hem');
+  return { outline, count: isOnce ? 1 : 2, placed: (whole) => whole };
+}
+
+/**
+ * The left back: instead of the extension, a corner is cut out of it where the extension of the shell
+ * lies once it is folded in. Turned over, since it is cut once and from the right side of the cloth.
+ */
+function leftLines({ outline, count }: LiningLines): LiningLines {
+  return {
+    outline: outline.flatMap((edge): readonly Edge[] => {
+      if (edge.from === 'center_hem') return [];
+      return edge.kind === 'cubic' && edge.to === 'center_hem'
+        ? [{ ...edge, arrive: 'vent_hem_handle', to: 'vent_hem' }]
+        : [edge];
+    }),
+    count,
+    placed: (whole) => {
+      const at = (name: string): Point => placeIn(whole, name);
+      const foldedIn = (name: string): Point => point(-at(name).x, at(name).y);
+      const [hem, end] = [at('side_hem'), foldedIn('vent_hem')];
+      const third = (hem.x - end.x) / 3;
+      const square = unit(subtract(at('side_hem_handle'), hem));
+      const left = new Map([
+        ...whole,
+        ['vent_top_outer', foldedIn('vent_top_outer')],
+        ['vent_hem', end],
+        ['vent_hem_handle', point(end.x + third, end.y)],
+        ['side_hem_handle', add(hem, scale(square, third))],
+      ]);
+      return new Map([...left].map(([name, { x, y }]) => [name, point(0 - x, y)]));
+    },
+  };
+}
+
+function liningPiece(
+  panel: BlockPiece,
+  { outline, count, placed }: LiningLines,
+  name: string,
+): DerivedPiece {
+  const darts = panel.outline.filter((edge) => edge.kind === 'dart');
+  const onFold = outline.some(({ kind }) => kind === 'fold');
+  const handles = outline.flatMap((edge) =>
+    edge.kind === 'cubic' ? [edge.leave, edge.arrive] : [],
+  );
+  const pointNames = [
+    ...outline.flatMap((edge) =>
+      edge.kind === 'cubic' ? [edge.from, edge.leave, edge.arrive] : [edge.from],
+    ),
+    'center_hip',
+    ...darts.flatMap(({ from, to }) => [`${from}_tuck`, `${to}_tuck`]),
+  ];
+  return {
+    plan: skirtPlan({
+      name,
+      part: 'lining',
+      cuttings: [{ cloth: 'lining', count, onFold }],
+      pointNames,
+      handles: new Set(handles),
+      outline,
+      marks: [
+        { name: 'hip-line', through: ['center_hip', 'side_hip'] },
+        ...darts.flatMap(({ from, to }) => [from, to].map(tuckMark)),
+      ],
+    }),
+    points: (panels, value) => {
+      const shell = pieceNamed(panels, panel.name);
+      const vented = shell.plan.index.has('vent_hem');
+      const whole = new Map([
+        ...shell.plan.pointNames.map((own) => [own, pointOf(shell, own)] as const),
+        ...sideAndHem(shell, value('lining_hip_room'), value('lining_shorter')),
+        ...(vented ? ventEnds(shell, value('lining_shorter')) : []),
+        ...darts.flatMap((dart) => tuck(shell, dart, value('tuck_length'), value('press_to_side'))),
+      ]);
+      const places = placed(whole);
+      return pointNames.map((own) => placeIn(places, own));
+    },
+  };
+}
+
+function placeIn(places: ReadonlyMap<string, Point>, name: string): Point {
+  const found = places.get(name);
+  if (found === undefined) throw new RangeError(`a lining has no point ${name}`);
+  return found;
+}
+
+function tuckMark(leg: string): MarkedLine {
+  return { name: 'tuck', through: [leg, `${leg}_tuck`] };
 }
 
 type Places = readonly (readonly [name: string, at: Point])[];
@@ -135,22 +190,13 @@ function sideAndHem(shell: Piece, room: number, shorter: number): Places {
   ];
 }
 
-/** The extension as in the shell down to the lining's hem, and its mirror image in the center line. */
+/** The extension as in the shell, down to the lining's hem. */
 function ventEnds(shell: Piece, shorter: number): Places {
   const lowest = pointOf(shell, 'center_hem').y - shorter;
-  const end = (name: string): Point => {
+  return ['vent_top', 'vent_top_outer', 'vent_hem'].map((name) => {
     const { x, y } = pointOf(shell, name);
-    return point(x, Math.min(y, lowest));
-  };
-  const left = ({ x, y }: Point): Point => point(-x, y);
-  const [top, outer, hem] = [end('vent_top'), end('vent_top_outer'), end('vent_hem')];
-  return [
-    ['vent_top', top],
-    ['vent_top_outer', outer],
-    ['vent_hem', hem],
-    ['left_vent_top', left(outer)],
-    ['left_vent_hem', left(hem)],
-  ];
+    return [name, point(x, Math.min(y, lowest))];
+  });
 }
 
 /**
