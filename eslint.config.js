@@ -20,5 +20,5 @@ export default tseslint.config(
       '@typescript-eslint/non-nullable-type-assertion-style': 'off',
     },
   },
-  guards,
+  ...guards,
 );

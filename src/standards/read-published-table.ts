@@ -5,14 +5,20 @@ import { toMillimeters } from '../units';
 import type { CatalogEntry, TableText } from './catalog';
 import type { PublishedRow, PublishedTable } from './published-table';
 
+/** Tables once read. Text and table are both values, so a second reading would give the same. */
+const known = new WeakMap<TableText, PublishedTable>();
+
 /**
  * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come
  * with the program, so one that cannot be read is a defect of the program, not a user's input.
  */
-export function readPublishedTable(
-  entry: CatalogEntry,
-  { csv, waistRow, hipRow }: TableText,
-): PublishedTable {
+export function readPublishedTable(entry: CatalogEntry, text: TableText): PublishedTable {
+  const table = known.get(text) ?? tableOf(entry, text);
+  known.set(text, table);
+  return table;
+}
+
+function tableOf(entry: CatalogEntry, { csv, waistRow, hipRow }: TableText): PublishedTable {
   const { records, comments } = readSheet(csv, entry.id, ([name]) => name === waistRow);
   const [header = [], ...rows] = records.map(({ cells }) => cells);
   const notes = comments.map(({ text }) => text);
@@ -25,9 +31,9 @@ export function readPublishedTable(
   if (waistCells === undefined || hipCells === undefined) {
     throw new Error(`The bundled table ${entry.id} lacks its waist or hip row`);
   }
-  const known = (_: unknown, size: number) => waistCells[size] !== '' && hipCells[size] !== '';
+  const isKnown = (_: unknown, size: number) => waistCells[size] !== '' && hipCells[size] !== '';
   const row = (name: string, values: readonly string[]): PublishedRow => ({
-    values: values.filter(known).map((cell) => toMillimeters(Number(cell), unit)),
+    values: values.filter(isKnown).map((cell) => toMillimeters(Number(cell), unit)),
     certainty: certaintyOf(notes, name),
   });
   return {
@@ -37,7 +43,7 @@ export function readPublishedTable(
     kind: entry.kind,
     year: entry.year,
     unit,
-    sizes: header.slice(1).filter(known),
+    sizes: header.slice(1).filter(isKnown),
     waist: row(waistRow, waistCells),
     hip: row(hipRow, hipCells),
     ...(depthCells === undefined ? {} : { waistToHip: row('waist_to_hip', depthCells) }),

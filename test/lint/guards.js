@@ -1,26 +1,33 @@
-/** The guards as a plugin for ESLint, and the settings under which they watch src. */
+/** The guards as a plugin for ESLint, and what they watch: the types all code, the others src. */
 import { conversionFactor } from './conversion-factor.js';
 import { docComment } from './doc-comment.js';
 import { importOrder } from './import-order.js';
 import { tolerance } from './tolerance.js';
+import { types } from './types.js';
 
-/** @type {import('eslint').Linter.Config} */
-export const guards = {
-  files: ['src/**/*.ts'],
-  plugins: {
-    house: {
-      rules: {
-        'import-order': importOrder,
-        'conversion-factor': conversionFactor,
-        'doc-comment': docComment,
-        tolerance,
+/** @type {import('eslint').Linter.Config[]} */
+export const guards = [
+  {
+    plugins: {
+      house: {
+        rules: {
+          'import-order': importOrder,
+          'conversion-factor': conversionFactor,
+          'doc-comment': docComment,
+          tolerance,
+          types,
+        },
       },
     },
+    rules: { 'house/types': 'error' },
   },
-  rules: {
-    'house/import-order': 'error',
-    'house/conversion-factor': 'error',
-    'house/doc-comment': 'error',
-    'house/tolerance': 'error',
+  {
+    files: ['src/**/*.ts'],
+    rules: {
+      'house/import-order': 'error',
+      'house/conversion-factor': 'error',
+      'house/doc-comment': 'error',
+      'house/tolerance': 'error',
+    },
   },
-};
+];

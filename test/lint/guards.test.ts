@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Rule } from 'eslint';
 import { ESLint, Linter } from 'eslint';
+import ts from 'typescript';
 import tseslint from 'typescript-eslint';
 import { describe, expect, it } from 'vitest';
 import { conversionFactor } from './conversion-factor.js';
@@ -11,6 +12,7 @@ import { importOrder } from './import-order.js';
 import { ROOMS, roomOf } from './rooms.js';
 import { sourceFiles } from './sources';
 import { tolerance } from './tolerance.js';
+import { types } from './types.js';
 
 /** The ids of what a rule says of a text that stands at a path below src. */
 function said(rule: Rule.RuleModule, file: string, text: string) {
@@ -198,6 +200,50 @@ describe('tolerances', () => {
   });
 });
 
+describe('types', () => {
+  /** The texts of the faults that the rule finds in a file of a program of one file. */
+  const faults = (text: string, options: ts.CompilerOptions = {}) => {
+    const file = resolve('src', 'planted.ts');
+    const host = ts.createCompilerHost({});
+    const read = host.getSourceFile.bind(host);
+    host.getSourceFile = (name, version) =>
+      name === file ? ts.createSourceFile(name, text, version, true) : read(name, version);
+    const strict = { strict: true, types: [], target: ts.ScriptTarget.ES2023, ...options };
+    const programs = [ts.createProgram([file], strict, host)];
+    const messages = new Linter({ cwd: resolve('.') }).verify(
+      text,
+      {
+        files: ['**/*.ts'],
+        languageOptions: { parser: tseslint.parser, parserOptions: { programs } },
+        plugins: { house: { rules: { types } } },
+        rules: { 'house/types': 'error' },
+      },
+      file,
+    );
+    return messages.map(({ message, line, column }) => `${line}:${column} ${message}`);
+  };
+
+  it('are those of the compiler, where it finds the fault', () => {
+    expect(faults("export const a: string = 'b';")).toEqual([]);
+    expect(faults("export const a = 1;\nexport const b: number = 'c';")).toEqual([
+      "2:14 TS2322: Type 'string' is not assignable to type 'number'.",
+    ]);
+    expect(faults("import { a } from './nowhere';\na();")).toEqual([
+      expect.stringContaining('TS2307'),
+    ]);
+  });
+
+  it('tell of settings that contradict each other, too', () => {
+    expect(faults('export const a = 1;', { emitDeclarationOnly: true })).toEqual([
+      expect.stringContaining('TS5069'),
+    ]);
+  });
+
+  it('are not passed over where no program has been built', () => {
+    expect(said(types, 'planted.ts', 'export const a = 1;')).toEqual(['unbuilt']);
+  });
+});
+
 describe('the guards', () => {
   it('watch every file of src', async () => {
     const eslint = new ESLint();
@@ -205,6 +251,20 @@ describe('the guards', () => {
       const config = (await eslint.calculateConfigForFile(join('src', file))) as Linter.Config;
       for (const rule of ['import-order', 'conversion-factor', 'doc-comment', 'tolerance'])
         expect([config.rules?.[`house/${rule}`]].flat()[0], `${rule} of ${file}`).toBe(2);
+    }
+  });
+
+  it('watch the types of every file that the compiler is told of', async () => {
+    const { config } = ts.readConfigFile('tsconfig.json', (name) => readFileSync(name, 'utf8')) as {
+      config: unknown;
+    };
+    const eslint = new ESLint();
+    const { fileNames } = ts.parseJsonConfigFileContent(config, ts.sys, resolve('.'));
+    expect(fileNames.length).toBeGreaterThan(sourceFiles().length);
+    for (const file of fileNames) {
+      expect(await eslint.isPathIgnored(file), file).toBe(false);
+      const own = (await eslint.calculateConfigForFile(file)) as Linter.Config;
+      expect([own.rules?.['house/types']].flat()[0], file).toBe(2);
     }
   });
 });
