@@ -120,7 +120,7 @@ function expectation(others: readonly Known[], index: number, value: number) {
 }
 
 function median(values: readonly number[]) {
-  const sorted = values.toSorted((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? NaN;
   const high = sorted[Math.ceil((sorted.length - 1) / 2)] ?? NaN;
   return { low, high, middle: (low + high) / 2 };

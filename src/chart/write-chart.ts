@@ -1,15 +1,11 @@
 /** Writes a chart of body measurements as CSV text in its canonical form. */
-import { stringify } from 'csv-stringify/sync';
-import { writtenCell } from '../table/written-cell';
+import { writtenCsv } from '../table/written-csv';
 import type { LengthUnit } from '../units';
 import { fromMillimeters, trimmed } from '../units';
 import type { MeasurementRow, SizeChart } from './size-chart';
 
 /** Decimals of a written length: enough in every unit to read the same within 1e-10 mm. */
 const DECIMALS = 12;
-
-/** Readers take such blanks away unless they are quoted. */
-const BLANK_AT_AN_END = /^\s|\s$/u;
 
 /**
  * The chart as CSV, one measurement a row and the smallest size first, in its own unit or another.
@@ -21,8 +17,7 @@ export function writeChart(chart: SizeChart, unit: LengthUnit = chart.unit): str
     ['measurement', ...chart.sizes],
     ...chart.rows.map((row) => [writtenLabel(row), ...writtenCells(row, unit)]),
   ];
-  const cells = records.map((record) => record.map(writtenCell));
-  return `${comments.join('\n')}\n${stringify(cells, { quoted_match: BLANK_AT_AN_END })}`;
+  return `${comments.join('\n')}\n${writtenCsv(records)}`;
 }
 
 function writtenLabel({ known, name, label }: MeasurementRow): string {

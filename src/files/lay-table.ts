@@ -2,8 +2,8 @@
 import type { FabricNeed, SizeNeed } from '../fabric/fabric-needs';
 import type { NoLay } from '../fabric/lay';
 import { isLay } from '../fabric/lay';
+import { writtenCsv } from '../table/written-csv';
 import { fromMillimeters, trimmed } from '../units';
-import { csv } from './tables';
 
 /** What is told of every lay; a size that does not go on the cloth has an empty cell. */
 const MEASURES: readonly (readonly [
@@ -40,7 +40,7 @@ export function fabricNeedsTable(needs: readonly FabricNeed[]): string {
       i === 0 ? note(need) : '',
     ]),
   );
-  return csv([header, ...rows]);
+  return writtenCsv([header, ...rows]);
 }
 
 /** An eighth of a yard needs three. */

@@ -2,8 +2,8 @@
 import type { GradedPattern } from '../grade/graded-pattern';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
+import { writtenCsv } from '../table/written-csv';
 import { tableLength, trimmed } from '../units';
-import { csv } from './tables';
 
 /**
  * `seam,size,from,to,first_in,second_in,ease_in,off_in,corners_start,corners_end`: a row for the
@@ -45,5 +45,8 @@ export function seamsTable(
     ]),
   );
   const lengths = ['first', 'second', 'ease', 'off'].map((name) => `${name}_${display.unit}`);
-  return csv([['seam', 'size', 'from', 'to', ...lengths, 'corners_start', 'corners_end'], ...rows]);
+  return writtenCsv([
+    ['seam', 'size', 'from', 'to', ...lengths, 'corners_start', 'corners_end'],
+    ...rows,
+  ]);
 }

@@ -3,8 +3,8 @@ import { roundTo } from '../grade/rounding';
 import type { Deviation } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
 import { growthsOf } from '../measure/spec';
+import { writtenCsv } from '../table/written-csv';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
-import { csv } from './tables';
 
 /** Decimals: a sixteenth of an inch exactly, and a tenth of a millimeter. */
 const INCHES = 4;
@@ -56,7 +56,7 @@ export function specTable({ rows, sizes, base }: Spec): string {
       ];
     });
   });
-  return csv([
+  return writtenCsv([
     [
       ...['code', 'measure', 'how', 'taken', 'size', 'base', 'in', 'in_fraction', 'cm'],
       ...['minus_in', 'plus_in', 'minus_cm', 'plus_cm', 'step_in', 'step_cm', 'source'],
@@ -86,7 +86,7 @@ export function gradeSheet({ rows, sizes, base }: Spec): string {
       ...row.values.map(show),
     ];
   };
-  return csv([
+  return writtenCsv([
     [
       ...['code', 'measure', 'how', 'taken', 'unit'],
       ...['tolerance_minus', 'tolerance_plus', 'step_least', 'step_most'],
@@ -111,7 +111,7 @@ export function sampleTable(found: readonly Deviation[], { sizes }: Spec): strin
     beyond > 0 ? 'out' : 'pass',
   ]);
   const columns = ['spec', 'measured', 'off', 'beyond'];
-  return csv([
+  return writtenCsv([
     [
       ...['code', 'measure', 'size'],
       ...columns.map((name) => `${name}_in`),

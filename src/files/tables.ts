@@ -1,10 +1,9 @@
 /** The tables of a graded range as CSV text. */
-import { stringify } from 'csv-stringify/sync';
 import type { Finding } from '../check/finding';
 import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { RuleTexts } from '../rule-sheet/point-rules';
 import { stepsOf } from '../grade/rules';
-import { writtenCell } from '../table/written-cell';
+import { writtenCsv } from '../table/written-csv';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
 
@@ -14,10 +13,10 @@ export function* gradedPointsRows(
   display: LengthDisplay,
 ): Generator<string> {
   const { unit } = display;
-  yield csv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`]]);
+  yield writtenCsv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`]]);
   for (const { label, pieces } of sizes) {
     for (const { plan, points } of pieces) {
-      yield csv(
+      yield writtenCsv(
         points.map(({ x, y }, i) => [
           label,
           plan.name,
@@ -42,7 +41,7 @@ export function* gradeRulesRows(
   display: LengthDisplay,
 ): Generator<string> {
   const columns = ['dx', 'dy', 'step_dx', 'step_dy'].map((name) => `${name}_${display.unit}`);
-  yield csv([['piece', 'point', 'size', ...columns, 'rule_x', 'rule_y']]);
+  yield writtenCsv([['piece', 'point', 'size', ...columns, 'rule_x', 'rule_y']]);
   const steps = stepsOf(range.rules);
   const shown = range.sizes.flatMap((size, i) => (sizes.includes(size) ? [{ size, i }] : []));
   for (const [p, plan] of range.plans.entries()) {
@@ -62,7 +61,7 @@ export function* gradeRulesRows(
         ];
       });
     });
-    yield csv(rows);
+    yield writtenCsv(rows);
   }
 }
 
@@ -82,7 +81,7 @@ export function finishedMeasurementsTable(
       return value === Infinity ? NO_LIMIT : tableLength(value, display);
     }),
   ]);
-  return csv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
+  return writtenCsv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
 }
 
 /** `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message`. */
@@ -104,7 +103,7 @@ export function findingsTable(findings: readonly Finding[], display: LengthDispl
     finding.source,
     finding.message,
   ]);
-  return csv([
+  return writtenCsv([
     [
       'severity',
       'check',
@@ -125,9 +124,4 @@ export function findingsTable(findings: readonly Finding[], display: LengthDispl
 function unitOf(finding: Finding, display: LengthDisplay): string {
   if (finding.measured === undefined && finding.expected === undefined) return '';
   return { length: display.unit, angle: 'deg', number: '' }[finding.quantity];
-}
-
-/** Rows of cells as CSV text; what a spreadsheet program would calculate is marked as text. */
-export function csv(rows: readonly (readonly (string | undefined)[])[]): string {
-  return stringify(rows.map((row) => row.map((cell) => writtenCell(cell ?? ''))));
 }

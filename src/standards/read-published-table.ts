@@ -1,28 +1,26 @@
 /** Reads the text of a published table: comment lines, one header line, one measurement a line. */
-import { readSheet } from '../table/sheet';
-import { statedUnit } from '../table/statements';
+import { unitNamed } from '../table/unit-name';
 import { toMillimeters } from '../units';
 import type { CatalogEntry, TableText } from './catalog';
 import type { PublishedRow, PublishedTable } from './published-table';
 
-/** Tables once read. Text and table are both values, so a second reading would give the same. */
-const known = new WeakMap<TableText, PublishedTable>();
-
 /**
  * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come
- * with the program, so one that cannot be read is a defect of the program, not a user's input.
+ * with the program, in one form and without quotes, so they are read without the care that a user's
+ * files need; one that cannot be read is a defect of the program.
  */
-export function readPublishedTable(entry: CatalogEntry, text: TableText): PublishedTable {
-  const table = known.get(text) ?? tableOf(entry, text);
-  known.set(text, table);
-  return table;
-}
-
-function tableOf(entry: CatalogEntry, { csv, waistRow, hipRow }: TableText): PublishedTable {
-  const { records, comments } = readSheet(csv, entry.id, ([name]) => name === waistRow);
-  const [header = [], ...rows] = records.map(({ cells }) => cells);
-  const notes = comments.map(({ text }) => text);
-  const unit = statedUnit({ file: entry.id, comments });
+export function readPublishedTable(
+  entry: CatalogEntry,
+  { csv, waistRow, hipRow }: TableText,
+): PublishedTable {
+  const lines = csv.trimEnd().split(/\r?\n/);
+  const notes = lines
+    .filter((line) => line.startsWith('#'))
+    .map((line) => line.replace(/^#\s*/, ''));
+  const [header = [], ...rows] = lines
+    .filter((line) => !line.startsWith('#'))
+    .map((line) => line.split(','));
+  const unit = unitNamed(notes.find((note) => note.startsWith('unit: '))?.slice(6) ?? '');
   if (unit === undefined) throw new Error(`The bundled table ${entry.id} states no unit`);
   const cells = (name: string) => rows.find((row) => row[0] === name)?.slice(1);
   const waistCells = cells(waistRow);

@@ -5,6 +5,22 @@
 import type { LengthUnit } from '../units';
 import { unitNamed } from './unit-name';
 
+/**
+ * Whether a text has one of the forms, besides what is `harmless`. They are tried only where it has a
+ * sign that each of them needs, since to compile them takes longer than to read a whole chart.
+ */
+function oneOf(
+  sign: RegExp,
+  forms: readonly RegExp[],
+  harmless = /$^/gu,
+): (text: string) => boolean {
+  return (text) => {
+    if (!sign.test(text)) return false;
+    const rest = text.replace(harmless, '');
+    return forms.some((form) => form.test(rest));
+  };
+}
+
 const UNIT = String.raw`(?:mm|cm|ins?|inch(?:es)?|centimet(?:er|re)s?|millimet(?:er|re)s?)\b|["\u2033]`;
 const UNIT_NAME = String.raw`\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b`;
 /** Behind a figure, or over another unit, a unit says how long or how steep something is. */
@@ -44,10 +60,14 @@ const IN_OTHER_UNIT = new RegExp(
 /** Letters that are a unit only where nothing else can be meant. */
 const SHORT_UNIT = /\b(?:in|units?(?: is|:)?) (?:m|pts?|points|px|pixels)$|^(?:px|pixels)$/iu;
 
+/** Parts of the names of those units. */
+const OTHER_UNIT_SIGN =
+  /m[e\u00E8]t|dm|micro|\u00B5m|feet|foot|ft|yard|yd|zoll|pouce|pollic|pulgada|polegada|m$|pt|point|px|pixel/iu;
 /** A unit that no file is read in. */
-export function seemsOtherUnit(text: string): boolean {
-  return IN_OTHER_UNIT.test(text) || SHORT_UNIT.test(text);
-}
+export const seemsOtherUnit: (text: string) => boolean = oneOf(OTHER_UNIT_SIGN, [
+  IN_OTHER_UNIT,
+  SHORT_UNIT,
+]);
 
 /** `rounded to 1/16 in`, `to the nearest sixteenth`: how exact numbers are, not what they count. */
 const ROUNDING =
@@ -78,11 +98,12 @@ const FRACTIONS: readonly RegExp[] = [
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
 ];
 
+/** A figure, or a part of the word for one. */
+const FIGURE_SIGN =
+  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth/iu;
+
 /** A fraction of a unit, or a number of them, for the unit of all numbers. */
-export function seemsFraction(text: string): boolean {
-  const rest = text.replace(ROUNDING, '');
-  return FRACTIONS.some((form) => form.test(rest));
-}
+export const seemsFraction: (text: string) => boolean = oneOf(FIGURE_SIGN, FRACTIONS, ROUNDING);
 
 const FULL_SIZE =
   /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
@@ -162,11 +183,16 @@ const ALLOWANCES: readonly RegExp[] = [
 const NONE_THERE =
   /\b(?:(?:seam|hem) )?(?:allowances?|seams|hems)(?: are| is)? not (?:included|there)\b|\bexcl(?:\.|ud\w*) (?:(?:seam|hem) )?(?:allowances?|seams|hems)\b/giu;
 
+/** A figure, or a part of a word for what is outside a sewing line. */
+const ALLOWANCE_SIGN =
+  /[\d\u00BC-\u00BE\u2150-\u215E]|allow|\bs\.?\/?a|seam|turn|hem|round|cut|gross/iu;
+
 /** Seam allowances, whether they are to be added or are there. */
-export function seemsAllowance(text: string): boolean {
-  const rest = text.replace(NONE_THERE, '');
-  return ALLOWANCES.some((form) => form.test(rest));
-}
+export const seemsAllowance: (text: string) => boolean = oneOf(
+  ALLOWANCE_SIGN,
+  ALLOWANCES,
+  NONE_THERE,
+);
 
 /** `size: 14`, `drawn in size 14`; a range has several. */
 const SIZE_NAMED =

@@ -99,6 +99,9 @@ interface Heads {
   readonly alone: RegExp;
 }
 
+/** How a statement begins: cheaper than to ask each of the forms, which few lines begin with. */
+const HEAD = new RegExp(`^(?:${FORMS.map(({ words }) => words).join('|')})`, 'iu');
+
 const HEADS: readonly Heads[] = FORMS.map((form) => {
   const words = `(?:${form.words})`;
   const links = form.links === undefined ? '' : `(?:(?:${form.links}) )?`;
@@ -174,6 +177,7 @@ function chunksOf(text: string): readonly { readonly chunk: string; readonly bef
 
 /** The statement that a chunk begins; one without a colon only where its value can be one. */
 function opened(chunk: string, isComma: boolean): OpenPart | undefined {
+  if (!HEAD.test(chunk)) return undefined;
   for (const { form, marked, bare, alone } of HEADS) {
     const stated = marked.exec(chunk)?.[1];
     if (stated !== undefined) return { form, isMarked: true, text: stated, typed: chunk };

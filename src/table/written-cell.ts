@@ -3,12 +3,15 @@ import { parseNumberCell } from './number-cell';
 
 /** A text that begins so is calculated when the file is opened, whatever it does then. */
 const FORMULA = /^'*[=+\-@]/u;
+/** What is written most often of what begins so. */
+const NEGATIVE = /^-\d+(?:\.\d+)?$/u;
 /** The mark by which spreadsheet programs are told that a cell is text. */
 const TEXT_MARK = "'";
 
 /** A cell as it is written: with the mark where it would be calculated and is no plain number. */
 export function writtenCell(text: string): string {
-  return FORMULA.test(text) && parseNumberCell(text).kind !== 'number' ? TEXT_MARK + text : text;
+  if (!FORMULA.test(text) || NEGATIVE.test(text)) return text;
+  return parseNumberCell(text).kind === 'number' ? text : TEXT_MARK + text;
 }
 
 /** The text of a cell as it was meant, without the mark. */

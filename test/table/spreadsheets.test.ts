@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readChart } from '../../src/chart/read-chart';
 import { writeChart } from '../../src/chart/write-chart';
-import { csv } from '../../src/files/tables';
+import { writtenCsv } from '../../src/table/written-csv';
 import { typedForDate } from '../../src/table/date-cell';
 import { decodedTable } from '../../src/table/decode';
 import { lengthCell, readTypedTable } from '../../src/table/typed-table';
@@ -100,7 +100,7 @@ describe('a text that would be calculated', () => {
 
   it.each(HOSTILE)('%s is written as text and reads back', (text) => {
     // RFC 4180: quotes around a cell with quotes in it, which are doubled.
-    const line = csv([[text]]).trimEnd();
+    const line = writtenCsv([[text]]).trimEnd();
     const cell = line.startsWith('"') ? line.slice(1, -1).replaceAll('""', '"') : line;
     expect(cell).toBe(`'${text}`);
     expect(withoutTextMark(cell)).toBe(text);
