@@ -262,3 +262,9 @@ export const SHOWN_ALIKE = 0.05;
 /** mm. A notch of a typed pattern may lie this far beside its straight edge, as places rounded to a
  * sixteenth of an inch do. */
 export const NOTCH_OFF = 1.2;
+/** mm. An allowance this near to a whole number of half millimeters, or of thirty-seconds of an inch,
+ * was set in that unit and is said as it is. */
+export const SAME_AS_TYPED = 0.001;
+/** What a shop gives away for a round number when it names an allowance in the other unit: 1 mm, or of
+ * longer ones a share (1 1/4 in is called 3 cm). Common practice, no source. */
+export const AS_ROUND = { mm: 1, share: 0.06 } as const;

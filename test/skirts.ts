@@ -169,3 +169,16 @@ export function quarterByHand(
     ...(panel === 'back' ? back : {}),
   };
 }
+
+/** What the pencil skirt brings along for a chart in inches, to be set for the same chart in cm. */
+export const INCH_PENCIL: Readonly<Record<string, string>> = {
+  hip_ease: '2 in',
+  waist_to_hip: '8 in',
+  skirt_length: '27 in',
+  hem_taper: '1 in',
+  front_dart_intake: '1 in',
+  front_dart_length: '4 in',
+  back_dart_intake: '1 in',
+  back_dart_length: '5 in',
+  zip_allowance: '1 in',
+};

@@ -4,6 +4,7 @@ import { crossedSeams, nearestPlace } from '../pattern/allowance-kept';
 import { clockwise } from '../pattern/clockwise';
 import { hasAllowances } from '../pattern/allowance';
 import type { CutPiece } from '../pattern/cut-piece';
+import { shopLength } from '../pattern/shop-length';
 import { stripsOf } from '../pattern/strip';
 import { ALLOWANCE_KEPT } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -48,6 +49,6 @@ export function checkCutLine(
         : held
           ? 'the cut line keeps its allowance from the sewing line all round'
           : `the cut line comes within ${showLength(kept, display)} of the seam ${seam}, ` +
-            `${showLength(wanted, display)} of allowance are asked for`,
+            `${shopLength(wanted, display)} of allowance are asked for`,
   };
 }

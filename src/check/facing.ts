@@ -7,6 +7,7 @@ import { edgeSegments } from '../pattern/piece';
 import { FACING_DEPTH } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
+import { shopLength } from '../pattern/shop-length';
 import type { Finding } from './finding';
 
 /** Places at which the depth is measured along each curve of the lower edge. */
@@ -58,7 +59,7 @@ function depth(
     tolerance,
     source: "the engine's own rule: the lower edge is parallel to the waist",
     message:
-      `where it is farthest from ${showLength(expected, display)}, ` +
+      `where it is farthest from ${shopLength(expected, display)}, ` +
       `the facing is ${showLength(measured, display)} deep`,
   };
 }

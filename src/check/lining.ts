@@ -6,6 +6,7 @@ import { widthAt } from '../pattern/width';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
+import { shopLength } from '../pattern/shop-length';
 import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -50,6 +51,6 @@ function hipRoom(
     message:
       `at the hip line the lining is ${showLength(Math.abs(measured), display)} ` +
       `${measured < 0 ? 'narrower' : 'wider'} than its panel, ` +
-      `${showLength(expected, display)} of room is wanted`,
+      `${shopLength(expected, display)} of room is wanted`,
   };
 }

@@ -3,6 +3,7 @@ import type { GradedRange, GradedSize } from '../grade/graded-pattern';
 import { cornerAngle } from '../measure/corner';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
+import { shopLength } from '../pattern/shop-length';
 import { SAME_PLACE, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -65,7 +66,7 @@ function clearOfZip({ label, measures }: GradedSize, back: Piece, display: Lengt
     message:
       `the vent begins ${showLength(Math.abs(measured), display)} ` +
       `${measured < 0 ? 'above' : 'below'} the end of ${where}; ` +
-      `${showLength(CLEAR_OF_ZIP, display)} of closed seam between them ` +
+      `${shopLength(CLEAR_OF_ZIP, display)} of closed seam between them ` +
       `${held ? 'is enough' : 'would hold; shorten the vent, or widen or lengthen the skirt'}`,
   };
 }
@@ -112,7 +113,7 @@ function aboveKnee(size: GradedSize, display: LengthDisplay): Finding {
     message:
       `the vent begins ${showLength(Math.abs(measured), display)} ` +
       `${measured < 0 ? 'below' : 'above'} the knee; a study of tight skirts closed the back at ` +
-      `about ${showLength(CLOSED_AT, display)}, at least ${showLength(ABOVE_KNEE, display)} above ` +
+      `about ${shopLength(CLOSED_AT, display)}, at least ${shopLength(ABOVE_KNEE, display)} above ` +
       'the knee, for daily movement',
   };
 }
@@ -142,7 +143,7 @@ function usualLength({ sizes, plans }: GradedRange, display: LengthDisplay): Fin
       source: COMMON_PRACTICE,
       message:
         `the ${kind} begins ${showLength(measured, display)} above the hem; ` +
-        `${showLength(least, display)} to ${showLength(most, display)} is usual`,
+        `${shopLength(least, display)} to ${shopLength(most, display)} is usual`,
     },
   ];
 }

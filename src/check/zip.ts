@@ -1,5 +1,6 @@
 /** The zip of each size: long enough for the waist to pass the hip, and no longer than to the hip. */
 import type { GradedRange } from '../grade/graded-pattern';
+import { shopZip } from '../pattern/shop-length';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -31,7 +32,7 @@ export function checkZip(range: GradedRange, display: LengthDisplay): Finding[] 
         expected: opening,
         source: 'common practice, no source: the zip ends at the hip line or up to 2 cm above it',
         message:
-          `a zip of ${showLength(zip, display)} ends ${showLength(Math.abs(left), display)} ` +
+          `a zip of ${shopZip(zip, display)} ends ${showLength(Math.abs(left), display)} ` +
           `${left < -SAME_PLACE ? 'below' : 'above'} the hip line`,
       },
     ];

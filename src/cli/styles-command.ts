@@ -1,6 +1,7 @@
 /** `skirtgrade styles`: the styles, how the lines of one are drawn, and every parameter of it. */
 import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
+import { marketValues } from '../draft/market-value';
 import type { ExitCode, Io } from './io';
 import { wrappedParagraph } from './text-table';
 
@@ -24,7 +25,10 @@ function styleText(style: Style): string {
     const chart = definition.fromChart ? "; the chart's row of this name goes first" : '';
     const { quantity, least, most } = definition;
     return (
-      wrappedParagraph(`  ${definition.name} = ${value}  (${quantity}, ${least} to ${most})`, 6) +
+      wrappedParagraph(
+        `  ${definition.name} = ${marketValues(value)}  (${quantity}, ${least} to ${most})`,
+        6,
+      ) +
       indented(`${definition.meaning}${chart}`) +
       indented(`default: ${source}`)
     );

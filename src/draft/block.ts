@@ -2,6 +2,7 @@
 import type { Point } from '../geometry/point';
 import type { Cutting, Edge, MarkedLine, Part, Piece, PiecePlan } from '../pattern/piece';
 import type { SeamPair } from '../pattern/seam-pair';
+import type { MarketValue } from './market-value';
 
 /** Whether a formula gives a length (mm inside) or a plain number. */
 export type FormulaQuantity = 'length' | 'number';
@@ -10,9 +11,9 @@ export type FormulaQuantity = 'length' | 'number';
 export interface ParameterDefinition {
   readonly name: string;
   readonly quantity: FormulaQuantity;
-  /** Default value or formula, with its unit. */
-  readonly value: string;
-  /** Allowed range, both ends included, written like the value. */
+  /** Default value or formula, with its unit; it may follow the unit of the chart. */
+  readonly value: MarketValue;
+  /** Allowed range, both ends included, written with its unit. */
   readonly least: string;
   readonly most: string;
   /** What it does to the skirt, for people. */

@@ -43,13 +43,15 @@ export function decideLayout(
     const [baseDraft] = sizes.slice(base, base + 1).map((size) => draftOf(size));
     return sizes.map((size, i) => (i === base ? baseDraft : undefined) ?? draftOf(size, baseDraft));
   };
+  const atBase = (drafts: readonly Draft[], name: string): number =>
+    drafts[base]?.valueOf(name) ?? NaN;
   const layoutWith = (opening: number): BlockLayout => {
     const values: readonly ValueDefinition[] = [
       { name: STRIDE_OPENING, quantity: 'length', formula: `${opening} mm` },
     ];
     const drafts = draftsOf({ pieces: [], truing: [], derived: [], seams: [], values });
     const layout = block.layout({
-      atBase: (name) => drafts[base]?.valueOf(name) ?? NaN,
+      atBase: (name) => atBase(drafts, name),
       alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),
     });
     return { ...layout, values };
@@ -65,6 +67,7 @@ export function decideLayout(
         parameters: own,
         pieces,
       })),
+      { step: atBase(drafts, 'vent_step'), least: atBase(drafts, 'vent_least') },
     ),
   );
 }

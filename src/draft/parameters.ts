@@ -6,6 +6,7 @@ import { parseFormula } from '../formula/parse';
 import type { LengthUnit } from '../units';
 import { parseLength } from '../table/number-cell';
 import type { ParameterDefinition } from './block';
+import { marketValue } from './market-value';
 import type { Setting } from './setting';
 import type { Style } from './styles';
 import { defaultOf, findParameter } from './styles';
@@ -28,7 +29,8 @@ export interface ResolvedParameter {
 
 /**
  * Resolves every parameter of a style. `settings` come in rising order of precedence: the last one
- * of a name wins, and any of them goes before the chart's row. Bare numbers are in `unit`.
+ * of a name wins, and any of them goes before the chart's row. `unit` is that of the chart: bare numbers
+ * are in it, and defaults follow it.
  */
 export function resolveParameters(
   style: Style,
@@ -44,13 +46,14 @@ export function resolveParameters(
     const setting = named.findLast((s) => s.parameter === definition.name);
     if (setting !== undefined) {
       const place = { ...setting.place, parameter: definition.name };
+      const text = marketValue(setting.value, unit);
       return {
         definition,
         origin: 'setting',
-        text: setting.value,
+        text,
         source: setting.note,
         place,
-        formula: valueFormula(definition, setting.value, setting.unit ?? unit, place),
+        formula: valueFormula(definition, text, setting.unit ?? unit, place),
       };
     }
     if (definition.fromChart && chartRows.has(definition.name))
@@ -63,14 +66,15 @@ export function resolveParameters(
         formula: undefined,
       };
     const { value, source } = defaultOf(style, definition);
+    const text = marketValue(value, unit);
     const place = { parameter: definition.name };
     return {
       definition,
       origin: 'default',
-      text: value,
+      text,
       source,
       place,
-      formula: valueFormula(definition, value, unit, place),
+      formula: valueFormula(definition, text, unit, place),
     };
   });
 }

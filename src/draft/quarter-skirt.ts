@@ -10,6 +10,7 @@ import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
 import { panelCutting } from './block';
+import { both } from './market-value';
 import type { Block, BlockPiece, Making, ParameterDefinition, PointDefinition } from './block';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -18,7 +19,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'waist_ease',
     quantity: 'length',
-    value: '0 in',
+    value: '0 cm',
     least: '-4 in',
     most: '6 in',
     meaning: 'added to the body waist, over the whole girth',
@@ -27,7 +28,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'hip_ease',
     quantity: 'length',
-    value: '2 in',
+    value: both('5 cm', '2 in'),
     least: '-4 in',
     most: '12 in',
     meaning: 'added to the body hip, over the whole girth',
@@ -36,7 +37,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'waist_to_hip',
     quantity: 'length',
-    value: '8 in',
+    value: both('20.5 cm', '8 in'),
     least: '4 in',
     most: '14 in',
     meaning: 'depth of the hip line below the waist line',
@@ -46,7 +47,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'skirt_length',
     quantity: 'length',
-    value: '27 in',
+    value: both('68.5 cm', '27 in'),
     least: '8 in',
     most: '60 in',
     meaning: 'waist line to hem at the center',
@@ -56,7 +57,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'hem_taper',
     quantity: 'length',
-    value: '1 in',
+    value: both('2.5 cm', '1 in'),
     least: '-12 in',
     most: '6 in',
     meaning: 'taken off each side edge at the hem; 2 in for a curvy figure, 0 for a straight skirt',
@@ -65,7 +66,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'front_dart_intake',
     quantity: 'length',
-    value: '1 in',
+    value: both('2.5 cm', '1 in'),
     least: '0 in',
     most: '4 in',
     meaning: 'width of each front dart at the waist',
@@ -74,7 +75,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'front_dart_length',
     quantity: 'length',
-    value: '4 in',
+    value: both('10 cm', '4 in'),
     least: '1 in',
     most: '10 in',
     meaning: 'waist line to the tip of the front dart',
@@ -83,7 +84,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'back_dart_intake',
     quantity: 'length',
-    value: '1 in',
+    value: both('2.5 cm', '1 in'),
     least: '0 in',
     most: '4 in',
     meaning: 'width of each back dart at the waist',
@@ -92,7 +93,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'back_dart_length',
     quantity: 'length',
-    value: '5 in',
+    value: both('12.5 cm', '5 in'),
     least: '1 in',
     most: '10 in',
     meaning: 'waist line to the tip of the back dart',
@@ -101,7 +102,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'zip_allowance',
     quantity: 'length',
-    value: '1 in',
+    value: both('2.5 cm', '1 in'),
     least: '0 in',
     most: '3 in',
     meaning:

@@ -2,6 +2,8 @@
 import type { Place } from '../errors';
 import { meantName } from '../table/name-match';
 import type { Block, ParameterDefinition } from './block';
+import { both } from './market-value';
+import type { MarketValue } from './market-value';
 import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
 import { SHAPED_SKIRT } from './shaped-skirt/block';
@@ -16,7 +18,7 @@ export interface Style {
 }
 
 /** Settings of a preset, each with the source of its value. */
-function preset(settings: readonly (readonly [string, string, string])[]): readonly Setting[] {
+function preset(settings: readonly (readonly [string, MarketValue, string])[]): readonly Setting[] {
   return settings.map(([parameter, value, note]) => ({ parameter, value, note, place: {} }));
 }
 
@@ -39,7 +41,7 @@ export const STYLES: readonly Style[] = [
     description: 'quarter method, straight from the hip to the hem',
     block: QUARTER_SKIRT,
     settings: preset([
-      ['hem_taper', '0 in', `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
+      ['hem_taper', '0 cm', `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
     ]),
   },
   {
@@ -47,11 +49,11 @@ export const STYLES: readonly Style[] = [
     description: 'metric block: darts the same in every size, the side takes the rest; straight',
     block: SHAPED_SKIRT,
     settings: preset([
-      ['hip_ease', '3 cm', METRIC],
-      ['side_shift', '0.75 cm', METRIC],
+      ['hip_ease', both('3 cm', '1 1/4 in'), METRIC],
+      ['side_shift', both('0.75 cm', '1/4 in'), METRIC],
       ['center_back_drop', '0 cm', METRIC],
-      ['front_intake', '2 cm', METRIC],
-      ['back_intake', '4 cm', METRIC],
+      ['front_intake', both('2 cm', '3/4 in'), METRIC],
+      ['back_intake', both('4 cm', '1 1/2 in'), METRIC],
       [
         'front_side_take_up',
         'front_hip_width - (waist_girth + waist_ease)/4 - front_intake',
@@ -60,7 +62,7 @@ export const STYLES: readonly Style[] = [
       ['front_darts', '1', METRIC],
       ['back_darts', '2', METRIC],
       ['front_dart_position', '2/3', 'from memory of a UK metric text: a third in from the side'],
-      ['front_dart_length', '10 cm', 'wikieducator.org, skirt block handout'],
+      ['front_dart_length', both('10 cm', '4 in'), 'wikieducator.org, skirt block handout'],
     ]),
   },
   {
@@ -74,13 +76,17 @@ export const STYLES: readonly Style[] = [
     description: 'shared drop, tapered from the hip to the hem, with a vent at center back',
     block: SHAPED_SKIRT,
     settings: preset([
-      ['hem_taper', '2 cm', `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
+      ['hem_taper', both('2 cm', '3/4 in'), `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
       [
         'vent_length',
         'stride_opening',
         'derived: as high as the wanted stride needs it, 15 cm at least',
       ],
-      ['vent_width', '4 cm', 'Threads magazine no. 164: 1 1/2 in, upper edge at 45 degrees'],
+      [
+        'vent_width',
+        both('4 cm', '1 1/2 in'),
+        'Threads magazine no. 164: 1 1/2 in, upper edge at 45 degrees',
+      ],
     ]),
   },
   {
@@ -88,7 +94,11 @@ export const STYLES: readonly Style[] = [
     description: 'shared drop, flared at the side and across the panel by closing half the dart',
     block: SHAPED_SKIRT,
     settings: preset([
-      ['hem_taper', '-3 cm', `${COMMON_PRACTICE}: the side flares out below the hip`],
+      [
+        'hem_taper',
+        both('-3 cm', '-1 1/4 in'),
+        `${COMMON_PRACTICE}: the side flares out below the hip`,
+      ],
       ['dart_closing', '0.5', `${COMMON_PRACTICE}: part of the dart closed into the hem`],
       ['front_darts', '1', 'one dart a panel to close'],
       ['back_darts', '1', 'one dart a panel to close'],
@@ -125,7 +135,7 @@ export function findParameter(style: Style, setting: Setting): ParameterDefiniti
 export function defaultOf(
   style: Style,
   definition: ParameterDefinition,
-): { readonly value: string; readonly source: string } {
+): { readonly value: MarketValue; readonly source: string } {
   const own = style.settings.findLast((setting) => setting.parameter === definition.name);
   return own === undefined
     ? { value: definition.value, source: definition.source }

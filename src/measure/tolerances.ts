@@ -1,4 +1,5 @@
 /** Usual tolerances of finished measurements, where neither a style nor a list states them. */
+import { marketValue } from '../draft/market-value';
 import { TOLERANCE_PARAMETERS } from '../draft/tolerance-parameters';
 import { parseLength } from '../table/number-cell';
 import { SAME_STEP } from '../tolerance';
@@ -25,7 +26,7 @@ export function toleranceSettings(
 
 function usualSetting(parameter: string): number {
   const text = TOLERANCE_PARAMETERS.find(({ name }) => name === parameter)?.value ?? '';
-  return parseLength(text, 'mm') ?? NaN;
+  return parseLength(marketValue(text, 'in'), 'in') ?? NaN;
 }
 
 /** Those that a block has by itself, for any pattern whose style or list says nothing. */

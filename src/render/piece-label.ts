@@ -1,8 +1,8 @@
 /** What a piece says about itself: name, sizes, how often to cut it, style, number, allowances. */
 import type { CutPiece } from '../pattern/cut-piece';
+import { shopLength } from '../pattern/shop-length';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
-import { showLength } from '../units';
 import type { NestDrawing } from './nest-drawing';
 import type { NestedPiece } from './nested-piece';
 import type { TextLine, Sketch } from './sketch';
@@ -66,7 +66,7 @@ export function detailBlocks(
   );
 }
 
-/** `5/8 in: waist, side`: one line a width, the seams in the order of the outline, then those drawn. */
+/** `5/8 in (1.5 cm): waist, side`: one line a width, the seams in the order of the outline, then those drawn. */
 function allowanceWords(
   cuts: readonly CutPiece[],
   drawn: readonly string[],
@@ -98,6 +98,6 @@ function isFold({ kind }: { readonly kind: string }): boolean {
 /** A width, or from the least to the most where a style lets it differ between sizes. */
 function widthWords(least: number, most: number, display: LengthDisplay): string {
   if (most <= SAME_PLACE) return 'none';
-  if (most - least <= SAME_PLACE) return showLength(most, display);
-  return `${showLength(least, display)} to ${showLength(most, display)}`;
+  if (most - least <= SAME_PLACE) return shopLength(most, display);
+  return `${shopLength(least, display)} to ${shopLength(most, display)}`;
 }

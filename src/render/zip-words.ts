@@ -1,8 +1,8 @@
 /** The words of the zip allowance: in its strip where that is wide enough, else beside the nest. */
 import { add, between, point, subtract } from '../geometry/point';
 import { grownBox } from '../geometry/bounds';
+import { shopLength } from '../pattern/shop-length';
 import type { LengthDisplay } from '../units';
-import { showLength } from '../units';
 import { isClear } from './chords';
 import type { NestedPiece } from './nested-piece';
 import type { Sketch } from './sketch';
@@ -28,7 +28,7 @@ export function zipWords(nested: NestedPiece, display: LengthDisplay): Sketch | 
   if (strip === undefined) return undefined;
   const { border, middle, seam, width } = strip;
 
-  const words = `ZIP ALLOWANCE ${showLength(width, display)}`;
+  const words = `ZIP ALLOWANCE ${shopLength(width, display)}`;
   const angle = readingAngle(subtract(border.to, border.from));
   const sizeOf = Math.min(LARGEST, Math.max(LEAST, OF_STRIP * width));
   const sketch = block([{ words, size: sizeOf }], angle);

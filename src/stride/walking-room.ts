@@ -71,14 +71,15 @@ function openingOf({ pieces }: WalkedSize): number {
   return open === undefined ? 0 : depthOf(open, 'center_hem') - depthOf(open, 'vent_top');
 }
 
-/** mm. The opening of a range is rounded up to a step that a ruler shows. */
-const OPENING_STEP = 5;
-/** mm. A lower opening is not worth making: common practice, no source. */
-const LEAST_OPENING = 150;
-
-/** The largest opening in mm that any size needs, rounded up, 15 cm at least; 0 if none needs any. */
-export function strideOpening(sizes: readonly WalkedSize[]): number {
+/**
+ * The largest opening in mm that any size needs, rounded up to a whole number of `step` mm and `least` mm
+ * at least; 0 if none needs any.
+ */
+export function strideOpening(
+  sizes: readonly WalkedSize[],
+  { step, least }: { readonly step: number; readonly least: number },
+): number {
   const needed = Math.max(0, ...sizes.map((size) => walkingRoom(size).needed));
   if (needed === 0) return 0;
-  return Math.max(LEAST_OPENING, OPENING_STEP * Math.ceil(needed / OPENING_STEP - ARITHMETIC));
+  return Math.max(least, step * Math.ceil(needed / step - ARITHMETIC));
 }

@@ -241,7 +241,9 @@ describe('a vent', () => {
     expect(findings.map((finding) => finding.severity)).toEqual([severity, severity, severity]);
     expect(findings[0]).toMatchObject({ expected: 100, subject: 'vent_top', piece: 'back' });
     expect(findings[0]?.message).toContain(words);
-    expect(findings[0]?.message).toContain('about 26 cm, at least 10 cm above the knee');
+    expect(findings[0]?.message).toContain(
+      'about 26 cm (10 1/4 in), at least 10 cm (4 in) above the knee',
+    );
   });
 
   // Common practice, no source: vents of 15 to 30 cm, slits of 10 to 25 cm.

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { pointsOf, rowsOf } from '../csv-tables';
-import { chartText, sizeRowsText } from '../skirts';
+import { chartText, INCH_PENCIL, sizeRowsText } from '../skirts';
 import { contents, workplace } from './workplace';
 
 const place = workplace();
@@ -84,7 +84,12 @@ describe('the uneven misses grade, end to end', () => {
     place.write('metric.csv', `# unit: cm\n${semicolons}\n`);
     place.write('rows.csv', sizeRowsText('in', MISSES, SIZES));
     const args = ['--base', '12', '--unit', 'in', '--out'];
-    expect((await place.run('grade', 'metric.csv', ...args, 'metric')).status).toBe(0);
+    // Defaults follow the unit of the chart, so those of inches are set for the one in cm.
+    const set = Object.entries(INCH_PENCIL).flatMap(([name, value]) => [
+      '--set',
+      `${name}=${value}`,
+    ]);
+    expect((await place.run('grade', 'metric.csv', ...set, ...args, 'metric')).status).toBe(0);
     expect((await place.run('grade', 'rows.csv', ...args, 'rows')).status).toBe(0);
 
     const points = place.read('misses/graded-points.csv');

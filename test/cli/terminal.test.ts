@@ -77,8 +77,8 @@ describe('styles', () => {
     for (const name of ['pencil', 'straight'])
       expect(stdout).toMatch(new RegExp(`^${name}: `, 'm'));
     const one = (await place.run('styles', 'straight')).stdout;
-    expect(one).toContain('hem_taper = 0 in  (length, -12 in to 6 in)');
-    expect(one).toContain('hip_ease = 2 in  (length, -4 in to 12 in)');
+    expect(one).toContain('hem_taper = 0 cm  (length, -12 in to 6 in)');
+    expect(one).toContain('hip_ease = 5 cm; in a chart in inches 2 in  (length, -4 in to 12 in)');
     expect(one).toMatch(/zip_allowance[^]*?allowance for the zip[^]*?default: common practice/);
     expect(one).not.toContain('pencil');
     for (const line of ['dart', 'waist', 'side', 'hem'])

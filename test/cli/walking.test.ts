@@ -73,18 +73,18 @@ describe('the room to walk in the demo', () => {
     expect(new Set(wide.map(({ severity }) => severity))).toEqual(new Set(['ok']));
   });
 
-  it('is enough in every size where the shared pencil opens 25 cm above its hem', async () => {
+  it('is enough in every size where the shared pencil opens 10 in above its hem', async () => {
     const folder = await graded('shared-pencil');
     const strides = findings(folder, 'stride');
     expect(strides.map(({ severity }) => severity)).toEqual(Array(12).fill('ok'));
     for (const { measured, expected } of strides)
       expect(Number(measured)).toBeGreaterThanOrEqual(Number(expected));
-    expect(findings(folder, 'vent-length')[0]).toMatchObject({ measured: '25' });
+    expect(findings(folder, 'vent-length')[0]).toMatchObject({ measured: '25.4' });
     // "Some Function of Tight Skirt" (Japanese), cir.nii.ac.jp/crid/1050845763132163456, abstract
     // only: back closed at about 26 cm, at least 10 cm above the knee.
     for (const { severity, message } of findings(folder, 'vent-above-knee')) {
       expect(severity).toBe('ok');
-      expect(message).toContain('about 26 cm, at least 10 cm above the knee');
+      expect(message).toContain('about 26 cm (10 1/4 in), at least 10 cm (4 in) above the knee');
     }
   });
 });
@@ -124,13 +124,15 @@ describe('straight skirts of the girths of a remembered table', () => {
 });
 
 describe('the words about stride_opening', () => {
-  it('say what it does: as high as needed, in steps, and never under 15 cm', async () => {
+  it('say what it does: as high as needed, in steps, and never under a least', async () => {
     const { status, stdout } = await place.run('styles', 'shared-pencil');
     expect(status).toBe(0);
     const text = stdout.replaceAll(/\s+/g, ' ');
     expect(text).toContain(
-      'rounded up to 5 mm and never under 15 cm, or 0 where no size needs any',
+      'rounded up to vent_step and never under vent_least, or 0 where no size needs any',
     );
+    expect(text).toContain('vent_step = 0.5 cm; in a chart in inches 1/4 in (');
+    expect(text).toContain('vent_least = 15 cm; in a chart in inches 6 in (');
     expect(text).toContain('stride_wanted = 0.433*height');
     expect(text).not.toContain('just far enough');
   });

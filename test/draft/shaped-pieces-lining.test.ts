@@ -41,7 +41,8 @@ describe.each(everyResult({}))('the lining of %s', (_, result) => {
   it('is 2 cm shorter than the shell at center and side', () => {
     for (const [shell, lining] of linings(result)) {
       const { x, y } = pointOf(lining, hemEnd(lining));
-      expect(x).toBeCloseTo(hemEnd(lining) === 'center_hem' ? 0 : 40, 9);
+      // A vent is 1 1/2 in wide, as both charts are in inches.
+      expect(x).toBeCloseTo(hemEnd(lining) === 'center_hem' ? 0 : 1.5 * 25.4, 9);
       expect(y).toBeCloseTo(pointOf(shell, 'center_hem').y - 20, 9);
       expect(total(chords(lining, 'side'))).toBeCloseTo(total(chords(shell, 'side')) - 20, 4);
     }
@@ -172,7 +173,7 @@ describe('tucks', () => {
 });
 
 describe('a lining with a vent', () => {
-  const set = { vent_length: '20 cm', vent_width: '4 cm' };
+  const set = { vent_length: '20 cm', vent_width: '4 cm', lining_shorter: '2 cm' };
   const result = gradedOnce({ ...DEMO, style: 'shared-drop', set });
 
   it('is a right back with the extension of the shell, and a left one without, each cut once', () => {

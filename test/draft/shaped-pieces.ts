@@ -18,14 +18,28 @@ export const CHARTS = [
 
 export const DEMO = CHARTS[0];
 
-/** Every style on both charts, with these parameters set. */
+/** The figures of the metric market, set by hand: both charts are in inches and have others. */
+export const METRIC = {
+  waist_ease: '1 cm',
+  band_ease: '1 cm',
+  band_height: '3 cm',
+  underlap: '3 cm',
+  facing_depth: '6 cm',
+  lining_shorter: '2 cm',
+  tuck_length: '5 cm',
+};
+
+/** Every style on both charts, with these parameters set on top of `METRIC`. */
 export function everyResult(
   set: Readonly<Record<string, string>>,
 ): readonly (readonly [name: string, result: DraftResult])[] {
   return SHAPED_NAMES.flatMap((style) =>
     CHARTS.map(
       ({ chart, base }) =>
-        [`${style}, base ${base}`, gradedOnce({ chart, base, style, set })] as const,
+        [
+          `${style}, base ${base}`,
+          gradedOnce({ chart, base, style, set: { ...METRIC, ...set } }),
+        ] as const,
     ),
   );
 }

@@ -303,7 +303,7 @@ describe('5 cm step, length nil (makingfashion.blogspot.com (2008-06), college r
           expect(move(point)[0]).toBeCloseTo(0.625 * s, 9);
         for (const point of ['side_waist', 'side_hip', 'side_hem', 'dart_tip', 'center_hem'])
           expect(move(point)[1]).toBeCloseTo(0, 9);
-        expect(draft.measure(s, `${name}_dart_intake`)).toBeCloseTo(2.54, 9);
+        expect(draft.measure(s, `${name}_dart_intake`)).toBeCloseTo(2.5, 9);
       }
     }
   });

@@ -247,9 +247,9 @@ describe('a metric grade of 5 cm without length', () => {
       const dart = measures.filter(({ name }) => name.includes('dart'));
       expect(dart).toHaveLength(6);
       for (const { name, value } of dart) {
-        // Legs of a dart 1 in wide and 4 or 5 in long.
-        const leg = Math.hypot(0.5, name.startsWith('front') ? 4 : 5);
-        expect(value / 25.4).toBeCloseTo(name.endsWith('intake') ? 1 : leg, 9);
+        // Legs of a dart 2.5 cm wide and 10 or 12.5 cm long.
+        const leg = Math.hypot(1.25, name.startsWith('front') ? 10 : 12.5);
+        expect(value / 10).toBeCloseTo(name.endsWith('intake') ? 2.5 : leg, 9);
       }
     }
   });

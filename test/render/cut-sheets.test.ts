@@ -176,9 +176,9 @@ describe('lines of a sheet', () => {
     const texts = all(
       readSvg(svg(sizeSheet(drawingOf(result('pencil', { hem_allowance: '0 in' })), '12'))),
     ).map(({ text }) => text);
-    expect(texts).toContain('0.625 in: waist, side');
+    expect(texts).toContain('5/8 in (1.5 cm): waist, side');
     expect(texts).toContain('none: hem');
-    expect(texts).toContain('1 in: center back');
+    expect(texts).toContain('1 in (2.5 cm): center back');
   });
 
   it.each(['pencil', 'shared-pencil', 'shared-drop'])(
@@ -197,7 +197,7 @@ describe('lines of a sheet', () => {
       ]);
       // On the lining nothing is drawn beyond the seam.
       for (const words of said('back_lining'))
-        if (words.includes('center back')) expect(words).toMatch(/^0\.\d+ in: /);
+        if (words.includes('center back')) expect(words).toMatch(/^[35]\/[48] in \([12.5]+ cm\): /);
     },
   );
 

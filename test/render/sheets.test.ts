@@ -172,7 +172,7 @@ describe('what a sheet says', () => {
       'CENTER BACK',
       'HIP LINE',
       'GRAIN',
-      'ZIP ALLOWANCE 1 in',
+      'ZIP ALLOWANCE 1 in (2.5 cm)',
       '10, base',
       'inches',
       'center waist, ringed',

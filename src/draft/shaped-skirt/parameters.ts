@@ -1,16 +1,18 @@
 /** The parameters of the shaped skirt, with the defaults of the shared-drop preset. */
 import type { ParameterDefinition } from '../block';
+import type { MarketValue } from '../market-value';
+import { both } from '../market-value';
 
 const COMMON_PRACTICE = 'common practice, no source';
 const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3, front 0.2';
 
 /**
  * A parameter that is a length: its value, least and most as somebody would type them, with their
- * units.
+ * units; the value for a metric chart and for one in inches where they differ.
  */
 export function lengthParameter(
   name: string,
-  [value, least, most]: readonly [string, string, string],
+  [value, least, most]: readonly [MarketValue, string, string],
   meaning: string,
   source: string,
 ): ParameterDefinition {
@@ -29,13 +31,13 @@ function numberParameter(
 const GIRTHS: readonly ParameterDefinition[] = [
   lengthParameter(
     'waist_ease',
-    ['1 cm', '-10 cm', '15 cm'],
+    [both('1 cm', '3/8 in'), '-10 cm', '15 cm'],
     'added to the body waist, over the whole girth',
     'corsetmaking.blogspot.com (2010-03): 1 cm; sources give 0 to 4 cm',
   ),
   lengthParameter(
     'hip_ease',
-    ['4 cm', '-10 cm', '30 cm'],
+    [both('4 cm', '1 1/2 in'), '-10 cm', '30 cm'],
     'added to the body hip, over the whole girth',
     `${COMMON_PRACTICE}: 4 to 5 cm, inside the sourced band of 0 to 7 cm`,
   ),
@@ -51,7 +53,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   {
     ...lengthParameter(
       'waist_to_hip',
-      ['20.5 cm', '10 cm', '36 cm'],
+      [both('20.5 cm', '8 in'), '10 cm', '36 cm'],
       'depth of the hip line below the waist line',
       `${COMMON_PRACTICE}; measured bodies differ widely inside a size, so measure it`,
     ),
@@ -60,7 +62,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   {
     ...lengthParameter(
       'waist_to_high_hip',
-      ['10 cm', '5 cm', '18 cm'],
+      [both('10 cm', '4 in'), '5 cm', '18 cm'],
       'depth of the high-hip line below the waist line',
       COMMON_PRACTICE,
     ),
@@ -69,7 +71,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   {
     ...lengthParameter(
       'skirt_length',
-      ['60 cm', '20 cm', '150 cm'],
+      [both('60 cm', '23 1/2 in'), '20 cm', '150 cm'],
       'waist line to hem at the center',
       'abc-style.org, straight skirt draft: 60 cm',
     ),
@@ -77,7 +79,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   },
   lengthParameter(
     'side_rise',
-    ['1.25 cm', '0 cm', '4 cm'],
+    [both('1.25 cm', '1/2 in'), '0 cm', '4 cm'],
     'rise of the waist at the side above the waist line',
     'project-patterns.co.uk (2018-11-22): 1.25 cm',
   ),
@@ -89,7 +91,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   ),
   lengthParameter(
     'center_back_drop',
-    ['0.5 cm', '0 cm', '4 cm'],
+    [both('0.5 cm', '1/4 in'), '0 cm', '4 cm'],
     'drop of the waist at center back below the waist line',
     `${COMMON_PRACTICE}: 0.5 to 1 cm; abc-style.org 1 cm`,
   ),
@@ -142,8 +144,8 @@ const SUPPRESSION: readonly ParameterDefinition[] = [
 
 function dartParameters(
   panel: 'front' | 'back',
-  limit: string,
-  lengths: readonly [string, string, string],
+  limit: MarketValue,
+  lengths: readonly [MarketValue, MarketValue, MarketValue],
   source: string,
 ): readonly ParameterDefinition[] {
   const position = (
@@ -158,7 +160,7 @@ function dartParameters(
       `where ${which} stands on the ${panel} waist edge, as a share from the center`,
       from,
     );
-  const long = (dart: string, value: string, which: string): ParameterDefinition =>
+  const long = (dart: string, value: MarketValue, which: string): ParameterDefinition =>
     lengthParameter(
       `${panel}_${dart}_length`,
       [value, '4 cm', '25 cm'],
@@ -194,14 +196,14 @@ function dartParameters(
 const DARTS: readonly ParameterDefinition[] = [
   ...dartParameters(
     'front',
-    '3.5 cm',
-    ['9 cm', '9 cm', '8 cm'],
+    both('3.5 cm', '1 3/8 in'),
+    [both('9 cm', '3 1/2 in'), both('9 cm', '3 1/2 in'), both('8 cm', '3 1/4 in')],
     `${COMMON_PRACTICE}: 8 to 10 cm; abc-style.org 8 cm`,
   ),
   ...dartParameters(
     'back',
-    '4 cm',
-    ['13 cm', '14 cm', '12.5 cm'],
+    both('4 cm', '1 5/8 in'),
+    [both('13 cm', '5 in'), both('14 cm', '5 1/2 in'), both('12.5 cm', '5 in')],
     'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory of a UK metric text',
   ),
   numberParameter(
@@ -252,7 +254,7 @@ const SILHOUETTE: readonly ParameterDefinition[] = [
   ),
   lengthParameter(
     'zip_allowance',
-    ['2 cm', '0 cm', '8 cm'],
+    [both('2 cm', '3/4 in'), '0 cm', '8 cm'],
     'allowance for the zip outside the center-back line, all along its seam; it is not graded',
     `${COMMON_PRACTICE}: 2 cm`,
   ),

@@ -1,5 +1,6 @@
 /** Parameters of the pieces that go with the panels: waist finish, lining, zip. */
 import type { ParameterDefinition } from '../block';
+import { both } from '../market-value';
 import { lengthParameter } from './parameters';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -24,56 +25,56 @@ export const PIECE_PARAMETERS: readonly ParameterDefinition[] = [
   choice('waist_finish', '1', '2', '1: straight waistband; 2: shaped facing; 0: neither'),
   lengthParameter(
     'band_height',
-    ['3 cm', '1 cm', '10 cm'],
+    [both('3 cm', '1 1/4 in'), '1 cm', '10 cm'],
     'finished height of the waistband; stiffeners come in fixed widths, so it is not graded',
     `${COMMON_PRACTICE}: 3 cm`,
   ),
   lengthParameter(
     'band_ease',
-    ['1 cm', '0 cm', '5 cm'],
+    [both('1 cm', '3/8 in'), '0 cm', '5 cm'],
     'the waistband is shorter than the skirt edge by this, over the whole waist',
     `${WAISTLINES}, eases the skirt onto the band; ${COMMON_PRACTICE}: 1 to 2 cm`,
   ),
   lengthParameter(
     'underlap',
-    ['3 cm', '0 cm', '8 cm'],
+    [both('3 cm', '1 1/4 in'), '0 cm', '8 cm'],
     'extension of the waistband under its other end; not graded',
     `${WAISTLINES}, has an underlap; ${COMMON_PRACTICE}: 2.5 to 4 cm`,
   ),
   lengthParameter(
     'facing_depth',
-    ['6 cm', '3 cm', '9 cm'],
+    [both('6 cm', '2 1/2 in'), '3 cm', '9 cm'],
     'depth of the shaped facing below the waist',
     `${COMMON_PRACTICE}: 5 to 7 cm; ${NOT_GRADED}`,
   ),
   choice('lining', '1', '1', '1: lined; 0: not lined'),
   lengthParameter(
     'lining_hip_room',
-    ['1/8 in', '0 cm', '2 cm'],
+    [both('0.3 cm', '1/8 in'), '0 cm', '2 cm'],
     'each panel of the lining is wider than the shell by this, from the hip down',
     `${COMMON_PRACTICE}: 1/8 in a panel side`,
   ),
   lengthParameter(
     'lining_shorter',
-    ['2 cm', '0 cm', '10 cm'],
+    [both('2 cm', '3/4 in'), '0 cm', '10 cm'],
     'the lining is shorter than the shell by this, net line to net line',
     `${COMMON_PRACTICE}: 2 cm`,
   ),
   lengthParameter(
     'tuck_length',
-    ['5 cm', '2 cm', '10 cm'],
+    [both('5 cm', '2 in'), '2 cm', '10 cm'],
     'length over which the tucks of the lining are sewn; a shorter dart is sewn to its tip',
     `${COMMON_PRACTICE}: about 2 in`,
   ),
   lengthParameter(
     'zip_step',
-    ['2 cm', '0.5 cm', '5 cm'],
+    [both('2 cm', '1 in'), '0.5 cm', '5 cm'],
     'zips are bought in steps: the zip of each size is a whole number of these, rounded up',
-    `${COMMON_PRACTICE}: 2 cm, 1 in for zips sold in inches; zips do not grade continuously`,
+    `${COMMON_PRACTICE}: zips of 18, 20, 22 cm and of 7, 8, 9 in; they do not grade continuously`,
   ),
   lengthParameter(
     'zip_above_hip',
-    ['2 cm', '0 cm', '5 cm'],
+    [both('2 cm', '3/4 in'), '0 cm', '5 cm'],
     'the opening that is needed ends this far above the hip line, so that the waist passes the hip',
     `${COMMON_PRACTICE}: 1 to 2 cm`,
   ),

@@ -1,12 +1,13 @@
 /** The parameters of the room to walk: the wanted stride, and the opening at center back. */
 import type { ParameterDefinition } from '../block';
+import { both } from '../market-value';
 
 /** Stature, the stride that is wanted, and the measures of the opening. */
 export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'height',
     quantity: 'length',
-    value: '164 cm',
+    value: both('164 cm', '64 1/2 in'),
     least: '120 cm',
     most: '220 cm',
     meaning: 'stature of the wearer, who steps by a share of it and walks on legs half as long',
@@ -30,9 +31,27 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
     most: '150 cm',
     meaning:
       'the center back is open from the hem up to here; stride_opening is as high as the neediest ' +
-      'size needs for its wanted stride, rounded up to 5 mm and never under 15 cm, or 0 where no ' +
-      'size needs any',
+      'size needs for its wanted stride, rounded up to vent_step and never under vent_least, or 0 ' +
+      'where no size needs any',
     source: 'common practice, no source: 15 to 30 cm where there is a vent; not graded',
+  },
+  {
+    name: 'vent_step',
+    quantity: 'length',
+    value: both('0.5 cm', '1/4 in'),
+    least: '0.1 cm',
+    most: '5 cm',
+    meaning: 'stride_opening is a whole number of these, rounded up',
+    source: "the engine's own rule: a step that a ruler shows",
+  },
+  {
+    name: 'vent_least',
+    quantity: 'length',
+    value: both('15 cm', '6 in'),
+    least: '0 cm',
+    most: '150 cm',
+    meaning: 'a stride_opening that is needed is no lower than this',
+    source: 'common practice, no source: a lower opening is not worth making',
   },
   {
     name: 'vent_width',
