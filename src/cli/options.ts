@@ -2,6 +2,10 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { LENGTH_UNITS } from '../units';
+import type { ExitCode, Io } from './io';
+
+/** Adds commands to the program; each tells `end` how it ended. */
+export type AddCommands = (program: Command, io: Io, end: (code: ExitCode) => void) => void;
 
 /** An option that collects its values; without any it is an empty list. */
 function repeatable(flags: string, description: string): Option {

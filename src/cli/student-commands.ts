@@ -1,18 +1,24 @@
 /** The commands of somebody who learns grading: mark, explain, infer, exercise. */
-import type { Command } from 'commander';
 import { Option } from 'commander';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
-import type { ExitCode, Io } from './io';
 import type { MarkCommandOptions } from './mark-command';
+import type { AddCommands } from './options';
 import { list, replaceOption, unitOption, withStyle } from './options';
 
-/** Adds them to the program; each tells `end` how it ended. */
-export function addStudentCommands(program: Command, io: Io, end: (code: ExitCode) => void): void {
-  const sheetUnit = (): Option => unitOption("unit of the report (the sheet's)");
+/** Adds `mark`, `explain`, `infer` and `exercise`. */
+export const addStudentCommands: AddCommands = (program, io, end) => {
+  addMark(program, io, end);
+  addExplain(program, io, end);
+  addInfer(program, io, end);
+  addExercise(program, io, end);
+};
 
+const sheetUnit = (): Option => unitOption("unit of the report (the sheet's)");
+
+const addMark: AddCommands = (program, io, end) => {
   withStyle(
     program
       .command('mark')
@@ -30,7 +36,9 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
       const { markCommand } = await import('./mark-command');
       end(markCommand(chart, sheet, options, io));
     });
+};
 
+const addExplain: AddCommands = (program, io, end) => {
   withStyle(
     program
       .command('explain')
@@ -50,7 +58,9 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
       const { explainCommand } = await import('./explain-command');
       end(await explainCommand(chart, point, options, io));
     });
+};
 
+const addInfer: AddCommands = (program, io, end) => {
   withStyle(
     program
       .command('infer')
@@ -65,7 +75,9 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
       const { inferCommand } = await import('./infer-command');
       end(inferCommand(sheet, options, io));
     });
+};
 
+const addExercise: AddCommands = (program, io, end) => {
   program
     .command('exercise')
     .description('make a chart, a rule sheet to fill in, and its key')
@@ -84,4 +96,4 @@ export function addStudentCommands(program: Command, io: Io, end: (code: ExitCod
       const { exerciseCommand } = await import('./exercise-command');
       end(await exerciseCommand(options, io));
     });
-}
+};

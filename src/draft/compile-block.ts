@@ -79,13 +79,63 @@ export function compileBlock(
   parse: FormulaParser = parseFormula,
 ): Drafter {
   const definitions = orderDefinitions(block, layout, parameters, chartRows, parse);
-  const { order, measurements, keyOf } = definitions;
+  const { order, measurements } = definitions;
   const slots = new Map(
     [...measurements, ...order.map(({ key }) => key)].map((key, i) => [key, i]),
   );
   const slotOf = (key: string): number => slots.get(key) as number;
 
-  const steps = order.map(({ key, piece, given }): Step => {
+  const named = parameters
+    .filter(({ definition }) => slots.has(definition.name))
+    .map((parameter) => ({ parameter, slot: slotOf(parameter.definition.name) }));
+  const compiled: CompiledBlock = {
+    ...{ block, layout, slots, slotOf, named },
+    steps: compiledSteps(definitions, slotOf),
+    checks: named
+      .filter(({ parameter }) => parameter.formula !== undefined)
+      .map(({ parameter, slot }) => ({ slot, check: rangeCheck(parameter) })),
+    pieces: layout.pieces.map((piece) => placesOf(piece, slotOf)),
+    unknowns: layout.truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`)),
+  };
+  return {
+    plans: [...compiled.pieces, ...layout.derived].map(({ plan }) => plan),
+    measurements,
+    definitions,
+    draft: (body, size, base, changed) => drafted(compiled, { body, base, changed }, size),
+  };
+}
+
+/** Where each number of a draft stands, and how it is come by. */
+interface CompiledBlock {
+  readonly block: Block;
+  readonly layout: BlockLayout;
+  readonly slots: ReadonlyMap<string, number>;
+  /** The slot of a key that the block has. */
+  readonly slotOf: (key: string) => number;
+  readonly steps: readonly Step[];
+  readonly named: readonly { readonly parameter: ResolvedParameter; readonly slot: number }[];
+  /** Of parameters that are formulas, which have no value before a size is drafted. */
+  readonly checks: readonly {
+    readonly slot: number;
+    readonly check: ReturnType<typeof rangeCheck>;
+  }[];
+  readonly pieces: readonly PlacedPiece[];
+  /** The slots that truing fills in. */
+  readonly unknowns: readonly number[];
+}
+
+/** What one size is drafted from. */
+interface Given {
+  readonly body: readonly number[];
+  readonly base: Draft | undefined;
+  readonly changed: ChangedFormula | undefined;
+}
+
+function compiledSteps(
+  { order, keyOf }: OrderedDefinitions,
+  slotOf: (key: string) => number,
+): readonly Step[] {
+  return order.map(({ key, piece, given }): Step => {
     const slot = slotOf(key);
     if (given.by === 'formula') {
       const evaluate = compileFormula(given.formula, (name) => slotOf(keyOf(name, piece)));
@@ -95,95 +145,79 @@ export function compileBlock(
     const own = slotOf(given.key);
     return { slot, evaluate: (values) => values[own] as number, ofBase: true };
   });
-  const named = parameters
-    .filter(({ definition }) => slots.has(definition.name))
-    .map((parameter) => ({ parameter, slot: slotOf(parameter.definition.name) }));
-  const checks = named
-    .filter(({ parameter }) => parameter.formula !== undefined)
-    .map(({ parameter, slot }) => ({ slot, check: rangeCheck(parameter) }));
-  const pieces = layout.pieces.map((piece) => placesOf(piece, slotOf));
-  const { truing } = layout;
-  const unknowns = truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`));
+}
 
-  const fill = (
-    body: readonly number[],
-    base: Draft | undefined,
-    found: readonly number[],
-    changed?: ChangedFormula,
-  ): Float64Array => {
-    const altered = changed === undefined ? undefined : slots.get(changed.key);
-    const values = new Float64Array(slots.size);
-    values.set(body);
-    unknowns.forEach((slot, i) => (values[slot] = found[i] ?? 0));
-    for (const { slot, evaluate, ofBase } of steps) {
-      if (evaluate === undefined) continue;
-      values[slot] =
-        ofBase && base !== undefined ? (base.values[slot] as number) : evaluate(values);
-      if (slot === altered && changed !== undefined && base !== undefined)
-        values[slot] = changed.by(values[slot], base.values[slot] as number);
-    }
-    return values;
-  };
-  const shape = (values: Float64Array): readonly Piece[] =>
-    pieces.map(({ plan, at }) => ({
-      plan,
-      points: at.map(({ x, y }): Point => ({ x: values[x] as number, y: values[y] as number })),
-    }));
-  const misses = (values: Float64Array): readonly number[] => {
-    const drafted = shape(values);
-    const value = (name: string): number => values[slotOf(name)] as number;
-    return truing.map(({ residual }) => residual(drafted, value));
-  };
-
-  const trued = (
-    body: readonly number[],
-    base: Draft | undefined,
-    plain: Float64Array,
-    changed: ChangedFormula | undefined,
-  ): { at: readonly number[]; values: Float64Array; left: readonly number[] } => {
-    if (truing.length === 0) return { at: [], values: plain, left: [] };
-    const { at } = findRoot(
-      (found) => misses(fill(body, base, found, changed)),
-      truing.length,
-      TRUING,
-    );
-    const values = fill(body, base, at, changed);
-    return { at, values, left: misses(values) };
-  };
-
+function drafted(compiled: CompiledBlock, given: Given, size: string): Draft {
+  const { block, layout, slots, slotOf, named, checks } = compiled;
+  const plain = filled(compiled, given, []);
+  for (const { slot, check } of checks) check(plain[slot] as number, size);
+  for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
+  const { at, values, left } = trued(compiled, given, plain);
+  const panels = shaped(compiled, values);
+  const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
+  const pieces = [
+    ...panels,
+    ...layout.derived.map(({ plan, points }) => ({ plan, points: points(panels, valueOf) })),
+  ];
+  for (const piece of pieces) checkFinite(piece, size);
   return {
-    plans: [...pieces, ...layout.derived].map(({ plan }) => plan),
-    measurements,
-    definitions,
-    draft: (body, size, base, changed) => {
-      const plain = fill(body, base, [], changed);
-      for (const { slot, check } of checks) check(plain[slot] as number, size);
-      for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
-      const { at, values, left } = trued(body, base, plain, changed);
-      const panels = shape(values);
-      const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
-      const drafted = [
-        ...panels,
-        ...layout.derived.map(({ plan, points }) => ({ plan, points: points(panels, valueOf) })),
-      ];
-      for (const piece of drafted) checkFinite(piece, size);
-      const set = new Map<string, number>();
-      for (const { parameter, slot } of named)
-        set.set(parameter.definition.name, values[slot] as number);
-      return {
-        pieces: drafted,
-        parameters: set,
-        trued: truing.map(({ piece, meaning }, i) => ({
-          piece,
-          meaning,
-          moved: at[i] as number,
-          left: left[i] as number,
-        })),
-        values,
-        valueOf,
-      };
-    },
+    pieces,
+    parameters: new Map(
+      named.map(({ parameter, slot }) => [parameter.definition.name, values[slot] as number]),
+    ),
+    trued: layout.truing.map(({ piece, meaning }, i) => ({
+      piece,
+      meaning,
+      moved: at[i] as number,
+      left: left[i] as number,
+    })),
+    values,
+    valueOf,
   };
+}
+
+/** Every number of the draft, with what truing found, or zero there. */
+function filled(
+  { slots, steps, unknowns }: CompiledBlock,
+  { body, base, changed }: Given,
+  found: readonly number[],
+): Float64Array {
+  const altered = changed === undefined ? undefined : slots.get(changed.key);
+  const values = new Float64Array(slots.size);
+  values.set(body);
+  unknowns.forEach((slot, i) => (values[slot] = found[i] ?? 0));
+  for (const { slot, evaluate, ofBase } of steps) {
+    if (evaluate === undefined) continue;
+    values[slot] = ofBase && base !== undefined ? (base.values[slot] as number) : evaluate(values);
+    if (slot === altered && changed !== undefined && base !== undefined)
+      values[slot] = changed.by(values[slot], base.values[slot] as number);
+  }
+  return values;
+}
+
+function shaped({ pieces }: CompiledBlock, values: Float64Array): readonly Piece[] {
+  return pieces.map(({ plan, at }) => ({
+    plan,
+    points: at.map(({ x, y }): Point => ({ x: values[x] as number, y: values[y] as number })),
+  }));
+}
+
+/** Finds the lengths at which the rules of truing hold; `left` is by how much they still miss. */
+function trued(
+  compiled: CompiledBlock,
+  given: Given,
+  plain: Float64Array,
+): { at: readonly number[]; values: Float64Array; left: readonly number[] } {
+  const { truing } = compiled.layout;
+  if (truing.length === 0) return { at: [], values: plain, left: [] };
+  const misses = (values: Float64Array): readonly number[] => {
+    const pieces = shaped(compiled, values);
+    const value = (name: string): number => values[compiled.slotOf(name)] as number;
+    return truing.map(({ residual }) => residual(pieces, value));
+  };
+  const { at } = findRoot((found) => misses(filled(compiled, given, found)), truing.length, TRUING);
+  const values = filled(compiled, given, at);
+  return { at, values, left: misses(values) };
 }
 
 interface Step {

@@ -72,23 +72,20 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: PieceInSizes)
     });
   const grain = plan.marks.find(({ name }) => name === 'grainline');
   const fold = plan.outline.find(({ kind }) => kind === 'fold');
-  const marked = plan.notches.flatMap(({ place, marks }) =>
-    'point' in place ? [{ point: place.point, marks }] : [],
-  );
-  const notches =
-    model === undefined
-      ? marked.map(({ point }) => named(point))
-      : spots((own) => own.notches.map((notch) => (line === undefined ? notch.net : notch.cut)));
-  const sewn = line === undefined ? [] : spots((own) => own.notches.map((notch) => notch.net));
+  const netNotches = spots((own) => own.notches.map(({ net }) => net));
+  const cutNotches = spots((own) => own.notches.map((notch) => notch.cut));
   return {
     name: plan.name,
     boundary: line ?? net,
     sewLine: line === undefined ? undefined : net,
-    notches: notches.map((notch, i) => ({
-      ...notch,
-      marks: (model?.notches ?? marked)[i]?.marks ?? 1,
-      sewn: sewn[i],
-    })),
+    notches:
+      model === undefined
+        ? markedNotches(plan, named)
+        : (line === undefined ? netNotches : cutNotches).map((notch, i) => ({
+            ...notch,
+            marks: model.notches[i]?.marks ?? 1,
+            sewn: line === undefined ? undefined : netNotches[i],
+          })),
     drillHoles:
       model === undefined
         ? plan.drillHoles.flatMap((rule) => ('point' in rule ? [named(rule.point)] : []))
@@ -114,6 +111,16 @@ export function exchangePiece({ sizes, cut, base, smooth, ruleX }: PieceInSizes)
       ...(model !== undefined && line === undefined ? ['NET LINE, WITHOUT ALLOWANCES'] : []),
     ],
   };
+}
+
+/** The notches of a piece that nobody cuts: those that are points of it. */
+function markedNotches(
+  { notches }: PiecePlan,
+  named: (name: string) => GradedPoint,
+): ExchangePiece['notches'] {
+  return notches.flatMap(({ place, marks }) =>
+    'point' in place ? [{ ...named(place.point), marks, sewn: undefined }] : [],
+  );
 }
 
 /** The cut line; undefined where there is none, where it is the net line, or sizes are not alike. */

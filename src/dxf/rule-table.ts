@@ -66,9 +66,31 @@ export interface ReadRuleTable extends RuleTable {
 /** Reads such a table. Throws InputError `rule-table-malformed` with file and row. */
 export function readRuleTable(text: string, file: string): ReadRuleTable {
   const lines = drawnLines(text, file);
-  const refuse = (what: string, allowed: string, got: string, row: number): never => {
+  const refuse: Refuse = (what, allowed, got, row) => {
     throw new InputError('rule-table-malformed', { what, allowed, got, place: { file, row } });
   };
+  const header = readHeader(lines, refuse);
+  const { sizes, sample } = header;
+  const base = sizes.indexOf(sample);
+  const rules = readMoves(lines, header.unit, refuse);
+  for (const [number, { row, moves }] of rules) {
+    if (moves.length !== sizes.length) {
+      const what = `rule ${number} has not one move a size`;
+      refuse(what, `${sizes.length} lines`, `${moves.length}`, row);
+    }
+    const { x = NaN, y = NaN } = moves[base] ?? {};
+    if (x !== 0 || y !== 0) {
+      const got = `${dxfNumber(x)}, ${dxfNumber(-y)} mm`;
+      refuse(`rule ${number} moves its point in the sample size`, '0, 0', got, row);
+    }
+  }
+  return { ...header, rules: new Map([...rules].map(([number, { moves }]) => [number, moves])) };
+}
+
+type Refuse = (what: string, allowed: string, got: string, row: number) => never;
+
+/** What the table says of itself before its rules. */
+function readHeader(lines: readonly string[], refuse: Refuse): Omit<ReadRuleTable, 'rules'> {
   const stated = (name: string): { readonly text: string; readonly row: number } | undefined => {
     const at = lines.findIndex((line) => line.toUpperCase().startsWith(`${name}:`));
     const line = lines[at];
@@ -88,21 +110,24 @@ export function readRuleTable(text: string, file: string): ReadRuleTable {
     refuse('the number of sizes is not that of the list', `${sizes.length}`, count.text, count.row);
   }
   const sample = need('SAMPLE SIZE', 'a line such as `SAMPLE SIZE: 10`');
-  const base = sizes.indexOf(sample.text);
-  if (base < 0) {
+  if (!sizes.includes(sample.text)) {
     refuse('the sample size is not in the size list', sizes.join(' '), sample.text, sample.row);
   }
   const units = need('UNITS', 'a line `UNITS: METRIC` or `UNITS: ENGLISH`');
-  const unit = UNITS_NAMED[units.text.toUpperCase()];
-  if (unit === undefined) {
-    return refuse(
-      'the unit is not known',
-      Object.keys(UNITS_NAMED).join(', '),
-      units.text,
-      units.row,
-    );
-  }
+  const known = Object.keys(UNITS_NAMED).join(', ');
+  const unit =
+    UNITS_NAMED[units.text.toUpperCase()] ??
+    refuse('the unit is not known', known, units.text, units.row);
+  const name = stated('GRADE RULE TABLE')?.text ?? '';
+  return { name, sizes, sample: sample.text, unit, unitRow: units.row };
+}
 
+/** The rules by their number, each with the row of its heading; moves in mm, y down. */
+function readMoves(
+  lines: readonly string[],
+  unit: LengthUnit,
+  refuse: Refuse,
+): ReadonlyMap<number, { readonly row: number; readonly moves: readonly Point[] }> {
   const rules = new Map<number, { readonly row: number; readonly moves: Point[] }>();
   let moves: Point[] | undefined;
   lines.forEach((line, i) => {
@@ -130,18 +155,5 @@ export function readRuleTable(text: string, file: string): ReadRuleTable {
     }
     moves.push(move);
   });
-  for (const [number, { row, moves: own }] of rules) {
-    if (own.length !== sizes.length) {
-      const what = `rule ${number} has not one move a size`;
-      refuse(what, `${sizes.length} lines`, `${own.length}`, row);
-    }
-    const { x = NaN, y = NaN } = own[base] ?? {};
-    if (x !== 0 || y !== 0) {
-      const got = `${dxfNumber(x)}, ${dxfNumber(-y)} mm`;
-      refuse(`rule ${number} moves its point in the sample size`, '0, 0', got, row);
-    }
-  }
-  const name = stated('GRADE RULE TABLE')?.text ?? '';
-  const moved = new Map([...rules].map(([number, { moves: own }]) => [number, own]));
-  return { name, sizes, sample: sample.text, rules: moved, unit, unitRow: units.row };
+  return rules;
 }

@@ -49,45 +49,24 @@ export function buildPiece(raw: RawPiece): PatternPiece {
   const spans = spansOf(points);
   const cutSpans = spansOf(cutLine);
   const curves = splinesThrough([...splineRuns(spans), ...splineRuns(cutSpans)], kept.length, at);
-  const names = [...kept.map((own) => own.name), ...curves.names];
   const places = [...kept.map((own) => own.at), ...curves.places];
-  const notch = (name: string, place: NotchRule['place']): NotchRule => ({
-    name,
-    marks: raw.doubleNotches.has(name) ? 2 : 1,
-    place,
-  });
-  const named = (kind: RawPoint['kind']): readonly string[] =>
-    kept.filter((own) => own.kind === kind).map((own) => own.name);
   const plan = piecePlan({
     name: raw.name,
     part: 'piece',
     cuttings: raw.cuttings,
-    pointNames: names,
-    handles: new Set([...named('handle'), ...curves.names]),
+    pointNames: [...kept.map((own) => own.name), ...curves.names],
+    handles: new Set([...namesOf(kept, 'handle'), ...curves.names]),
     outline: spans.map(edgeOf),
     ...(cutLine.length === 0 ? {} : { cutLine: cutSpans.map(edgeOf) }),
-    marks: [
-      ...insideLines(kept),
-      ...(grain === undefined
-        ? []
-        : [{ name: 'grainline' as const, through: grain.map((own) => own.name) }]),
-    ],
+    marks: [...insideLines(kept), ...(grain === undefined ? [] : [grainMark(grain)])],
     edges: new Map(
       spans.map(({ from: { edge } }) => [
         edge,
         { allowance: raw.allowances.get(edge), finish: usualFinish(edge) },
       ]),
     ),
-    notches: [
-      ...named('notch')
-        .filter((name) => !cutNotches.some((own) => own.name === name))
-        .map((name) => notch(name, { by: 'joint', point: name, beside: 'after' })),
-      ...cutNotches.map(({ name }) => {
-        const sewn = sewnNotches.get(name)?.name;
-        return notch(name, { by: 'cut', point: name, ...(sewn === undefined ? {} : { sewn }) });
-      }),
-    ],
-    drillHoles: named('drill').map((name) => ({ point: name })),
+    notches: notchRules(kept, raw),
+    drillHoles: namesOf(kept, 'drill').map((name) => ({ point: name })),
   });
   const base: Piece = { plan, points: places };
   const path = pathAlong(base, plan.outline);
@@ -108,12 +87,33 @@ export function buildPiece(raw: RawPiece): PatternPiece {
       ...notchFollowers([...sewnNotches.values()], at, base, [plan.outline]),
     ],
     ruleX: reference ? unit(subtract(reference[1].at, reference[0].at)) : point(1, 0),
-    ruleNames: new Map(
-      kept
-        .filter(({ rule }) => rule.text !== '')
-        .map(({ name: own, rule: { text, place } }) => [own, { rule: text, place }]),
-    ),
+    ruleNames: ruleNames(kept),
   };
+}
+
+function namesOf(points: readonly RawPoint[], kind: RawPoint['kind']): readonly string[] {
+  return points.filter((own) => own.kind === kind).map((own) => own.name);
+}
+
+/** Notches of the sewing line first, then those of the cut line, each with the one it is sewn at. */
+function notchRules(
+  kept: readonly RawPoint[],
+  { cutNotches, sewnNotches, doubleNotches }: RawPiece,
+): readonly NotchRule[] {
+  const notch = (name: string, place: NotchRule['place']): NotchRule => ({
+    name,
+    marks: doubleNotches.has(name) ? 2 : 1,
+    place,
+  });
+  return [
+    ...namesOf(kept, 'notch')
+      .filter((name) => !cutNotches.some((own) => own.name === name))
+      .map((name) => notch(name, { by: 'joint', point: name, beside: 'after' })),
+    ...cutNotches.map(({ name }) => {
+      const sewn = sewnNotches?.get(name)?.name;
+      return notch(name, { by: 'cut', point: name, ...(sewn === undefined ? {} : { sewn }) });
+    }),
+  ];
 }
 
 function pair(
@@ -188,6 +188,18 @@ function edgeOf({ from, to, by }: Span): Edge {
       return { kind: 'cubic', leave, arrive, ...ends };
     }
   }
+}
+
+function ruleNames(kept: readonly RawPoint[]): PatternPiece['ruleNames'] {
+  return new Map(
+    kept
+      .filter(({ rule }) => rule.text !== '')
+      .map(({ name, rule: { text, place } }) => [name, { rule: text, place }]),
+  );
+}
+
+function grainMark(ends: readonly RawPoint[]): MarkedLine {
+  return { name: 'grainline', through: ends.map(({ name }) => name) };
 }
 
 function insideLines(points: readonly RawPoint[]): readonly MarkedLine[] {

@@ -104,60 +104,39 @@ interface Reading {
   readonly blanks: Blanks;
 }
 
-function rawPieces(
-  rows: readonly TypedRow<Column>[],
-  { unit, down, usual, blanks }: Reading,
-): readonly RawPiece[] {
-  const pieces = new Map<
-    string,
-    { points: RawPoint[]; cuttings: Cutting[]; allowances: Map<string, number> }
-  >();
+/** A piece as far as its rows have been read. */
+interface OpenPiece {
+  readonly points: RawPoint[];
+  readonly cuttings: Cutting[];
+  readonly allowances: Map<string, number>;
+}
+
+function rawPieces(rows: readonly TypedRow<Column>[], reading: Reading): readonly RawPiece[] {
+  const pieces = new Map<string, OpenPiece>();
   const seams = new Set<string>();
   let current = '';
-  let edge = 'edge';
-  let seam = '';
+  let on = { edge: 'edge', seam: '' };
   for (const typed of rows) {
-    const row = (column: Column): TypedCell => {
-      const cell = typed(column);
-      return blanks.mm !== undefined && blanks.isBlank(cell) ? { ...cell, text: '' } : cell;
-    };
-    const place = (column: 'x' | 'y'): number =>
-      row(column).text === '' && blanks.mm !== undefined ? blanks.mm : placeCell(row(column), unit);
+    const row = withoutBlanks(typed, reading.blanks);
     const [cell, own] = nameCells(row('piece'), row('point'), current);
     if (cell.text !== '' && !isSame(cell.text, current)) {
       if ([...pieces.keys()].some((other) => isSame(cell.text, other))) refuseSplit(cell);
       current = named(cell);
-      [edge, seam] = ['edge', ''];
+      on = { edge: 'edge', seam: '' };
       pieces.set(current, { points: [], cuttings: [], allowances: new Map<string, number>() });
     }
     const piece = pieces.get(current);
     if (piece === undefined) throw missingName(cell, 'the first row names its piece');
     if (row('edge').text !== '' || row('seam').text !== '') {
-      seam = seamCell(row('seam'), [...seams]);
+      const seam = seamCell(row('seam'), [...seams]);
       if (seam !== '') seams.add(seam);
-      edge = edgeCell(row('edge'), piece.points) || seam;
+      on = { edge: edgeCell(row('edge'), piece.points) || seam, seam };
     }
-    const name = named(own);
-    if (piece.points.some((other) => other.name === name)) refuseTwice(name, own.place);
-    piece.points.push({
-      name,
-      kind: kindCell(row('kind')),
-      at: point(place('x'), down * place('y')),
-      edge,
-      seam,
-      fold: foldCell(row('fold')),
-      rule: row('rule'),
-      place: own.place,
-    });
-    if (row('cut').text !== '') piece.cuttings.push(cuttingCell(row('cut')));
-    if (row('allowance').text !== '') {
-      const width = allowanceCell(row('allowance'), unit);
-      if ((piece.allowances.get(edge) ?? width) !== width) refuseTwoWidths(edge, row('allowance'));
-      piece.allowances.set(edge, width);
-    }
+    readPoint(piece, row, own, on, reading);
   }
   const anyGiven =
-    usual !== undefined || [...pieces.values()].some(({ allowances }) => allowances.size > 0);
+    reading.usual !== undefined ||
+    [...pieces.values()].some(({ allowances }) => allowances.size > 0);
   return [...pieces].map(([name, { points, cuttings, allowances }]) => ({
     name,
     points,
@@ -166,13 +145,51 @@ function rawPieces(
       anyGiven
         ? points
             .filter(({ kind }) => kind === 'corner' || kind === 'curve' || kind === 'notch')
-            .map(({ edge: own }) => [own, allowances.get(own) ?? usual ?? 0] as const)
+            .map(({ edge }) => [edge, allowances.get(edge) ?? reading.usual ?? 0] as const)
         : [],
     ),
     cutLine: [],
     cutNotches: [],
     doubleNotches: new Set(),
   }));
+}
+
+/** The row with nothing in the cells that say nothing, where the sheet says what these stand for. */
+function withoutBlanks(typed: TypedRow<Column>, blanks: Blanks): TypedRow<Column> {
+  return (column) => {
+    const cell = typed(column);
+    return blanks.mm !== undefined && blanks.isBlank(cell) ? { ...cell, text: '' } : cell;
+  };
+}
+
+/** Adds the point of a row to its piece, and what the row says of cutting and of its edge. */
+function readPoint(
+  { points, cuttings, allowances }: OpenPiece,
+  row: TypedRow<Column>,
+  own: TypedCell,
+  { edge, seam }: Pick<RawPoint, 'edge' | 'seam'>,
+  { unit, down, blanks }: Reading,
+): void {
+  const place = (column: 'x' | 'y'): number =>
+    row(column).text === '' && blanks.mm !== undefined ? blanks.mm : placeCell(row(column), unit);
+  const name = named(own);
+  if (points.some((other) => other.name === name)) refuseTwice(name, own.place);
+  points.push({
+    name,
+    kind: kindCell(row('kind')),
+    at: point(place('x'), down * place('y')),
+    edge,
+    seam,
+    fold: foldCell(row('fold')),
+    rule: row('rule'),
+    place: own.place,
+  });
+  if (row('cut').text !== '') cuttings.push(cuttingCell(row('cut')));
+  if (row('allowance').text !== '') {
+    const width = allowanceCell(row('allowance'), unit);
+    if ((allowances.get(edge) ?? width) !== width) refuseTwoWidths(edge, row('allowance'));
+    allowances.set(edge, width);
+  }
 }
 
 function isSame(a: string, b: string): boolean {

@@ -2,7 +2,7 @@
  * Writes pages as a PDF file, ISO 32000-1. The library for it is large: import this file only when
  * a PDF is wanted.
  */
-import type { PDFRef } from '@cantoo/pdf-lib';
+import type { PDFContext, PDFRef } from '@cantoo/pdf-lib';
 import { PDFDocument, PrintScaling } from '@cantoo/pdf-lib';
 import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
@@ -68,19 +68,7 @@ export async function pdf(
     Properties: Object.fromEntries(groups.map((group, i) => [keyOf(i), group])),
   };
   const ownResources = context.register(context.obj(resources));
-  const drawings = [...new Set(pages.flatMap(({ windows }) => windows.map((w) => w.drawing)))];
-  const objects = new Map(
-    drawings.map((drawing, i) => {
-      const { left, top, right, bottom } = joinBoxes(drawing.map(shapeBox));
-      const form = packedStream(context, contentOf(drawing, names), {
-        Type: 'XObject',
-        Subtype: 'Form',
-        BBox: [left, top, right, bottom],
-        Resources: ownResources,
-      });
-      return [drawing, { key: `Drawing${i}`, ref: form }] as const;
-    }),
-  );
+  const objects = drawingObjects(context, pages, names, ownResources);
   const pageResources = context.register(
     context.obj({
       ...resources,
@@ -107,6 +95,28 @@ function fontOf({ context }: PDFDocument, weight: TextShape['weight']) {
   const { name, bytes } = FONT_FILES[weight];
   const font = trueType(bytes);
   return { name, font, face: face(name, font), ref: context.nextRef() };
+}
+
+/** Each drawing once, however many windows look at it: its name among the resources, and its object. */
+function drawingObjects(
+  context: PDFContext,
+  pages: readonly PdfPage[],
+  names: Names,
+  resources: PDFRef,
+): ReadonlyMap<readonly Shape[], { readonly key: string; readonly ref: PDFRef }> {
+  const drawings = [...new Set(pages.flatMap(({ windows }) => windows.map((w) => w.drawing)))];
+  return new Map(
+    drawings.map((drawing, i) => {
+      const { left, top, right, bottom } = joinBoxes(drawing.map(shapeBox));
+      const form = packedStream(context, contentOf(drawing, names), {
+        Type: 'XObject',
+        Subtype: 'Form',
+        BBox: [left, top, right, bottom],
+        Resources: resources,
+      });
+      return [drawing, { key: `Drawing${i}`, ref: form }] as const;
+    }),
+  );
 }
 
 function addPage(

@@ -93,13 +93,7 @@ function roundedMoves(
   let pieces = placed(chosen);
   let best = { cost: Infinity, pieces };
   for (let k = 0; ; k++) {
-    const offAlike = alike.map(({ slopes }) =>
-      slopes.reduce((sum, [l, slope]) => {
-        const { lower, upper } = lines[l] as GridLines;
-        return sum + slope * (chosen[l] ? upper : lower);
-      }, 0),
-    );
-    const off = [...missed(pieces), ...offAlike];
+    const off = [...missed(pieces), ...offSums(alike, lines, chosen)];
     const cost = totalCost(sums, off);
     if (cost < best.cost) best = { cost, pieces };
     if (k === MOST_MEASURED) break;
@@ -114,6 +108,20 @@ function roundedMoves(
       if ((ruled.places[p]?.[i] ?? -1) < 0) return move;
       return { x: roundTo(move.x, step), y: roundTo(move.y, step) };
     }),
+  );
+}
+
+/** mm by which sums of levels are off with these grid lines chosen. */
+function offSums(
+  sums: ReturnType<typeof alikeSums>,
+  lines: readonly GridLines[],
+  chosen: readonly boolean[],
+): readonly number[] {
+  return sums.map(({ slopes }) =>
+    slopes.reduce((sum, [l, slope]) => {
+      const { lower, upper } = lines[l] as GridLines;
+      return sum + slope * (chosen[l] ? upper : lower);
+    }, 0),
   );
 }
 

@@ -33,11 +33,7 @@ export function weigher(
   seams: readonly WalkedSeam[],
   regrade: Regrader,
 ): Weigher {
-  const { pattern, sheet, base, shapes, sizes } = state;
-  const irregular = remembered(
-    (growth: readonly number[]) => growth.join(),
-    (growth) => irregularity(growth, shapes),
-  );
+  const { pattern, sheet, base, sizes } = state;
   const seamsOf = remembered(
     (piece: number) => String(piece),
     (piece) => touching(seams, pattern.pieces[piece]?.base.plan.name ?? ''),
@@ -49,39 +45,7 @@ export function weigher(
   const pieceAt = (piece: number, size: number): Piece => sizes[size]?.[piece] as Piece;
   const pieceNow = (piece: number, size: number): number =>
     pieceMisfit(pieceAt(piece, size), pieceAt(piece, base));
-
-  const ofRule = (rules: SheetMoves, at: RuledPoint): number => {
-    const moves = rules[at.piece]?.get(at.point);
-    if (moves === undefined) return 0;
-    const steps = irregular(growthOf(along(moves, 'x'))) + irregular(growthOf(along(moves, 'y')));
-    return steps + oddness(pattern, state.namesakes, rules, at);
-  };
-  // A point without a rule is held against the moves that it makes all the same.
-  const ofRuleNow = remembered(keyOf, (at) =>
-    sheet[at.piece]?.has(at.point) === true
-      ? ofRule(sheet, at)
-      : ofRule(repaired(sheet, [{ at, moves: movesNow(state, at) }]), at),
-  );
-  const grows = growing(sizes, base);
-  const nearingBy = (rules: SheetMoves, piece: number): number =>
-    nearing(pieceAt(piece, base), (i) => rules[piece]?.get(i), sizes.length, grows);
-  const nearingNow = remembered(
-    (piece: number) => String(piece),
-    (piece) => nearingBy(sheet, piece),
-  );
-  const besides = remembered(keyOf, (at) => besideIn(state, at));
-  const rulesGain = ({ repairs }: SuspectedSlip): number => {
-    const rules = repaired(sheet, repairs);
-    const points = new Map(
-      repairs.flatMap(({ at }) => [at, ...besides(at)]).map((at) => [keyOf(at), at]),
-    );
-    let gain = 0;
-    for (const at of points.values()) gain += ofRuleNow(at) - ofRule(rules, at);
-    if (state.redraft !== undefined)
-      for (const piece of new Set(repairs.map(({ at }) => at.piece)))
-        gain += nearingNow(piece) - nearingBy(rules, piece);
-    return gain;
-  };
+  const rulesGain = weighedByRules(state);
   const sizesOf = (slip: SuspectedSlip): readonly number[] =>
     state.labels.flatMap((_, size) => (differsIn(state, slip, size) ? [size] : []));
   const piecesOf = (slip: SuspectedSlip): readonly number[] => [
@@ -120,6 +84,47 @@ export function weigher(
     },
     walkWithout: (slip, seam, size) =>
       walkedOn(seam, mended(repaired(sheet, slip.repairs), piecesOf(slip), size), size),
+  };
+}
+
+/** What undoing a slip is worth in steps that grow evenly and in points that go with their neighbors. */
+function weighedByRules(state: SheetState): (slip: SuspectedSlip) => number {
+  const { pattern, sheet, base, shapes, sizes } = state;
+  const irregular = remembered(
+    (growth: readonly number[]) => growth.join(),
+    (growth) => irregularity(growth, shapes),
+  );
+  const ofRule = (rules: SheetMoves, at: RuledPoint): number => {
+    const moves = rules[at.piece]?.get(at.point);
+    if (moves === undefined) return 0;
+    const steps = irregular(growthOf(along(moves, 'x'))) + irregular(growthOf(along(moves, 'y')));
+    return steps + oddness(pattern, state.namesakes, rules, at);
+  };
+  // A point without a rule is held against the moves that it makes all the same.
+  const ofRuleNow = remembered(keyOf, (at) =>
+    sheet[at.piece]?.has(at.point) === true
+      ? ofRule(sheet, at)
+      : ofRule(repaired(sheet, [{ at, moves: movesNow(state, at) }]), at),
+  );
+  const grows = growing(sizes, base);
+  const nearingBy = (rules: SheetMoves, piece: number): number =>
+    nearing(sizes[base]?.[piece] as Piece, (i) => rules[piece]?.get(i), sizes.length, grows);
+  const nearingNow = remembered(
+    (piece: number) => String(piece),
+    (piece) => nearingBy(sheet, piece),
+  );
+  const besides = remembered(keyOf, (at) => besideIn(state, at));
+  return ({ repairs }) => {
+    const rules = repaired(sheet, repairs);
+    const points = new Map(
+      repairs.flatMap(({ at }) => [at, ...besides(at)]).map((at) => [keyOf(at), at]),
+    );
+    let gain = 0;
+    for (const at of points.values()) gain += ofRuleNow(at) - ofRule(rules, at);
+    if (state.redraft !== undefined)
+      for (const piece of new Set(repairs.map(({ at }) => at.piece)))
+        gain += nearingNow(piece) - nearingBy(rules, piece);
+    return gain;
   };
 }
 

@@ -80,7 +80,7 @@ export function derivation(
   ruler: number,
   size?: string,
 ): Derivation {
-  const { range, chart, drafter, display } = result;
+  const { range, chart, drafter } = result;
   const { piece, point, p, k } = found(result, name);
   if (size !== undefined && !chart.sizes.includes(size))
     throw new InputError('size-unknown', {
@@ -89,56 +89,20 @@ export function derivation(
       got: size,
       place: { field: 'size' },
     });
-  const { base, moves: all } = range.exactRules;
   const movesOf = (axis: Axis): readonly number[] =>
-    all.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
-  const ways = size === undefined ? [-1, 1] : [Math.sign(chart.sizes.indexOf(size) - base)];
-  const last = size === undefined ? undefined : chart.sizes.indexOf(size);
-
+    range.exactRules.moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
   const along = (axis: Axis): AxisDerivation => {
     const rule = range.ruleFormulas[p]?.[k]?.[axis];
     const terms = [...(rule?.coefficients ?? [])]
       .filter(([, slope]) => Math.abs(slope) > NO_SLOPE)
       .map(([measurement, slope]): Term => ({ measurement, share: shareFraction(slope) }));
-    const moves = movesOf(axis);
-    const drifted = addedUp(
-      asSteps(moves, base).map((step) => roundTo(step, ruler)),
-      base,
-    );
-    const steps = ways.flatMap((way) => {
-      let sum = ZERO;
-      const derived: DerivedStep[] = [];
-      for (let i = base + way; way !== 0 && chart.sizes[i] !== undefined; i += way) {
-        const parts = terms.map(({ measurement, share }) => {
-          const row = chart.rows.find((one) => one.name === measurement);
-          const before = lengthFraction(row?.values[i - way] ?? NaN, display.unit);
-          const after = lengthFraction(row?.values[i] ?? NaN, display.unit);
-          const growth = plus(after, times(before, shareFraction(-1)));
-          return { before, after, growth, product: times(share, growth) };
-        });
-        const step = parts.reduce((all, part) => plus(all, part.product), ZERO);
-        sum = plus(sum, step);
-        derived.push({
-          from: chart.sizes[i - way] ?? '',
-          to: chart.sizes[i] ?? '',
-          terms: parts,
-          step,
-          sum,
-          move: moves[i] ?? NaN,
-          rounded: roundTo(moves[i] ?? NaN, ruler),
-          drifted: drifted[i] ?? NaN,
-        });
-        if (i === last) break;
-      }
-      return derived;
-    });
     return {
       axis,
       kind: rule?.kind ?? 'implicit',
       rule: rule?.text ?? '',
       chain: formulaChain(drafter, `${piece}/${point}.${axis}`),
       terms,
-      steps,
+      steps: derivedSteps(result, terms, movesOf(axis), ruler, size),
     };
   };
   const [x, y] = [movesOf('x'), movesOf('y')];
@@ -151,6 +115,50 @@ export function derivation(
     axes: [along('x'), along('y')],
     ladder: chart.sizes.map((label, i) => ({ size: label, x: x[i] ?? NaN, y: y[i] ?? NaN })),
   };
+}
+
+/** The steps from the base down and up, or those on the way to `size`; `moves` and `ruler` in mm. */
+function derivedSteps(
+  { range, chart, display }: DraftedGrade,
+  terms: readonly Term[],
+  moves: readonly number[],
+  ruler: number,
+  size: string | undefined,
+): readonly DerivedStep[] {
+  const { base } = range.exactRules;
+  const drifted = addedUp(
+    asSteps(moves, base).map((step) => roundTo(step, ruler)),
+    base,
+  );
+  const last = size === undefined ? undefined : chart.sizes.indexOf(size);
+  const ways = last === undefined ? [-1, 1] : [Math.sign(last - base)];
+  return ways.flatMap((way) => {
+    let sum = ZERO;
+    const derived: DerivedStep[] = [];
+    for (let i = base + way; way !== 0 && chart.sizes[i] !== undefined; i += way) {
+      const parts = terms.map(({ measurement, share }) => {
+        const row = chart.rows.find((one) => one.name === measurement);
+        const before = lengthFraction(row?.values[i - way] ?? NaN, display.unit);
+        const after = lengthFraction(row?.values[i] ?? NaN, display.unit);
+        const growth = plus(after, times(before, shareFraction(-1)));
+        return { before, after, growth, product: times(share, growth) };
+      });
+      const step = parts.reduce((all, part) => plus(all, part.product), ZERO);
+      sum = plus(sum, step);
+      derived.push({
+        from: chart.sizes[i - way] ?? '',
+        to: chart.sizes[i] ?? '',
+        terms: parts,
+        step,
+        sum,
+        move: moves[i] ?? NaN,
+        rounded: roundTo(moves[i] ?? NaN, ruler),
+        drifted: drifted[i] ?? NaN,
+      });
+      if (i === last) break;
+    }
+    return derived;
+  });
 }
 
 /** True where the products add up to the move that the drafts give. */

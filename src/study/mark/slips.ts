@@ -78,87 +78,94 @@ const slip = (
   distort,
 });
 
-/** All slips for a sheet in `unit` marked against `key`; `tolerance` in mm. */
-export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): readonly Slip[] {
+/** Slips of units, signs, columns, shares and girths. */
+const MISREAD: readonly Slip[] = [
+  slip(
+    'form',
+    'form',
+    'steps and moves exchanged: a step from the neighbor where the whole move from the base belongs, or the reverse',
+    'moves are counted from the base size; steps from the neighbor must be added up from there',
+    unchanged,
+  ),
+  slip(
+    'centimeters',
+    'unit',
+    'inches read as centimeters: every number is 2.54 times too small',
+    'read the unit of the chart before the numbers',
+    scaled(1 / CENTIMETERS_PER_INCH),
+  ),
+  slip(
+    'inches',
+    'unit',
+    'centimeters written where inches belong: every number is 2.54 times too large',
+    'divide centimeters by 2.54 before they go into a sheet in inches',
+    scaled(CENTIMETERS_PER_INCH),
+  ),
+  slip(
+    'sign',
+    'sign',
+    'sign turned: the point moves the other way',
+    'larger sizes move away from the zero, smaller ones toward it; y is positive toward the hem',
+    scaled(-1),
+  ),
+  slip(
+    'swap',
+    'place',
+    'x and y swapped: dx stands in the column of dy',
+    'dx runs along the waist, dy along the center line',
+    unchanged,
+  ),
+  slip(
+    'whole',
+    'share',
+    'whole step instead of a quarter: four times too far',
+    'a girth goes round two fronts and two backs: each quarter takes a fourth of the step',
+    shareOf(4),
+  ),
+  slip(
+    'half',
+    'share',
+    'half instead of a quarter (at a dart, a quarter instead of an eighth): twice too far',
+    'halve the girth step for front and back together, and once more for one panel',
+    shareOf(2),
+  ),
+  slip(
+    'hip-for-waist',
+    'girth',
+    'hip used for waist',
+    'points of the waist edge take the steps of the waist',
+    taken(WAIST, HIP),
+  ),
+  slip(
+    'waist-for-hip',
+    'girth',
+    'waist used for hip',
+    'the side takes the steps of the hip from the hip line down',
+    taken(HIP, WAIST),
+  ),
+];
+
+/** Points left where they are. */
+const UNMOVED: readonly Slip[] = [
+  slip(
+    'dart-tip',
+    'still',
+    'a dart leg moved without its tip',
+    'legs and tip of a dart move together, or the dart leans and its legs differ',
+    still('tip'),
+  ),
+  slip(
+    'still',
+    'still',
+    'not moved although its measurement grows',
+    'follow the measurement that the point is drawn from',
+    still('other'),
+  ),
+];
+
+/** Rounding step by step, and by a ruler that is coarser than the tolerance in mm. */
+function rulerSlips(unit: LengthUnit, tolerance: number): readonly Slip[] {
   return [
-    slip(
-      'form',
-      'form',
-      'steps and moves exchanged: a step from the neighbor where the whole move from the base belongs, or the reverse',
-      'moves are counted from the base size; steps from the neighbor must be added up from there',
-      unchanged,
-    ),
-    slip(
-      'centimeters',
-      'unit',
-      'inches read as centimeters: every number is 2.54 times too small',
-      'read the unit of the chart before the numbers',
-      scaled(1 / CENTIMETERS_PER_INCH),
-    ),
-    slip(
-      'inches',
-      'unit',
-      'centimeters written where inches belong: every number is 2.54 times too large',
-      'divide centimeters by 2.54 before they go into a sheet in inches',
-      scaled(CENTIMETERS_PER_INCH),
-    ),
-    slip(
-      'sign',
-      'sign',
-      'sign turned: the point moves the other way',
-      'larger sizes move away from the zero, smaller ones toward it; y is positive toward the hem',
-      scaled(-1),
-    ),
-    slip(
-      'swap',
-      'place',
-      'x and y swapped: dx stands in the column of dy',
-      'dx runs along the waist, dy along the center line',
-      unchanged,
-    ),
-    slip(
-      'whole',
-      'share',
-      'whole step instead of a quarter: four times too far',
-      'a girth goes round two fronts and two backs: each quarter takes a fourth of the step',
-      shareOf(4),
-    ),
-    slip(
-      'half',
-      'share',
-      'half instead of a quarter (at a dart, a quarter instead of an eighth): twice too far',
-      'halve the girth step for front and back together, and once more for one panel',
-      shareOf(2),
-    ),
-    slip(
-      'hip-for-waist',
-      'girth',
-      'hip used for waist',
-      'points of the waist edge take the steps of the waist',
-      taken(WAIST, HIP),
-    ),
-    slip(
-      'waist-for-hip',
-      'girth',
-      'waist used for hip',
-      'the side takes the steps of the hip from the hip line down',
-      taken(HIP, WAIST),
-    ),
-    ...breakSlips(key),
-    slip(
-      'dart-tip',
-      'still',
-      'a dart leg moved without its tip',
-      'legs and tip of a dart move together, or the dart leans and its legs differ',
-      still('tip'),
-    ),
-    slip(
-      'still',
-      'still',
-      'not moved although its measurement grows',
-      'follow the measurement that the point is drawn from',
-      still('other'),
-    ),
     ...RULERS[unit].map((length) => {
       const ruler = shownRuler(length, unit);
       return slip(
@@ -185,6 +192,11 @@ export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): r
         );
       }),
   ];
+}
+
+/** All slips for a sheet in `unit` marked against `key`; `tolerance` in mm. */
+export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): readonly Slip[] {
+  return [...MISREAD, ...breakSlips(key), ...UNMOVED, ...rulerSlips(unit, tolerance)];
 }
 
 function shownRuler(length: number, unit: LengthUnit): string {

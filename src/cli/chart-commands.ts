@@ -1,0 +1,35 @@
+/** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
+import type { AddCommands } from './options';
+import { againstOption, unitOption } from './options';
+
+/** Adds `check`, `chart` and `styles`. */
+export const addChartCommands: AddCommands = (program, io, end) => {
+  program
+    .command('check')
+    .description("compare a chart's increments with published body-measurement tables")
+    .argument('<chart.csv>', 'body measurements')
+    .addOption(againstOption())
+    .addOption(unitOption())
+    .option('--fractions', 'show inches as fractions')
+    .action(async (chart: string, options: { against: string[] }) => {
+      const { checkCommand } = await import('./check-command');
+      end(checkCommand(chart, options, io));
+    });
+  program
+    .command('chart')
+    .description('print a chart in canonical form: one measurement a row')
+    .argument('<chart.csv>', 'body measurements, in either layout')
+    .addOption(unitOption())
+    .action(async (chart: string, options: object) => {
+      const { chartCommand } = await import('./chart-command');
+      end(chartCommand(chart, options, io));
+    });
+  program
+    .command('styles')
+    .description('list the styles, or every parameter of one style')
+    .argument('[name]', 'a style')
+    .action(async (name: string | undefined) => {
+      const { stylesCommand } = await import('./styles-command');
+      end(stylesCommand(name, io));
+    });
+};

@@ -1,0 +1,103 @@
+/** The commands that make a pattern: grade and print. */
+import type { Command } from 'commander';
+import { Option } from 'commander';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
+import { EXPORTS } from '../files/exports';
+import { JOINS } from '../print/print-options';
+import { LINES_SHOWN } from '../render/lines-shown';
+import type { OutputOptions } from './grade-command';
+import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
+import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
+import type { AddCommands } from './options';
+import { againstOption, list, replaceOption, unitOption, withStyle } from './options';
+import type { PrintCommandOptions } from './print-command';
+
+/** Adds `grade` and `print`. */
+export const addPatternCommands: AddCommands = (program, io, end) => {
+  const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
+  for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
+  grade
+    .option('--measures <list.csv>', 'points of measure of your own for the spec')
+    .option('--measured <sample.csv>', 'hold a measured sample against the spec')
+    .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
+    .option('--rules <rules.csv>', 'its rule sheet')
+    .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
+    .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
+    .description('draft, grade, measure and check every size of a chart, and write the results')
+    .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
+      refuseMixedOptions(command, chart);
+      refusePrintingWithoutPaper(command);
+      const { gradeCommand, patternCommand } = await import('./grade-command');
+      const { pattern } = options;
+      end(
+        pattern === undefined
+          ? await gradeCommand(...drafted(chart, options, command), io)
+          : await patternCommand({ ...options, pattern }, io),
+      );
+    });
+  grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
+    .description('print the pattern at true scale, one PDF file a paper, a layer a size')
+    .action(async (file: string, given: PrintCommandOptions, command: Command) => {
+      const [chart, options] = drafted(file, given, command);
+      const { printCommand } = await import('./print-command');
+      end(await printCommand(chart, options, io));
+    });
+};
+
+function paperOption(): Option {
+  return new Option(
+    '--paper <a,b,c>',
+    'a4, a3, a2, a1, a0, letter, tabloid, roll=<width> or projector',
+  ).argParser(list);
+}
+
+/** The options by which a chart is graded and printed; `print` is given what paper to print on. */
+function grading(command: Command, paper: Option, chart: string): Command {
+  return withStyle(
+    command
+      .argument(chart, 'body measurements, one measurement or one size a row')
+      .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+  )
+    .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
+    .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
+    .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
+    .addOption(unitOption())
+    .option('--fractions', 'write inches as fractions')
+    .addOption(againstOption())
+    .addOption(
+      new Option(
+        '--allowances <preset>',
+        'ready-made seam allowances; style and --set go first (home)',
+      ).choices(ALLOWANCE_PRESET_NAMES),
+    )
+    .addOption(
+      new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(LINES_SHOWN),
+    )
+    .addOption(paper)
+    .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
+    .addOption(
+      new Option('--join <way>', 'glue sheets on a strip, or edge to edge (overlap)').choices(
+        JOINS,
+      ),
+    )
+    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
+    .addOption(replaceOption());
+}
+
+/** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
+type GradingOptions = Omit<GradeRequestOptions, 'base'> &
+  Partial<PatternRequestOptions> &
+  OutputOptions;
+
+/** The chart and the base that drafting cannot do without; their lack is told as for any option. */
+function drafted<Options extends { readonly base?: string }>(
+  chart: string | undefined,
+  options: Options,
+  command: Command,
+): [string, Options & { readonly base: string }] {
+  const { base } = options;
+  if (chart === undefined) return command.error("error: missing required argument 'chart.csv'");
+  if (base === undefined)
+    return command.error("error: required option '--base <size>' not specified");
+  return [chart, { ...options, base }];
+}
