@@ -9,7 +9,7 @@ import { matchName } from '../table/name-match';
 import { labelKey } from '../table/label';
 import { parseNumberCell } from '../table/number-cell';
 import { seemsAllowance, seemsEased } from '../table/seeming';
-import { isSeeming } from '../table/statements';
+import { REMARK, isSeeming } from '../table/statements';
 import { excerpt } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
 
@@ -28,7 +28,7 @@ export function refuseChartOrders({ comments, file }: SizeChart, { name, block }
   if (allowance !== undefined) {
     throw new InputError('bad-option', {
       what: 'the chart states a seam allowance, which is not taken from a chart',
-      allowed: 'parameters such as side_allowance, in a style file or set for the call',
+      allowed: `parameters such as side_allowance, in a style file or set for the call; ${REMARK}`,
       got: excerpt(allowance),
       place: { file },
     });
@@ -38,8 +38,7 @@ export function refuseChartOrders({ comments, file }: SizeChart, { name, block }
   if (eased !== undefined) {
     throw new InputError('bad-option', {
       what: 'the chart seems to have ease in it, or to ask for ease, which is not taken from a chart',
-      allowed:
-        'measurements of bodies; hip_ease and waist_ease in a style file or set for the call',
+      allowed: `measurements of bodies; hip_ease and waist_ease in a style file or set for the call; ${REMARK}`,
       got: excerpt(eased),
       place: { file },
     });
@@ -81,7 +80,7 @@ function refuseLengths(
     what: 'a line outside the table gives a measurement or a parameter a length, which is not read',
     allowed:
       'a row such as skirt_length with a cell for each size; a parameter such as hip_ease in a style ' +
-      'file or set for the call',
+      `file or set for the call; ${REMARK}`,
     got: excerpt(line),
     place: { file },
   });

@@ -31,9 +31,16 @@ const UNIT_WORD = new RegExp(
   'iu',
 );
 
+/** `rounded to 1/16 in`, `to the nearest sixteenth`, `stitches per inch`: not what the numbers count. */
+const OF_OTHER_THINGS = new RegExp(
+  String.raw`\b(?:round(?:ed|ing)?(?: up| down)?(?: to)?(?: the| an?)?(?: nearest| whole| half)?|nearest|accurate to(?: an?| the)?|within(?: an?)?) [\p{L}\d/.]+(?: ${UNIT_NAME})?|` +
+    String.raw`\bstitch(?:es)?\b[^,;]*|\b(?!be\b)(\p{L}+) by \1\b`,
+  'giu',
+);
+
 /** A unit in prose. */
 export function seemsUnit(text: string): boolean {
-  return UNIT_WORD.test(text);
+  return UNIT_WORD.test(text.replace(OF_OTHER_THINGS, ''));
 }
 
 const OF_ALL = String.raw`\b(?:all|everything|numbers?|values?|lengths|figures|measure\w*|moves|steps|coordinates|grades?|rules|increments)\b`;
@@ -42,9 +49,22 @@ const UNIT_OF_ALL = new RegExp(
   'giu',
 );
 
+/** `use cm`, `dimensions: cm`; what is rounded to it or comes from it has its preposition. */
+const UNIT_AT_END = new RegExp(
+  String.raw`^(?:\p{L}+[ :=]+){1,3}?(?<!\b(?:from|to|of|by|per|an?|the|and|or|nearest|whole|half) )(${UNIT_NAME})[.!]?$|^(${UNIT_NAME}) (?:used|throughout|everywhere|only)\b`,
+  'giu',
+);
+/** `metric`, `imperial units`. */
+const SYSTEM = /^(?:all |in )?(?:(metric)|imperial)(?: (?:units?|sheet))?[.!]?$/iu;
+
 /** Another unit than `unit` for all that the file has. */
 export function seemsUnitBesides(text: string, unit: LengthUnit): boolean {
-  return [...text.matchAll(UNIT_OF_ALL)].some(([, name = '']) => unitNamed(name) !== unit);
+  const rest = text.replace(OF_OTHER_THINGS, '');
+  const system = SYSTEM.exec(rest);
+  if (system !== null) return (system[1] === undefined) !== (unit === 'in');
+  return [...rest.matchAll(UNIT_OF_ALL), ...rest.matchAll(UNIT_AT_END)].some(
+    ([, name, only = '']) => unitNamed(name ?? only) !== unit,
+  );
 }
 
 const OTHER_UNIT =
@@ -69,12 +89,9 @@ export const seemsOtherUnit: (text: string) => boolean = oneOf(OTHER_UNIT_SIGN, 
   SHORT_UNIT,
 ]);
 
-/** `rounded to 1/16 in`, `to the nearest sixteenth`: how exact numbers are, not what they count. */
-const ROUNDING =
-  /\b(?:round(?:ed|ing)?(?: up| down)?(?: to)?(?: the)?(?: nearest)?|nearest|accurate to|within) [\p{L}\d/.]+/giu;
-
 const PART = String.raw`1 ?[/\u2044] ?(?:2|4|5|8|10|16|20|32|64|100)|\u00BD|\u00BC|\u2155|\u215B|\u2152|0?\.(?:1|01|5|25|125|0625)`;
 const PART_WORD = String.raw`(?:half|quarter|eighth|sixteenth|thirty-? ?second|sixty-? ?fourth|tenth|hundredth)`;
+const OF_NUMBERS = String.raw`(?:^|\b(?:all|everything|numbers?|values?|lengths|figures|coordinates|increments|cells|tolerances?|count\w*|typed|written|given|noted)\b[^\d.;]{0,30}?|^(?:moves|steps|grades?|rules|measure\w*)[^\d.;]{0,20}?)`;
 const OF_UNIT = String.raw`[ -]?(?:of )?(?:an? |the )?(?:${UNIT}|units?\b)`;
 const FRACTIONS: readonly RegExp[] = [
   // 16ths, 1/16ths, 16th of an inch
@@ -83,15 +100,16 @@ const FRACTIONS: readonly RegExp[] = [
   // sixteenths, a sixteenth of an inch, thirty-seconds
   /\b(?:eighths|sixteenths|thirty-? ?seconds?|sixty-? ?fourths?|tenths|hundredths|thousandths)\b/iu,
   new RegExp(String.raw`\b${PART_WORD}${OF_UNIT}`, 'iu'),
-  new RegExp(String.raw`\b(?:in|${OF_ALL}.*|units? (?:of|is|are)) (?:halves|quarters)\b`, 'iu'),
-  // 1/16 in alone, in 1/16, x 1/16 inch, unit of 1/8
+  new RegExp(String.raw`(?:^in|${OF_ALL}.*|units? (?:of|is|are)) (?:halves|quarters)\b`, 'iu'),
+  // 1/16 in alone; numbers in 1/16, x 1/16 inch, unit of 1/8: a dart taken in 1/2 in is none
   new RegExp(String.raw`^(?:${PART})${OF_UNIT}(?: (?:units?|steps?|increments?))?$`, 'iu'),
   new RegExp(
-    String.raw`(?:\b(?:in|by|times|units?(?: of| is)?|as|are|each|every)|[x\u00D7*=:]) ?(?:an? )?(?:${PART})(?:${OF_UNIT}|s?$)`,
+    String.raw`(?:${OF_NUMBERS}(?:in|by|times|as|are|is|each|every|[=:])|\bunits?(?: of| is|[=:])?|\b(?:multipl(?:y|ied) by|times)|(?<!\d ?)[x\u00D7*]) ?(?:an? )?(?:${PART})(?:${OF_UNIT}(?! (?:wide|deep|long|apart)\b)|s?$)`,
     'iu',
   ),
   // x16, /16, divide by 16, by the sixteenth
-  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied)) by \d/iu,
+  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+)? by \d/iu,
+  new RegExp(String.raw`${OF_ALL}[^\d.;]{0,20}\btimes (?:\d|two|four|eight|ten|sixteen)`, 'iu'),
   new RegExp(String.raw`\b(?:by|in) the ${PART_WORD}\b`, 'iu'),
   // 1 = 1/16 in, 16 = 1 in, 16 to the inch, 16 per inch
   new RegExp(String.raw`(?:\d|\b(?:one|unit))\s*=\s*[\d./ ]+(?:${UNIT})`, 'iu'),
@@ -100,40 +118,52 @@ const FRACTIONS: readonly RegExp[] = [
 
 /** A figure, or a part of the word for one. */
 const FIGURE_SIGN =
-  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth/iu;
+  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times/iu;
 
 /** A fraction of a unit, or a number of them, for the unit of all numbers. */
-export const seemsFraction: (text: string) => boolean = oneOf(FIGURE_SIGN, FRACTIONS, ROUNDING);
+export const seemsFraction: (text: string) => boolean = oneOf(
+  FIGURE_SIGN,
+  FRACTIONS,
+  OF_OTHER_THINGS,
+);
 
 const FULL_SIZE =
   /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
 const SCALE =
-  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|\b(?:at|to) \d+ ?%|\breduced\b|[\d\u00BC-\u00BE] ?%? scale\b|\d\/\d size\b/iu;
+  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|(?:^|\b(?:drawn|printed|copied|shown|pattern|reduced|enlarged)(?: \p{L}+)? )(?:at|to|by) \d+ ?%|\breduced(?:$|,| \d+ ?%| (?:to|by) (?:an? )?(?:half|third|quarter|fifth|\d\/\d$))|[\d\u00BC-\u00BE] ?%? scale\b|\d\/\d size\b/iu;
+
+/** `50 % of full size`. */
+const PART_OF_FULL =
+  /(?:\b(?!100 ?%)\d+ ?%|\d\/\d|\b(?:half|third|quarter|fifth)) (?:of )?(?:the )?(?:full|true|actual|life|real|natural) ?-?size\b/iu;
 
 /** Another scale than 1:1. */
 export function seemsScale(text: string): boolean {
+  if (PART_OF_FULL.test(text)) return true;
   return SCALE.test(text) && !FULL_SIZE.test(text);
 }
 
 const SIGN = String.raw`(?:\b(?:positive|negative|plus|minus)\b(?![- ](?:sizes?|range|figures?|wom[ae]n))|(?<![\p{L}\d])[+\u2212-](?=\s*(?:[:=,]|$|up\b|down\b|(?:is|are|means)\b)))`;
 const UP = String.raw`\b(?:up(?:wards?)?(?! to\b)|raises?|lifts?|towards? the waist)\b`;
 const DOWN = String.raw`\b(?:down(?:wards?)?|lowers?|towards? the hem)\b`;
-const ASIDE = String.raw`\b(?:left|inwards?|towards? the (?:center|fold))\b`;
+const ASIDE = String.raw`\b(?:left|inwards?|towards? (?:the )?(?:center|fold)|from (?:the )?side)\b`;
 const Y = String.raw`(?<![\p{L}\d])[d+]?y\b`;
 const TURNED = String.raw`\b(?:flip\w*|invert\w*|revers\w*|mirror\w*|opposite)\b`;
-const GROWS = String.raw`\b(?:increas\w*|grows?|growing|positive|negative|plus|minus|from the (?:hem|floor|bottom))\b`;
+const GROWS = String.raw`\b(?:increas\w*|grows?|growing|positive|negative|plus|minus|(?:from|above) (?:the )?(?:hem|floor|bottom))\b`;
 
 const bothOf = (a: string, b: string): RegExp => new RegExp(`${a}.*(?:${b})|(?:${b}).*${a}`, 'iu');
 const X = String.raw`(?<![\p{L}\d])[d+]?x\b`;
 const WAYS: readonly RegExp[] = [
-  bothOf(X, `${ASIDE}|${TURNED}`),
-  /\bsigns?\b.*\b(?:turned|changed|flipped|reversed|opposite)\b/iu,
+  bothOf(X, `${ASIDE}|${TURNED}|\\b(?:negative|minus)\\b`),
+  bothOf(String.raw`\bsigns?\b`, String.raw`\b(?:turned|changed|flipped|reversed|opposite)\b`),
+  bothOf(String.raw`\b(?:minus|negative)\b`, String.raw`\b(?:out(?:wards?)?|right)\b`),
   /\b(?:moves|steps|growth) (?:is |are )?(?:positive|negative|plus|minus)\b/iu,
   bothOf(SIGN, `${UP}|${DOWN}|${ASIDE}`),
   bothOf(Y, `${UP}|${DOWN}|${TURNED}|${GROWS}`),
-  /\b(?:[xy]|vertical|horizontal)[- ]?ax[ie]s\b|\baxes\b/iu,
-  /\b(?:origin|0 ?, ?0(?: is)?(?: at|:)?|zero(?: point)?(?: is)?(?: at|:))\b.*\b(?:bottom|lower|hem|right)\b/iu,
-  /\b(?:measured|counted|taken|heights?) (?:up )?(?:from|above) the (?:hem|floor|bottom)\b/iu,
+  /\b(?:[xy]|vertical|horizontal)[- ]?ax[ie]s\b|\baxes\b(?! of (?:the )?darts?)|\bcartesian\b/iu,
+  bothOf(String.raw`\borigin\b`, String.raw`\b(?:bottom|lower|hem|right)\b`),
+  /\bhem (?:is|=) ?(?:0|zero)\b/iu,
+  /\b(?:0 ?, ?0(?: is)?(?: at|:)?|zero(?: point)?(?: is)?(?: at|:))\b.*\b(?:bottom|lower|hem|right)\b/iu,
+  /\b(?:measured|counted|taken|heights?|distances?) (?:up )?(?:from|above) (?:the )?(?:hem|floor|bottom)\b/iu,
 ];
 
 /** A direction of the axes other than that y runs `way`, or one that cannot be told. */
@@ -167,7 +197,7 @@ const ALLOWANCES: readonly RegExp[] = [
   ),
   new RegExp(String.raw`${LENGTH}(?:${UNIT}) (?:\p{L}+ )?${SEAMS}`, 'iu'),
   new RegExp(
-    String.raw`${ADDED} (?:(?!no\b)[\p{L}\d/."]+ ){0,3}?${SEAMS}|${SEAMS} (?:are |is )?(?:included|added|allowed)`,
+    String.raw`${ADDED} (?:(?:[\d/."]+|${UNIT}|for|to|all|the|side)\s+){0,3}?${SEAMS}|${SEAMS} (?:are |is )?(?:included|added|allowed)`,
     'iu',
   ),
   /\bwith (?:seams|turnings)(?:$|[,.;])/iu,
@@ -176,12 +206,18 @@ const ALLOWANCES: readonly RegExp[] = [
     String.raw`^(?:with|${ADDED}) ${LENGTH}(?:${UNIT})$|${LENGTH}(?:${UNIT}) all (?:a?round)\b`,
     'iu',
   ),
-  /\b(?:cut|cutting) lines?\b|^cut edges?$|^gross$/iu,
+  /(?<!\b(?:no|without) )\b(?:cut|cutting) lines?\b(?! (?:omitted|left out))|^cut edges?$|^gross$|^(?:cut|cutting|gross) patterns?$/iu,
 ];
 
 /** `seam allowances are not included`. */
 const NONE_THERE =
   /\b(?:(?:seam|hem) )?(?:allowances?|seams|hems)(?: are| is)? not (?:included|there)\b|\bexcl(?:\.|ud\w*) (?:(?:seam|hem) )?(?:allowances?|seams|hems)\b/giu;
+
+const SEWN = String.raw`\b(?:press|trim|clip|grad(?:e|ing)|finish|neaten|overlock|serge|layer)\w*`;
+/** `press seam allowances toward the back`: how they are sewn says nothing of their width. */
+const SEWING = String.raw`^[^\d]*(?:${SEWN}[^\d]*\ballowances?|\ballowances?\b[^\d]*${SEWN})[^\d]*$`;
+/** No allowance is as wide as this; a hem all round is. */
+const LONG = String.raw`(?<![\d./])(?:[1-9]\d[\d ./]*(?:ins?\b|inch(?:es)?\b|")|[2-9]\d[\d.]* ?(?:cm|centimet(?:er|re)s?)\b)`;
 
 /** A figure, or a part of a word for what is outside a sewing line. */
 const ALLOWANCE_SIGN =
@@ -191,20 +227,25 @@ const ALLOWANCE_SIGN =
 export const seemsAllowance: (text: string) => boolean = oneOf(
   ALLOWANCE_SIGN,
   ALLOWANCES,
-  NONE_THERE,
+  new RegExp(`${NONE_THERE.source}|${SEWING}|${LONG}`, 'giu'),
 );
 
 /** `size: 14`, `drawn in size 14`; a range has several. */
 const SIZE_NAMED =
   /\bsize(?:\s*[:=]\s*|\s+)((?:\p{L}{0,2}\d[\p{L}\d]*|\d?x*[sml])(?:\/\d+)?)(?![\p{L}\d])(?!\s*(?:[-\u2013,+&]|to\b|and\b|through\b|x\b))/giu;
 
-/** `drawn in a 14`, `US 14`; a year has more digits. */
+/** `drawn in a 14`, `sample: 14`, `US 14`; a year has more digits. */
 const SIZE_DRAWN =
-  /(?:\b(?:drawn|drafted) (?:in|for|as|to) (?:an? )?|^(?:US|UK|EU) ?)(\d{1,2}W?)$/giu;
+  /(?:\b(?:drawn|drafted) (?:in|for|as|to) (?:an? )?|\b(?:sample|master|size of the base)(?: is|:)? |\bthis is an? |^(?:US|UK|EU) ?)(\d{1,2}W?)$/giu;
+
+/** `pattern in size 14`: the size stands alone, or for what is drawn; `size 14 needs a longer zip` is about another. */
+const OF_PATTERN =
+  /(?:^|[,(]\s*)(?:(?:pattern|sample|master|base|block|drawing|drawn|drafted|pieces?|all|this|is|are|in|for|as|the|an?)\W+)*size\s*[:=]?\s*[\p{L}\d/]+\s*(?:$|[,.;)])/iu;
 
 /** Another size than `base` for what the file has; any where the base is not stated. */
 export function seemsOtherSize(text: string, base: string | undefined): boolean {
-  return [...text.matchAll(SIZE_NAMED), ...text.matchAll(SIZE_DRAWN)].some(
+  const isOfPattern = base === undefined || OF_PATTERN.test(text);
+  return [...(isOfPattern ? text.matchAll(SIZE_NAMED) : []), ...text.matchAll(SIZE_DRAWN)].some(
     ([, size = '']) => size.toLowerCase() !== base?.toLowerCase(),
   );
 }

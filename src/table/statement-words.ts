@@ -14,7 +14,8 @@ export type StatementName =
   | 'pieces'
   | 'title'
   | 'allowance'
-  | 'based on';
+  | 'based on'
+  | 'not read';
 
 /** A part of a line: what it states, or no name for prose. `typed` is the part as it stands. */
 export interface LinePart {
@@ -118,6 +119,9 @@ const UNIT_ALONE = /^(?<before>(?:\p{L}+ ){0,4}in )?(?<unit>\p{L}+)$/iu;
 /** `up is positive`, `positive is up`. */
 const DIRECTION_ALONE = /^(?:positive is (?<after>up|down)|(?<before>up|down) is positive)$/iu;
 
+/** `not read: ...`: whoever writes it knows that it states nothing. */
+const NOT_READ = /^not read\s*[:=,]\s*(.*)$/iu;
+
 /** What may part two statements of one line. */
 const BETWEEN = /\s*[,;|()[\]]\s*|\s+(?:and|&|\/)\s+|[.!]\s+|[.!]+$/giu;
 
@@ -135,6 +139,8 @@ interface OpenPart {
  */
 export function statementsIn(line: string): readonly LinePart[] {
   const text = tidyText(line);
+  const remark = NOT_READ.exec(text)?.[1];
+  if (remark !== undefined) return [{ name: 'not read', text: remark, typed: text }];
   const chunks = chunksOf(text);
   const parts: LinePart[] = [];
   let open: OpenPart | undefined;

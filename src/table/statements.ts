@@ -83,6 +83,9 @@ export interface Unread {
   readonly also?: readonly StatementName[];
 }
 
+/** What is said to whoever meant something else by a line that seems to state something. */
+export const REMARK = 'a remark about something else in a line "# not read: ..."';
+
 /** Throws InputError `sheet-malformed` for a line that seems to state something in other words. */
 export function refuseUnread(
   { comments, file }: Statements,
@@ -92,7 +95,7 @@ export function refuseUnread(
     if (!isSeeming(text, { seems, also })) continue;
     throw new InputError('sheet-malformed', {
       what: `a line seems to state ${what}, but in words that are not understood`,
-      allowed,
+      allowed: `${allowed}; ${REMARK}`,
       got: excerpt(text),
       place: { file, row },
     });

@@ -35,6 +35,7 @@ describe('a fraction of the unit in the words of a sheet', () => {
     ],
     ...['# 16 = 1 in', '# 8 to the inch', '# eighths', '# numbers are 32nds', '# unit is 1/8 inch'],
     ...['# title: Alder skirt, all numbers in 16ths', '# quarter inches', 'in 1/16 inch,units'],
+    ...['# values times ten', '# divide all by 16', '# moves in 1/8 in', '# tolerances: 1/16 in'],
     ...['# 1/16ths', '# multiply by 1/16"', '# in ¼ in', '# hundredths of an inch'],
   ];
   it.each(LINES)('"%s" is refused in rules and lists of measures', (line) => {
@@ -74,6 +75,46 @@ describe('another unit', () => {
   });
 });
 
+describe('another unit than the one stated', () => {
+  it.each([
+    ...['# dims cm', '# dimensions: cm', '# use cm', '# using mm', '# mesures en cm'],
+    ...['# metric', '# metric units', '# cm used throughout'],
+  ])('"%s" is refused beside inches', (line) => {
+    refusedSheet(() => pattern(line), 'base.csv', 'unit');
+    refusedSheet(() => gradedWith(line, '# unit: in\n'), 'rules.csv', 'unit');
+  });
+
+  it.each(['# lengths: inches', '# typed as inches', '# imperial', '# Inch by Inch'])(
+    '"%s" agrees with inches',
+    (line) => {
+      expect(pattern(line).unit).toBe('in');
+    },
+  );
+});
+
+describe('a remark', () => {
+  const LINE = '# Not read: y up, press all seam allowances in 16ths, size 14, cm';
+  it('that is said not to be read states nothing, in whatever words', () => {
+    expect(pattern(LINE)).toMatchObject({ unit: 'in', base: '12', countsUp: false });
+    expect(gradedWith(LINE).rules.sizes).toHaveLength(3);
+    const chart = gradeChart({ chart: `${LINE}\n${CANONICAL}`, base: '12' });
+    expect(chart.range.sizes.length).toBeGreaterThan(1);
+  });
+
+  it('is what a refusal tells whoever meant something else', () => {
+    refusedSheet(() => pattern('# numbers in 16ths'), 'base.csv', '# not read:');
+  });
+});
+
+describe('the size from which rules count', () => {
+  it.each(['# size 14', '# master size 14', '# drafted in size 14', '# this is a 14'])(
+    '"%s" is refused beside base 12',
+    (line) => {
+      refusedSheet(() => gradedWith(line), 'rules.csv', 'base 12');
+    },
+  );
+});
+
 describe('a direction of the axes in other words', () => {
   const UP = [
     ...[
@@ -107,6 +148,15 @@ describe('a direction of the axes in other words', () => {
       '# positive is left',
       '# y: down (up is plus)',
     ],
+    ...[
+      '# y from hem',
+      '# y above the hem',
+      '# hem is zero',
+      '# bottom left origin',
+      '# Cartesian',
+    ],
+    ...['# x from the side', '# dx positive toward center', '# negative x to the right'],
+    ...['# minus means outwards', '# smaller sizes have reversed signs'],
   ];
   it.each(UP)('"%s" is refused', (line) => {
     refusedSheet(() => gradedWith(line), 'rules.csv', '# y: up');
@@ -179,6 +229,9 @@ describe('another scale', () => {
     '# 1/2 size',
     '# reduced 50 %',
     '# at 50 %',
+    '# 50 % of full size',
+    '# reduced to a third',
+    '# printed at 98 %',
   ])('"%s" is refused', (line) => {
     refusedSheet(() => pattern(line), 'base.csv', '1:1');
   });
@@ -199,6 +252,9 @@ describe('another size of a pattern', () => {
     '# sample in size M',
     '# drawn in a 14',
     '# US 14',
+    '# sample: 14',
+    '# this is a 14',
+    '# size of the base: 14',
   ])('"%s" is refused beside base 12', (line) => {
     refusedSheet(() => pattern(line), 'base.csv', '# base: 12');
     const unsized = `${line}\n${FRONT.replace('# base: 12\n', '')}`;
@@ -211,6 +267,9 @@ describe('another size of a pattern', () => {
     '# size range 8-16',
     '# size 8 to 16',
     '# size of the paper',
+    '# tested in size 8',
+    '# size 16 needs a longer zip',
+    '# fits size 14 with a belt',
   ])('"%s" agrees', (line) => {
     expect(pattern(line).base).toBe('12');
   });
@@ -346,6 +405,14 @@ describe('prose', () => {
       '# every seam is walked',
       '# net, no seam allowances',
     ],
+    ...['# press seam allowances toward the back', '# seam allowance to be pressed open'],
+    ...['# add piping in the seams', '# includes the center back seam', '# hem is 40 in wide'],
+    ...['# waist lowered at center back by 1/2 in', '# taken in 1/2 in at the waist'],
+    ...['# darts, each 1/2 in wide', '# notch every 1/2 in', '# dart: 1/2 in', '# cut in halves'],
+    ...['# rounded to the nearest mm', '# rounded to half inch', '# 12 stitches per inch'],
+    ...['# ease reduced to 1 in', '# reduced hem sweep', '# stretch at 10 %', '# shrinks to 98 %'],
+    ...['# axes of darts square to the waist', '# no cut lines', '# Inch by Inch'],
+    ...['# Foot Locker skirt', '# title: Base camp skirt', '# graded by hand on the table'],
     ...[
       '# hem turned up by hand',
       '# table: the misses of 1968, page 2',
