@@ -78,7 +78,12 @@ function doubtful(
   const meant =
     expected === undefined
       ? otherUnit(row.name, typed, chart)
-      : likelyMeaning(typed, fromMillimeters(expected, chart.unit), chart);
+      : likelyMeaning(
+          typed,
+          fromMillimeters(expected, chart.unit),
+          chart,
+          othersOf(row, index, chart),
+        );
   return new InputError('measurement-doubtful', {
     what:
       `${row.name} of ${shown} ${chart.unit} ${what}` +
@@ -89,25 +94,45 @@ function doubtful(
   });
 }
 
+/** What the other sizes have where a body can have it, in the unit of the chart. */
+function othersOf({ name, values }: MeasurementRow, index: number, { unit }: SizeChart): number[] {
+  return values.flatMap((mm, i) =>
+    i === index || mm === null || !isPlausible(name, mm) ? [] : [fromMillimeters(mm, unit)],
+  );
+}
+
 /**
  * The number that one slip makes of the one typed and that comes nearest to the expected one: a
- * point or a zero in the wrong place, two digits exchanged, another unit. Undefined if none is near.
+ * point or a zero in the wrong place, two digits exchanged, another unit. Undefined if none is near. What was copied
+ * from a sheet in another unit may stand in several cells, which spoil what is expected: it is held
+ * against the `others` too.
  */
-function likelyMeaning(typed: number, expected: number, { unit }: SizeChart): string | undefined {
+function likelyMeaning(
+  typed: number,
+  expected: number,
+  { unit }: SizeChart,
+  others: readonly number[],
+): string | undefined {
   const powers = [-3, -2, -1, 1, 2, 3].map((power) => ({
     value: Number(`${typed}e${power}`),
     text: (value: number) => trimmed(value, 3),
+    beside: [expected],
   }));
   const swapped = exchanged(trimmed(typed, 3)).map((digits) => ({
     value: Number(digits),
     text: () => digits,
+    beside: [expected],
   }));
   const units = LENGTH_UNITS.filter((other) => other !== unit).map((other) => ({
     value: fromMillimeters(toMillimeters(typed, other), unit),
     text: (value: number) => `${trimmed(value, 3)}, which is ${trimmed(typed, 3)} ${other}`,
+    beside: [expected, ...others],
   }));
   const [nearest] = [...powers, ...swapped, ...units]
-    .map((reading) => ({ ...reading, off: Math.abs(reading.value - expected) / expected }))
+    .map((reading) => ({
+      ...reading,
+      off: Math.min(...reading.beside.map((own) => Math.abs(reading.value - own) / own)),
+    }))
     .filter(({ off }) => off <= LIKELY_MEANING)
     .sort((a, b) => a.off - b.off);
   return nearest?.text(nearest.value);

@@ -18,12 +18,23 @@ const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange =>
   return { measurement, least, greatest: most, source: OWN_RULE };
 });
 
-/** Warnings for girths beyond an adult's, a hip below its waist, and girths that stay. */
+/**
+ * mm. From a mini to the floor. Closer than what is refused: 32 or 35 may be a short skirt in cm, and is a
+ * usual one in inches; 50 the other way round.
+ */
+const SKIRT_LENGTHS: PlausibleRange = {
+  measurement: 'skirt_length',
+  least: 355,
+  greatest: 1150,
+  source: 'common practice, no source',
+};
+
+/** Warnings for girths beyond an adult's, skirts of unusual lengths, a hip below its waist, and girths that stay. */
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
   const bodies = chartBodies(chart);
   const isEverySize = bodies.every(({ waist, hip }) => hip < waist - SAME_PLACE);
   return [
-    ...RANGES.flatMap((range) => checkMeasurementRange(chart, range, display)),
+    ...[...RANGES, SKIRT_LENGTHS].flatMap((range) => checkMeasurementRange(chart, range, display)),
     ...nothingGrows(bodies, display),
     ...bodies.flatMap((body) => hipBelowWaist(body, isEverySize, display)),
     ...chartSteps(chart).flatMap((step) => [

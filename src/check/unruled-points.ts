@@ -80,7 +80,9 @@ export function checkUnruledPoints(
           (from === to
             ? nameOf(from)
             : `${nameOf(from)} and ${nameOf(to)}, by its share of the way`) +
-          (isGuess ? '; give it a rule, since these two move differently' : '') +
+          (isGuess
+            ? '; give it a rule, 0 where it stays, since these two move differently'
+            : '; a rule of its own would move it otherwise') +
           (parting.length > 0 ? `, and the seam ${parting.join(', ')} comes apart` : ''),
       };
     });

@@ -55,6 +55,20 @@ describe('a cell far from its neighbors', () => {
     );
   });
 
+  it('is named with what was meant where several cells came from a sheet in inches', () => {
+    // By hand: 24 x 2.54 = 60.96, beside sizes of 60.
+    expectRefusal(
+      () =>
+        chartOf(
+          ...['# unit: cm', 'size,A,B,C,D,E', 'waist,64,68,72,76,80', 'hip,94,98,102,106,110'],
+          'length,60,60,60,24,24',
+        ),
+      'measurement-doubtful',
+      { file, row: 5, column: 5, size: 'D', measurement: 'skirt_length' },
+      'did you mean 60.96, which is 24 in?',
+    );
+  });
+
   it('is the one planted, whichever it is, in every published table', () => {
     // Independent of the median: a tenfold or a tenth of one cell, at every place of every table.
     for (const table of TABLES)

@@ -178,6 +178,25 @@ describe('girths that no body has', () => {
     );
   });
 
+  // 32 in is a usual skirt and 32 cm a very short one; 50 the other way round.
+  it.each([
+    ['cm', 32, 1],
+    ['cm', 35, 1],
+    ['cm', 38, 0],
+    ['cm', 110, 0],
+    ['in', 14, 0],
+    ['in', 42, 0],
+    ['in', 50, 1],
+  ] as const)('ask for the unit of a skirt of %s %d: %d', (unit, length, times) => {
+    const chart = sampleChart(unit, ['8', '10'], {
+      ...(unit === 'cm'
+        ? { waist_girth: [64, 68], hip_girth: [90, 94] }
+        : { waist_girth: [26, 27], hip_girth: [36, 37] }),
+      skirt_length: [length, length],
+    });
+    expect(told(chart, 'measurement-range')).toEqual(times === 0 ? [] : ['warning skirt_length']);
+  });
+
   it('are judged cell by cell where a cell is blank, and no step is taken across the gap', () => {
     const chart = sampleChart('cm', ['A', 'B', 'C'], {
       waist_girth: [30, null, 78],

@@ -37,7 +37,7 @@ const placesOf = (result: ReturnType<typeof panel>, name: string) =>
   result.range.sizes.map(({ pieces: [piece] }) => piece && pointOf(piece, name));
 
 describe('a notch without a rule', () => {
-  it('stays on its edge and moves by its share of the way', () => {
+  it('stays on its edge and moves by its share of the way; a rule of its own would move it otherwise', () => {
     const result = panel(spot('4', [195, -200]));
     // A third of the way down the side two thirds of the waist's move are left.
     const [small, sample, large] = placesOf(result, 'cut_notch_1');
