@@ -37,7 +37,7 @@ const placesOf = (result: ReturnType<typeof panel>, name: string) =>
   result.range.sizes.map(({ pieces: [piece] }) => piece && pointOf(piece, name));
 
 describe('a notch without a rule', () => {
-  it('stays on its edge and moves by its share of the way; a rule of its own would move it otherwise', () => {
+  it('stays on its edge and moves by its share of the way', () => {
     const result = panel(spot('4', [195, -200]));
     // A third of the way down the side two thirds of the waist's move are left.
     const [small, sample, large] = placesOf(result, 'cut_notch_1');
@@ -47,7 +47,7 @@ describe('a notch without a rule', () => {
     expect([small?.y, large?.y]).toEqual([200, 200]);
     expect(told(result, 'notch-beside')).toEqual([]);
     expect(told(result, 'point-unruled')).toEqual([
-      'note: the point has no rule and moves between corner_2 and corner_3, by its share of the way',
+      'note: the point has no rule and moves between corner_2 and corner_3, by its share of the way; a rule of its own would move it otherwise',
     ]);
   });
 
