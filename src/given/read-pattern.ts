@@ -74,6 +74,7 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
+  if (statedBy(table, 'y') === undefined) refuseNegativeY(raw);
   const titled = statedBy(table, 'title');
   if (titled !== undefined) checkTitle(titled.text, titled.place);
   const title = titled?.text;
@@ -85,6 +86,23 @@ export function readPattern(text: string, file: string): TypedPattern {
     also: ['title'],
   });
   return { ...assembled(raw), file, title, unit, base, leftOut: [], countsUp: down < 0 };
+}
+
+/**
+ * Throws InputError `sheet-malformed` for a sheet without `# y:` that has no place below its zero: its y
+ * most likely runs up from a waist at 0, and read as it stands each piece would be upside down.
+ */
+function refuseNegativeY(pieces: readonly RawPiece[]): void {
+  const points = pieces.flatMap((piece) => piece.points);
+  if (points.some(({ at }) => at.y > 0)) return;
+  const [lowest] = points.toSorted((a, b) => a.at.y - b.at.y);
+  if (lowest === undefined || lowest.at.y === 0) return;
+  throw new InputError('sheet-malformed', {
+    what: 'every y of the pattern is negative or 0, and no line says which way it runs',
+    allowed: 'a line "# y: up" where the hem lies below 0, as on graph paper, or "# y: down"',
+    got: `point ${lowest.name}`,
+    place: lowest.place,
+  });
 }
 
 /** The pieces, and the seams in which they are sewn together. */

@@ -210,3 +210,21 @@ describe('a list of seams that cannot be used', () => {
     expect(pair?.ease).toBeCloseTo(-6.35, 9);
   });
 });
+
+describe('a pattern all of which lies above its zero', () => {
+  const panel = (way: string) =>
+    `# unit: cm\n${way}piece,point,x,y\na,waist,0,0\na,side,20,0\na,hem,25,-60\na,center,0,-60\n`;
+
+  it('is asked which way its y runs, since it may be upside down', () => {
+    expectRefusal(
+      () => readPattern(panel(''), 'base.csv'),
+      'sheet-malformed',
+      { file: 'base.csv', row: 5, column: 2 },
+      '# y: up',
+    );
+  });
+
+  it.each(['# y: up\n', '# y: down\n'])('is read with %j', (way) => {
+    expect(readPattern(panel(way), 'base.csv').pieces).toHaveLength(1);
+  });
+});
