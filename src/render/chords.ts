@@ -31,29 +31,31 @@ export function chordsOf(chains: readonly Chain[]): readonly Chord[] {
   return chains.flatMap((chain) => chain.slice(1).map((to, i) => ({ from: chain[i] ?? to, to })));
 }
 
-/** Whether none of the chords has a point in the open box. */
-export function isClear({ left, top, right, bottom }: Box, chords: readonly Chord[]): boolean {
-  for (const { from, to } of chords) {
-    const { x: x1, y: y1 } = from;
-    const { x: x2, y: y2 } = to;
-    if ((x1 <= left && x2 <= left) || (x1 >= right && x2 >= right)) continue;
-    if ((y1 <= top && y2 <= top) || (y1 >= bottom && y2 >= bottom)) continue;
-    // The parameters between which the chord is within left and right, then within top and bottom.
-    const dx = x2 - x1;
-    const dy = y2 - y1;
-    let start = 0;
-    let end = 1;
-    if (dx !== 0) {
-      start = Math.max(start, Math.min((left - x1) / dx, (right - x1) / dx));
-      end = Math.min(end, Math.max((left - x1) / dx, (right - x1) / dx));
-    }
-    if (dy !== 0) {
-      start = Math.max(start, Math.min((top - y1) / dy, (bottom - y1) / dy));
-      end = Math.min(end, Math.max((top - y1) / dy, (bottom - y1) / dy));
-    }
-    if (start < end) return false;
+/** Whether a chord has a point in the open box. */
+export function isCrossed({ left, top, right, bottom }: Box, { from, to }: Chord): boolean {
+  const { x: x1, y: y1 } = from;
+  const { x: x2, y: y2 } = to;
+  if ((x1 <= left && x2 <= left) || (x1 >= right && x2 >= right)) return false;
+  if ((y1 <= top && y2 <= top) || (y1 >= bottom && y2 >= bottom)) return false;
+  // The parameters between which the chord is within left and right, then within top and bottom.
+  const dx = x2 - x1;
+  const dy = y2 - y1;
+  let start = 0;
+  let end = 1;
+  if (dx !== 0) {
+    start = Math.max(start, Math.min((left - x1) / dx, (right - x1) / dx));
+    end = Math.min(end, Math.max((left - x1) / dx, (right - x1) / dx));
   }
-  return true;
+  if (dy !== 0) {
+    start = Math.max(start, Math.min((top - y1) / dy, (bottom - y1) / dy));
+    end = Math.min(end, Math.max((top - y1) / dy, (bottom - y1) / dy));
+  }
+  return start < end;
+}
+
+/** Whether none of the chords has a point in the open box. */
+export function isClear(box: Box, chords: readonly Chord[]): boolean {
+  return !chords.some((chord) => isCrossed(box, chord));
 }
 
 /** Whether (x, y) lies inside a closed chain: a ray from it crosses the chain an odd number of times. */

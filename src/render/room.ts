@@ -3,7 +3,8 @@ import type { Box } from '../geometry/bounds';
 import { boxHolds, boxesOverlap } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import { isClear, isInside } from './chords';
+import type { Chord } from './chords';
+import { isCrossed, isInside } from './chords';
 import type { NestedPiece } from './nested-piece';
 import type { Group } from './scene';
 import type { Sketch } from './sketch';
@@ -75,14 +76,20 @@ function freeBox(
   const { box: all } = nested;
   if (width > all.right - all.left || height > all.bottom - all.top) return undefined;
   const rings = Math.ceil(Math.max(all.right - all.left, all.bottom - all.top) / STEP);
-  // Steps from `near` beyond which a box would stick out of the piece on either side.
-  const across = farthestSteps(near.x - width / 2 - all.left, all.right - near.x - width / 2);
-  const down = farthestSteps(near.y - height / 2 - all.top, all.bottom - near.y - height / 2);
+  // Steps from `near`, with their signs, beyond which a box would surely stick out of the piece.
+  const west = Math.floor((all.left - near.x + width / 2) / STEP);
+  const east = Math.ceil((all.right - near.x - width / 2) / STEP);
+  const north = Math.floor((all.top - near.y + height / 2) / STEP);
+  const south = Math.ceil((all.bottom - near.y - height / 2) / STEP);
+  const across = Math.max(-west, east);
+  const down = Math.max(-north, south);
+  const isFree = freedom(nested, taken);
   const tried = (right: number, below: number): Box | undefined => {
+    if (right < west || right > east || below < north || below > south) return undefined;
     const left = near.x + right * STEP - width / 2;
     const top = near.y + below * STEP - height / 2;
     const box: Box = { left, top, right: left + width, bottom: top + height };
-    return isFree(nested, taken, box) ? box : undefined;
+    return isFree(box) ? box : undefined;
   };
   // Squares around `near`, one step wider each time, from the middles of their sides outwards.
   for (let ring = 0; ring <= rings; ring++) {
@@ -104,19 +111,21 @@ function freeBox(
   return undefined;
 }
 
-/** Whole steps that surely cover the larger of two distances in mm. */
-function farthestSteps(before: number, after: number): number {
-  return Math.ceil(Math.max(before, after, 0) / STEP) + 1;
-}
-
-function isFree(
+/** Tells of a box whether it lies inside every outline, clear of all lines and of what is taken. */
+function freedom(
   { outlines, chords, box: all }: NestedPiece,
   taken: readonly Box[],
-  box: Box,
-): boolean {
-  if (!boxHolds(all, box)) return false;
-  if (taken.some((other) => boxesOverlap(box, other)) || !isClear(box, chords)) return false;
-  const x = (box.left + box.right) / 2;
-  const y = (box.top + box.bottom) / 2;
-  return outlines.every((outline) => isInside(x, y, outline));
+): (box: Box) => boolean {
+  // What was in the way of one box is most often in the way of the next, a step away.
+  let last: Chord | undefined;
+  return (box) => {
+    if (!boxHolds(all, box) || (last !== undefined && isCrossed(box, last))) return false;
+    if (taken.some((other) => boxesOverlap(box, other))) return false;
+    const x = (box.left + box.right) / 2;
+    const y = (box.top + box.bottom) / 2;
+    if (!outlines.every((outline) => isInside(x, y, outline))) return false;
+    const blocking = chords.find((chord) => isCrossed(box, chord));
+    last = blocking ?? last;
+    return blocking === undefined;
+  };
 }

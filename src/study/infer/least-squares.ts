@@ -1,9 +1,6 @@
-/** Least squares by mathjs, and which unknowns the equations cannot tell. */
-import { create, eigsDependencies, multiplyDependencies, transposeDependencies } from 'mathjs';
+/** Least squares by the eigenvectors of ml-matrix, and which unknowns the equations cannot tell. */
+import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { FREEDOM, OPEN_DIRECTION } from '../../tolerance';
-
-/** Loaded by `infer` alone: matrices are the larger part of mathjs. */
-const math = create({ ...eigsDependencies, ...multiplyDependencies, ...transposeDependencies });
 
 /** The best values, and what they leave over, in the unit of what was wanted. */
 export interface Fit {
@@ -21,15 +18,16 @@ export interface Fit {
 export function leastSquares(rows: readonly (readonly number[])[], wanted: readonly number[]): Fit {
   const unknowns = rows[0]?.length ?? 0;
   if (unknowns === 0) return { values: [], residuals: wanted.map((value) => -value) };
-  const matrix = rows.map((row) => [...row]);
-  const turned = math.transpose(matrix);
-  const aim = math.multiply(turned, [...wanted]);
-  const directions = math
-    .eigs(math.multiply(turned, matrix))
-    .eigenvectors.map(({ value, vector }) => ({
-      value: Number(value),
-      vector: vector as number[],
-    }));
+  const matrix = new Matrix(rows.map((row) => [...row]));
+  const turned = matrix.transpose();
+  const aim = turned.mmul(Matrix.columnVector([...wanted])).to1DArray();
+  const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(turned.mmul(matrix), {
+    assumeSymmetric: true,
+  });
+  const directions = realEigenvalues.map((value, k) => ({
+    value,
+    vector: eigenvectorMatrix.getColumn(k),
+  }));
   const largest = Math.max(...directions.map(({ value }) => value));
   const seen = directions.filter(({ value }) => value > OPEN_DIRECTION * largest);
   const solved = Array.from({ length: unknowns }, (_, k) =>
@@ -40,7 +38,7 @@ export function leastSquares(rows: readonly (readonly number[])[], wanted: reado
   );
   const freedom = (k: number): number =>
     1 - seen.reduce((sum, { vector }) => sum + (vector[k] ?? 0) ** 2, 0);
-  const residuals = matrix.map(
+  const residuals = rows.map(
     (row, i) =>
       row.reduce((sum, factor, k) => sum + factor * (solved[k] ?? 0), 0) - (wanted[i] ?? 0),
   );
