@@ -5,7 +5,7 @@ import type { ParameterDefinition } from '../draft/block';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE, STYLES } from '../draft/styles';
 import { InputError } from '../errors';
-import { matchName } from '../table/name-match';
+import { matchName, matchSize } from '../table/name-match';
 import { labelKey } from '../table/label';
 import { parseNumberCell } from '../table/number-cell';
 import { seemsAllowance, seemsEased } from '../table/seeming';
@@ -53,6 +53,23 @@ export function refuseChartOrders({ comments, file }: SizeChart, { name, block }
     allowed: 'the name of the style, or a style file, asked for with the call',
     got: wanted.typed,
     place: { file, field: 'style' },
+  });
+}
+
+/**
+ * Throws InputError `rule-contradicted` for a chart with a line `# base: 10` where another size is the
+ * base: whoever wrote the line would take the rules for those that count from there.
+ */
+export function refuseOtherBase({ comments, file }: SizeChart, base: string): void {
+  const stated = comments
+    .flatMap(statementsIn)
+    .find((part) => part.name === 'base' && matchSize(part.text, [base]) === undefined);
+  if (stated === undefined) return;
+  throw new InputError('rule-contradicted', {
+    what: 'the chart states another base size than the one that is graded from',
+    allowed: `${stated.text}, or a chart without that line`,
+    got: base,
+    place: { file, field: 'base' },
   });
 }
 

@@ -30,7 +30,7 @@ import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
-import { refuseChartOrders } from './chart-orders';
+import { refuseChartOrders, refuseOtherBase } from './chart-orders';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
 import type { GradeResult } from './grade-result';
@@ -78,6 +78,7 @@ interface Graded {
 function graded(request: GradeRequest): Graded {
   const chart = readChart(request.chart, request.file ?? 'chart');
   const label = knownSize(chart.sizes, request.base, 'base', chart.file);
+  refuseOtherBase(chart, label);
   const display = displayOf(request, chart.unit);
   const base = chart.sizes.indexOf(label);
   const drafted = draftRange(chart, base, request);

@@ -120,7 +120,7 @@ function refuseForDrawing({ base, chart }: PatternRequest, sample: string): void
   const refuse = (field: string, what: string, allowed: string, got: string): never => {
     throw new InputError('bad-option', { what, allowed, got, place: { field } });
   };
-  if (base !== undefined && base.trim() !== sample) {
+  if (base !== undefined && matchSize(base, [sample]) === undefined) {
     refuse('base', 'the base is the sample size that the rule table states', sample, base);
   }
   if (chart !== undefined) {

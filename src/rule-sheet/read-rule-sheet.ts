@@ -4,6 +4,7 @@ import type { PiecePlan } from '../pattern/piece';
 import type { Blanks } from '../table/blanks';
 import { statedBlanks } from '../table/blanks';
 import type { Statements } from '../table/statements';
+import { matchSize } from '../table/name-match';
 import { agreedUnit, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
@@ -51,8 +52,8 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const table = readOpenTable(text, file, COLUMNS);
   const blanks = statedBlanks(table);
   const layout = table.columns.has('axis') ? wideRows : longRows;
-  const { rows, units } = layout(table, blanks.isBlank);
-  if (rows.length === 0) {
+  const { rows: asTyped, units } = layout(table, blanks.isBlank);
+  if (asTyped.length === 0) {
     throw new InputError('sheet-malformed', {
       what: 'the sheet has no rules',
       allowed: LAYOUTS,
@@ -60,6 +61,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
     });
   }
   const known = agreedSizes(table, about.sizes);
+  const rows = known === undefined ? asTyped : asTyped.map((row) => inSizes(row, known));
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   for (const { text: label, place } of labels) checkSizeLabel(label, place);
@@ -94,9 +96,8 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
 /** The base from which the sheet counts. Throws InputError `rule-contradicted` where it has another. */
 function agreedBase(sheet: Statements, wanted: string | undefined): string | undefined {
   const stated = statedBy(sheet, 'base');
-  if (stated === undefined || wanted === undefined || stated.text === wanted) {
-    return wanted ?? stated?.text;
-  }
+  if (stated === undefined || wanted === undefined) return wanted ?? stated?.text;
+  if (matchSize(stated.text, [wanted]) !== undefined) return wanted;
   throw new InputError('rule-contradicted', {
     what: 'the sheet counts from another base size than the one that is graded from',
     allowed: wanted,
@@ -113,7 +114,8 @@ function agreedSizes(
   const stated = statedBy(sheet, 'sizes');
   const own = stated && statedSizes(stated);
   if (own === undefined || wanted === undefined) return wanted ?? own;
-  if (own.length === wanted.length && own.every((size) => wanted.includes(size))) return wanted;
+  const meant = new Set(own.map((size) => matchSize(size, wanted)));
+  if (own.length === wanted.length && wanted.every((size) => meant.has(size))) return wanted;
   // A step leads to another neighbor where a size between is left out.
   throw new InputError('rule-contradicted', {
     what: 'the sheet states other sizes than the chart has',
@@ -121,6 +123,17 @@ function agreedSizes(
     got: own.join(', '),
     place: stated?.place ?? {},
   });
+}
+
+/** The row with its sizes spelled as they are known; steps and unknown sizes stay as typed. */
+function inSizes(row: RuleRow, known: readonly string[]): RuleRow {
+  return {
+    ...row,
+    entries: row.entries.map((entry) => {
+      const text = matchSize(entry.size.text, known);
+      return text === undefined ? entry : { ...entry, size: { ...entry.size, text } };
+    }),
+  };
 }
 
 function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHeads): void {

@@ -1,5 +1,6 @@
 /** The sizes of a rule sheet in their order, and the base among them. */
 import { InputError } from '../errors';
+import { matchSize } from '../table/name-match';
 import { checkSizeCount } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import type { RuleSheet } from './rule-sheet';
@@ -31,7 +32,8 @@ export function sizeList(
     });
   }
   const labels = sizesKnown ? sizes : inOrder(sizes, base, file, orElse);
-  if (!labels.includes(base)) {
+  const known = matchSize(base, labels);
+  if (known === undefined) {
     throw new InputError('size-unknown', {
       what: 'the range has no such base size',
       allowed: labels.join(', '),
@@ -48,7 +50,7 @@ export function sizeList(
       place: { file },
     });
   }
-  return { labels, base: labels.indexOf(base) };
+  return { labels, base: labels.indexOf(known) };
 }
 
 /** `8 - 16` and `8 to 16`, which leave out the sizes between. */
@@ -93,7 +95,7 @@ function inOrder(
   file: string,
   orElse: string,
 ): readonly string[] {
-  const all = listed.includes(base) ? listed : [...listed, base];
+  const all = matchSize(base, listed) === undefined ? [...listed, base] : listed;
   if (listed.length > 0 && all.every((label) => /^\d+$/u.test(label))) {
     return all.toSorted((a, b) => Number(a) - Number(b) || b.length - a.length);
   }

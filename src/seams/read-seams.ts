@@ -7,7 +7,7 @@ import type { Pattern } from '../pattern/pattern';
 import type { SeamEdge, SeamPair, SeamSide } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
 import { statedBlanks } from '../table/blanks';
-import { matchName, meantName } from '../table/name-match';
+import { meantName, namesMeant } from '../table/name-match';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
@@ -52,29 +52,49 @@ export function readSeams(
   });
 }
 
-/** Edges such as `front.side` or `front.armhole + back.armhole`. Throws InputError `edge-unknown`. */
+/**
+ * Edges such as `front.side`, `front side` or `front.armhole + back.armhole`. Throws InputError
+ * `edge-unknown`.
+ */
 export function readSide({ text, place }: TypedCell, plans: readonly PiecePlan[]): SeamSide {
-  const edgesOf = ({ outline }: PiecePlan): readonly string[] => [
-    ...new Set(outline.map(({ seam }) => seam)),
-  ];
+  const known = plans.flatMap(({ name, outline }) =>
+    [...new Set(outline.map(({ seam }) => seam))].map((edge) => ({ piece: name, edge })),
+  );
   const edges = text.split('+').map((part): SeamEdge => {
-    const [first = '', second = ''] = part.split('.').map((name) => name.trim());
-    const names = plans.map(({ name }) => name);
-    const plan = plans.find(({ name }) => name === matchName(first, names));
-    const edge = plan && matchName(second, edgesOf(plan));
-    return { piece: plan?.name ?? first, edge: edge ?? second };
-  });
-  const known = plans.flatMap((plan) => edgesOf(plan).map((seam) => `${plan.name}.${seam}`));
-  for (const { piece, edge } of edges) {
-    if (known.includes(`${piece}.${edge}`)) continue;
+    const [found, ...others] = edgesMeant(part.trim(), known);
+    if (found !== undefined && others.length === 0) return found;
+    const several = [found, ...others].flatMap((edge) =>
+      edge === undefined ? [] : [nameOf(edge)],
+    );
+    const all = known.map(nameOf).join(', ');
     throw new InputError('edge-unknown', {
-      what: 'the pattern has no such edge',
-      allowed: `piece.edge, with + between edges that are sewn one after another: ${known.join(', ')}`,
+      what: several.length > 0 ? 'more than one edge can be meant' : 'the pattern has no such edge',
+      allowed:
+        several.length > 0
+          ? several.join(', ')
+          : `piece.edge, with + between edges that are sewn one after another: ${all}`,
       got: text,
       place,
     });
-  }
+  });
   return { edges };
+}
+
+function nameOf({ piece, edge }: SeamEdge): string {
+  return `${piece}.${edge}`;
+}
+
+/** Those whose piece and edge stand on the sides of a dot, or whose whole name is typed without one. */
+function edgesMeant(text: string, known: readonly SeamEdge[]): readonly SeamEdge[] {
+  const named = (typed: string, name: (edge: SeamEdge) => string, among: readonly SeamEdge[]) => {
+    const meant = new Set(namesMeant(typed, among.map(name)));
+    return among.filter((edge) => meant.has(name(edge)));
+  };
+  const dot = text.indexOf('.');
+  const exact = known.filter((edge) => nameOf(edge) === text);
+  if (exact.length > 0 || dot < 0) return exact.length > 0 ? exact : named(text, nameOf, known);
+  const ofPiece = named(text.slice(0, dot).trim(), ({ piece }) => piece, known);
+  return named(text.slice(dot + 1).trim(), ({ edge }) => edge, ofPiece);
 }
 
 /** A side as somebody types it; each name is that of one stretch. */

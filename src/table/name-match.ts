@@ -20,12 +20,26 @@ export function matchName(text: string, names: readonly string[]): string | unde
   return others.length === 0 ? found : undefined;
 }
 
-/** The size that `text` is, in letters of either case: `10.5` is not 105, but `m` is M. */
+/**
+ * The size that `text` is, in letters of either case: `10.5` is not 105, but `m` is M, and `Size 8` and
+ * `8.0` are 8.
+ */
 export function matchSize(text: string, sizes: readonly string[]): string | undefined {
   const typed = text.trim();
   if (sizes.includes(typed)) return typed;
-  const [found, ...others] = sizes.filter((size) => size.toLowerCase() === typed.toLowerCase());
-  return others.length === 0 ? found : undefined;
+  for (const spelled of [(label: string) => label.toLowerCase(), plainSize]) {
+    const [found, ...others] = sizes.filter((size) => spelled(size) === spelled(typed));
+    if (found !== undefined) return others.length === 0 ? found : undefined;
+  }
+  return undefined;
+}
+
+/** Without the word that a hand puts before a number, and the zeros that a spreadsheet puts behind it. */
+function plainSize(label: string): string {
+  return label
+    .toLowerCase()
+    .replace(/^size\s+/u, '')
+    .replace(/^(\d+)\.0+$/u, '$1');
 }
 
 /** How a name that is not there is refused. */

@@ -12,6 +12,13 @@ describe('a chart that asks for what a chart does not decide', () => {
       expectRefusal(graded(line), 'bad-option', { file: 'chart' }, 'side_allowance');
   });
 
+  it('is refused with another base than its own line says', () => {
+    for (const line of ['# base: 10', 'base size 10'])
+      expectRefusal(graded(line), 'rule-contradicted', { file: 'chart', field: 'base' }, '10');
+    for (const line of ['# base: 12', '# base: size 12', '# base: 12.0'])
+      expect(graded(line)).not.toThrow();
+  });
+
   it('is refused with a style that is not asked for', () => {
     for (const line of ['# style: shared-pencil', '# based on shared pencil', 'style,Straight'])
       expectRefusal(graded(line), 'bad-option', { file: 'chart', field: 'style' });

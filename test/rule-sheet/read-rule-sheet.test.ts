@@ -4,6 +4,8 @@ import { parseMove } from '../../src/rule-sheet/parse-move';
 import { inferIncrements } from '../../src/study/infer/infer-increments';
 import { markSheet } from '../../src/study/mark/mark-sheet';
 import { toMillimeters } from '../../src/units';
+import { InputError } from '../../src/errors';
+import { expectRefusal } from '../expect-refusal';
 import { FRONT, move } from '../given/sheets';
 import { chartText } from '../skirts';
 import { HABITS } from './habits';
@@ -55,6 +57,35 @@ describe('a sheet in the habits of the trade', () => {
         expect(x, `${point} ${size}`).toBeCloseTo(toMillimeters((i - 1) * dx, 'in'), 9);
         expect(y, `${point} ${size}`).toBeCloseTo(toMillimeters((i - 1) * dy, 'in'), 9);
       });
+  });
+
+  const SPELLED = `# unit: in
+# base: Size 12
+piece,point,axis,Size 10,12.0,size 14,16.00
+front,side_hip,x,-1/4,0,1/4,1/2
+`;
+
+  it('names the sizes of the chart as a hand or a spreadsheet spells them', () => {
+    const result = graded(SPELLED, CHART);
+    expect(result.range.base).toBe('12');
+    for (const [size, dx] of Object.entries({ 10: -0.25, 14: 0.25, 16: 0.5 }))
+      expect(move(result, size, 'front', 'side_hip').x).toBeCloseTo(toMillimeters(dx, 'in'), 9);
+    const { cells } = marked(SPELLED);
+    expect(cells.filter(({ point, axis }) => `${point} ${axis}` === 'side_hip x')).toHaveLength(3);
+  });
+
+  it('names no other size: 1.0 is not 10, 10.5 not 105, 010 not 10', () => {
+    for (const head of ['1.0', '10.5', '010', 'Sizes 10'])
+      expectRefusal(() => graded(SPELLED.replace('Size 10', head), CHART), 'size-unknown', {
+        file: 'sheet',
+        row: 3,
+        column: 4,
+      });
+  });
+
+  it('does not name one size twice in two spellings', () => {
+    const twice = SPELLED.replace('16.00', '14.0');
+    expect(() => graded(twice, CHART)).toThrow(InputError);
   });
 
   it.each(Object.entries(HABITS))('with %s is right', (_, sheet) => {

@@ -44,12 +44,43 @@ describe('a seam name', () => {
   });
 });
 
+describe('an edge in a list', () => {
+  it('whose name two fit is refused with these two alone, and a dot parts them', () => {
+    const [front, back] = UNNAMED.split('back,center_waist');
+    const left = `${front}back,center_waist${back}`
+      .replaceAll('back,', 'front_left,')
+      .replace('corner,side,', 'corner,left_side,');
+    const rules = GROWS.replace('back.', 'front_left.');
+    const text = 'edge,sewn_to\nfront left side,front.waist\n';
+    expectRefusal(
+      () => graded(left, rules, { seams: { text, file: 'seams.csv' } }),
+      'edge-unknown',
+      { file: 'seams.csv', row: 2, column: 1 },
+      'Allowed: front.left_side, front_left.side.',
+    );
+    const parted = text.replace('front left side', 'front left.side');
+    const { seams } = graded(left, rules, { seams: { text: parted, file: 'seams.csv' } });
+    expect(seams.map(({ pair }) => pair.sides[0].edges)).toEqual([
+      [{ piece: 'front_left', edge: 'side' }],
+    ]);
+  });
+
+  it.each(['front.side.hem', 'fro.ntside', 'frontier side', '.side'])('%s is none', (edge) => {
+    expectRefusal(() => walked(FRONT_AND_BACK, [`${edge},back.side,,`]), 'edge-unknown', {
+      file: 'seams.csv',
+      row: 2,
+      column: 1,
+    });
+  });
+});
+
 describe('a seam that is stated twice', () => {
   it.each([
     ['by its name and in the list', FRONT_AND_BACK, ['front.side,back.side,,'], 'side_seam', 0],
     ['from the other side', FRONT_AND_BACK, ['Back.Side,front.side,,'], 'side_seam', 0],
     ['with an ease in the list', FRONT_AND_BACK, ['front.side,back.side,1/4,'], 'side_seam', 6.35],
     ['so from the other side', FRONT_AND_BACK, ['back.side,front.side,1/4,'], 'side_seam', -6.35],
+    ['without dots', FRONT_AND_BACK, ['front side,BACK side,1/4,'], 'side_seam', 6.35],
     [
       'in two rows',
       UNNAMED,

@@ -8,6 +8,7 @@ import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import type { DraftedGrade } from '../../jobs/grade-chart';
+import { matchSize } from '../../table/name-match';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
@@ -82,7 +83,8 @@ export function derivation(
 ): Derivation {
   const { range, chart, drafter } = result;
   const { piece, point, p, k } = found(result, name);
-  if (size !== undefined && !chart.sizes.includes(size))
+  const only = size === undefined ? undefined : matchSize(size, chart.sizes);
+  if (size !== undefined && only === undefined)
     throw new InputError('size-unknown', {
       what: 'the chart has no such size',
       allowed: chart.sizes.join(', '),
@@ -102,7 +104,7 @@ export function derivation(
       rule: rule?.text ?? '',
       chain: formulaChain(drafter, `${piece}/${point}.${axis}`),
       terms,
-      steps: derivedSteps(result, terms, movesOf(axis), ruler, size),
+      steps: derivedSteps(result, terms, movesOf(axis), ruler, only),
     };
   };
   const [x, y] = [movesOf('x'), movesOf('y')];
