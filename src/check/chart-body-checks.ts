@@ -10,8 +10,7 @@ import type { PlausibleRange } from './chart-range';
 import { checkMeasurementRange } from './chart-range';
 import type { Girth } from './chart-step-runs';
 import type { Finding } from './finding';
-
-const OWN_RULE = "the engine's own rule";
+import { OWN_RULE } from './finding';
 
 const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange => {
   const { least, most } = boundsOf(measurement);

@@ -1,5 +1,6 @@
 /** What a reader of a chart should know about how it was understood. */
 import type { Finding } from './finding';
+import { OWN_RULE } from './finding';
 import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 
@@ -48,7 +49,7 @@ function note(check: string, subject: string, message: string): Finding {
     piece: '',
     subject,
     quantity: 'number',
-    source: "the engine's own rule",
+    source: OWN_RULE,
     message,
   };
 }

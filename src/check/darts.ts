@@ -8,6 +8,7 @@ import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { OWN_RULE } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -92,7 +93,7 @@ function checkSpacing(size: GradedSize, piece: Piece): Finding[] {
         subject: `${edge.from} to ${edge.to}`,
         measured: room,
         expected: 0,
-        source: "the engine's own rule",
+        source: OWN_RULE,
         message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
       }),
     ];

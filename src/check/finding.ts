@@ -33,6 +33,20 @@ export interface Finding {
   readonly message: string;
 }
 
+/** The source of what is said by no publication. */
+export const OWN_RULE = "the engine's own rule";
+
+/** A finding by the engine's own rule, without a number; what its place leaves out is the whole range. */
+export function ruleFinding(
+  severity: Severity,
+  check: string,
+  place: Partial<Pick<Finding, 'size' | 'piece' | 'subject'>>,
+  message: string,
+): Finding {
+  const { size = '', piece = '', subject = '' } = place;
+  return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
+}
+
 /** Findings with the gravest first, otherwise in the order they were made. */
 export function bySeverity(findings: readonly Finding[]): Finding[] {
   return SEVERITIES.flatMap((severity) => findings.filter((f) => f.severity === severity));

@@ -6,9 +6,8 @@ import { stepsOf } from '../grade/rules';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
+import { ruleFinding } from './finding';
 import { checkShiftedPieces, checkUnruledPoints } from './unruled-points';
-
-const OWN_RULE = "the engine's own rule";
 
 /**
  * What is to be said of points without rules and of seam names that pair nothing; what is to be said of a drawing, of
@@ -26,7 +25,7 @@ export function checkGivenPattern(
     ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
     ...pattern.leftOut.map(({ severity, check, piece, what }) =>
-      finding(
+      ruleFinding(
         severity,
         check,
         { piece, subject: pattern.file },
@@ -34,16 +33,6 @@ export function checkGivenPattern(
       ),
     ),
   ];
-}
-
-function finding(
-  severity: Finding['severity'],
-  check: string,
-  place: Partial<Pick<Finding, 'size' | 'piece' | 'subject'>>,
-  message: string,
-): Finding {
-  const { size = '', piece = '', subject = '' } = place;
-  return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
 }
 
 /** Sizes that are all alike are rarely meant. */
@@ -54,7 +43,7 @@ function nothingGrows({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
   );
   if (rules.length === 0 || !isStill) return [];
   return [
-    finding(
+    ruleFinding(
       'fail',
       'nothing-grows',
       { piece: pieces.map(({ base }) => base.plan.name).join(', ') },
@@ -68,7 +57,7 @@ function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
     (ruled[p]?.size ?? 0) > 0
       ? []
       : [
-          finding(
+          ruleFinding(
             'warning',
             'piece-unruled',
             { piece: base.plan.name },
@@ -80,7 +69,7 @@ function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
 
 function unpairedSeams({ unpaired }: Pattern): Finding[] {
   return unpaired.map(({ name, edges }) =>
-    finding(
+    ruleFinding(
       'note',
       'seam-unpaired',
       { subject: name },
@@ -118,7 +107,7 @@ export function checkTurningSteps(
         const [first] = odd;
         if (first === undefined || shrinking.length === 0 || growing.length === 0) return [];
         return [
-          finding(
+          ruleFinding(
             'warning',
             'step-turns',
             { size: sizes[first.size] ?? '', piece: plan.name, subject: plan.pointNames[i] ?? '' },

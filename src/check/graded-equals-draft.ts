@@ -8,6 +8,7 @@ import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { OWN_RULE } from './finding';
 
 const CHECK = 'graded-equals-draft';
 
@@ -39,7 +40,7 @@ export function checkGradedEqualsDraft(range: GradedRange, display: LengthDispla
       measured: worst.value,
       expected: 0,
       tolerance,
-      source: "the engine's own rule",
+      source: OWN_RULE,
       message:
         `base plus rules ${held ? 'gives' : 'does not give'} the size that its own column drafts: ` +
         `${showLength(worst.value, display)} apart at ${worst.piece} ${worst.subject}`,

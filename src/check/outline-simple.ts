@@ -6,6 +6,7 @@ import type { GradedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import type { Finding } from './finding';
+import { OWN_RULE } from './finding';
 
 /** Chords that stand for a curve here; skirt curves are flat enough for this. */
 const CHORDS = 12;
@@ -24,7 +25,7 @@ export function checkOutlineSimple(range: Pick<GradedPattern, 'sizes'>): Finding
         piece: piece.plan.name,
         subject: crossing === undefined ? 'outline' : `${a} and ${b}`,
         quantity: 'number',
-        source: "the engine's own rule",
+        source: OWN_RULE,
         message:
           crossing === undefined
             ? 'the outline does not cross itself'

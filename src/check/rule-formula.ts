@@ -4,6 +4,7 @@ import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { OWN_RULE } from './finding';
 
 const CHECK = 'rule-formula';
 
@@ -44,7 +45,7 @@ export function checkRuleFormulas(range: GradedRange, display: LengthDisplay): F
       measured: worst,
       expected: 0,
       tolerance: GRADE_REPRODUCES_DRAFT,
-      source: "the engine's own rule",
+      source: OWN_RULE,
       message:
         `increments times rule ${held ? 'gives' : 'does not give'} the move of every coordinate ` +
         `with a linear rule: ${showLength(worst, display)} apart at ${piece} ${subject}`,

@@ -9,8 +9,7 @@ import { apart } from '../seams/evidence/fit';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { CORNER_WANTS_RULE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { Finding } from './finding';
-
-const OWN_RULE = "the engine's own rule";
+import { ruleFinding } from './finding';
 
 /**
  * A failure for a piece all of whose rules are one and the same move while a corner has none: the corner
@@ -31,18 +30,13 @@ export function checkShiftedPieces(
     if (bare.length === 0 || !isMoved) return [];
     if (!others.every(({ moves }) => moveAlike(first?.moves, moves))) return [];
     return [
-      {
-        severity: 'fail',
-        check: 'piece-shifted',
-        size: '',
-        piece: name,
-        subject: bare.join(', '),
-        quantity: 'number',
-        source: OWN_RULE,
-        message:
-          'all rules of the piece are one move, and its corners without a rule go with them, so every size ' +
+      ruleFinding(
+        'fail',
+        'piece-shifted',
+        { piece: name, subject: bare.join(', ') },
+        'all rules of the piece are one move, and its corners without a rule go with them, so every size ' +
           'has the shape of the base: give these corners rules, 0 where they stay',
-      },
+      ),
     ];
   });
 }
@@ -67,16 +61,11 @@ export function checkUnruledPoints(
       const isGuess =
         corners.has(nameOf(point)) && !moveAlike(own.get(from)?.moves, own.get(to)?.moves);
       const parting = isGuess ? partingSeams(seams, `${name}.${nameOf(point)}`, base) : [];
-      return {
-        severity: parting.length > 0 ? 'fail' : isGuess ? 'warning' : 'note',
-        check: 'point-unruled',
-        size: '',
-        piece: name,
-        subject: nameOf(point),
-        quantity: 'number',
-        source: OWN_RULE,
-        message:
-          `the ${isGuess ? 'corner' : 'point'} has no rule and moves ${from === to ? 'with' : 'between'} ` +
+      return ruleFinding(
+        parting.length > 0 ? 'fail' : isGuess ? 'warning' : 'note',
+        'point-unruled',
+        { piece: name, subject: nameOf(point) },
+        `the ${isGuess ? 'corner' : 'point'} has no rule and moves ${from === to ? 'with' : 'between'} ` +
           (from === to
             ? nameOf(from)
             : `${nameOf(from)} and ${nameOf(to)}, by its share of the way`) +
@@ -84,7 +73,7 @@ export function checkUnruledPoints(
             ? '; give it a rule, 0 where it stays, since these two move differently'
             : '; a rule of its own would move it otherwise') +
           (parting.length > 0 ? `, and the seam ${parting.join(', ')} comes apart` : ''),
-      };
+      );
     });
   });
 }
