@@ -201,7 +201,7 @@ describe('grade --pattern', () => {
     );
     const nest = place.read('cut/nest.svg');
     expect(nest).toContain('seam allowances are included');
-    expect(nest).toContain('1.5 cm: ');
+    expect(nest).toContain('1.5 cm (5/8 in): ');
     await run('--lines', 'net');
     expect(place.read('cut/nest.svg')).not.toContain('seam allowances are included, as');
   });
