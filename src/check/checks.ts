@@ -8,6 +8,7 @@ import type { Redraft } from '../seams/redraft';
 import { regrader } from '../seams/regrade';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
+import { checkBandEase } from './band-ease';
 import { checkChart } from './chart';
 import { chartNotes } from './chart-notes';
 import { checkClosedWaist } from './closed-waist';
@@ -130,6 +131,7 @@ export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
   ofRange(checkRuleFormulas),
   // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
+  ofSkirt(checkBandEase),
   (context) => sewnSeams(context, context.redraft),
   FOLDS,
   // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.

@@ -2,7 +2,7 @@
 import type { GradedRange } from '../grade/graded-pattern';
 import { measureOf } from '../grade/graded-pattern';
 import { finishedMeasures, measureNamed } from '../measure/finished';
-import { skirtPoints } from '../measure/skirt-points';
+import { WAIST_EDGE, skirtPoints } from '../measure/skirt-points';
 import { usualTolerance } from '../measure/tolerances';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -10,8 +10,9 @@ import { showLength } from '../units';
 import type { Finding, Severity } from './finding';
 
 const TARGETS = [
-  { measure: 'waist', girth: 'waist_girth', ease: 'waist_ease' },
-  { measure: 'hip', girth: 'hip_girth', ease: 'hip_ease' },
+  { measure: 'waist', girth: 'waist_girth', eases: ['waist_ease'] },
+  { measure: WAIST_EDGE, girth: 'waist_girth', eases: ['waist_ease', 'band_ease'] },
+  { measure: 'hip', girth: 'hip_girth', eases: ['hip_ease'] },
 ] as const;
 
 /** Said of what is meant to be smaller than the body. */
@@ -21,7 +22,7 @@ const SMALLER = 'smaller than the body, which only cloth that stretches allows: 
 const NOTED = usualTolerance('girth', 'girth', 0).plus;
 
 /**
- * Waist and hip of each size; off by more than the tolerance they fail, and ease below zero is warned
+ * Waist, the edge that is eased into a band, and hip of each size; off by more than the tolerance they fail, and ease below zero is warned
  * of. What only rounding makes of a girth is a note within the usual tolerance of a finished girth,
  * and a warning above it.
  */
@@ -30,18 +31,20 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
   const points = skirtPoints(range.plans).filter(({ measure: own }) =>
     TARGETS.some(({ measure }) => measure === own),
   );
+  const targets = TARGETS.filter((own) => points.some(({ measure }) => measure === own.measure));
   return range.sizes.flatMap((size) => {
     const exact = rounded ? finishedMeasures(points, size.draft) : size.measures;
-    return TARGETS.map(({ measure, girth, ease }): Finding => {
+    return targets.map(({ measure, girth, eases }): Finding => {
       const measured = measureOf(size, measure);
-      const expected = (size.body.get(girth) ?? NaN) + (size.parameters.get(ease) ?? NaN);
+      const ease = eases.reduce((sum, name) => sum + (size.parameters.get(name) ?? NaN), 0);
+      const expected = (size.body.get(girth) ?? NaN) + ease;
       // Closing a dart into the hem opens the panel at the hip too: there the hip is a least width.
       const opens = measure === 'hip' && (size.parameters.get('dart_closing') ?? 0) > 0;
       const missedBy = (girthOf: number): number =>
         opens ? Math.max(0, expected - girthOf) : Math.abs(girthOf - expected);
       const off = missedBy(measured);
       const held = severityOf(off, missedBy(measureNamed(exact, measure)));
-      const isSmaller = held === 'ok' && (size.parameters.get(ease) ?? 0) < 0;
+      const isSmaller = held === 'ok' && ease < 0;
       return {
         severity: isSmaller ? 'warning' : held,
         check: 'finished-girth',
@@ -55,8 +58,8 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
         source: "the engine's own rule: body plus ease",
         message:
           (isSmaller ? SMALLER : '') +
-          `finished ${measure} ${showLength(measured, display)}, ` +
-          `body plus ease ${opens ? 'at least ' : ''}${showLength(expected, display)}`,
+          `${measure === WAIST_EDGE ? 'waist edge of the skirt' : `finished ${measure}`} ${showLength(measured, display)}, ` +
+          `body plus ease ${measure === WAIST_EDGE ? 'and what is eased into the band ' : ''}${opens ? 'at least ' : ''}${showLength(expected, display)}`,
       };
     });
   });

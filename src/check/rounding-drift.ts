@@ -4,13 +4,11 @@ import { measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
 import { finishedMeasures, measureNamed } from '../measure/finished';
-import { skirtPoints } from '../measure/skirt-points';
+import { panelGirths, skirtPoints } from '../measure/skirt-points';
 import { SEAM_FAILURE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
-
-const GIRTHS: readonly string[] = ['waist', 'hip'];
 
 /**
  * Notes for each size and girth how far off the finished garment is, and would have been. The size in
@@ -21,21 +19,22 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
   const base = range.sizes[range.rules.base];
   if (step === undefined || base === undefined) return [];
   const drifted = applyRules(base.pieces, roundEachStep(range.exactRules, step));
-  const points = skirtPoints(range.plans).filter(({ measure }) => GIRTHS.includes(measure));
+  const girths = panelGirths(base.measures);
+  const points = skirtPoints(range.plans).filter(({ measure }) => girths.includes(measure));
   const drifts = range.sizes.map((size, i) => {
     const exact = finishedMeasures(points, size.draft);
     const stepwise = finishedMeasures(points, drifted[i] ?? []);
-    return GIRTHS.map((girth) => ({
+    return girths.map((girth) => ({
       off: measureOf(size, girth) - measureNamed(exact, girth),
       drift: measureNamed(stepwise, girth) - measureNamed(exact, girth),
     }));
   });
-  const worst = GIRTHS.map((_, k) =>
+  const worst = girths.map((_, k) =>
     Math.max(...drifts.map((own) => Math.abs(own[k]?.drift ?? 0))),
   );
   const told = new Set<string>();
   return range.sizes.flatMap((size, i) => {
-    return GIRTHS.map((girth, k): Finding => {
+    return girths.map((girth, k): Finding => {
       const { off, drift } = drifts[i]?.[k] ?? { off: NaN, drift: NaN };
       const most = worst[k] ?? 0;
       const isWorst = most > SEAM_FAILURE && Math.abs(drift) === most && !told.has(girth);
@@ -51,7 +50,7 @@ export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): F
         expected: drift,
         source: 'arithmetic: moves from the base are rounded, so that nothing adds up',
         message:
-          `rounding to ${showLength(step, display)} moves the finished ${girth} by ` +
+          `rounding to ${showLength(step, display)} moves the finished ${girth.replaceAll('_', ' ')} by ` +
           `${showLength(off, display)}; rounding each step would have moved it by ` +
           showLength(drift, display),
       };

@@ -1,5 +1,6 @@
 /** In words and figures, what a sheet would do to the garment. */
 import { measureNamed } from '../measure/finished';
+import { panelGirths } from '../measure/skirt-points';
 import { seamGaps } from '../study/mark/seam-gaps';
 import type { WornSize } from '../study/mark/worn-sheet';
 import { MEETS_TARGET } from '../tolerance';
@@ -7,18 +8,17 @@ import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { wrappedParagraph, textTable } from './text-table';
 
-const GIRTHS = ['waist', 'hip'] as const;
-
 /** Measured from the base size with the moves of the sheet; blanks are taken as right, and told. */
 export function garmentReport(
   worn: readonly WornSize[],
   display: LengthDisplay,
   hasBlanks: boolean,
 ): string {
+  const girths = panelGirths(worn[0]?.right ?? []);
   const show = (mm: number): string => (Number.isFinite(mm) ? showNumber(mm, display) : '-');
   const rows = worn.map(({ label, right, sheet }) => [
     label,
-    ...GIRTHS.flatMap((girth) => {
+    ...girths.flatMap((girth) => {
       const [own, made] = [measureNamed(right, girth), measureNamed(sheet, girth)];
       return [show(made), show(own), show(made - own)];
     }),
@@ -29,7 +29,7 @@ export function garmentReport(
     `${hasBlanks ? ', with what is blank taken as right' : ''}\n` +
     textTable([header, ...rows]) +
     [
-      ...GIRTHS.map((girth) => girthWords(worn, girth, display, hasBlanks)),
+      ...girths.map((girth) => girthWords(worn, girth, display, hasBlanks)),
       ...seamWords(worn, display, hasBlanks),
     ].join('')
   );
@@ -37,14 +37,15 @@ export function garmentReport(
 
 function girthWords(
   worn: readonly WornSize[],
-  girth: string,
+  measure: string,
   display: LengthDisplay,
   hasBlanks: boolean,
 ): string {
+  const girth = measure.replaceAll('_', ' ');
   const offs = worn
     .map(({ label, right, sheet }) => ({
       label,
-      off: measureNamed(sheet, girth) - measureNamed(right, girth),
+      off: measureNamed(sheet, measure) - measureNamed(right, measure),
     }))
     .filter(({ off }) => !(Math.abs(off) <= MEETS_TARGET));
   if (offs.length === 0)

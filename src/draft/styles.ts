@@ -56,7 +56,7 @@ export const STYLES: readonly Style[] = [
       ['back_intake', both('4 cm', '1 1/2 in'), METRIC],
       [
         'front_side_take_up',
-        'front_hip_width - (waist_girth + waist_ease)/4 - front_intake',
+        'front_hip_width - waist_edge/4 - front_intake',
         'corsetmaking.blogspot.com (2010-03): each sewn waist panel is a quarter',
       ],
       ['front_darts', '1', METRIC],

@@ -6,6 +6,9 @@ import type { MeasureGroup, Taken } from './spec';
 /** Each panel, of shell or lining, is half a front or half a back. */
 const HALVES = 2;
 
+/** The measure of the skirt's own edge at the waist, where a band is shorter than it. */
+export const WAIST_EDGE = 'skirt_waist_edge';
+
 /** The codes of what a spec of a skirt lists; all else is only among the finished measurements. */
 const CODES: ReadonlyMap<string, string> = new Map([
   ['waist', 'A'],
@@ -14,14 +17,15 @@ const CODES: ReadonlyMap<string, string> = new Map([
   ['center_front_length', 'D'],
   ['center_back_length', 'E'],
   ['side_seam_front', 'F'],
-  ['waistband', 'G'],
+  [WAIST_EDGE, 'G'],
   ['zip_length', 'H'],
 ]);
 
 /**
- * What is measured on a skirt, in the order of its tables: whole girths (waist with the darts
- * closed, hip straight across, hem along the edge), lengths of each panel, its darts, the closed
- * waistband without its underlap, the lining, the zip. Empty for a pattern that declares none of
+ * What is measured on a skirt, in the order of its tables: whole girths (the waist along the closed band
+ * without its underlap, beside it the edge of the skirt that is eased into it; without a band along that
+ * edge, darts closed; hip straight across, hem along the edge), lengths of each panel, its darts, the
+ * lining, the zip. Empty for a pattern that declares none of
  * these parts, apart from the zip, which is taken where a size states it.
  */
 export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasure[] {
@@ -29,7 +33,7 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
   const linings = plans.filter(({ part }) => part === 'lining');
   const bands = plans.filter(({ part }) => part === 'waistband');
   return [
-    ...girths(panels),
+    ...girths(panels, bands),
     ...panels.map(({ name }) =>
       lengthMeasure(
         `center_${name}_length`,
@@ -46,9 +50,6 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
       ),
     ),
     ...panels.flatMap((panel) => panel.darts.flatMap((dart) => dartPoints(panel.name, dart))),
-    ...bands.map((band) =>
-      girth('waistband', 'band closed, without its underlap', along([band], 'waist'), 1),
-    ),
     ...(linings.length === 0
       ? []
       : [
@@ -64,15 +65,34 @@ export function skirtPoints(plans: readonly PiecePlan[]): readonly PointOfMeasur
   ];
 }
 
-/** Those of them that a spec lists. */
-export function skirtSpecPoints(plans: readonly PiecePlan[]): readonly PointOfMeasure[] {
-  return skirtPoints(plans).filter(({ code }) => code !== '');
+/** The measures that tell the girths of the panels themselves: waist edge and hip. */
+export function panelGirths(taken: readonly { readonly name: string }[]): readonly string[] {
+  const isTaken = taken.some(({ name }) => name === WAIST_EDGE);
+  return [isTaken ? WAIST_EDGE : 'waist', 'hip'];
 }
 
-function girths(panels: readonly PiecePlan[]): readonly PointOfMeasure[] {
+/** Those of them that a spec lists, in the order of their codes. */
+export function skirtSpecPoints(plans: readonly PiecePlan[]): readonly PointOfMeasure[] {
+  return skirtPoints(plans)
+    .filter(({ code }) => code !== '')
+    .toSorted((a, b) => (a.code < b.code ? -1 : 1));
+}
+
+function girths(
+  panels: readonly PiecePlan[],
+  bands: readonly PiecePlan[],
+): readonly PointOfMeasure[] {
   if (panels.length === 0) return [];
+  const edge = along(panels, 'waist');
+  const waist =
+    bands.length === 0
+      ? [girth('waist', 'along the waist seam, darts and zip closed, all round', edge)]
+      : [
+          girth('waist', 'band closed, without its underlap', along(bands, 'waist'), 1),
+          girth(WAIST_EDGE, 'edge of the skirt that is eased into the band, darts closed', edge),
+        ];
   return [
-    girth('waist', 'along the waist seam, darts and zip closed, all round', along(panels, 'waist')),
+    ...waist,
     girth('hip', 'straight across at the hip line, all round', acrossHip(panels)),
     girth('hem', 'along the bottom edge, all round', along(panels, 'hem'), HALVES, 'hem'),
   ];

@@ -190,9 +190,9 @@ describe('options', () => {
       const body = Number(METRIC.waist_girth[i]?.replace(',', '.')) * 10;
       const ease = Number(measured.get('waist')?.['12']) - 673.1;
       expect(Math.abs(waist - body - ease), size).toBeLessThan(1.05);
-      const apart = waist - Number(measured.get('waistband')?.[size]);
+      const apart = Number(measured.get('skirt_waist_edge')?.[size]) - waist;
       const inBase =
-        Number(measured.get('waist')?.['12']) - Number(measured.get('waistband')?.['12']);
+        Number(measured.get('skirt_waist_edge')?.['12']) - Number(measured.get('waist')?.['12']);
       expect(Math.abs(apart - inBase), size).toBeLessThan(1);
     });
     // What a ruler reads off moves by whole millimeters.

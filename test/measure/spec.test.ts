@@ -242,10 +242,11 @@ describe('the usual points of a skirt', () => {
     const result = gradeChart({ chart, base: '1', style: 'shared-pencil' });
     const { range } = result;
     const list = `code,measure,path,of,times
-1,waist,along,front.waist + back.waist,2
+1,waist,along,waistband.waist,1
 2,hip,across,front.center_hip + back.center_hip,2
 3,hem,along,front.hem + back.hem,2
 4,center_back_length,between,back.center_waist to back.center_hem,1
+5,skirt_waist_edge,along,front.waist + back.waist,2
 `;
     const request = { measures: { text: list, file: 'list.csv' } };
     for (const { measure, values } of gradeSpec(result, request).spec.rows) {

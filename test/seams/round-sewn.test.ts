@@ -63,7 +63,9 @@ function missesOf({ pieces, body, parameters }: DraftResult['range']['sizes'][nu
   miss(
     'finished-girth',
     'waist',
-    waist - (body.get('waist_girth') ?? NaN) - (parameters.get('waist_ease') ?? NaN),
+    (has('waistband') ? long('waistband', 'waist') : waist) -
+      (body.get('waist_girth') ?? NaN) -
+      (parameters.get('waist_ease') ?? NaN),
   );
   if (has('waistband')) {
     const ease = parameters.get('band_ease') ?? NaN;

@@ -19,11 +19,19 @@ import { VENT_PARAMETERS } from './vent-parameters';
 import { BAND_LENGTH } from './waistband';
 
 const VALUES: readonly ValueDefinition[] = [
-  // Half of the finished hip less half of the finished waist: what side and darts share.
+  // The ease of the waist is that of the finished one. A band, waist_finish = 1, is as long as that, and
+  // the edge of the skirt is longer by what is eased into it; facing and plain edge take in nothing.
+  {
+    name: 'eased_in',
+    quantity: 'length',
+    formula: 'waist_finish*(2 - waist_finish)*band_ease',
+  },
+  { name: 'waist_edge', quantity: 'length', formula: 'waist_girth + waist_ease + eased_in' },
+  // Half of the finished hip less half of the waist edge: what side and darts share.
   {
     name: 'half_drop',
     quantity: 'length',
-    formula: '(hip_girth + hip_ease)/2 - (waist_girth + waist_ease)/2',
+    formula: '(hip_girth + hip_ease)/2 - waist_edge/2',
   },
   {
     name: 'front_hip_width',

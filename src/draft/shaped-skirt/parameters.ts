@@ -32,7 +32,7 @@ const GIRTHS: readonly ParameterDefinition[] = [
   lengthParameter(
     'waist_ease',
     [both('1 cm', '3/8 in'), '-10 cm', '15 cm'],
-    'added to the body waist, over the whole girth',
+    'added to the body waist, over the whole girth: the ease of the finished waist, band or facing',
     'corsetmaking.blogspot.com (2010-03): 1 cm; sources give 0 to 4 cm',
   ),
   lengthParameter(

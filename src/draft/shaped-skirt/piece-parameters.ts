@@ -32,7 +32,7 @@ export const PIECE_PARAMETERS: readonly ParameterDefinition[] = [
   lengthParameter(
     'band_ease',
     [both('1 cm', '3/8 in'), '0 cm', '5 cm'],
-    'the waistband is shorter than the skirt edge by this, over the whole waist',
+    'the skirt edge is longer than the waistband by this, over the whole waist, and eased into it',
     `${WAISTLINES}, eases the skirt onto the band; ${COMMON_PRACTICE}: 1 to 2 cm`,
   ),
   lengthParameter(

@@ -1,8 +1,8 @@
 /**
  * The straight waistband: one strip along the grain, folded to double height, open at center back.
  *
- * It is shorter than the skirt edge by `band_ease`, which is eased in evenly all round, so each
- * notch stands at the same share of the band as its seam or dart does of the edge.
+ * It is as long as the finished waist. The edge of the skirt is longer by `band_ease`, which is eased
+ * into it evenly all round, so each notch stands at the same share of the band as its seam or dart does of the edge.
  */
 import type { Point } from '../../geometry/point';
 import { point } from '../../geometry/point';
@@ -16,7 +16,7 @@ import type { BlockPiece, DerivedPiece, ValueDefinition } from '../block';
 export const BAND_LENGTH: ValueDefinition = {
   name: 'band_length',
   quantity: 'length',
-  formula: 'waist_girth + waist_ease - band_ease',
+  formula: 'waist_girth + waist_ease',
 };
 
 /**
