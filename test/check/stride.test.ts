@@ -169,7 +169,7 @@ describe('the stride', () => {
           expect(measureOf(other, 'stride')).toBeGreaterThanOrEqual(measureOf(size, 'stride'));
         });
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { DraftResult } from '../../src/index';
 import { gradeChart, measureOf } from '../../src/index';
 import { chartText } from '../skirts';
-import { DEMO } from './shaped-pieces';
+import { DEMO, WHOLE_DEMO } from './shaped-pieces';
 import { gradedOnce } from '../graded';
 
 const sizes = ['1', '2', '3', '4', '5'];
@@ -51,7 +51,7 @@ describe('the zip', () => {
   });
 
   it('does not grade continuously', () => {
-    const demo = zips(gradedOnce({ ...DEMO, style: 'shared-pencil' }));
+    const demo = zips(gradedOnce({ ...WHOLE_DEMO, style: 'shared-pencil' }));
     // waist_to_hip of the demo chart from 7 11/16 in up by 1/16 in a size.
     const byHand = demo.map((_, i) => {
       const opening = 7 + (11 + i) / 16 - 1 / 4 - 3 / 4;

@@ -6,17 +6,25 @@ import { pointOf } from '../../src/index';
 import type { DraftResult, Piece } from '../../src/index';
 import { casteljau, chordLength } from '../geometry/curves';
 import { gradedOnce } from '../graded';
+import { someSizes } from '../samples';
 import { SHAPED_NAMES } from '../styles';
 
 const text = (file: string): string =>
   readFileSync(new URL(`../../size-charts/${file}`, import.meta.url), 'utf8');
 
+/** Both ends of each chart, its base, and a size on either side of that. */
 export const CHARTS = [
-  { chart: text('demo.csv'), base: '12' },
-  { chart: text('standards/astm-d6960-16-plus.csv'), base: '22W' },
+  { chart: someSizes(text('demo.csv'), ['2', '8', '12', '18', '24']), base: '12' },
+  {
+    chart: someSizes(text('standards/astm-d6960-16-plus.csv'), ['14W', '22W', '24W', '40W']),
+    base: '22W',
+  },
 ] as const;
 
 export const DEMO = CHARTS[0];
+
+/** The demo with every size, for what goes from one to the next. */
+export const WHOLE_DEMO = { chart: text('demo.csv'), base: '12' } as const;
 
 /** The figures of the metric market, set by hand: both charts are in inches and have others. */
 export const METRIC = {

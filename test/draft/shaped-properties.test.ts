@@ -70,7 +70,7 @@ describe.each(SHAPED_NAMES)('%s over random ranges', (style) => {
         for (const check of ['outline-simple', 'graded-equals-draft', 'dart-legs', 'truing'])
           expect(checks).toContain(check);
       }),
-      { numRuns: runs(8) },
+      { numRuns: runs(4, 80) },
     );
   });
 });

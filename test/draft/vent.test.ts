@@ -187,7 +187,7 @@ describe('stride_opening', () => {
         expect(severities(result, 'graded-equals-draft')).toEqual(new Set(['ok']));
         expect(severities(result, 'outline-simple')).toEqual(new Set(['ok']));
       }),
-      { numRuns: runs(4) },
+      { numRuns: runs(2, 40) },
     );
   });
 });

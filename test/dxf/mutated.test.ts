@@ -106,10 +106,10 @@ describe('a drawing with slips', () => {
           refused++;
         }
       }),
-      { numRuns: runs(100) },
+      { numRuns: runs(30, 1000) },
     );
     // Neither is rare, so that both ways are really gone.
-    expect(isRead).toBeGreaterThan(runs(10));
-    expect(refused).toBeGreaterThan(runs(10));
+    expect(isRead).toBeGreaterThan(runs(1, 100));
+    expect(refused).toBeGreaterThan(runs(1, 100));
   });
 });

@@ -6,6 +6,7 @@ import { buyLength } from '../../src/fabric/fabric-needs';
 import { isLay } from '../../src/fabric/lay';
 import { cutOf } from '../pattern/cut-of';
 import { rowsOf } from '../csv-tables';
+import { LONG } from '../samples';
 import { chartText } from '../skirts';
 import { faults, rectangle } from './lay-pieces';
 
@@ -30,13 +31,13 @@ function lengthsOf({ sizes }: FabricNeed): readonly number[] {
 describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', (style) => {
   let needs: readonly FabricNeed[] = [];
   beforeAll(() => {
-    const sizes = ['2', '8', '12', '18', '24'];
+    const sizes = LONG ? ['2', '8', '12', '18', '24'] : ['2', '12', '24'];
     needs = needsOf(gradeChart({ chart: DEMO, base: '12', style, sizes }));
   });
 
   it('is laid without overlap, on the cloth, and never below its bounds', () => {
     const lays = laysOf(needs);
-    expect(lays.length).toBeGreaterThan(100);
+    expect(lays.length).toBeGreaterThan(LONG ? 100 : 60);
     for (const lay of lays) {
       expect(faults(lay)).toEqual([]);
       expect(lay.bounds.best).toBeGreaterThanOrEqual(lay.bounds.area - 1e-6);

@@ -54,7 +54,7 @@ describe('grading any chart', () => {
         expect(range.rules.base).toBe(i);
         expect(range.rules.moves[i]?.flat().every(({ x, y }) => x === 0 && y === 0)).toBe(true);
       }),
-      { numRuns: runs(10) },
+      { numRuns: runs(5, 100) },
     );
   });
 
@@ -85,6 +85,7 @@ describe('grading any chart', () => {
         const checks = result.findings.filter(({ check }) => check === 'graded-equals-draft');
         expect(checks.map(({ severity }) => severity)).toEqual(chart.waist.map(() => 'ok'));
       }),
+      { numRuns: runs(30, 1000) },
     );
   });
 
@@ -98,7 +99,7 @@ describe('grading any chart', () => {
           expect(Math.abs(parts - Math.round(parts))).toBeLessThan(1e-9);
         }
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 
@@ -124,7 +125,7 @@ describe('grading any chart', () => {
           }
         }
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 });
@@ -150,7 +151,7 @@ describe('rounding', () => {
           });
         });
       }),
-      { numRuns: runs(10) },
+      { numRuns: runs(5, 100) },
     );
   });
 
@@ -161,7 +162,7 @@ describe('rounding', () => {
           for (const { name, value } of measures)
             if (name.endsWith('_intake')) expect(value / 25.4).toBeCloseTo(1, 9);
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 
@@ -193,7 +194,7 @@ describe('the stack point', () => {
         for (const [key, { x, y }] of allPoints(result))
           if (key.endsWith(` ${stack}`)) expect([Math.abs(x), Math.abs(y)]).toEqual([0, 0]);
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 
@@ -238,7 +239,7 @@ describe('what must not matter', () => {
         expect(farthest(inches, cm)).toBeLessThan(1e-6);
         expect(cm.display.unit).toBe('cm');
       }),
-      { numRuns: runs(10) },
+      { numRuns: runs(5, 100) },
     );
   });
 
@@ -279,7 +280,7 @@ describe('what must not matter', () => {
         const last = `${chart.waist.length}`;
         expect(farthest(grade(chart, '1'), grade(chart, last))).toBeLessThan(1e-9);
       }),
-      { numRuns: runs(5) },
+      { numRuns: runs(3, 50) },
     );
   });
 });

@@ -8,6 +8,7 @@ import { gradeChart } from '../../src/index';
 import type { Piece } from '../../src/index';
 import { selfCrossings } from '../../src/geometry/outer-boundary';
 import { anyChart, sixteenthsText } from '../skirts';
+import type { SixteenthsChart } from '../skirts';
 import { densely, edgePlaces, isWithin, nearest, sewingPolygon } from './sewing-line';
 import { runs } from '../samples';
 import { STYLE_NAMES } from '../styles';
@@ -54,6 +55,13 @@ const PARAMETER: Readonly<Record<string, string>> = {
   facing_edge: 'facing_edge',
 };
 
+/** The first and the last size, for only the first is looked at. */
+function ends(chart: SixteenthsChart): SixteenthsChart {
+  const of = (row: readonly number[]): readonly number[] => [row[0] ?? NaN, row.at(-1) ?? NaN];
+  const { waist, hip, hipDepth, length } = chart;
+  return { waist: of(waist), hip: of(hip), hipDepth: of(hipDepth), length: of(length) };
+}
+
 describe('any allowances from 0 to 60 mm', () => {
   it('never cross the sewing line, keep their distance and do not cross themselves', () => {
     fc.assert(
@@ -71,7 +79,7 @@ describe('any allowances from 0 to 60 mm', () => {
             ),
           };
           const { range, findings } = gradeChart({
-            chart: sixteenthsText(chart),
+            chart: sixteenthsText(ends(chart)),
             base: '1',
             style,
             set,
@@ -97,7 +105,7 @@ describe('any allowances from 0 to 60 mm', () => {
           }
         },
       ),
-      { numRuns: runs(20) },
+      { numRuns: runs(10, 200) },
     );
   });
 });

@@ -125,7 +125,7 @@ describe.each(STYLES)('sheets of %s', (style, set) => {
 describe('lines of a sheet', () => {
   it('are strong and unbroken to cut along, thin and dashed to sew along', () => {
     const drawing = drawingOf(result('pencil'));
-    for (const label of ['12', '14']) {
+    for (const label of ['12', '18']) {
       const root = readSvg(svg(sizeSheet(drawing, label)));
       const [cut] = having(root, 'data-part', 'cut-line');
       const [net] = having(root, 'data-part', 'outline');
@@ -138,7 +138,8 @@ describe('lines of a sheet', () => {
   });
 
   it('are told apart in a nest where one lies on the other: sewn ones unbroken and thin', () => {
-    const root = readSvg(svg(nestSheet(drawingOf(result('pencil')))));
+    const drawing = drawingOf(result('pencil'));
+    const root = readSvg(svg(nestSheet(drawing)));
     for (const net of having(root, 'data-part', 'outline')) {
       expect(get(net, 'stroke-dasharray')).toBe('');
       for (const cut of having(root, 'data-part', 'cut-line'))
@@ -150,10 +151,10 @@ describe('lines of a sheet', () => {
     const dashed = having(root, 'data-part', 'cut-line').filter(
       (cut) => get(cut, 'stroke-dasharray') !== '',
     );
-    const pieces = having(root, 'data-part', 'cut-line').length / 12;
-    expect(dashed).toHaveLength(11 * pieces);
+    const pieces = having(root, 'data-part', 'cut-line').length / drawing.sizes.length;
+    expect(dashed).toHaveLength((drawing.sizes.length - 1) * pieces);
     const samples = having(root, 'data-part', 'sample');
-    expect(samples).toHaveLength(13);
+    expect(samples).toHaveLength(drawing.sizes.length + 1);
     expect(get(samples.at(-1), 'stroke-width')).toBe(
       get(having(root, 'data-part', 'outline')[0], 'stroke-width'),
     );

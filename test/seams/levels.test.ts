@@ -183,7 +183,7 @@ describe('points on one line', () => {
           expect(parted(result)).toEqual([]);
         },
       ),
-      { numRuns: runs(10) },
+      { numRuns: runs(5, 100) },
     );
     expect(checked).toBeGreaterThan(2);
   });

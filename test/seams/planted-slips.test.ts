@@ -39,21 +39,28 @@ describe('slips planted in a rule sheet', () => {
   };
   const unnamed: string[] = [];
 
-  it.each(GARMENTS)('in a $name are judged', (garment) => {
-    const right = rightMoves(garment);
-    const next = numbers(SEED);
-    FORMS.forEach((form, f) => {
-      // By default each kind is planted in one of the forms, the next kind in the other.
-      for (const kind of KINDS.filter((_, k) => LONG || k % FORMS.length === f))
-        for (const slip of sample(slipsOf(kind, garment, right, form), next)) {
-          const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
-          const verdict = verdictOn(slip, findings);
-          for (const group of ['all', garment.name, kind]) count(group, verdict);
-          if (verdict !== 'named')
-            unnamed.push(`${verdict}: ${garment.name}, ${form}, ${slip.words} (seed ${SEED})`);
-        }
-    });
-  });
+  it.each(GARMENTS.map((garment, rank) => ({ garment, rank })))(
+    'in a $garment.name are judged',
+    ({ garment, rank }) => {
+      const right = rightMoves(garment);
+      const next = numbers(SEED);
+      FORMS.forEach((form, f) => {
+        // In passing each kind is planted in one of the forms, the next kind in the other, and of
+        // those in a form every other one, in the next garment the rest.
+        const kinds = KINDS.filter((_, k) => LONG || k % FORMS.length === f);
+        kinds.forEach((kind, k) => {
+          const drawn = sample(slipsOf(kind, garment, right, form), next);
+          for (const slip of LONG || (k + rank) % 2 === 0 ? drawn : []) {
+            const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
+            const verdict = verdictOn(slip, findings);
+            for (const group of ['all', garment.name, kind]) count(group, verdict);
+            if (verdict !== 'named')
+              unnamed.push(`${verdict}: ${garment.name}, ${form}, ${slip.words} (seed ${SEED})`);
+          }
+        });
+      });
+    },
+  );
 
   it('are named, and nobody innocent is', () => {
     console.table(Object.fromEntries(counts));
@@ -70,7 +77,9 @@ describe('slips planted in a rule sheet', () => {
       missed: NaN,
     };
     const all = named + located + wrong + missed;
-    expect(all).toBeGreaterThanOrEqual(GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 1));
+    expect(all).toBeGreaterThanOrEqual(
+      GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 0.5),
+    );
     expect(named / all).toBeGreaterThanOrEqual(0.75);
     expect(wrong / all).toBeLessThanOrEqual(0.01);
     expect(missed / all).toBeLessThanOrEqual(0.1);
@@ -82,13 +91,14 @@ describe('a right rule sheet', () => {
 
   it.each(GARMENTS)('of a $name has no finding in any habit', (garment) => {
     const right = rightMoves(garment);
-    const sheets = [
-      ...FORMS.map((form) => ruleText(garment, right, form)),
+    const sheets = FORMS.flatMap((form) => [
+      ruleText(garment, right, form),
       // Typed to a tenth of a millimeter, as from a cm table.
-      ...FORMS.map((form) => ruleText(garment, right, form, 10)),
-    ];
-    for (const sheet of sheets) {
-      const { findings } = gradedBy(garment, sheet);
+      ruleText(garment, right, form, 10),
+    ]);
+    // In passing the first and the last.
+    for (const sheet of LONG ? sheets : [sheets.at(0), sheets.at(-1)]) {
+      const { findings } = gradedBy(garment, sheet ?? '');
       const told = findings.filter(
         ({ severity, check }) => telling.test(check) && ['fail', 'warning'].includes(severity),
       );

@@ -7,7 +7,7 @@ import { GARMENTS } from './planted/garments';
 import { VEST } from './planted/vest';
 
 const FORMS: readonly Form[] = ['moves', 'steps'];
-const SHEETS = LONG ? 40 : 4;
+const SHEETS = LONG ? 40 : 2;
 
 /** A generator of numbers from 0 to 1 that is the same in every run (Park and Miller's, 1988). */
 function numbers(seed: number): () => number {
