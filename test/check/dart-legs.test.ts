@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { exportFiles, gradePattern } from '../../src/index';
 import type { GradeResult } from '../../src/index';
 import { DEMO } from '../draft/shaped-pieces';
-import { FRONT, FRONT_AND_BACK, graded } from '../given/sheets';
+import { FRONT, FRONT_AND_BACK, evenRules, graded } from '../given/sheets';
 import { gradedOnce } from '../graded';
 import { SHAPED_NAMES } from '../styles';
 
@@ -27,17 +27,7 @@ describe.each(SHAPED_NAMES)('darts of %s', (style) => {
 });
 
 /** The front of the sheets grows by a quarter inch of width a size, its dart by half of that. */
-const RULES = `# sizes: 10,12,14
-piece,point,step_dx,step_dy
-front,center_waist,0,0
-front,dart_in,1/8,0
-front,dart_tip,1/8,0
-front,dart_out,1/8,0
-front,side_waist,1/4,0
-front,side_hip,1/4,0
-front,side_hem,1/4,1/4
-front,center_hem,0,1/4
-`;
+const RULES = evenRules('10,12,14');
 const INCH = 25.4;
 /** mm from an end of the dart to a tip half an inch aside and 4 in below it. */
 const LEG = Math.hypot(0.5, 4) * INCH;
@@ -79,7 +69,7 @@ describe('legs of a typed dart', () => {
       'dart_tip,1/8,0',
       'dart_tip,1/8,1/4',
     );
-    const both = `${rules}${rules.split('\n').slice(2).join('\n').replaceAll('front', 'back')}`;
+    const both = `${rules}${rules.split('\n').slice(3).join('\n').replaceAll('front', 'back')}`;
     const aside = FRONT_AND_BACK.replace('front,dart_tip,3.5,4', 'front,dart_tip,2.5,4');
     for (const pattern of [FRONT_AND_BACK, aside]) {
       const { findings } = graded(pattern, both);

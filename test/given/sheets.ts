@@ -25,6 +25,26 @@ export const FRONT_AND_BACK = `${FRONT}${FRONT.split('\n')
   .map((line) => line.replace('front', 'back').replace('center_front', 'center_back'))
   .join('\n')}\n`;
 
+/**
+ * A rule sheet of steps for that front: a quarter of an even inch of girth to the quarter and to its
+ * length, the dart by half of it.
+ */
+export function evenRules(sizes: string, y: 'down' | 'up' = 'down'): string {
+  const down = y === 'down' ? '1/4' : '-1/4';
+  return `# y: ${y}
+# sizes: ${sizes}
+piece,point,step_dx,step_dy
+front,center_waist,0,0
+front,dart_in,1/8,0
+front,dart_tip,1/8,0
+front,dart_out,1/8,0
+front,side_waist,1/4,0
+front,side_hip,1/4,0
+front,side_hem,1/4,${down}
+front,center_hem,0,${down}
+`;
+}
+
 export function graded(
   pattern: string,
   rules: string,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toMillimeters } from '../../src/units';
-import { FRONT, graded, move } from './sheets';
+import { FRONT, evenRules, graded, move } from './sheets';
 
 const inch = (value: number): number => toMillimeters(value, 'in');
 
@@ -8,18 +8,7 @@ describe('the US 1-inch even grade as a rule sheet', () => {
   // motley-muse.com, skirt grading, for the steps; Threads magazine no. 101 and
   // fashion-incubator.com, How to create grade rules 2, for a quarter of the girth to each quarter;
   // the dart by half of it: common practice, no source. y runs up there.
-  const RULES = `# y: up
-# sizes: 8, 10, 12, 14, 16
-piece,point,step_dx,step_dy
-front,center_waist,0,0
-front,dart_in,1/8,0
-front,dart_tip,1/8,0
-front,dart_out,1/8,0
-front,side_waist,1/4,0
-front,side_hip,1/4,0
-front,side_hem,1/4,-1/4
-front,center_hem,0,-1/4
-`;
+  const RULES = evenRules('8, 10, 12, 14, 16', 'up');
   const EXPECTED = {
     center_waist: [0, 0],
     dart_in: [1 / 8, 0],

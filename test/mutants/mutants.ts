@@ -25,8 +25,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: 'the waist beyond a dart does not fall by the angle of the dart',
     file: 'draft/shaped-skirt/waist.ts',
-    find: "number('@out_angle', '@course - @opened')",
-    replace: "number('@out_angle', '@course - @opened_before')",
+    find: "numberValue('@out_angle', '@course - @opened')",
+    replace: "numberValue('@out_angle', '@course - @opened_before')",
     tests: ['check/closed-waist.test.ts'],
   },
   {
@@ -104,6 +104,13 @@ export const MUTANTS: readonly Mutant[] = [
     file: 'pattern/corner-join.ts',
     find: 'const MITER_LIMIT = 4;',
     replace: 'const MITER_LIMIT = 2.5;',
+    tests: ['pattern/corners.test.ts'],
+  },
+  {
+    name: 'the turn-up of a flared side is mirrored no farther than it is deep',
+    file: 'pattern/corner-join.ts',
+    find: 'MITER_LIMIT * Math.max(a.width, hem.width)',
+    replace: '1.2 * Math.max(a.width, hem.width)',
     tests: ['pattern/corners.test.ts'],
   },
   {

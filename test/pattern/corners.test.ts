@@ -109,6 +109,15 @@ describe('corners of the cut line', () => {
     expect(cut.corners.get('p2')?.y).toBeCloseTo(340, 9);
   });
 
+  it('are mirrored at the hem of a side that flares by four in three, far beyond the widths', () => {
+    // The slanted strip of 20 mm is 20 / 0.6 wide along the hem; from there its image comes back by
+    // 4 in 3 of the depth of 40, a way of 40 / 0.6 = 66.7 mm.
+    expectCorners(cutOf(panel(-400)), [
+      [633.333, 300],
+      [580, 340],
+    ]);
+  });
+
   it('are squared off where the side is pressed open', () => {
     const cut = cutOf(panel(60));
     // The sewing line of the side, run on, meets the cut line of the waist 10 mm above it.
