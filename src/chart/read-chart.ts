@@ -14,9 +14,9 @@ import type { SizeChart } from './size-chart';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { refuseCounting } from '../table/statements';
-import { tidyText } from '../table/tidy-text';
+import { isBlank, tidyText } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
-import { checkTitle } from '../table/title';
+import { checkTitle, seemsTitle } from '../table/title';
 import { unitNamed } from '../table/unit-name';
 import type { UnitStatement } from '../table/unit-statement';
 import { oneUnit } from '../table/unit-statement';
@@ -66,7 +66,7 @@ export function readChart(text: string, file: string): SizeChart {
 
   const asTyped: SizeChart = {
     file,
-    comments: commentTexts(comments, file),
+    comments: commentTexts(withTitle(rest.comments, titles.rest, table), file),
     unit,
     sizes: sizes.map(({ name }) => name),
     rows: lines.map((line) => measurementRow(line, sizes, unit, file)),
@@ -123,11 +123,29 @@ function titleLines({ titles }: ChartTable): readonly SheetComment[] {
   }));
 }
 
-/** Comments and title lines in the order of the file. Throws what `checkTitle` throws. */
+/**
+ * Comments and title lines, the first of them marked as the title where it stands alone above the
+ * table and reads like one.
+ */
+function withTitle(
+  comments: readonly SheetComment[],
+  titles: readonly SheetComment[],
+  { titles: records, corner }: ChartTable,
+): readonly SheetComment[] {
+  const all = [...comments, ...titles].toSorted((a, b) => a.row - b.row);
+  const [first, ...others] = all;
+  if (first === undefined || first.row >= corner.row) return all;
+  if (all.some(({ text }) => statementsIn(text).some(({ name }) => name === 'title'))) return all;
+  const record = records.find(({ row }) => row === first.row);
+  const isLone = (record?.cells.filter((cell) => !isBlank(cell)) ?? ['']).length === 1;
+  if (!isLone || !seemsTitle(first.text, record === undefined)) return all;
+  return [{ ...first, text: `title: ${first.text}` }, ...others];
+}
+
+/** The lines as texts. Throws what `checkTitle` throws. */
 function commentTexts(comments: readonly SheetComment[], file: string): string[] {
-  const all = comments.toSorted((a, b) => a.row - b.row);
-  for (const { row, text } of all)
+  for (const { row, text } of comments)
     for (const stated of statementsIn(text))
       if (stated.name === 'title') checkTitle(stated.text, { file, row });
-  return all.map(({ text }) => text);
+  return comments.map(({ text }) => text);
 }

@@ -47,7 +47,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
 function paperOption(): Option {
   return new Option(
     '--paper <a,b,c>',
-    'a4, a3, a2, a1, a0, letter, tabloid, roll=<width> or projector',
+    'a4, a3, a2, a1, a0, letter, tabloid, a4-letter, roll=<width> or projector',
   ).argParser(list);
 }
 

@@ -1,6 +1,7 @@
 /** A style file: CSV with the columns parameter, value, note. */
 import { InputError } from '../errors';
 import { labelKey } from '../table/label';
+import type { PlacedLine } from '../table/imprint';
 import type { Statements } from '../table/statements';
 import { seemsAllowance } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy } from '../table/statements';
@@ -15,6 +16,8 @@ import { DEFAULT_STYLE, STYLES, findParameter, findStyle } from './styles';
 /** A style, and the settings that a file or a caller puts on top of it. */
 export interface StyleChoice {
   readonly style: Style;
+  /** The lines of the style file that may state something of the design. */
+  readonly lines?: readonly PlacedLine[];
   readonly settings: readonly Setting[];
 }
 
@@ -59,6 +62,7 @@ export function readStyle(text: string, file: string): StyleChoice {
   return {
     style: { ...base, name, description: `${base.name}, changed by ${file}` },
     settings,
+    lines: table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
   };
 }
 

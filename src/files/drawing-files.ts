@@ -34,6 +34,7 @@ function lineDrawingFile({ title, range }: GradeResult): readonly ResultFile[] {
 /** What the drawings of a result are made from. */
 export function drawingOf({
   title,
+  imprint,
   pattern,
   range,
   shown,
@@ -43,6 +44,7 @@ export function drawingOf({
   const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
   return {
     title,
+    imprint,
     baseSize: range.base,
     stackPoint: range.stackPoint,
     display,

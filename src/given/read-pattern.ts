@@ -15,6 +15,7 @@ import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import { seemsAllowance, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
+import { imprintOf } from '../table/imprint';
 import { checkTitle } from '../table/title';
 import { readTypedTable } from '../table/typed-table';
 
@@ -85,7 +86,10 @@ export function readPattern(text: string, file: string): TypedPattern {
     allowed: 'one line such as "# base: 12" for the size in which the pattern is drawn',
     also: ['title'],
   });
-  return { ...assembled(raw), file, title, unit, base, leftOut: [], countsUp: down < 0 };
+  const imprint = imprintOf(
+    table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
+  );
+  return { ...assembled(raw), file, title, imprint, unit, base, leftOut: [], countsUp: down < 0 };
 }
 
 /**

@@ -8,6 +8,7 @@ import { compileBlock } from '../draft/compile-block';
 import { decideLayout } from '../draft/decide-layout';
 import type { ResolvedParameter } from '../draft/parameters';
 import { resolveParameters } from '../draft/parameters';
+import type { PlacedLine } from '../table/imprint';
 import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE, findStyle } from '../draft/styles';
@@ -28,6 +29,8 @@ export interface DraftedSize {
 /** A range before it is graded. */
 export interface DraftedRange {
   readonly style: Style;
+  /** The lines of the style file, where one was asked for. */
+  readonly styleLines: readonly PlacedLine[];
   readonly parameters: readonly ResolvedParameter[];
   readonly layout: BlockLayout;
   readonly drafter: Drafter;
@@ -44,7 +47,7 @@ export function draftRange(
   base: number,
   request: Pick<GradeRequest, 'style' | 'set' | 'allowances'>,
 ): DraftedRange {
-  const { style, settings } = chosenStyle(request);
+  const { style, settings, lines = [] } = chosenStyle(request);
   const rows = chart.rows.map(({ name }) => name);
   const parameters = resolveParameters(style, settings, new Set(rows), chart.unit);
   const walkers = walkingBodies(chart);
@@ -60,7 +63,7 @@ export function draftRange(
   const measuredIn = (size: number): number[] => columns.map((column) => column[size] as number);
   const baseDraft = drafter.draft(measuredIn(base), chart.sizes[base] ?? '');
   return {
-    ...{ style, parameters, layout, drafter },
+    ...{ style, styleLines: lines, parameters, layout, drafter },
     sizes: sizes.map(({ label, body }, i) => {
       const measured = measuredIn(i);
       const used = drafter.measurements.map((name, k) => [name, measured[k] as number] as const);
@@ -87,7 +90,7 @@ function chosenStyle({
     place: { field: 'set' },
   }));
   return {
-    style: choice.style,
+    ...choice,
     settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
   };
 }

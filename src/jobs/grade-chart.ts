@@ -25,6 +25,8 @@ import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
+import type { PlacedLine } from '../table/imprint';
+import { imprintOf } from '../table/imprint';
 import { statementsIn } from '../table/statement-words';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
@@ -120,6 +122,7 @@ function graded(request: GradeRequest): Graded {
   });
   const grade: DraftedGrade = {
     title: pattern.title ?? '',
+    imprint: imprintOf([...chart.comments.map(placedIn(chart)), ...drafted.styleLines]),
     pattern,
     chart,
     style,
@@ -173,6 +176,10 @@ function measuresOf(
     ...finishedMeasures(points, pieces, zipLengths(pieces, parameters)),
     { name: 'stride', value: allowedStep({ pieces, parameters, body }) },
   ];
+}
+
+function placedIn({ file }: SizeChart): (text: string) => PlacedLine {
+  return (text) => ({ text, place: { file } });
 }
 
 /** The chart's own title (`# title: ...`), or the style's name. */

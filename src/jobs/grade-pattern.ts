@@ -61,6 +61,7 @@ export function gradePattern(
   });
   return {
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
+    imprint: pattern.imprint ?? {},
     pattern,
     chart,
     rules,

@@ -1,4 +1,5 @@
 /** What grading gives, whichever road the pattern came by: the one value that everything after reads. */
+import type { Imprint } from '../table/imprint';
 import { matchSize } from '../table/name-match';
 import type { SizeChart } from '../chart/size-chart';
 import type { Finding } from '../check/finding';
@@ -14,6 +15,8 @@ import type { RangeRequest } from './requests';
 /** A graded pattern with its seams walked and its checks made. */
 export interface GradeResult {
   readonly title: string;
+  /** What the files state for a cover. */
+  readonly imprint: Imprint;
   readonly pattern: Pattern;
   /** The body measurements that the sizes are for, where they are known. */
   readonly chart: SizeChart | undefined;

@@ -6,6 +6,7 @@ import type { Place } from '../errors';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { segmentLength } from '../geometry/segment';
+import type { Imprint } from '../table/imprint';
 import type { LengthUnit } from '../units';
 import type { Edge, Piece } from './piece';
 import { edgeSegments } from './piece';
@@ -87,6 +88,8 @@ export interface Pattern {
   /** The file that it was read from, or the chart that it was drafted from, for messages. */
   readonly file: string;
   readonly title: string | undefined;
+  /** What its file states for a cover. */
+  readonly imprint?: Imprint;
   /** The unit of the file; places here are mm all the same. */
   readonly unit: LengthUnit;
   /** The label of the size that it shows, where it says so. */

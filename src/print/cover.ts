@@ -3,7 +3,7 @@ import { point } from '../geometry/point';
 import type { Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet-layout';
 import { heightOf, placedAt } from '../render/sketch';
-import { text } from '../render/type';
+import { fitted, text } from '../render/type';
 import { sizesShown } from '../render/captions';
 import type { Paragraph } from './paragraphs';
 import { paragraphs } from './paragraphs';
@@ -18,61 +18,80 @@ import { TEST_SIDES, testSquare } from './test-square';
 import type { Medium } from './instructions';
 import { cautions, MEASURE_HOW } from './instructions';
 
-/** mm. */
-const WIDTH = 320;
+/** mm: with the key beside the two test squares, or below them. */
+export const COVER_WIDTHS = { wide: 320, narrow: 212 } as const;
 const TITLE = 14;
 const HEADING = 5;
 const BODY = 5;
 const HEAD = 34;
+const IMPRINT = 8;
 const BETWEEN = 10;
+
+/** What a cover begins with: the title, and the imprint in words, which may be empty. */
+export interface CoverHead {
+  readonly title: string;
+  readonly imprint: string;
+}
 
 /**
  * The words as one part, the same for all sizes: what the lines stand for, and on paper the tables,
  * which may be none.
  */
 export function cover(
-  title: string,
+  { title, imprint }: CoverHead,
   sizes: readonly SheetSize[],
   { note, key: entries }: LinesTold,
   tables: readonly SizeTable[],
   medium: Medium,
+  width: number = COVER_WIDTHS.wide,
 ): PlanePart {
   const [metric, inch] = TEST_SIDES;
   const second = metric.side + BETWEEN;
   const beside = second + inch.side + BETWEEN;
   const measure = (words: string): readonly Paragraph[] => [{ words, size: BODY }];
+  const subtitle = `${sizesShown(sizes.map(({ label }) => label))}. True size, 1:1.`;
+  const head = imprint === '' ? HEAD : HEAD + IMPRINT;
   const shapes: Shape[] = [
-    text(title, point(0, TITLE), TITLE, { weight: 'bold' }),
-    text(`${sizesShown(sizes.map(({ label }) => label))}. True size, 1:1.`, point(0, 26), 8),
+    text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
+    text(subtitle, point(0, 26), fitted(subtitle, 8, width)),
+    ...(imprint === ''
+      ? []
+      : [text(imprint, point(0, 26 + IMPRINT), fitted(imprint, BODY, width))]),
     {
       kind: 'group',
-      offset: point(0, HEAD),
+      offset: point(0, head),
       children: testSquare(metric, measure(MEASURE_HOW[medium])),
     },
     {
       kind: 'group',
-      offset: point(second, HEAD),
+      offset: point(second, head),
       children: testSquare(inch, measure(MEASURE_HOW[medium])),
     },
   ];
-  const belowSquares = HEAD + inch.side + BETWEEN;
+  const belowSquares = head + inch.side + BETWEEN;
   const key = sizeLegend(
     entries,
     // Thick lines have long dashes, for which there is no room beside the squares.
-    medium === 'projector'
-      ? { left: 0, top: belowSquares, width: WIDTH, type: BODY, longer: THICKER }
-      : { left: beside, top: HEAD, width: WIDTH - beside, type: BODY },
+    medium === 'projector' || width < COVER_WIDTHS.wide
+      ? {
+          left: 0,
+          top: belowSquares,
+          width,
+          type: BODY,
+          longer: medium === 'projector' ? THICKER : 1,
+        }
+      : { left: beside, top: head, width: width - beside, type: BODY },
   );
   shapes.push(key.group);
   const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
     ...[note, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
   ];
-  const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), WIDTH);
+  const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), width);
   shapes.push(said.group);
   let y = said.bottom + BETWEEN;
   const shown = medium === 'paper' ? tables : [];
-  for (const block of shown.flatMap((table) => tableBlocks(table, WIDTH))) {
+  for (const block of shown.flatMap((table) => tableBlocks(table, width))) {
     shapes.push(placedAt(block, point(0, y)));
     y += heightOf(block) + BETWEEN;
   }

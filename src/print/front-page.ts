@@ -31,6 +31,8 @@ const MAP_HEIGHT = 88;
 
 /** What the first page tells, besides the plane itself. */
 export interface FrontPage {
+  /** In words; may be empty. */
+  readonly imprint: string;
   readonly paper: SheetPaper;
   readonly options: PrintOptions;
   readonly sizes: readonly SheetSize[];
@@ -43,7 +45,7 @@ export interface FrontPage {
 /** The page to print first, within the margins of the paper, in mm. */
 export function frontPage(
   plane: TiledPlane,
-  { paper, options: { margin, join }, sizes, lines, tables, plain }: FrontPage,
+  { imprint, paper, options: { margin, join }, sizes, lines, tables, plain }: FrontPage,
 ): Scene {
   const labels = sizes.map(({ label }) => label);
   const width = paper.width - 2 * margin;
@@ -69,7 +71,7 @@ export function frontPage(
   });
   const children: readonly Shape[] = [
     text(plane.title, point(0, TITLE), fitted(plane.title, TITLE, width), { weight: 'bold' }),
-    text(summary, point(0, TITLE + 6), fitted(summary, HEADING, width)),
+    ...belowTitle(summary, imprint, width),
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
     place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
     place(
@@ -88,6 +90,15 @@ export function frontPage(
     height: paper.height,
     shapes: [place(children, margin, margin)],
   };
+}
+
+/** The sheets, and below them in smaller type the imprint, in the room above the rule. */
+function belowTitle(summary: string, imprint: string, width: number): readonly Shape[] {
+  if (imprint === '') return [text(summary, point(0, TITLE + 6), fitted(summary, HEADING, width))];
+  return [
+    text(summary, point(0, TITLE + 4), fitted(summary, BODY, width)),
+    text(imprint, point(0, TITLE + 7.6), fitted(imprint, BODY, width)),
+  ];
 }
 
 function layersTold(labels: readonly string[]): readonly string[] {

@@ -45,11 +45,14 @@ export const SHEETS: readonly SheetPaper[] = [
   iso('a0', 841, 1189),
   ansi('letter', 8.5, 11),
   ansi('tabloid', 11, 17),
+  // What A4 and Letter have in common, centered on either when it is printed at its own size.
+  iso('a4-letter', 210, toMillimeters(11, 'in')),
 ];
 
-/** The name of a sheet as it is written: `A4`, `Letter`. */
+/** The name of a sheet as it is written: `A4`, `Letter`, `A4 or Letter`. */
 export function paperTitle({ name }: SheetPaper): string {
-  return name.charAt(0).toUpperCase() + name.slice(1);
+  const titles = name.split('-').map((part) => part.charAt(0).toUpperCase() + part.slice(1));
+  return titles.join(' or ');
 }
 
 /** mm. Plotters take rolls from A4 width up to the widest of plotter paper. */

@@ -5,10 +5,12 @@ import { linesShown } from '../render/nest-drawing';
 import { linesNote } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { PdfLayer } from '../render/pdf-layers';
-import { cover } from './cover';
+import { COVER_WIDTHS, cover } from './cover';
 import { frontPage } from './front-page';
 import { inkOf } from './ink';
+import { imprintWords } from '../table/imprint';
 import type { Paper } from './paper';
+import type { PlanePart } from './plane';
 import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './plane';
 import type { PrintOptions, PrintRequest } from './print-options';
 import { readPrintOptions } from './print-options';
@@ -19,6 +21,7 @@ import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
 import { SHEET_MARKS } from './tile-page';
 import { tilePages, tiled } from './tiled';
+import { turned } from './turned';
 
 /** A file, and what there is to say about its sheets. */
 export interface PrintFile {
@@ -42,7 +45,11 @@ export async function printDrawing(
   const files: PrintFile[] = [];
   for (const paper of options.papers) {
     const { title, pages, layers, summary } = printedDrawing(drawing, tables, paper, options);
-    files.push({ name: fileName(paper), bytes: await pdf(title, layers, pages), summary });
+    files.push({
+      name: fileName(paper),
+      bytes: await pdf(title, layers, pages, drawing.imprint),
+      summary,
+    });
   }
   return files;
 }
@@ -72,7 +79,8 @@ export function printedDrawing(
   paper: Paper,
   options: PrintOptions,
 ): Printed {
-  const { title, display } = drawing;
+  const { title, imprint = {}, display } = drawing;
+  const head = { title, imprint: imprintWords(imprint) };
   const sizes = drawnSizes(drawing);
   const key = keyEntries(sizes, linesShown(drawing) === 'both');
   const lines = { note: linesNote(drawing, sizes.length), key };
@@ -83,7 +91,7 @@ export function printedDrawing(
   const layers = layersOf(sizes.map(({ label }) => label));
   if (paper.kind === 'projector') {
     const shapes = planeShapes(
-      compact([...pieces, cover(title, sizes, lines, tables, 'projector')]),
+      compact([...pieces, cover(head, sizes, lines, tables, 'projector')]),
       sizes,
     );
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
@@ -91,17 +99,23 @@ export function printedDrawing(
     return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
-    const parts = [...pieces, cover(title, sizes, lines, tables, 'paper')];
+    const parts = [...pieces, cover(head, sizes, lines, tables, 'paper')];
     const page = rollPage(title, parts, sizes, paper, options.margin);
     return { title, pages: [page], layers, summary: measured(page) };
   }
   const isLarge = paper.width >= LARGE;
-  const parts = isLarge ? [...pieces, cover(title, sizes, lines, tables, 'paper')] : pieces;
-  const { plane, plain } = tiled(title, parts, sizes, paper, options);
+  const covered = (width: number): PlanePart => cover(head, sizes, lines, tables, 'paper', width);
+  const { plane, plain } = tiled(
+    title,
+    isLarge ? largeChoices(pieces, covered) : [pieces],
+    sizes,
+    paper,
+    options,
+  );
   const front = isLarge
     ? []
     : [
-        frontPage(plane, { paper, options, sizes, lines, tables, plain }),
+        frontPage(plane, { imprint: head.imprint, paper, options, sizes, lines, tables, plain }),
         ...tablePages(plane, tables, paper, options.margin, 1),
       ];
   const marks: PdfLayer = { name: SHEET_MARKS, locked: true };
@@ -111,6 +125,25 @@ export function printedDrawing(
     layers: [...layers, marks],
     summary: sheetsTold(plane.tiles.length, plain, front.length),
   };
+}
+
+/** On large sheets it may save one that a band stands upright, or that the words are narrow. */
+function largeChoices(
+  pieces: readonly PlanePart[],
+  covered: (width: number) => PlanePart,
+): readonly [readonly PlanePart[], ...(readonly PlanePart[])[]] {
+  const upright = pieces.map((piece) => (isLying(piece) ? turned(piece) : piece));
+  const [wide, narrow] = [covered(COVER_WIDTHS.wide), covered(COVER_WIDTHS.narrow)];
+  return [
+    [...pieces, wide],
+    [...pieces, narrow],
+    [...upright, wide],
+    [...upright, narrow],
+  ];
+}
+
+function isLying({ box: { left, top, right, bottom } }: PlanePart): boolean {
+  return right - left > bottom - top;
 }
 
 function layersOf(labels: readonly string[]): readonly PdfLayer[] {

@@ -6,8 +6,8 @@ import { heightOf, widthOf } from '../render/sketch';
 import type { Arrangement, PlanePart } from './plane';
 import { zeroAt } from './plane';
 
-/** mm between two parts. */
-export const GAP = 5;
+/** mm between the boxes of two parts, which keep clear of their lines themselves. */
+export const GAP = 2;
 /** mm. What is put together or projected stays about as wide as a table. */
 export const TABLE = 1300;
 

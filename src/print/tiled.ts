@@ -16,6 +16,9 @@ import { plainSheets, tilesOf } from './tile-grid';
 import type { TiledPlane } from './tile-page';
 import { tilePage } from './tile-page';
 
+/** What is laid together. */
+type Parts = readonly PlanePart[];
+
 /** A plane cut into sheets, beside what a plain way would take. */
 export interface Tiling {
   readonly plane: TiledPlane;
@@ -26,20 +29,27 @@ export interface Tiling {
   readonly plain: number;
 }
 
-/** The tiling of the sheet's two positions that takes fewer sheets, upright if both take as many. */
+/**
+ * The tiling that takes the fewest sheets, of the sheet's two positions and of the `choices` of parts
+ * to lay; the upright one and the first choice where others take as many.
+ */
 export function tiled(
   title: string,
-  parts: readonly PlanePart[],
+  choices: readonly [Parts, ...Parts[]],
   sizes: readonly SheetSize[],
   paper: SheetPaper,
   options: PrintOptions,
 ): Tiling {
   const formats = tileFormats(paper, options);
-  const mapped = parts.map(mappedPart);
-  const planes = formats.map((format) => {
-    const shapes = planeShapes(onFewestTiles(parts, format.tile, mapped), sizes);
-    return { title, shapes, tiles: tilesOf(shapes, format), format };
-  });
+  const mapped = new Map([...new Set(choices.flat())].map((part) => [part, mappedPart(part)]));
+  const planes = choices.flatMap((parts) =>
+    formats.map((format) => {
+      const maps = parts.flatMap((part) => mapped.get(part) ?? []);
+      const shapes = planeShapes(onFewestTiles(parts, format.tile, maps), sizes);
+      return { title, shapes, tiles: tilesOf(shapes, format), format };
+    }),
+  );
+  const [parts] = choices;
   const plane = planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
   const { zeros } = onTable(parts);
   // As far from the edges as every part is kept: a line at an edge would be cut away.

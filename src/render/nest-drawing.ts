@@ -1,12 +1,15 @@
 /** What the drawings are made from. */
 import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece } from '../pattern/piece';
+import type { Imprint } from '../table/imprint';
 import type { LengthDisplay } from '../units';
 import type { LinesShown } from './lines-shown';
 
 /** A graded range ready to be drawn. */
 export interface NestDrawing {
   readonly title: string;
+  /** What a cover tells of the design besides; nothing if absent. */
+  readonly imprint?: Imprint;
   /** Label of the base size; it need not be among the sizes. */
   readonly baseSize: string;
   /** Name of the point on which the sizes are stacked. */

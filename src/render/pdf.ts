@@ -8,6 +8,8 @@ import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
 import { joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
+import type { Imprint } from '../table/imprint';
+import { imprintDay, imprintWords } from '../table/imprint';
 import { VERSION } from './version';
 import type { Names } from './pdf-content';
 import { POINTS_PER_INCH, POINTS_PER_MILLIMETER } from '../units';
@@ -39,18 +41,25 @@ export interface PdfPage {
 const LONGEST = 14_400;
 
 /**
- * The bytes of a file with these pages at true scale; they depend on nothing else, so neither date
- * nor identifier is written. Layers that groups name must be among `layers`. Throws InputError
+ * The bytes of a file with these pages at true scale; they depend on nothing else, so no identifier is
+ * written, and no date but one that the imprint states. Layers that groups name must be among `layers`. Throws InputError
  * `character-unprintable`, and `paper-too-large` for a page that the format cannot hold.
  */
 export async function pdf(
   title: string,
   layers: readonly PdfLayer[],
   pages: readonly PdfPage[],
+  imprint: Imprint = {},
 ): Promise<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   document.setTitle(title, { showInWindowTitleBar: true });
   document.setProducer(`skirtgrade ${VERSION}`);
+  const { designer, ...others } = imprint;
+  if (designer !== undefined) document.setAuthor(designer);
+  const said = imprintWords(others);
+  if (said !== '') document.setSubject(said);
+  const day = imprintDay(imprint);
+  if (day !== undefined) document.setCreationDate(day);
   document.setLanguage('en');
   // Readers offer no scaling by themselves then (table 150).
   document.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);

@@ -13,6 +13,10 @@ export type StatementName =
   | 'zero'
   | 'pieces'
   | 'title'
+  | 'designer'
+  | 'version'
+  | 'date'
+  | 'copyright'
   | 'allowance'
   | 'based on'
   | 'not read';
@@ -81,7 +85,13 @@ const FORMS: readonly Form[] = [
     value: matching(/^[\p{L}\d]+(?:_[\p{L}\d]+)+(?: ?\+ ?[\p{L}\d_]+)*$/iu),
   },
   { name: 'pieces', words: 'pieces?', value: (text) => text, goesOn: true, needsMark: true },
-  { name: 'title', words: 'title', value: (text) => text, goesOn: true, needsMark: true },
+  ...(['title', 'designer', 'version', 'date', 'copyright'] as const).map((name): Form => ({
+    name,
+    words: name,
+    value: (text) => text,
+    goesOn: true,
+    needsMark: true,
+  })),
   {
     name: 'allowance',
     words: '(?:all )?(?:seam[- ])?allowances?',
@@ -209,7 +219,8 @@ function closed({ form, isMarked, text, typed }: OpenPart): LinePart {
   const bare = tidyText(text.replace(/[.)\]]+$/u, ''));
   const value = form.value(bare) ?? (isMarked ? tidyText(text) : undefined);
   if (value === undefined || (value === '' && !isMarked)) return { text: typed, typed };
-  return { name: form.name, text: form.name === 'title' ? tidyText(text) : value, typed };
+  const isWords = form.goesOn === true && form.needsMark === true && form.name !== 'pieces';
+  return { name: form.name, text: isWords ? tidyText(text) : value, typed };
 }
 
 /** A unit or a direction without its name; the word `in` alone among others is most often none. */

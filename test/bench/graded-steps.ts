@@ -86,7 +86,7 @@ export function gradedSteps(
     ),
   );
   return {
-    ...{ title: pattern.title, pattern, chart, range, seams, display, findings },
+    ...{ title: pattern.title, imprint: {}, pattern, chart, range, seams, display, findings },
     ruleTexts: range.ruleFormulas,
     shown: range.sizes,
     lines: undefined,

@@ -58,7 +58,7 @@ describeOutside('sheets put together', () => {
     const paper = readPaper(name);
     if (paper.kind !== 'sheet') throw new Error('a sheet');
     const options = readPrintOptions({ paper: [name], join: join_, margin });
-    const { plane } = tiled('Lines', parts, sizes, paper, options);
+    const { plane } = tiled('Lines', [parts], sizes, paper, options);
     const layers = [...plane.shapes.map(({ layer = '' }) => layer), SHEET_MARKS];
     const bytes = await pdf(
       'Lines',

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { printFiles } from '../../src/files/print-files';
 import { demo, showing } from '../print/printing';
+import type { Raster } from './raster';
 import { darkMiddles, lightness } from './raster';
 import { colorPage, describeOutside, folder, grayPages, run } from './tools';
 
@@ -13,7 +14,7 @@ const MM = 25.4 / DPI;
 describeOutside('printed files read from outside', async () => {
   const place = folder();
   const result = demo({ sizes: ['2', '12', '24'] });
-  const papers = ['a4', 'letter', 'a3', 'a0', 'roll=36in', 'projector'];
+  const papers = ['a4', 'letter', 'a4-letter', 'a3', 'a0', 'roll=36in', 'projector'];
   const files = await printFiles(result, { paper: papers });
   const paths = new Map(
     files.map(({ name, bytes }) => {
@@ -30,6 +31,26 @@ describeOutside('printed files read from outside', async () => {
     expect(run('qpdf', '--check', pathOf(name))).toContain('No syntax or stream encoding errors');
   });
 
+  it('the cover and the properties tell what the chart states of the design', async () => {
+    const chart =
+      'Юбка осенняя\n# designer: Ann Lind\n# version: 2\n# date: 2026-03-01\n# copyright: 2026\n' +
+      '# unit: in\nmeasurement,8,10,12\nwaist_girth,25,26,27\nhip_girth,35,36,37\n';
+    const own = await printFiles(demo({ chart, base: '10', style: 'pencil' }), {
+      paper: ['a4', 'a0'],
+    });
+    for (const { name, bytes } of own) {
+      const path = join(place, `own-${name}`);
+      writeFileSync(path, bytes);
+      const info = run('pdfinfo', '-isodates', path);
+      expect(info).toMatch(/^Title: +Юбка осенняя$/m);
+      expect(info).toMatch(/^Author: +Ann Lind$/m);
+      expect(info).toMatch(/^CreationDate: +2026-03-01T/m);
+      const words = run('pdftotext', '-f', '1', '-l', '1', path, '-').replace(/\s+/g, ' ');
+      expect(words).toContain('Юбка осенняя');
+      expect(words).toContain('Design: Ann Lind · Version 2 · 2026-03-01 · © 2026 Ann Lind');
+    }
+  });
+
   it.each(files.map(({ name }) => name))('%s has all its fonts, in part', (name) => {
     const fonts = run('pdffonts', pathOf(name)).trim().split('\n').slice(2);
     expect(fonts.length).toBeGreaterThan(0);
@@ -41,6 +62,7 @@ describeOutside('printed files read from outside', async () => {
   it.each([
     ['print-a4.pdf', 210, 297],
     ['print-letter.pdf', 215.9, 279.4],
+    ['print-a4-letter.pdf', 210, 279.4],
     ['print-a3.pdf', 297, 420],
     ['print-a0.pdf', 841, 1189],
   ])('every page of %s is %f x %f mm to 0.1 mm', (name, width, height) => {
@@ -55,28 +77,38 @@ describeOutside('printed files read from outside', async () => {
     }
   });
 
-  it.each(['print-a4.pdf', 'print-letter.pdf'])(
+  it.each(['print-a4.pdf', 'print-letter.pdf', 'print-a4-letter.pdf'])(
     'the test squares on the first page of %s measure 100 mm and 4 in to 0.2 mm',
     (name) => {
       const [page] = grayPages(pathOf(name), DPI, { last: 1 });
-      if (page === undefined) throw new Error('a page');
-      // Rows and columns through the squares beside their words: the squares stand on the left,
-      // 20 mm below the margin and 6 mm apart.
-      for (const [top, side] of [
-        [30, 100],
-        [136, 101.6],
-      ] as const) {
-        const row = darkMiddles(page, 'row', Math.round((top + side - 12) / MM));
-        const inRow = row.filter((x) => x < 114 / MM);
-        const across = ((inRow.at(-1) ?? NaN) - (inRow[0] ?? NaN)) * MM;
-        expect(Math.abs(across - side)).toBeLessThan(0.2);
-        const column = darkMiddles(page, 'column', Math.round((10 + side - 3) / MM));
-        const inColumn = column.filter((y) => y > (top - 2) / MM && y < (top + side + 2) / MM);
-        const down = ((inColumn.at(-1) ?? NaN) - (inColumn[0] ?? NaN)) * MM;
-        expect(Math.abs(down - side)).toBeLessThan(0.2);
-      }
+      expectSquares(page, 0, 0);
     },
   );
+
+  it.each([
+    ['A4', 210, 297],
+    ['letter', 215.9, 279.4],
+  ] as const)('the file for A4 and Letter stands whole on %s, its squares true', (paper, w, h) => {
+    const path = pathOf('print-a4-letter.pdf');
+    const onPaper = `${path}-${paper}.pdf`;
+    // As a printer does at 100 %: neither shrunk nor grown, in the middle of the paper.
+    run('pdftocairo', '-pdf', '-paper', paper, '-noshrink', '-l', '6', path, onPaper);
+    const pages = grayPages(onPaper, DPI);
+    expect(pages).toHaveLength(6);
+    expectSquares(pages[0], (w - 210) / 2, (h - 279.4) / 2);
+    for (const page of pages) {
+      expect(Math.abs(Math.min(page.width, page.height) * MM - Math.min(w, h))).toBeLessThan(0.2);
+      const edge = Math.floor(9.6 / MM);
+      for (let y = 0; y < page.height; y += 3) {
+        for (
+          let x = 0;
+          x < page.width;
+          x += y > edge && y < page.height - edge ? page.width - 1 : 3
+        )
+          expect(lightness(page, x, y)).toBe(255);
+      }
+    }
+  });
 
   it('the ruler of every sheet is 4 in long to 0.2 mm and stands inside the margin', () => {
     // A few rows of dots about the ruler's line, 3 mm above the margin of a lying or upright sheet.
@@ -103,21 +135,24 @@ describeOutside('printed files read from outside', async () => {
     }
   });
 
-  it.each([['print-a4.pdf'], ['print-letter.pdf']])('%s leaves its margins white', (name) => {
-    const dpi = 60;
-    // The margin is 10 mm; a dot that ink touches at all is not white.
-    const edge = Math.floor((9.6 * dpi) / 25.4);
-    const pages = grayPages(pathOf(name), dpi);
-    expect(pages).toHaveLength(pagesIn(pathOf(name)));
-    for (const { width, height, samples } of pages) {
-      const isMargin = (i: number): boolean => {
-        const [x, y] = [i % width, Math.floor(i / width)];
-        return x < edge || y < edge || x >= width - edge || y >= height - edge;
-      };
-      expect(samples.every((light, i) => light === 255 || !isMargin(i))).toBe(true);
-      expect(samples.some((light) => light < 255)).toBe(true);
-    }
-  });
+  it.each(['print-a4.pdf', 'print-letter.pdf', 'print-a4-letter.pdf'])(
+    '%s leaves its margins white',
+    (name) => {
+      const dpi = 60;
+      // The margin is 10 mm; a dot that ink touches at all is not white.
+      const edge = Math.floor((9.6 * dpi) / 25.4);
+      const pages = grayPages(pathOf(name), dpi);
+      expect(pages).toHaveLength(pagesIn(pathOf(name)));
+      for (const { width, height, samples } of pages) {
+        const isMargin = (i: number): boolean => {
+          const [x, y] = [i % width, Math.floor(i / width)];
+          return x < edge || y < edge || x >= width - edge || y >= height - edge;
+        };
+        expect(samples.every((light, i) => light === 255 || !isMargin(i))).toBe(true);
+        expect(samples.some((light) => light < 255)).toBe(true);
+      }
+    },
+  );
 
   it('words are found as text, each common word once on the whole sheet', () => {
     const first = run('pdftotext', '-f', '1', '-l', '1', '-layout', pathOf('print-a4.pdf'), '-');
@@ -126,7 +161,7 @@ describeOutside('printed files read from outside', async () => {
     expect(first).toMatch(/100 mm/);
     const roll = run('pdftotext', pathOf('print-roll.pdf'), '-');
     expect(roll.match(/^FRONT$/gm)).toHaveLength(1);
-    expect(roll.match(/^BACK LINING$/gm)).toHaveLength(1);
+    expect(roll.match(/^RIGHT BACK LINING$/gm)).toHaveLength(1);
     expect(roll.match(/^Cautions$/gm)).toHaveLength(1);
   });
 
@@ -158,3 +193,24 @@ describeOutside('printed files read from outside', async () => {
     for (const count of Object.values(all)) expect(count).toBeGreaterThan(500);
   });
 });
+
+/**
+ * Rows and columns through the squares beside their words: the squares stand on the left, 20 mm below
+ * the margin and 6 mm apart, on a page whose corner is at (`left`, `above`) mm.
+ */
+function expectSquares(page: Raster | undefined, left: number, above: number): void {
+  if (page === undefined) throw new Error('a page');
+  for (const [top, side] of [
+    [above + 30, 100],
+    [above + 136, 101.6],
+  ] as const) {
+    const row = darkMiddles(page, 'row', Math.round((top + side - 12) / MM));
+    const inRow = row.filter((x) => x < (left + 114) / MM);
+    const across = ((inRow.at(-1) ?? NaN) - (inRow[0] ?? NaN)) * MM;
+    expect(Math.abs(across - side)).toBeLessThan(0.2);
+    const column = darkMiddles(page, 'column', Math.round((left + 10 + side - 3) / MM));
+    const inColumn = column.filter((y) => y > (top - 2) / MM && y < (top + side + 2) / MM);
+    const down = ((inColumn.at(-1) ?? NaN) - (inColumn[0] ?? NaN)) * MM;
+    expect(Math.abs(down - side)).toBeLessThan(0.2);
+  }
+}

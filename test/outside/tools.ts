@@ -14,6 +14,7 @@ import { readPgm, readPng, readPpm } from './raster';
 const PACKAGES = {
   pdffonts: 'poppler-utils',
   pdfinfo: 'poppler-utils',
+  pdftocairo: 'poppler-utils',
   pdftoppm: 'poppler-utils',
   pdftotext: 'poppler-utils',
   qpdf: 'qpdf',
