@@ -7,6 +7,7 @@ import { printTables } from '../../src/files/print-tables';
 import { printedDrawing } from '../../src/print/print-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
+import type { Shape } from '../../src/render/scene';
 import { shapeBox } from '../../src/render/shape-box';
 import { demo, layersRead } from './printing';
 
@@ -120,6 +121,34 @@ describe('pages of sheets', () => {
     ).summary;
     return /^(\d+) sheets.* takes (\d+)$/.exec(told)?.slice(1).map(Number) ?? [];
   };
+
+  it('with cut lines alone have each size in a layer, and no sewing line', () => {
+    const { pages, layers } = printedDrawing(
+      { ...drawingOf(result), lines: 'cut' },
+      [],
+      readPaper('a3'),
+      readPrintOptions({ paper: ['a3'] }),
+    );
+    expect(layers.filter(({ locked }) => !locked).map(({ name }) => name)).toEqual([
+      'Size 8',
+      'Size 12',
+      'Size 16',
+    ]);
+    const [plane] = pages.flatMap(({ windows }) => windows.map(({ drawing }) => drawing));
+    const partsOf = (shape: Shape): readonly string[] =>
+      shape.kind === 'group'
+        ? shape.children.flatMap(partsOf)
+        : 'part' in shape
+          ? [shape.part]
+          : [];
+    for (const group of plane ?? []) {
+      const parts = new Set(partsOf(group));
+      const isSize = group.kind === 'group' && group.layer?.startsWith('Size ') === true;
+      expect(parts.has('outline')).toBe(false);
+      expect(parts.has('cut-line')).toBe(isSize);
+    }
+    expect(plane).toHaveLength(4);
+  });
 
   // By hand: two rows of two pieces, the band upright beside them, the words narrow.
   it('are two of A0 for front, back, two linings and band of twelve sizes', () => {
