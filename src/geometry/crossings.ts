@@ -68,12 +68,13 @@ function partOf(points: readonly Point[], start: number, end: number): Part {
 }
 
 function bendOf(points: readonly Point[], from: Point, to: Point): number {
-  if (points.length === 2) return 0;
+  const [, leave, arrive] = points;
+  if (leave === undefined || arrive === undefined || points.length === 2) return 0;
   const chord = subtract(to, from);
   const long = length(chord);
   const off = (p: Point): number =>
     long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
-  return Math.max(...points.map(off));
+  return Math.max(off(leave), off(arrive));
 }
 
 /** Both halves of a part, whose points are middles of middles (de Casteljau). */

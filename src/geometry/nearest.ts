@@ -32,7 +32,15 @@ export function distanceToSegment(segment: Segment, p: Point): number {
 }
 
 function nearestOnCubic(cubic: CubicPoints, p: Point): number {
-  const away = (t: number): number => distance(cubicAt(cubic, t), p);
+  const { from, leave, arrive, to } = cubic;
+  // As cubicAt has it, but without a point for each of the many places.
+  const away = (t: number): number => {
+    const s = 1 - t;
+    const [a, b, c, d] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+    const x = a * from.x + b * leave.x + c * arrive.x + d * to.x - p.x;
+    const y = a * from.y + b * leave.y + c * arrive.y + d * to.y - p.y;
+    return Math.sqrt(x * x + y * y);
+  };
   let nearest = 0;
   let least = away(nearest);
   for (let i = 1; i <= PLACES; i++) {

@@ -55,7 +55,8 @@ export function isCrossed({ left, top, right, bottom }: Box, { from, to }: Chord
 
 /** Whether none of the chords has a point in the open box. */
 export function isClear(box: Box, chords: readonly Chord[]): boolean {
-  return !chords.some((chord) => isCrossed(box, chord));
+  for (const chord of chords) if (isCrossed(box, chord)) return false;
+  return true;
 }
 
 /** Whether (x, y) lies inside a closed chain: a ray from it crosses the chain an odd number of times. */
