@@ -195,6 +195,10 @@ export const TIED_CELLS = RULE_RIGHT / 4;
 export const RULES_AGREE = 0.002;
 /** mm. Cut lines are laid out as polygons this close to them: half a chalk line. */
 export const LAY_FLATNESS = 0.5;
+/** mm. A lay is not shortened by less: cloth is bought in steps of 50 mm and more. */
+export const LAY_STEP = 4;
+/** Share of a lay's length within which it must fit otherwise, or is not shortened at all. */
+export const LAY_GAIN = 0.98;
 
 /** mm. A fitted parallel lies this near the true one; a knife keeps to 0.05 mm at best. */
 export const PARALLEL = 0.01;

@@ -10,16 +10,17 @@ export type ClothName = Cutting['cloth'];
 export const CLOTH_NAMES: readonly ClothName[] = ['shell', 'lining', 'interfacing'];
 
 /**
- * `folded` lengthwise, selvage on selvage: everything is cut twice at once. `open` in one layer:
- * pieces that go on the fold are laid whole, and pairs as a piece and its mirror image.
+ * `folded` lengthwise once, and `middle`, both selvages folded in toward the middle: what is cut
+ * twice, or on the fold, is cut from two layers at once. `open` in one layer: pieces that go on the
+ * fold are laid whole, and pairs as a piece and its mirror image.
  */
-export type Fold = 'folded' | 'open';
+export type Fold = 'folded' | 'middle' | 'open';
 
 /** With a nap (pile, one-way print) all pieces lie the same way up; without, half a turn is free. */
 export type Nap = 'with' | 'without';
 
-/** Both ways to lay cloth, in the order of the tables. */
-export const FOLDS: readonly Fold[] = ['folded', 'open'];
+/** Every way to lay cloth, in the order of the tables. */
+export const FOLDS: readonly Fold[] = ['folded', 'middle', 'open'];
 
 /** Both, in the order of the tables. */
 export const NAPS: readonly Nap[] = ['with', 'without'];
@@ -56,9 +57,4 @@ export const CLOTH_WIDTHS: readonly ClothWidth[] = [
 /** A stated width in mm, selvages included. */
 export function clothWidth({ value, unit }: ClothWidth): number {
   return toMillimeters(value, unit);
-}
-
-/** mm across the table that pieces may take: from the fold, or between the selvages. */
-export function cuttableWidth({ width, selvage, fold }: Cloth): number {
-  return fold === 'folded' ? width / 2 - selvage : width - 2 * selvage;
 }

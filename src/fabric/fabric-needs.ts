@@ -138,12 +138,13 @@ function laysOf(
       const shapes = layShapes(pieces, name, { fold, nap });
       for (const [i, width] of ascending.entries()) {
         const cloth: Cloth = { width, selvage, fold, nap };
+        const folded = FOLDS.filter((other) => fold === 'open' && other !== 'open');
         const serving = [
           ...known({ width: ascending[i - 1] ?? NaN, fold, nap }),
           ...(nap === 'without' ? known({ width, fold, nap: 'with' }) : []),
-        ].map(({ placements }) => placements);
-        const folded = fold === 'open' ? known({ width, fold: 'folded', nap }).map(opened) : [];
-        lays.set(keyOf(cloth), shortestLay(shapes, cloth, [...serving, ...folded]));
+          ...folded.flatMap((other) => known({ width, fold: other, nap }).map(opened)),
+        ];
+        lays.set(keyOf(cloth), shortestLay(shapes, cloth, serving));
       }
     }
   }

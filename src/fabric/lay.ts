@@ -1,19 +1,25 @@
 /** A lay: where the pieces lie on a length of cloth, and how long that length is. */
+import { pointBounds } from '../geometry/bounds';
 import type { Point, StraightLine } from '../geometry/point';
 import { add, point } from '../geometry/point';
-import { pointBounds } from '../geometry/bounds';
+import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
+import type { Placed } from './fill';
 import type { Polygon } from './flat-outline';
 import { imageIn, unfolded } from './flat-outline';
-import type { Placed } from './set-down';
+import type { Folding, Zone } from './folding';
+import { foldingOf } from './folding';
 import type { LayShape, Position } from './shapes';
 
 /**
- * A piece on the cloth, in mm: x across it, from the fold or on open cloth from the left edge, and
- * y along it from its end.
+ * A piece on the cloth, in mm: x across it as in folding.ts, which is below 0 only on the opened end
+ * of folded cloth, and y along it from its end.
  */
 export interface Placement
-  extends Omit<LayShape, 'positions' | 'trapezoids'>, Pick<Position, 'mirrored' | 'turned'> {
+  extends
+    Pick<LayShape, 'piece' | 'copy' | 'copies' | 'onFold' | 'layers' | 'area'>,
+    Pick<Position, 'mirrored' | 'turned'> {
+  readonly zone: Zone;
   readonly corners: Polygon;
   readonly grain: StraightLine;
 }
@@ -28,9 +34,12 @@ export interface LengthBounds {
 /** Pieces placed on a cloth without overlap, and what that takes. */
 export interface Lay {
   readonly cloth: Cloth;
+  readonly folding: Folding;
   readonly placements: readonly Placement[];
   /** mm of cloth taken, without any allowance. */
   readonly length: number;
+  /** mm from the beginning of the cloth that lie folded; what follows lies open. */
+  readonly folded: number;
   /** What no lay of these pieces on this cloth can be shorter than. */
   readonly bounds: LengthBounds;
   /** Square mm of the pieces, all layers counted. */
@@ -46,7 +55,7 @@ export interface NoLay {
   readonly cause: 'width' | 'grain';
   /** mm across the grain that the piece takes. */
   readonly needed: number;
-  /** mm that can be cut: of half the cloth where it is folded. */
+  /** mm that can be cut: of one panel where the cloth is folded. */
   readonly given: number;
 }
 
@@ -55,68 +64,111 @@ export function isLay(lay: Lay | NoLay): lay is Lay {
   return 'placements' in lay;
 }
 
+/** Pieces where they lie on a cloth folded so. */
+export type Placements = Pick<Lay, 'placements' | 'folding'>;
+
 /** A lay of placements that lie on the cloth, with its figures. */
-export function layOf(placements: readonly Placement[], cloth: Cloth, bounds: LengthBounds): Lay {
-  const length = Math.max(0, ...placements.map(({ corners }) => pointBounds(corners).bottom));
+export function layOf(
+  { placements, folding }: Placements,
+  cloth: Cloth,
+  bounds: LengthBounds,
+): Lay {
+  const length = endOf(placements);
+  const opened = placements.filter(({ zone }) => zone === 'opened-end');
+  const folded = cloth.fold === 'open' ? 0 : Math.min(length, ...opened.map(beginOf));
   const area = placements.reduce((sum, p) => sum + p.layers * p.area, 0);
   const utilization = length === 0 ? 0 : area / (cloth.width * length);
-  return { cloth, placements, length, bounds, area, utilization };
+  return { cloth, folding, placements, length, folded, bounds, area, utilization };
 }
 
-/** A shape that was set down, in the coordinates of the cloth. */
-export function placement({ shape, position, x, y }: Placed, cloth: Cloth): Placement {
-  const corner = point(cloth.fold === 'folded' ? x : x + cloth.selvage, y);
-  const { piece, copy, copies, onFold, layers, area } = shape;
-  const { mirrored, turned, corners, grain } = position;
-  return {
-    piece,
-    copy,
-    copies,
-    onFold,
-    layers,
-    area,
-    mirrored,
-    turned,
-    corners: corners.map((p) => add(p, corner)),
-    grain: { from: add(grain.from, corner), to: add(grain.to, corner) },
+function beginOf({ corners }: Placement): number {
+  return pointBounds(corners).top;
+}
+
+function endOf(placements: readonly Placement[]): number {
+  return Math.max(0, ...placements.map(({ corners }) => pointBounds(corners).bottom));
+}
+
+/** Shapes of a fill where they lie on the cloth; `on` says where on it the fill was made. */
+export function placed(
+  fill: readonly Placed[],
+  on: 'open' | 'fold' | 'strip' | 'opened-end',
+  { selvage }: Cloth,
+  { flap, across }: Folding,
+  from = 0,
+): readonly Placement[] {
+  const left = { open: selvage, fold: 0, strip: flap, 'opened-end': selvage - flap }[on];
+  return fill.map(({ shape, position, lane, x, y }) => {
+    const { piece, copy, copies, onFold, layers, area } = shape;
+    const { mirrored, turned } = position;
+    const corner = point(left + x, from + y);
+    const zone = on !== 'fold' ? on : layers === 1 ? 'rest' : lane === 0 ? 'fold' : 'second-fold';
+    const own: Placement = {
+      ...{ piece, copy, copies, onFold, layers, area, mirrored, turned, zone },
+      corners: position.corners.map((p) => add(p, corner)),
+      grain: { from: add(position.grain.from, corner), to: add(position.grain.to, corner) },
+    };
+    // The second panel is the first one's image.
+    return lane === 0 ? own : image(own, uprightAt(across / 2));
+  });
+}
+
+/** The same pieces on cloth that is no narrower, folded to leave as wide a strip. */
+export function relaid({ placements, folding }: Placements, cloth: Cloth): Placements {
+  if (cloth.fold === 'open') return { placements, folding: foldingOf(cloth, 0) };
+  const next = foldingOf(cloth, folding.strip);
+  const wider = next.flap - folding.flap;
+  const right = (own: Placement): number => {
+    if (own.zone === 'strip') return wider;
+    if (own.zone === 'opened-end') return -wider;
+    return isOnSecond(own, folding) ? next.across - folding.across : 0;
   };
+  return { folding: next, placements: placements.map((own) => moved(own, right(own))) };
 }
 
-/** The placements of a lay on folded cloth after the cloth is opened: every piece in one layer. */
-export function opened({ cloth, placements }: Lay): readonly Placement[] {
-  const middle = point(cloth.width / 2, 0);
-  return placements.flatMap((placed): readonly Placement[] => {
-    const { corners, copy, copies, layers, area } = placed;
-    if (placed.onFold) {
-      const whole = unfolded(corners, FOLD).map((p) => add(p, middle));
-      return [
-        {
-          ...moved(placed, (p) => add(p, middle)),
-          corners: whole,
-          onFold: false,
-          layers: 1,
-          area: 2 * area,
-        },
-      ];
+/** Whether a piece lies on the second panel, doubled or among what is. */
+function isOnSecond({ zone, corners }: Placement, { flap, across }: Folding): boolean {
+  if (zone === 'rest') return pointBounds(corners).left > Math.max(flap, across / 2) - SAME_PLACE;
+  return zone === 'second-fold';
+}
+
+/** A lay on folded cloth after the cloth is opened: every piece in one layer. */
+export function opened({ cloth, placements, folding }: Lay): Placements {
+  const { flap, across } = folding;
+  const flat = placements.flatMap((own): readonly Placement[] => {
+    const axis = uprightAt(isOnSecond(own, folding) ? across : 0);
+    const { copy, copies, area, layers } = own;
+    // What is cut once and lies face down is cut from the upper layer.
+    const isUpper = own.zone === 'rest' && own.mirrored;
+    if (layers === 1) return [{ ...moved(isUpper ? image(own, axis) : own, flap), zone: 'open' }];
+    const single = { zone: 'open', layers: 1 } as const;
+    if (own.onFold) {
+      const whole = { ...own, corners: unfolded(own.corners, axis), area: 2 * area };
+      return [{ ...moved(whole, flap), ...single, onFold: false }];
     }
-    const right = moved(placed, (p) => add(p, middle));
-    const left = moved(placed, (p) => add(imageIn(p, FOLD), middle));
-    const both = [right, { ...left, mirrored: !placed.mirrored }];
-    // A piece that is cut once is cut face up.
-    const kept = layers === 2 ? both : both.filter((side) => !side.mirrored);
-    return kept.map((side, i) => ({
-      ...side,
-      layers: 1,
+    return [own, image(own, axis)].map((side, i) => ({
+      ...moved(side, flap),
+      ...single,
       copy: 2 * copy - 1 + i,
       copies: 2 * copies,
     }));
   });
+  return { placements: flat, folding: foldingOf({ ...cloth, fold: 'open' }, 0) };
 }
 
-/** The fold of folded cloth. */
-const FOLD: StraightLine = { from: point(0, 0), to: point(0, 1) };
+function uprightAt(x: number): StraightLine {
+  return { from: point(x, 0), to: point(x, 1) };
+}
 
-function moved(placed: Placement, to: (p: Point) => Point): Placement {
-  const { from, to: end } = placed.grain;
-  return { ...placed, corners: placed.corners.map(to), grain: { from: to(from), to: to(end) } };
+function image(own: Placement, axis: StraightLine): Placement {
+  return { ...mapped(own, (p) => imageIn(p, axis)), mirrored: !own.mirrored };
+}
+
+function moved(own: Placement, right: number): Placement {
+  return right === 0 ? own : mapped(own, (p) => add(p, point(right, 0)));
+}
+
+function mapped(own: Placement, to: (p: Point) => Point): Placement {
+  const { from, to: end } = own.grain;
+  return { ...own, corners: own.corners.map(to), grain: { from: to(from), to: to(end) } };
 }

@@ -4,13 +4,13 @@
  */
 import { SAME_PLACE } from '../tolerance';
 import { blocked } from './profile';
-import type { Placed } from './set-down';
+import type { Placed } from './fill';
 
 /** mm from the fold to a piece that is not on it: room for the shears. Common practice, no source. */
 export const OFF_THE_FOLD = 10;
 
 /**
- * The same lay on folded cloth of which `width` mm can be cut, as long as before. Where a piece lies
+ * The same fill of one panel of which `width` mm can be cut, as long as before. Where a piece lies
  * too near the fold, all that can move toward the selvages do; one that has no room stays.
  */
 export function offTheFold(placed: readonly Placed[], width: number): readonly Placed[] {

@@ -10,13 +10,15 @@ import type { Polygon } from './flat-outline';
 import { flatOutline, polygonArea, unfolded } from './flat-outline';
 import type { Profile } from './profile';
 import { profileOf } from './profile';
-import type { Trapezoid } from './trapezoids';
-import { trapezoidsOf } from './trapezoids';
+import type { Spread } from './spread';
+import { spreadOf } from './spread';
 
 /** One way in which a shape may lie, its grain along y and the corner of its box at (0, 0). */
 export interface Position {
   readonly corners: Polygon;
   readonly profile: Profile;
+  /** The same seen across the cloth: its width runs along it, and its height across. */
+  readonly sideways: Profile;
   readonly grain: StraightLine;
   /** Face down: the image of the piece as drawn. */
   readonly mirrored: boolean;
@@ -32,14 +34,15 @@ export interface LayShape {
   readonly copies: number;
   /** Its edge lies on the fold of the cloth. */
   readonly onFold: boolean;
-  /** Layers of cloth that are kept: on folded cloth 1 for a piece cut once, whose rest is waste. */
+  /** Layers of cloth that it is cut from: on folded cloth 1 only where it is cut once. */
   readonly layers: 1 | 2;
   /** Square mm of one layer. */
   readonly area: number;
   /** At least one, the piece as drawn first; none if its fold edge does not lie along the grain. */
   readonly positions: readonly Position[];
-  /** The first position in parts. */
-  readonly trapezoids: readonly Trapezoid[];
+  /** How far it reaches across the cloth over its length, and along it over its width. */
+  readonly across: Spread;
+  readonly along: Spread;
 }
 
 /** Every shape that the pieces need from a cloth, piece by piece. */
@@ -61,32 +64,45 @@ function copiesOf(
   { fold, nap }: Pick<Cloth, 'fold' | 'nap'>,
 ): readonly LayShape[] {
   const half = flatOutline(piece.cut);
-  const folded = fold === 'folded';
+  const folded = fold !== 'open';
   const corners = onFold && !folded && piece.fold !== undefined ? unfolded(half, piece.fold) : half;
   const copies = onFold || !folded ? count : Math.ceil(count / 2);
-  return Array.from({ length: copies }, (_, i) => {
-    // Of a pair on open cloth each second copy is the image; on folded cloth either face is up,
-    // as one layer gives the piece and the other its image.
-    const faces = onFold ? [false] : folded ? [false, true] : [i % 2 === 1];
-    const turns = nap === 'with' ? [false] : [false, true];
+  const turns = nap === 'with' ? [false] : [false, true];
+  const alongFold = onFold && folded;
+  const lying = (faces: readonly boolean[]): Lying => {
     const ways = turns.flatMap((turned) => faces.map((mirrored) => ({ turned, mirrored })));
-    const alongFold = onFold && folded;
     const positions = different(
       alongFold
         ? onTheFold(piece, corners, turns)
         : ways.map((way) => positioned(piece, corners, way)),
     );
+    const first = positions[0]?.corners ?? [];
+    return { positions, across: spreadOf(first), along: spreadOf(first.map(swapped)) };
+  };
+  // Of a pair on open cloth each second copy is the image; from two layers either face is up, as one
+  // layer gives the piece and the other its image.
+  const faceUp = lying([false]);
+  const other = onFold || count === 1 ? faceUp : lying(folded ? [false, true] : [true]);
+  const area = polygonArea(corners);
+  return Array.from({ length: copies }, (_, i) => {
+    const layers = folded && (onFold || 2 * i + 2 <= count) ? 2 : 1;
+    const isImage = folded ? layers === 2 : i % 2 === 1;
     return {
       piece,
       copy: i + 1,
       copies,
       onFold: alongFold,
-      layers: folded && (onFold || 2 * i + 2 <= count) ? 2 : 1,
-      area: polygonArea(corners),
-      positions,
-      trapezoids: positions.slice(0, 1).flatMap((first) => trapezoidsOf(first.corners)),
+      layers,
+      area,
+      ...(isImage ? other : faceUp),
     };
   });
+}
+
+type Lying = Pick<LayShape, 'positions' | 'across' | 'along'>;
+
+function swapped({ x, y }: Point): Point {
+  return point(y, x);
 }
 
 interface Way {
@@ -125,7 +141,14 @@ function positioned(piece: CutPiece, corners: Polygon, { mirrored, turned }: Way
     from: subtract(lying(piece.grain.from), zero),
     to: subtract(lying(piece.grain.to), zero),
   };
-  return { corners: placed, profile: profileOf(placed), grain, mirrored, turned };
+  return {
+    corners: placed,
+    profile: profileOf(placed),
+    sideways: profileOf(placed.map(swapped)),
+    grain,
+    mirrored,
+    turned,
+  };
 }
 
 /** The turn by 90 degrees at most that brings the grain of a piece along y. */
@@ -143,7 +166,8 @@ function different(positions: readonly Position[]): readonly Position[] {
   );
 }
 
-function alike(a: Profile, b: Profile): boolean {
+/** Whether two profiles are the same but for errors of computing. */
+export function alike(a: Profile, b: Profile): boolean {
   return (
     a.slices.length === b.slices.length &&
     a.slices.every((slice, i) => {

@@ -1,63 +1,160 @@
 /**
- * The search for a short lay: bottom-left fill with no-fit spans.
+ * A short lay on cloth that is open or folded.
  *
- * Shapes are set down one after the other, each where it lengthens the lay least (set-down.ts).
- * That is done in several orders, and the shortest lay is kept. The shapes are the cut lines, not
- * boxes around them, so tapered pieces lie into each other. It is a heuristic, and always the same
- * for the same pieces; the bound of a lay says how much shorter it could be at most.
+ * On folded cloth what is cut from two layers fills the panels. What is cut once has one layer among
+ * them, to be cut last; on a strip that the fold leaves free, which narrows the panels; or past the
+ * panels, where the cloth is opened out: whichever takes least, the easier first.
  */
+import { pointBounds } from '../geometry/bounds';
 import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
-import { cuttableWidth } from './cloth';
-import type { Lay, NoLay, Placement } from './lay';
-import { layOf, placement } from './lay';
-import { areaBound, lengthBound } from './length-bound';
-import { offTheFold } from './off-the-fold';
-import { orders } from './orders';
-import type { Blocks } from './remembered-blocks';
-import { rememberedBlocks } from './remembered-blocks';
-import type { Placed, Wish } from './set-down';
-import { layLength, setDown } from './set-down';
+import type { Placed } from './fill';
+import { lengthOf, shortestFill } from './fill';
+import { PANELS, cuttableWidth, foldingOf, stripFor } from './folding';
+import type { Lay, NoLay, Placements } from './lay';
+import { layOf, placed, relaid } from './lay';
+import { areaBound, fillBound, lengthBound } from './length-bound';
+import { OFF_THE_FOLD, offTheFold } from './off-the-fold';
 import type { LayShape } from './shapes';
-
-/** Orders tried for each wish. */
-const MOST_ORDERS = 24;
-const WISHES: readonly Wish[] = ['ends-near', 'begins-near'];
 
 /**
  * Lays out shapes that were made for cloth with this fold and nap. `known` are placements of the
- * same pieces that fit on this cloth as well; they are kept if nothing shorter is found. A shape
+ * same pieces on cloth that is no wider, or open; they are kept if nothing shorter is found. A shape
  * that does not go on the cloth makes it a NoLay.
  */
 export function shortestLay(
   shapes: readonly LayShape[],
   cloth: Cloth,
-  known: readonly (readonly Placement[])[] = [],
+  known: readonly Placements[] = [],
 ): Lay | NoLay {
-  const width = cuttableWidth(cloth);
-  const misfit = shapes.find((shape) => leastWidth(shape) > width + SAME_PLACE);
-  if (misfit !== undefined) return noLay(misfit, width);
+  const misfit = shapes.find((shape) => leastWidth(shape) > roomFor(shape, cloth) + SAME_PLACE);
+  if (misfit !== undefined) return noLay(misfit, roomFor(misfit, cloth));
 
-  const bounds = { area: areaBound(shapes, cloth), best: lengthBound(shapes, cloth) };
+  const area = areaBound(shapes, cloth);
   const [shortestKnown] = known
-    .map((placements) => layOf(placements, cloth, bounds))
+    .map((placements) => relaid(placements, cloth))
+    .map((placements) => ({ placements, length: lengthOfAll(placements) }))
     .sort((a, b) => a.length - b.length);
-  if (shortestKnown !== undefined && shortestKnown.length <= bounds.best + SAME_PLACE)
-    return shortestKnown;
   // What is longer than a lay that is known need not be laid to its end.
-  const most = shortestKnown === undefined ? Infinity : shortestKnown.length + SAME_PLACE;
-  const placed = searched(shapes, width, bounds.best, most);
-  if (placed.length < shapes.length && shortestKnown !== undefined) return shortestKnown;
-  const found = layOf(
-    (cloth.fold === 'folded' ? offTheFold(placed, width) : placed).map((one) =>
-      placement(one, cloth),
-    ),
-    cloth,
-    bounds,
+  const most = shortestKnown?.length ?? Infinity;
+  const bounds = { area, best: Math.max(area, lengthBound(shapes, cloth, most)) };
+  const found = cloth.fold === 'open' ? onOpen : onFolded;
+  const isShortest = most <= bounds.best + SAME_PLACE;
+  const shorter = isShortest ? undefined : found(shapes, cloth, bounds.best, most);
+  const best = shorter ?? shortestKnown?.placements;
+  if (best === undefined) throw new RangeError('shapes that fit were not laid');
+  return layOf(best, cloth, bounds);
+}
+
+type Search = (
+  shapes: readonly LayShape[],
+  cloth: Cloth,
+  bound: number,
+  most: number,
+) => Placements | undefined;
+
+const onOpen: Search = (shapes, cloth, bound, most) => {
+  const lanes = { width: cuttableWidth(cloth), count: 1 };
+  const fill = shortestFill(shapes, lanes, bound, most);
+  const folding = foldingOf(cloth, 0);
+  return fill && { folding, placements: placed(fill, 'open', cloth, folding) };
+};
+
+const onFolded: Search = (shapes, cloth, bound, most) => {
+  const doubled = shapes.filter(({ layers }) => layers === 2);
+  const single = shapes.filter(({ layers }) => layers === 1);
+  let best: Placements | undefined;
+  let least = most;
+  const searches = single.length === 0 ? [amongOthers] : [amongOthers, withStrip, withOpenedEnd];
+  for (const search of searches) {
+    if (least <= bound + SAME_PLACE) break;
+    const found = search(doubled, single, cloth, bound, least);
+    if (found === undefined) continue;
+    best = found;
+    least = lengthOfAll(found);
+  }
+  return best;
+};
+
+type FoldedSearch = (
+  doubled: readonly LayShape[],
+  single: readonly LayShape[],
+  cloth: Cloth,
+  bound: number,
+  most: number,
+) => Placements | undefined;
+
+/** Pieces cut once must keep off the fold, where they would be taken to be cut on it. */
+const amongOthers: FoldedSearch = (doubled, single, cloth, bound, most) => {
+  const width = cuttableWidth(cloth);
+  if (doubled.length === 0 || single.some((shape) => leastWidth(shape) > width)) return undefined;
+  const fill = panelFill([...doubled, ...single], cloth, 0, bound, most);
+  const isOff = fill?.every(({ shape, x }) => shape.layers === 2 || x >= OFF_THE_FOLD - SAME_PLACE);
+  return fill !== undefined && isOff === true ? onPanels(fill, cloth, 0) : undefined;
+};
+
+const withOpenedEnd: FoldedSearch = (doubled, single, cloth, _bound, most) => {
+  const flat = { width: cloth.width - 2 * cloth.selvage, count: 1 };
+  const end = shortestFill(single, flat, fillBound(single, flat), most);
+  if (end === undefined) return undefined;
+  const fill = panelFill(doubled, cloth, 0, 0, most - lengthOf(end));
+  if (fill === undefined) return undefined;
+  const { folding, placements } = onPanels(fill, cloth, 0);
+  const past = placed(end, 'opened-end', cloth, folding, lengthOf(fill));
+  return { folding, placements: [...placements, ...past] };
+};
+
+/** The strip as wide as the widest of the pieces that are cut once, which lie one after the other. */
+const withStrip: FoldedSearch = (doubled, single, cloth, bound, most) => {
+  if (doubled.length === 0) return undefined;
+  const needed = Math.max(...single.map(leastWidth));
+  const strip = stripFor(cloth, needed);
+  const room = cuttableWidth(cloth, strip);
+  if (doubled.some((shape) => leastWidth(shape) > room + SAME_PLACE)) return undefined;
+  const beside = shortestFill(single, { width: needed, count: 1 }, bound, most);
+  if (beside === undefined) return undefined;
+  const fill = panelFill(doubled, cloth, strip, Math.max(bound, lengthOf(beside)), most);
+  if (fill === undefined) return undefined;
+  const { folding, placements } = onPanels(fill, cloth, strip);
+  const onStrip = placed(beside, 'strip', cloth, folding);
+  return { folding, placements: [...placements, ...onStrip] };
+};
+
+/** A fill of the panels that are left beside a strip; nothing to fill takes nothing. */
+function panelFill(
+  doubled: readonly LayShape[],
+  cloth: Cloth,
+  strip: number,
+  bound: number,
+  most: number,
+): readonly Placed[] | undefined {
+  if (doubled.length === 0) return [];
+  const width = cuttableWidth(cloth, strip);
+  const lanes = { width, count: PANELS[cloth.fold] };
+  const fill = shortestFill(doubled, lanes, Math.max(bound, fillBound(doubled, lanes)), most);
+  return (
+    fill &&
+    [0, 1].flatMap((k) =>
+      offTheFold(
+        fill.filter(({ lane }) => lane === k),
+        width,
+      ),
+    )
   );
-  return shortestKnown !== undefined && shortestKnown.length <= found.length
-    ? shortestKnown
-    : found;
+}
+
+function onPanels(fill: readonly Placed[], cloth: Cloth, strip: number): Placements {
+  const folding = foldingOf(cloth, strip);
+  return { folding, placements: placed(fill, 'fold', cloth, folding) };
+}
+
+function lengthOfAll({ placements }: Placements): number {
+  return Math.max(0, ...placements.map(({ corners }) => pointBounds(corners).bottom));
+}
+
+/** mm across that a shape may take on the cloth. */
+function roomFor({ layers }: LayShape, cloth: Cloth): number {
+  return layers === 2 ? cuttableWidth(cloth) : cloth.width - 2 * cloth.selvage;
 }
 
 function leastWidth({ positions }: LayShape): number {
@@ -68,49 +165,4 @@ function noLay(shape: LayShape, given: number): NoLay {
   const needed = leastWidth(shape);
   const cause = Number.isFinite(needed) ? 'width' : 'grain';
   return { piece: shape.piece.piece.plan.name, cause, needed, given };
-}
-
-/**
- * The shortest lay of all orders, nothing if all are longer than `most` mm; the search ends when it
- * meets the bound.
- */
-function searched(
-  shapes: readonly LayShape[],
-  width: number,
-  bound: number,
-  most: number,
-): readonly Placed[] {
-  const byArea = shapes.toSorted((a, b) => b.area - a.area);
-  let best: readonly Placed[] = [];
-  let least = most;
-  const blocks = rememberedBlocks();
-  for (const order of orders(byArea.length, MOST_ORDERS)) {
-    const ordered = order.flatMap((i) => byArea[i] ?? []);
-    for (const wish of WISHES) {
-      const lay = inOrder(ordered, width, wish, least, blocks);
-      if (lay === undefined) continue;
-      best = lay;
-      least = layLength(lay);
-      if (least <= bound + SAME_PLACE) return best;
-    }
-  }
-  return best;
-}
-
-/** The shapes set down in that order; undefined as soon as the lay is no shorter than `least`. */
-function inOrder(
-  shapes: readonly LayShape[],
-  width: number,
-  wish: Wish,
-  least: number,
-  blocks: Blocks,
-): readonly Placed[] | undefined {
-  const placed: Placed[] = [];
-  for (const shape of shapes) {
-    const next = setDown(placed, shape, width, wish, blocks);
-    if (next === undefined) return undefined;
-    placed.push(next);
-    if (layLength(placed) >= least - SAME_PLACE) return undefined;
-  }
-  return placed;
 }
