@@ -38,6 +38,8 @@ export interface SizeNeed {
   readonly lay: Lay | NoLay;
   /** Undefined where the pieces do not go on the cloth. */
   readonly buy: BuyLength | undefined;
+  /** A smaller size takes more than this lay, so that what it takes is bought. */
+  readonly isRaised: boolean;
 }
 
 /** One length in two roundings. */
@@ -83,14 +85,34 @@ export function fabricNeeds(
           width,
           fold,
           nap,
-          sizes: sizes.map(({ label }, i) => {
-            const lay = lays[i]?.get(keyOf({ width: clothWidth(width), fold, nap }));
-            if (lay === undefined) throw new RangeError(`no lay of size ${label}`);
-            return { label, lay, buy: isLay(lay) ? buyLength(lay.length, spare) : undefined };
-          }),
+          sizes: neverFalling(
+            sizes.map(({ label }, i) => {
+              const lay = lays[i]?.get(keyOf({ width: clothWidth(width), fold, nap }));
+              if (lay === undefined) throw new RangeError(`no lay of size ${label}`);
+              const buy = isLay(lay) ? buyLength(lay.length, spare) : undefined;
+              return { label, lay, buy, isRaised: false };
+            }),
+          ),
         })),
       ),
     );
+  });
+}
+
+/**
+ * The same needs, in which no size buys less than one whose pieces have less area: a lay is found by
+ * a search, and that of a larger size may come out shorter.
+ */
+function neverFalling(needs: readonly SizeNeed[]): readonly SizeNeed[] {
+  const area = ({ lay }: SizeNeed): number => (isLay(lay) ? lay.area : Infinity);
+  return needs.map((need) => {
+    const { buy } = need;
+    if (buy === undefined) return need;
+    const smaller = needs.flatMap((other) => (area(other) < area(need) ? (other.buy ?? []) : []));
+    const centimeters = Math.max(buy.centimeters, ...smaller.map((b) => b.centimeters));
+    const yards = Math.max(buy.yards, ...smaller.map((b) => b.yards));
+    const isRaised = centimeters > buy.centimeters || yards > buy.yards;
+    return { ...need, buy: { centimeters, yards }, isRaised };
   });
 }
 
@@ -104,7 +126,7 @@ export function buyLength(length: number, spare = SPARE): BuyLength {
   };
 }
 
-/** The need that takes least of the cloth; folded before open where both round to the same. */
+/** The need that takes least of the cloth; of those that round to the same the first given. */
 export function leastNeed(needs: readonly SizeNeed[]): SizeNeed | undefined {
   const possible = needs.filter(({ buy }) => buy !== undefined);
   const least = Math.min(...possible.map(({ buy }) => buy?.centimeters ?? Infinity));

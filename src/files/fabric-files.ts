@@ -28,13 +28,16 @@ const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
  */
 export function fabricFiles({ title, display, range, shown }: GradeResult): Exported {
   for (const plan of range.plans) refuseUncut(plan);
-  const base = range.sizes.filter(({ label }) => label === range.base).map(cutSize);
+  const needs = fabricNeeds(shown.map(cutSize));
   const width = DRAWN[display.unit === 'in' ? 'inch' : 'metric'];
-  const drawn = fabricNeeds(base, { widths: [width] });
+  const isShown = shown.some(({ label }) => label === range.base);
+  const base = range.sizes.filter(({ label }) => label === range.base).map(cutSize);
+  const drawn = isShown ? needs : fabricNeeds(base, { widths: [width] });
   const lays = CLOTH_NAMES.flatMap((cloth): readonly ResultFile[] => {
     const choices = drawn
       .filter((need) => need.cloth === cloth && need.nap === USUAL_NAP[cloth])
-      .flatMap(({ sizes }) => sizes);
+      .filter((need) => need.width.value === width.value && need.width.unit === width.unit)
+      .flatMap(({ sizes }) => sizes.filter(({ label }) => label === range.base));
     const need = leastNeed(choices);
     if (need?.buy === undefined || !isLay(need.lay)) return [];
     const { lay, buy, label: size } = need;
@@ -45,7 +48,7 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
       },
     ];
   });
-  const table = { name: 'fabric.csv', text: fabricNeedsTable(fabricNeeds(shown.map(cutSize))) };
+  const table = { name: 'fabric.csv', text: fabricNeedsTable(needs) };
   return { files: [table, ...lays], findings: [] };
 }
 

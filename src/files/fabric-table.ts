@@ -1,32 +1,93 @@
-/** The cloth to buy as a table among those of a printed pattern. */
-import type { FabricNeed } from '../fabric/fabric-needs';
-import { leastNeed } from '../fabric/fabric-needs';
+/** The cloth to buy as tables among those of a printed pattern. */
+import type { ClothName, ClothWidth, Fold } from '../fabric/cloth';
+import type { BuyLength, FabricNeed } from '../fabric/fabric-needs';
+import { FOLD_WORDS, widthsTold } from '../render/lay-captions';
+import { layPictures } from './lay-pictures';
 import { inchFraction, toMillimeters } from '../units';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
 /**
- * One row a cloth and width with the shorter of the lays that the needs hold for it, folded or open.
- * A dash stands where the pieces do not go on the cloth.
+ * One table a cloth with a row for each width and way of folding, those with the same numbers in one
+ * row. Only ways that are `worthLaying` should be given. A dash stands where the pieces do not go on
+ * the cloth.
  */
-export function fabricTable(needs: readonly FabricNeed[]): SizeTable {
-  const rows = new Map<string, readonly FabricNeed[]>();
-  for (const need of needs) {
-    const name = `${need.cloth}, ${need.width.value} ${need.width.unit}`;
-    rows.set(name, [...(rows.get(name) ?? []), need]);
-  }
-  return {
-    heading: 'Cloth to buy in centimeters and yards, by its width, for cloth with a nap',
-    sizes: needs[0]?.sizes.map(({ label }) => label) ?? [],
-    rows: [...rows].map(([name, choices]) => row(name, choices)),
-  };
+export function fabricTables(needs: readonly FabricNeed[]): readonly SizeTable[] {
+  return [...new Set(needs.map(({ cloth }) => cloth))].map((cloth) => {
+    const own = needs.filter((need) => need.cloth === cloth);
+    const widths = new Set(own.map(({ width }) => width)).size;
+    return {
+      heading: heading(cloth),
+      sizes: own[0]?.sizes.map(({ label }) => label) ?? [],
+      rows: joined(own).map((one) => row(one, widths)),
+      notes: [NOTE, ...(own.some(isRaised) ? [RAISED] : [])],
+      pictures: layPictures(own),
+    };
+  });
 }
 
-function row(name: string, choices: readonly FabricNeed[]): SizeRow {
-  const buys = (choices[0]?.sizes ?? []).map(
-    (_, i) => leastNeed(choices.flatMap(({ sizes }) => sizes[i] ?? []))?.buy,
-  );
+const NOTE =
+  'For cloth with a nap, and so for any: all pieces lie the same way up. 5 % for shrinkage and straight ' +
+  'ends are in it. The pictures show how the pieces lie.';
+const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
+
+function isRaised({ sizes }: FabricNeed): boolean {
+  return sizes.some((size) => size.isRaised);
+}
+
+function heading(cloth: ClothName): string {
+  return `Cloth to buy, ${cloth}, in centimeters and yards, by its width and fold`;
+}
+
+/**
+ * The needs without cloth folded to the middle where that takes no less, in any size, than cloth
+ * folded once.
+ */
+export function worthLaying(needs: readonly FabricNeed[]): readonly FabricNeed[] {
+  return needs.filter((need) => {
+    if (need.fold !== 'middle') return true;
+    const once = needs.find(
+      (other) =>
+        other.fold === 'folded' &&
+        other.cloth === need.cloth &&
+        other.width === need.width &&
+        other.nap === need.nap,
+    );
+    return need.sizes.some(({ buy }, i) => isLess(buy, once?.sizes[i]?.buy));
+  });
+}
+
+function isLess(a: BuyLength | undefined, b: BuyLength | undefined): boolean {
+  return a !== undefined && (b === undefined || a.centimeters < b.centimeters);
+}
+
+/** Widths and ways of folding that need the same in every size. */
+interface Joined {
+  readonly widths: readonly ClothWidth[];
+  readonly folds: readonly Fold[];
+  readonly buys: readonly (BuyLength | undefined)[];
+}
+
+/** First the ways that need the same on one width, then the widths for which that is so. */
+function joined(needs: readonly FabricNeed[]): readonly Joined[] {
+  const ways = new Map<string, Joined>();
+  for (const { width, fold, sizes } of needs) {
+    const buys = sizes.map(({ buy }) => buy);
+    const key = JSON.stringify([width, buys]);
+    const folds = [...(ways.get(key)?.folds ?? []), fold];
+    ways.set(key, { widths: [width], folds, buys });
+  }
+  const rows = new Map<string, Joined>();
+  for (const { widths, folds, buys } of ways.values()) {
+    const key = JSON.stringify([folds, buys]);
+    rows.set(key, { widths: [...(rows.get(key)?.widths ?? []), ...widths], folds, buys });
+  }
+  return [...rows.values()];
+}
+
+function row({ widths, folds, buys }: Joined, all: number): SizeRow {
   return {
-    name,
+    name: widthsTold(widths, all),
+    detail: folds.map((fold) => FOLD_WORDS[fold]).join(' or '),
     lines: [
       { unit: 'cm', cells: buys.map((buy) => (buy === undefined ? '-' : `${buy.centimeters}`)) },
       { unit: 'yd', cells: buys.map((buy) => (buy === undefined ? '-' : eighths(buy.yards))) },

@@ -37,7 +37,7 @@ export function fabricNeedsTable(needs: readonly FabricNeed[]): string {
         const number = value(size);
         return number === undefined ? '' : trimmed(number, DECIMALS);
       }),
-      i === 0 ? note(need) : '',
+      i === 0 ? [raised(need), note(need)].filter((words) => words !== '').join('; ') : '',
     ]),
   );
   return writtenCsv([header, ...rows]);
@@ -45,6 +45,12 @@ export function fabricNeedsTable(needs: readonly FabricNeed[]): string {
 
 /** An eighth of a yard needs three. */
 const DECIMALS = 3;
+
+/** Which sizes buy more than their own lay asks for. */
+function raised({ sizes }: FabricNeed): string {
+  const labels = sizes.flatMap(({ label, isRaised }) => (isRaised ? [label] : []));
+  return labels.length === 0 ? '' : `raised to a smaller size: ${labels.join(' ')}`;
+}
 
 /** Why sizes have no lay: each piece that does not go on the cloth, with its sizes. */
 function note({ sizes, width: { unit } }: FabricNeed): string {

@@ -34,7 +34,7 @@ async function clothTables(result: GradeResult): Promise<readonly SizeTable[]> {
   const { cutSize, isLayable } = await import('./fabric-files');
   if (!isLayable(result)) return [];
   const { fabricNeeds } = await import('../fabric/fabric-needs');
-  const { fabricTable } = await import('./fabric-table');
+  const { fabricTables, worthLaying } = await import('./fabric-table');
   // A lay for cloth with a nap serves for plain cloth as well.
-  return [fabricTable(fabricNeeds(result.shown.map(cutSize), { naps: ['with'] }))];
+  return fabricTables(worthLaying(fabricNeeds(result.shown.map(cutSize), { naps: ['with'] })));
 }

@@ -4,12 +4,15 @@ import type { Shape, Stroke } from '../render/scene';
 import { polyline } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
-import { sketchOf } from '../render/sketch';
+import { placedAt, sketchOf, widthOf } from '../render/sketch';
 import { fitted, text } from '../render/type';
+import { paragraphs } from './paragraphs';
 
 /** One row of a table: a name, and its cells in one unit or more. */
 export interface SizeRow {
   readonly name: string;
+  /** What is said below the name, on the second of its lines. */
+  readonly detail?: string;
   readonly lines: readonly { readonly unit: string; readonly cells: readonly string[] }[];
 }
 
@@ -18,6 +21,10 @@ export interface SizeTable {
   readonly heading: string;
   readonly sizes: readonly string[];
   readonly rows: readonly SizeRow[];
+  /** Sentences below the rows. */
+  readonly notes?: readonly string[];
+  /** What is shown below the rows, side by side. */
+  readonly pictures?: readonly Sketch[];
 }
 
 /** mm. */
@@ -28,12 +35,39 @@ const NAMES = 36;
 const UNITS = 8;
 const LEAST_COLUMN = 12;
 const MOST_COLUMN = 20;
+/** mm between two pictures. */
+const BESIDE = 6;
 /** Lines of a block at most: with its heading it fits on the smallest paper. */
 const MOST_LINES = 50;
 const RULE: Stroke = { color: SOFT_INK, width: 0.25 };
 
-/** Blocks `width` mm wide at most; a wide or long table becomes several. */
+/** Blocks `width` mm wide at most; a wide or long table becomes several, and so do its pictures. */
 export function tableBlocks(table: SizeTable, width: number): readonly Sketch[] {
+  const { notes = [], pictures = [] } = table;
+  const told = notes.map((words) => ({ words, size: TYPE }));
+  return [
+    ...rowBlocks(table, width),
+    ...(told.length === 0 ? [] : [sketchOf([paragraphs(told, 0, 0, width).group])]),
+    ...shelves(pictures, width),
+  ];
+}
+
+/** Pictures side by side from the left, a block for as many as there is room for. */
+function shelves(pictures: readonly Sketch[], width: number): readonly Sketch[] {
+  const rows: Shape[][] = [];
+  let x = Infinity;
+  for (const picture of pictures) {
+    if (x + widthOf(picture) > width) {
+      rows.push([]);
+      x = 0;
+    }
+    rows.at(-1)?.push(placedAt(picture, point(x, 0)));
+    x += widthOf(picture) + BESIDE;
+  }
+  return rows.map(sketchOf);
+}
+
+function rowBlocks(table: SizeTable, width: number): readonly Sketch[] {
   const most = Math.max(1, Math.floor((width - NAMES - UNITS) / LEAST_COLUMN));
   // As many sizes in each block, not one left over.
   const count = Math.ceil(table.sizes.length / Math.ceil(table.sizes.length / most));
@@ -60,11 +94,12 @@ function block(
   ];
   let y = HEADING + 1.5 * PITCH;
   shapes.push(...sizes.map((size, i) => cell(labels[size] ?? '', i, y, 'bold')));
-  for (const { name, lines } of rows) {
+  for (const { name, detail = '', lines } of rows) {
     shapes.push(polyline('rule', [point(0, y + 1.2), point(width, y + 1.2)], RULE));
     lines.forEach(({ unit, cells }, k) => {
       y += PITCH;
-      if (k === 0) shapes.push(text(name, point(0, y), fitted(name, TYPE, NAMES - 2)));
+      const words = [name, detail][k] ?? '';
+      if (words !== '') shapes.push(text(words, point(0, y), fitted(words, TYPE, NAMES - 2)));
       shapes.push(text(unit, point(NAMES, y), TYPE, { color: SOFT_INK }));
       shapes.push(...sizes.map((size, i) => cell(cells[size] ?? '', i, y)));
     });

@@ -3,7 +3,7 @@ import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { OFF_THE_FOLD } from '../fabric/off-the-fold';
-import type { Lay, Placement } from '../fabric/lay';
+import type { Placement } from '../fabric/lay';
 import { CLEARANCE, wordsInside } from './lay-words';
 import type { Shape } from './scene';
 import { filled, polyline } from './scene';
@@ -19,48 +19,66 @@ const GRAIN_MOST = 32;
 const LEAST_ARROW = 6;
 
 /** The shapes of a placement; `toPaper` takes a point of the cloth to the sheet. */
-export function layPiece(
-  placement: Placement,
-  fold: Lay['cloth']['fold'],
-  toPaper: (p: Point) => Point,
-): readonly Shape[] {
+export function layPiece(placement: Placement, toPaper: (p: Point) => Point): readonly Shape[] {
   const corners = placement.corners.map(toPaper);
-  const lines = [spelled(placement.piece.piece.plan.name), ...details(placement, fold)];
+  const lines = [spelled(placement.piece.piece.plan.name), ...details(placement)];
   const words = wordsInside(lines, corners);
-  return [
-    {
-      kind: 'path',
-      part: 'cut-line',
-      segments: corners.map((from, i) => ({
-        kind: 'line',
-        from,
-        to: corners[(i + 1) % corners.length] ?? from,
-      })),
-      closed: true,
-      stroke: OUTLINE,
-      fill: PAPER,
-    },
-    ...words.shapes,
-    ...grainArrow(corners, words.box),
-  ];
+  return [outline(corners), ...words.shapes, ...grainArrow(corners, words.box)];
+}
+
+/** The same in a picture that is too small for arrows: the name, and what must be seen to be cut. */
+export function smallPiece(placement: Placement, toPaper: (p: Point) => Point): readonly Shape[] {
+  const corners = placement.corners.map(toPaper);
+  const { zone } = placement;
+  const single = zone === 'rest' ? 'one layer, last' : zone === 'strip' ? 'one layer' : '';
+  const told = [single, isBeside(placement) ? 'not on the fold' : '', lies(placement)]
+    .filter((words) => words !== '')
+    .join(', ');
+  const name = spelled(placement.piece.piece.plan.name);
+  const words = wordsInside([name, ...(told === '' ? [] : [told])], corners);
+  return [outline(corners), ...words.shapes];
+}
+
+function outline(corners: readonly Point[]): Shape {
+  return {
+    kind: 'path',
+    part: 'cut-line',
+    segments: corners.map((from, i) => ({
+      kind: 'line',
+      from,
+      to: corners[(i + 1) % corners.length] ?? from,
+    })),
+    closed: true,
+    stroke: OUTLINE,
+    fill: PAPER,
+  };
 }
 
 /** How the piece is cut and how it lies. */
-function details(placement: Placement, fold: Lay['cloth']['fold']): readonly string[] {
-  const { onFold, layers, copy, copies, mirrored, turned } = placement;
+function details(placement: Placement): readonly string[] {
+  const { onFold, layers, copy, copies, zone, piece } = placement;
   const many = copies > 1 ? `${copy} of ${copies}` : undefined;
-  const whole = placement.piece.fold === undefined ? 'one layer' : 'unfolded, one layer';
-  const cut = onFold ? 'on the fold' : fold === 'open' ? whole : `cut ${layers}`;
-  // It could not be moved away, and what lies along a fold is taken to be cut on it.
-  const isBeside =
-    fold === 'folded' && !onFold && placement.corners.some(({ x }) => x < OFF_THE_FOLD / 2);
-  const single = fold === 'folded' && layers === 1 ? 'from one layer' : undefined;
-  const lies = [mirrored ? 'face down' : undefined, turned ? 'upside down' : undefined];
+  const whole = piece.fold === undefined ? 'one layer' : 'unfolded, one layer';
+  const isDoubled = layers === 2;
+  const cut = onFold ? 'on the fold' : isDoubled ? 'cut 2' : whole;
+  const last = zone === 'rest' ? 'cut last, from what is left' : '';
   return [
-    [cut, single, many].filter((word) => word !== undefined).join(', '),
-    isBeside ? 'beside the fold, not on it' : '',
-    lies.filter((word) => word !== undefined).join(', '),
+    [cut, many].filter((word) => word !== undefined).join(', '),
+    last,
+    isBeside(placement) ? 'beside the fold, not on it' : '',
+    lies(placement),
   ].filter((line) => line !== '');
+}
+
+/** It could not be moved away, and what lies along a fold is taken to be cut on it. */
+function isBeside({ zone, onFold, corners }: Placement): boolean {
+  return zone === 'fold' && !onFold && corners.some(({ x }) => x < OFF_THE_FOLD / 2);
+}
+
+/** Face down matters only where a piece has one layer: two give it and its image. */
+function lies({ mirrored, turned, layers }: Placement): string {
+  const words = [mirrored && layers === 1 ? 'face down' : '', turned ? 'upside down' : ''];
+  return words.filter((word) => word !== '').join(', ');
 }
 
 /** The longest line along the grain below, above or beside the words that is long enough. */

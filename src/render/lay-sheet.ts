@@ -11,9 +11,11 @@ import {
   trimmed,
   yardsToMillimeters,
 } from '../units';
+import { foldingTold } from './lay-captions';
+import { clothBox, clothShapes, edgeWords, foldShapes } from './lay-cloth';
 import { layPiece } from './lay-piece';
 import type { Scene, Shape } from './scene';
-import { filled, polyline, rectangle } from './scene';
+import { polyline } from './scene';
 import { INK, SOFT_INK } from './size-style';
 import { CAP_MIDDLE, LEADING, text, wrapped } from './type';
 import { ARITHMETIC } from '../tolerance';
@@ -46,26 +48,23 @@ const LEAST_WIDTH = 175;
 /** mm. A width in inches is told to an eighth. */
 const EIGHTH = toMillimeters(1 / 8, 'in');
 
-const CLOTH = '#eef1f4';
-const SELVAGE = '#d5dbe2';
-const EDGE = { color: SOFT_INK, width: 0.35 };
-const FOLD = { color: INK, width: 0.6, dash: [6, 1.2, 1.2, 1.2] };
 const END = { color: SOFT_INK, width: 0.3, dash: [2, 1.5] };
 
 /** The sheet of one lay, in mm on paper; it is as long as the cloth that is bought needs. */
 export function laySheet(drawing: LayDrawing): Scene {
   const { lay, width, buy } = drawing;
-  const { cloth } = lay;
-  const across = (cloth.fold === 'folded' ? cloth.width / 2 : cloth.width) / REDUCTION;
   const bought =
-    (width.unit === 'in' ? yardsToMillimeters(buy.yards) : toMillimeters(buy.centimeters, 'cm')) /
-    REDUCTION;
+    width.unit === 'in' ? yardsToMillimeters(buy.yards) : toMillimeters(buy.centimeters, 'cm');
+  const table = { lay, bought };
+  const box = clothBox(table);
   const left = MARGIN + EDGE_WORDS;
-  const sheetWidth = Math.max(LEAST_WIDTH, left + across + EDGE_WORDS + LENGTHS + MARGIN);
+  const right = left + (box.right - box.left) / REDUCTION;
+  const sheetWidth = Math.max(LEAST_WIDTH, right + EDGE_WORDS + LENGTHS + MARGIN);
   const head = heading(drawing, sheetWidth - 2 * MARGIN);
   const top = head.bottom + EDGE_WORDS;
-  const toPaper = ({ x, y }: Point): Point => point(left + x / REDUCTION, top + y / REDUCTION);
-  const end = top + bought;
+  const toPaper = ({ x, y }: Point): Point =>
+    point(left + (x - box.left) / REDUCTION, top + y / REDUCTION);
+  const end = top + bought / REDUCTION;
   const length = width.unit === 'in' ? `${yards(buy.yards)} yd` : `${buy.centimeters} cm`;
   return {
     title: `${drawing.title}: lay of the ${drawing.cloth}, size ${drawing.size}`,
@@ -73,20 +72,22 @@ export function laySheet(drawing: LayDrawing): Scene {
     height: Math.ceil(end + EDGE_WORDS + MARGIN),
     shapes: [
       ...head.shapes,
-      ...clothShapes(lay, left, top, across, bought),
+      ...clothShapes(table, toPaper),
+      ...edgeWords(table, toPaper, EDGE_WORDS / 2, BODY),
+      text('cut end', point(left, top - 1.5), SMALL, { color: SOFT_INK }),
       ...lay.placements.map((placement) => ({
         kind: 'group' as const,
         data: { piece: placement.piece.piece.plan.name },
-        children: layPiece(placement, cloth.fold, toPaper),
+        children: layPiece(placement, toPaper),
       })),
-      ...foldShapes(lay, left, top, end),
+      ...foldShapes(table, toPaper),
       text(`${length} bought`, point(left, end + SMALL + 1.5), SMALL, { color: SOFT_INK }),
       polyline(
         'lay-end',
-        [toPaper(point(0, lay.length)), point(left + across, top + lay.length / REDUCTION)],
+        [toPaper(point(box.left, lay.length)), toPaper(point(box.right, lay.length))],
         END,
       ),
-      ...lengthScale(width.unit, left + across + EDGE_WORDS, top, bought, lay.length),
+      ...lengthScale(width.unit, right + EDGE_WORDS, top, bought / REDUCTION, lay.length),
     ],
   };
 }
@@ -96,17 +97,16 @@ function heading(
   { title, size, cloth, width, lay, buy, spare }: LayDrawing,
   room: number,
 ): { readonly shapes: readonly Shape[]; readonly bottom: number } {
-  const { fold, nap, width: across } = lay.cloth;
+  const { nap, width: across } = lay.cloth;
   const other =
     width.unit === 'in'
       ? `${trimmed(fromMillimeters(across, 'cm'), 1)} cm`
       : `${inchFraction(EIGHTH * Math.round(across / EIGHTH))} in`;
   const long = (mm: number): string =>
     `${trimmed(fromMillimeters(mm, width.unit), 1)} ${width.unit}`;
-  const folded = fold === 'folded' ? 'folded lengthwise, selvage on selvage' : 'open, in one layer';
   const up = nap === 'with' ? 'all pieces the same way up' : 'pieces may lie upside down';
   const sentences = [
-    `Cloth ${width.value} ${width.unit} (${other}) wide, ${folded}; ${up}.`,
+    `Cloth ${width.value} ${width.unit} (${other}) wide, ${foldingTold(lay, long)}; ${up}.`,
     `Buy ${buy.centimeters} cm, or ${yards(buy.yards)} yd: the lay of ${long(lay.length)} and ` +
       `${trimmed(100 * spare, 1)} % for shrinkage and straight ends, rounded up.`,
     `The pieces fill ${trimmed(100 * lay.utilization, 0)} % of the lay. ` +
@@ -129,51 +129,6 @@ function heading(
 
 function yards(value: number): string {
   return inchFraction(toMillimeters(value, 'in'), 8);
-}
-
-function clothShapes(
-  { cloth }: Lay,
-  left: number,
-  top: number,
-  across: number,
-  long: number,
-): readonly Shape[] {
-  const strip = (part: string, from: number, to: number, color: string): Shape =>
-    filled(
-      part,
-      [point(from, top), point(to, top), point(to, top + long), point(from, top + long)],
-      color,
-    );
-  const right = left + across;
-  const selvage = cloth.selvage / REDUCTION;
-  return [
-    strip('cloth', left, right, CLOTH),
-    ...(selvage > 0 ? [strip('selvage', right - selvage, right, SELVAGE)] : []),
-    ...(selvage > 0 && cloth.fold === 'open'
-      ? [strip('selvage', left, left + selvage, SELVAGE)]
-      : []),
-    rectangle('cloth-edge', { left, top, right, bottom: top + long }, EDGE),
-    beside(
-      cloth.fold === 'folded' ? 'SELVAGES' : 'SELVAGE',
-      right + EDGE_WORDS / 2,
-      top + long / 2,
-    ),
-    beside(cloth.fold === 'folded' ? 'FOLD' : 'SELVAGE', left - EDGE_WORDS / 2, top + long / 2),
-    text('cut end', point(left, top - 1.5), SMALL, { color: SOFT_INK }),
-  ];
-}
-
-/** A word along an edge, read from below. */
-function beside(words: string, x: number, y: number): Shape {
-  const at = point(x + CAP_MIDDLE * BODY, y);
-  return text(words, at, BODY, { anchor: 'middle', rotation: -90, weight: 'bold' });
-}
-
-/** The fold, on top of the pieces that lie on it. */
-function foldShapes({ cloth }: Lay, left: number, top: number, end: number): readonly Shape[] {
-  return cloth.fold === 'folded'
-    ? [polyline('fold', [point(left, top), point(left, end)], FOLD)]
-    : [];
 }
 
 /**

@@ -30,11 +30,11 @@ describe('grade --fabric', async () => {
     expect(stdout).toContain('fabric.csv');
   });
 
-  it('tells eight widths, folded and open, with and without a nap, for three cloths', () => {
+  it('tells eight widths, folded, folded to the middle and open, with and without a nap, for three cloths', () => {
     const kinds = new Set(
       rows.map(({ cloth, width, unit, fold, nap }) => [cloth, width, unit, fold, nap].join()),
     );
-    expect(kinds.size).toBe(3 * 8 * 2 * 2);
+    expect(kinds.size).toBe(3 * 8 * 3 * 2);
   });
 
   it('buys at least what the lay takes, which is at least what no lay goes below', () => {

@@ -1,5 +1,8 @@
-/** Cut pieces made by hand, and an overlap test that shares nothing with the engine's. */
+/** Cut pieces made by hand, and a test of lays that shares nothing with the engine's search. */
+import { FillRule, areaPathsD, intersectD } from 'clipper2-ts';
 import fc from 'fast-check';
+import { expect } from 'vitest';
+import { pointBounds } from '../../src/geometry/bounds';
 import type { Lay } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import type { Cutting } from '../../src/pattern/piece';
@@ -106,83 +109,84 @@ export const anyPieces: fc.Arbitrary<readonly CutPiece[]> = fc
 
 /** mm. Rounding errors are far below it, and no knife cuts as closely. */
 const TOUCH = 1e-4;
+/** Square mm that two pieces may seem to share where their sides run along each other. */
+const SHARED = 0.05;
 
-/** Every pair of placements that share cloth, every one that leaves it: all should be empty. */
-export function faults({ cloth, placements, length }: Lay): readonly string[] {
-  const [least, most] =
-    cloth.fold === 'folded'
-      ? [0, cloth.width / 2 - cloth.selvage]
-      : [cloth.selvage, cloth.width - cloth.selvage];
-  const outside = placements.filter(({ corners }) =>
+interface Flat {
+  readonly name: string;
+  readonly corners: readonly Place[];
+}
+
+/**
+ * What is cut from the cloth, all of it opened out: x from its left edge. Worked out here from the
+ * words of the layers alone: a fold copies what lies on two layers, and what is cut from one layer
+ * is cut once, from the upper one if it lies face down.
+ */
+export function openedOut({ cloth, folding, placements }: Lay): readonly Flat[] {
+  return placements.flatMap(({ piece: cut, zone, corners, onFold, mirrored, layers }) => {
+    const { name } = cut.piece.plan;
+    const as = (to: (x: number) => number): Flat => ({
+      name,
+      corners: corners.map(({ x, y }) => ({ x: to(x), y })),
+    });
+    if (cloth.fold === 'open') return [as((x) => x)];
+    const isSecond =
+      cloth.fold === 'middle' &&
+      corners.every(({ x }) => x >= folding.across - folding.flap - TOUCH);
+    const lower = as((x) => folding.flap + x);
+    const upper = as((x) => folding.flap + (isSecond ? 2 * folding.across : 0) - x);
+    if (zone === 'fold' || zone === 'second-fold') {
+      expect(layers).toBe(2);
+      const edge = zone === 'fold' ? 0 : folding.across;
+      if (onFold) expect(corners.some(({ x }) => Math.abs(x - edge) < TOUCH)).toBe(true);
+      expect(isSecond).toBe(zone === 'second-fold');
+      return [lower, upper];
+    }
+    expect(layers).toBe(1);
+    return [zone === 'rest' && mirrored ? upper : lower];
+  });
+}
+
+/**
+ * Every pair of pieces that share cloth, every one that leaves it, and every one that is cut from one
+ * layer where there are two and is not said to be cut last: all should be empty.
+ */
+export function faults(lay: Lay): readonly string[] {
+  const { cloth, folding, length, placements } = lay;
+  const flat = openedOut(lay);
+  const outside = flat.filter(({ corners }) =>
     corners.some(
-      ({ x, y }) => x < least - TOUCH || x > most + TOUCH || y < -TOUCH || y > length + TOUCH,
+      ({ x, y }) =>
+        x < cloth.selvage - TOUCH ||
+        x > cloth.width - cloth.selvage + TOUCH ||
+        y < -TOUCH ||
+        y > length + TOUCH,
     ),
   );
-  const overlaps = placements.flatMap((a, i) =>
-    placements
+  const covered = placements.filter(
+    ({ zone, corners }) =>
+      (zone === 'strip' && corners.some(({ x }) => x < folding.flap - TOUCH)) ||
+      (zone === 'opened-end' && corners.some(({ y }) => y < lay.folded - TOUCH)),
+  );
+  const overlaps = flat.flatMap((a, i) =>
+    flat
       .slice(i + 1)
       .filter((b) => overlap(a.corners, b.corners))
-      .map((b) => [a, b] as const),
+      .map((b) => `${a.name} overlaps ${b.name}`),
   );
   return [
-    ...outside.map((p) => `${p.piece.piece.plan.name} leaves the cloth`),
-    ...overlaps.map(([a, b]) => `${a.piece.piece.plan.name} overlaps ${b.piece.piece.plan.name}`),
+    ...outside.map(({ name }) => `${name} leaves the cloth`),
+    ...covered.map(({ piece: { piece: own } }) => `${own.plan.name} lies under a layer`),
+    ...overlaps,
   ];
 }
 
-/** Whether two polygons have area in common: sides cross, or a place of one lies deep in the other. */
+/** Whether two polygons have area in common, as a library for polygons sees it. */
 export function overlap(a: readonly Place[], b: readonly Place[]): boolean {
-  const crossing = sides(a).some((p) => sides(b).some((q) => cross(p, q)));
-  return crossing || probes(a).some((p) => deep(p, b)) || probes(b).some((p) => deep(p, a));
-}
-
-type Side = readonly [from: Place, to: Place];
-
-function sides(polygon: readonly Place[]): readonly Side[] {
-  return polygon.map((from, i) => [from, polygon[(i + 1) % polygon.length] ?? from]);
-}
-
-/** Signed distance of a place from the line through a side. */
-function off([from, to]: Side, { x, y }: Place): number {
-  const long = Math.hypot(to.x - from.x, to.y - from.y);
-  return ((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x)) / long;
-}
-
-function cross(p: Side, q: Side): boolean {
-  const apart = (a: number, b: number): boolean =>
-    Math.min(a, b) < -TOUCH && Math.max(a, b) > TOUCH;
-  return apart(off(p, q[0]), off(p, q[1])) && apart(off(q, p[0]), off(q, p[1]));
-}
-
-/** Corners, middles of sides, and places on level lines through the inside. */
-function probes(polygon: readonly Place[]): readonly Place[] {
-  const middles = sides(polygon).map(([a, b]) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }));
-  const levels = middles.flatMap(({ y }) => {
-    const xs = sides(polygon)
-      .filter(([a, b]) => a.y < y !== b.y < y)
-      .map(([a, b]) => a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y))
-      .sort((u, v) => u - v);
-    return xs.flatMap((x, i) => (i % 2 === 0 ? [{ x: (x + (xs[i + 1] ?? x)) / 2, y }] : []));
-  });
-  return [...polygon, ...middles, ...levels];
-}
-
-function deep(place: Place, polygon: readonly Place[]): boolean {
-  const inside =
-    sides(polygon).filter(
-      ([a, b]) =>
-        a.y < place.y !== b.y < place.y &&
-        place.x < a.x + ((b.x - a.x) * (place.y - a.y)) / (b.y - a.y),
-    ).length %
-      2 ===
-    1;
-  return inside && sides(polygon).every((side) => far(place, side));
-}
-
-function far({ x, y }: Place, [from, to]: Side): boolean {
-  const along = { x: to.x - from.x, y: to.y - from.y };
-  const square = along.x ** 2 + along.y ** 2;
-  const t = square === 0 ? 0 : ((x - from.x) * along.x + (y - from.y) * along.y) / square;
-  const nearest = Math.min(1, Math.max(0, t));
-  return Math.hypot(x - from.x - nearest * along.x, y - from.y - nearest * along.y) > TOUCH;
+  const [p, q] = [a, b].map((polygon) => pointBounds(polygon));
+  if (p === undefined || q === undefined) return false;
+  if (p.right <= q.left || q.right <= p.left || p.bottom <= q.top || q.bottom <= p.top)
+    return false;
+  const shared = intersectD([[...a]], [[...b]], FillRule.NonZero, 6);
+  return Math.abs(areaPathsD(shared)) > SHARED;
 }

@@ -55,14 +55,13 @@ describe('lays whose optimum is known', () => {
           .filter((placed) => placed.piece.piece.plan.name === name)
           .flatMap(({ corners }) => corners.map(({ x }) => x)),
       );
-    const band = laid([rectangle('band', 90, 700)], FOLDED);
-    expect(leastX(band, 'band')).toBeCloseTo(10, 9);
-    expect(band.length).toBeCloseTo(700, 9);
     // Two beside each other move together; 495 mm of 500 leave no room.
-    const two = laid([rectangle('a', 240, 700), rectangle('b', 250, 700)], FOLDED);
+    const pair = (name: string, width: number): CutPiece =>
+      rectangle(name, width, 700, { count: 2 });
+    const two = laid([pair('a', 240), pair('b', 250)], FOLDED);
     expect(Math.min(leastX(two, 'a'), leastX(two, 'b'))).toBeCloseTo(10, 9);
     expect(faults(two)).toEqual([]);
-    const full = laid([rectangle('a', 245, 700), rectangle('b', 250, 700)], FOLDED);
+    const full = laid([pair('a', 245), pair('b', 250)], FOLDED);
     expect(Math.min(leastX(full, 'a'), leastX(full, 'b'))).toBeCloseTo(0, 9);
     expect(full.length).toBeCloseTo(700, 9);
   });
@@ -102,6 +101,48 @@ describe('lays whose optimum is known', () => {
     const lay = laid([rectangle('a', 500, 700), rectangle('b', 500, 700)], OPEN);
     expect(lay.length).toBeCloseTo(700, 6);
     expect(lay.bounds.best).toBeLessThanOrEqual(lay.length + 1e-6);
+  });
+});
+
+describe('tapered pieces', () => {
+  /** A gore 695 long, 150 wide at the waist and 261 at the hem. */
+  const gore = piece(
+    'gore',
+    [
+      [55.5, 0],
+      [205.5, 0],
+      [261, 695],
+      [0, 695],
+    ],
+    { count: 6 },
+  );
+  const cloth: Cloth = { width: 1500, selvage: 10, fold: 'open', nap: 'with' };
+
+  it('lie past each other the same way up: six gores on 150 cm', () => {
+    // By hand: shifted by s every second one, two neighbors lie 261 - 111 s / (2 * 695) from middle
+    // to middle. Six take 261 and five such, which is 1480 for s = 216: a lay of 911.
+    const lay = laid([gore], cloth);
+    expect(lay.length).toBeLessThanOrEqual(911 + 4);
+    expect(lay.length).toBeGreaterThan(910);
+    expect(lay.placements.every(({ turned }) => !turned)).toBe(true);
+    expect(faults(lay)).toEqual([]);
+  });
+
+  it('lie one up and one down where there is no nap, in one length', () => {
+    // By hand: one up and one down take 150 + 261; three pairs and half a taper are 1289 of 1480.
+    const lay = laid([gore], { ...cloth, nap: 'without' });
+    expect(lay.length).toBeCloseTo(695, 6);
+    expect(lay.placements.filter(({ turned }) => turned)).toHaveLength(3);
+    expect(faults(lay)).toEqual([]);
+  });
+
+  it('are proved to need two lengths where they just miss lying side by side', () => {
+    // 1100 of 1050 mm: no line along the cloth has room for two of them in less than 1300.
+    const pieces = [400, 400, 300].map((width, i) => rectangle(`${i}`, width, 650));
+    const lay = laid(pieces, { ...OPEN, width: 1050 });
+    expect(lay.length).toBeCloseTo(1300, 6);
+    expect(lay.bounds.best).toBeCloseTo(1300, 3);
+    expect(lay.bounds.area).toBeCloseTo((1100 * 650) / 1050, 6);
   });
 });
 
@@ -148,10 +189,53 @@ describe('what the cloth asks for', () => {
     expect(Math.max(...across) - Math.min(...across)).toBeCloseTo(400, 9);
   });
 
-  it('keeps only one layer of a piece cut once from folded cloth', () => {
-    const lay = laid([rectangle('band', 80, 700)], FOLDED);
-    expect(lay.placements.map(({ layers }) => layers)).toEqual([1]);
-    expect(lay.area).toBeCloseTo(80 * 700, 6);
+  describe('of a piece cut once, on folded cloth: one layer', () => {
+    const zoneOf = (lay: Lay, name: string): string | undefined =>
+      lay.placements.find(({ piece: { piece: own } }) => own.plan.name === name)?.zone;
+    const front = (width: number): CutPiece => rectangle('front', width, 700, { onFold: true });
+
+    it('alone it opens the cloth', () => {
+      const lay = laid([rectangle('band', 80, 700)], FOLDED);
+      expect(lay.placements.map(({ layers }) => layers)).toEqual([1]);
+      expect([lay.folded, zoneOf(lay, 'band')]).toEqual([0, 'opened-end']);
+      expect(lay.area).toBeCloseTo(80 * 700, 6);
+    });
+
+    it('beside others it is cut last, off the fold', () => {
+      const lay = laid([front(400), rectangle('band', 80, 700)], FOLDED);
+      expect(zoneOf(lay, 'band')).toBe('rest');
+      expect(lay.length).toBeCloseTo(700, 6);
+      expect(faults(lay)).toEqual([]);
+    });
+
+    it('where half the cloth is too narrow for both it has a strip of its own', () => {
+      // 460 and 80 of 500; a strip of 80 leaves (1000 - 80) / 2 = 460 from the fold.
+      const lay = laid([front(460), rectangle('band', 80, 700)], FOLDED);
+      expect(zoneOf(lay, 'band')).toBe('strip');
+      expect(lay.folding).toEqual({ flap: 460, strip: 80, across: 540 });
+      expect(lay.length).toBeCloseTo(700, 6);
+      expect(faults(lay)).toEqual([]);
+    });
+
+    it('where there is no room for a strip it lies past the others', () => {
+      const lay = laid([front(461), rectangle('yoke', 600, 100)], FOLDED);
+      expect(zoneOf(lay, 'yoke')).toBe('opened-end');
+      expect([lay.folded, lay.length]).toEqual([700, 800]);
+      expect(faults(lay)).toEqual([]);
+    });
+  });
+
+  it('folds both selvages to the middle for two pieces on the fold', () => {
+    const pieces = [
+      rectangle('front', 240, 700, { onFold: true }),
+      rectangle('back', 235, 680, { onFold: true }),
+    ];
+    const lay = laid(pieces, { ...FOLDED, fold: 'middle', selvage: 10 });
+    // 1000 / 4 less the selvage is 240 for each of them.
+    expect(lay.placements.map(({ zone }) => zone).toSorted()).toEqual(['fold', 'second-fold']);
+    expect(lay.length).toBeCloseTo(700, 6);
+    expect(faults(lay)).toEqual([]);
+    expect(laid(pieces, { ...FOLDED, selvage: 10 }).length).toBeCloseTo(1380, 6);
   });
 
   it('keeps off the selvages', () => {
@@ -189,12 +273,14 @@ describe('what the cloth asks for', () => {
 });
 
 describe('lays of random pieces', () => {
-  const anyCloth: fc.Arbitrary<Cloth> = fc.record({
-    width: fc.integer({ min: 1300, max: 2000 }),
-    selvage: fc.integer({ min: 0, max: 15 }),
-    fold: fc.constantFrom('folded', 'open'),
-    nap: fc.constantFrom('with', 'without'),
-  });
+  const anyCloth: fc.Arbitrary<Cloth> = fc
+    .record({
+      width: fc.integer({ min: 1300, max: 2000 }),
+      selvage: fc.integer({ min: 0, max: 15 }),
+      fold: fc.constantFrom<Cloth['fold']>('folded', 'middle', 'open'),
+      nap: fc.constantFrom<Cloth['nap']>('with', 'without'),
+    })
+    .map((cloth) => (cloth.fold === 'middle' ? { ...cloth, width: 2 * cloth.width } : cloth));
 
   it('never overlap, stay on the cloth, keep the grain and the nap', () => {
     fc.assert(

@@ -29,7 +29,8 @@ function words(pieces: readonly CutPiece[], unit: ClothWidth['unit'] = 'cm'): re
 
 describe('a drawn lay', () => {
   it('says of a piece that has to lie along the fold that it is not on it', () => {
-    const told = (width: number): string => words([rectangle('band', width, 700)]).join(' ');
+    const told = (width: number): string =>
+      words([rectangle('back', width, 700, { count: 2 })]).join(' ');
     expect(told(90)).not.toContain('beside the fold');
     expect(told(495)).toContain('beside the fold, not on it');
     const onFold = words([rectangle('front', 400, 700, { onFold: true })]).join(' ');

@@ -1,0 +1,88 @@
+/** Small pictures of the lays behind the cloth that is told in a printed table. */
+import { layKey } from '../fabric/alike-lays';
+import type { ClothWidth } from '../fabric/cloth';
+import { FOLDS } from '../fabric/cloth';
+import type { BuyLength, FabricNeed } from '../fabric/fabric-needs';
+import type { Lay } from '../fabric/lay';
+import { isLay } from '../fabric/lay';
+import { FOLD_WORDS, foldingTold, widthsTold } from '../render/lay-captions';
+import { layPicture } from '../render/lay-picture';
+import type { Sketch } from '../render/sketch';
+import { fromMillimeters, toMillimeters, trimmed, yardsToMillimeters } from '../units';
+
+/** A lay of one size on one width. */
+interface Shown {
+  readonly need: FabricNeed;
+  readonly label: string;
+  readonly lay: Lay;
+  readonly buy: BuyLength;
+}
+
+/**
+ * A picture for each lay in which the pieces lie otherwise; the words below say for which widths and
+ * sizes it is, and which of them is drawn: the largest size on the narrowest cloth.
+ */
+export function layPictures(needs: readonly FabricNeed[]): readonly Sketch[] {
+  const labels = needs[0]?.sizes.map(({ label }) => label) ?? [];
+  const groups = new Map<string, Shown[]>();
+  const byFold = needs.toSorted((a, b) => FOLDS.indexOf(a.fold) - FOLDS.indexOf(b.fold));
+  for (const need of byFold) {
+    for (const { label, lay, buy } of need.sizes) {
+      if (!isLay(lay) || buy === undefined) continue;
+      const key = layKey(lay);
+      const group = groups.get(key) ?? [];
+      groups.set(key, group);
+      group.push({ need, label, lay, buy });
+    }
+  }
+  const widths = new Set(needs.map(({ width }) => width)).size;
+  return [...groups.values()].map((group) => picture(group, labels, widths));
+}
+
+function picture(group: readonly Shown[], labels: readonly string[], all: number): Sketch {
+  const [drawn] = group.toSorted(
+    (a, b) => a.lay.cloth.width - b.lay.cloth.width || b.lay.area - a.lay.area,
+  );
+  if (drawn === undefined) throw new RangeError('no lay to be pictured');
+  const { need, lay, buy, label } = drawn;
+  const { width } = need;
+  const folds = new Set(group.map((shown) => FOLD_WORDS[shown.need.fold]));
+  const length = (mm: number): string =>
+    `${trimmed(fromMillimeters(mm, width.unit), 1)} ${width.unit}`;
+  return layPicture({
+    lay,
+    bought:
+      width.unit === 'in' ? yardsToMillimeters(buy.yards) : toMillimeters(buy.centimeters, 'cm'),
+    captions: [
+      [...folds].join(' or '),
+      whoseTold(group, labels, all),
+      `Drawn: size ${label} on ${widthsTold([width], 1)}, ${foldingTold(lay, length)}.`,
+    ],
+  });
+}
+
+/** `112 cm, 45 in: sizes 2 to 8; 140 cm: size 24`. */
+function whoseTold(group: readonly Shown[], labels: readonly string[], all: number): string {
+  const widths = new Map<ClothWidth, string[]>();
+  for (const { need, label } of group)
+    widths.set(need.width, [...(widths.get(need.width) ?? []), label]);
+  const told = new Map<string, ClothWidth[]>();
+  for (const [width, own] of widths) {
+    const sizes = runs(own, labels);
+    told.set(sizes, [...(told.get(sizes) ?? []), width]);
+  }
+  return [...told].map(([sizes, on]) => `${widthsTold(on, all)}: size ${sizes}`).join('; ');
+}
+
+/** Labels as they follow each other: `2 to 8, 12`. */
+function runs(own: readonly string[], labels: readonly string[]): string {
+  const found: (readonly [from: string, to: string])[] = [];
+  for (const [i, label] of labels.entries()) {
+    if (!own.includes(label)) continue;
+    const before = found.at(-1);
+    if (before !== undefined && before[1] === labels[i - 1])
+      found.splice(-1, 1, [before[0], label]);
+    else found.push([label, label]);
+  }
+  return found.map(([from, to]) => (from === to ? from : `${from} to ${to}`)).join(', ');
+}
