@@ -155,9 +155,12 @@ function laysOf(
     return lay !== undefined && isLay(lay) ? [lay] : [];
   };
   const ascending = [...new Set(widths.map(clothWidth))].sort((a, b) => a - b);
-  for (const fold of FOLDS.filter((each) => folds.includes(each))) {
-    for (const nap of NAPS.filter((each) => naps.includes(each))) {
-      const shapes = layShapes(pieces, name, { fold, nap });
+  const usedFolds = FOLDS.filter((each) => folds.includes(each));
+  for (const nap of NAPS.filter((each) => naps.includes(each))) {
+    const open = layShapes(pieces, name, { fold: 'open', nap });
+    const doubled = layShapes(pieces, name, { fold: 'folded', nap });
+    for (const fold of usedFolds) {
+      const shapes = fold === 'open' ? open : doubled;
       for (const [i, width] of ascending.entries()) {
         const cloth: Cloth = { width, selvage, fold, nap };
         const folded = FOLDS.filter((other) => fold === 'open' && other !== 'open');

@@ -30,7 +30,8 @@ export interface Placed {
 
 /** Orders tried for each wish along the cloth, and for each length sideways. */
 const MOST_ORDERS = 6;
-const SIDEWAYS_ORDERS = 6;
+/** Places that are tried besides the edges and the sides of what lies there. */
+const STOPS = { along: 6, sideways: 3 };
 const WISHES: readonly Wish[] = ['ends-near', 'begins-near'];
 
 /** mm from the beginning of the lanes to where the last shape ends. */
@@ -51,8 +52,8 @@ export function shortestFill(
   const blocks = rememberedBlocks();
   const byArea = shapes.toSorted((a, b) => b.area - a.area);
   const kinds = byArea.map((shape) => byArea.findIndex((other) => isAlike(shape, other)));
-  const along = waiting(byArea, kinds, 'along');
-  const sideways = waiting(byArea, kinds, 'sideways');
+  const along = waiting(byArea, 'along');
+  const sideways = waiting(byArea, 'sideways');
   let best: readonly Placed[] | undefined;
   let least = most;
   const isDone = (): boolean => least <= bound + SAME_PLACE;
@@ -62,15 +63,15 @@ export function shortestFill(
     least = lengthOf(found);
     return true;
   };
-  for (const order of orders(kinds, MOST_ORDERS)) {
+  const tried = orders(kinds, MOST_ORDERS);
+  for (const order of tried) {
     for (const wish of WISHES) {
-      keep(lengthwise(pick(along, order), lanes, wish, least, blocks));
+      keep(lengthwise(pick(along, order), lanes, { wish, most: least, blocks }));
       if (isDone()) return best;
     }
   }
-  const few = orders(kinds, SIDEWAYS_ORDERS);
   const fits = (length: number): boolean =>
-    few.some((order) =>
+    tried.some((order) =>
       WISHES.some((wish) => keep(within(pick(sideways, order), lanes, length, wish, blocks))),
     );
   // What does not gain a little gains nothing more.
@@ -94,14 +95,9 @@ function isAlike(a: LayShape, b: LayShape): boolean {
   );
 }
 
-function waiting(
-  shapes: readonly LayShape[],
-  kinds: readonly number[],
-  filling: Filling,
-): readonly Waiting[] {
-  return shapes.map((shape, i) => ({
+function waiting(shapes: readonly LayShape[], filling: Filling): readonly Waiting[] {
+  return shapes.map((shape) => ({
     shape,
-    kind: kinds[i] ?? i,
     ways: shape.positions.map((position) => ({
       position,
       profile: filling === 'along' ? position.profile : position.sideways,
@@ -113,18 +109,17 @@ function pick(shapes: readonly Waiting[], order: readonly number[]): readonly Wa
   return order.flatMap((i) => shapes[i] ?? []);
 }
 
-/** The shapes set down along the cloth; undefined as soon as that is no shorter than `least`. */
+/** The shapes set down along the cloth; undefined as soon as that is no shorter than `most`. */
 function lengthwise(
   shapes: readonly Waiting[],
   { width, count }: Lanes,
-  wish: Wish,
-  least: number,
-  blocks: Blocks,
+  wanted: Pick<Rules, 'wish' | 'most' | 'blocks'>,
 ): readonly Placed[] | undefined {
+  const { wish, most } = wanted;
   const lanes = Array.from({ length: count }, (): SetDown[] => []);
   let reach = 0;
   for (const shape of shapes) {
-    const rules: Rules = { filling: 'along', wish, reach, most: least, blocks };
+    const rules: Rules = { ...wanted, filling: 'along', stops: STOPS.along, reach };
     let best: SetDown | undefined;
     let into: SetDown[] | undefined;
     for (const lane of lanes) {
@@ -135,7 +130,7 @@ function lengthwise(
     }
     if (best === undefined || into === undefined) return undefined;
     reach = Math.max(reach, end(best));
-    if (reach >= least - SAME_PLACE) return undefined;
+    if (reach >= most - SAME_PLACE) return undefined;
     into.push(best);
   }
   return lanes.flatMap((lane, i) =>
@@ -155,7 +150,8 @@ function within(
   for (const shape of shapes) {
     const isIn = lanes.some((lane) => {
       const { taken, reach } = lane;
-      const rules: Rules = { filling: 'sideways', wish, reach, most: width, blocks };
+      const stops = STOPS.sideways;
+      const rules: Rules = { filling: 'sideways', wish, stops, reach, most: width, blocks };
       const place = setDown(taken, shape, length, rules);
       if (place === undefined) return false;
       taken.push(place);

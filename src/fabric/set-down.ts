@@ -19,8 +19,6 @@ export interface Seen {
 export interface Waiting {
   readonly shape: LayShape;
   readonly ways: readonly Seen[];
-  /** Index of the shapes that are the same, for all that a lay can tell. */
-  readonly kind: number;
 }
 
 /** A shape in one of its positions, the corner of its box at (x, y). */
@@ -36,8 +34,6 @@ export type Filling = 'along' | 'sideways';
 /** What is wanted of a free place first: that it begins, or that it ends, near the cloth's end. */
 export type Wish = 'begins-near' | 'ends-near';
 
-/** Places across the cloth that are tried besides the edges and the sides of what lies there. */
-const STOPS: Readonly<Record<Filling, number>> = { along: 24, sideways: 6 };
 /** Halvings of the way between two stops when a shape is slid aside: below 0.1 mm. */
 const HALVINGS = 10;
 
@@ -51,7 +47,7 @@ export function setDown(
   taken: readonly SetDown[],
   { shape, ways }: Waiting,
   width: number,
-  { filling, wish, reach, most, blocks }: Rules,
+  { filling, wish, stops: between, reach, most, blocks }: Rules,
 ): SetDown | undefined {
   const isStacked = shape.onFold && filling === 'along';
   const atFold = shape.onFold && filling === 'sideways';
@@ -62,7 +58,7 @@ export function setDown(
     if (room < -SAME_PLACE) continue;
     const others = othersOf(taken, profile, blocks);
     const alone = isStacked || taken.length === 0;
-    const stops = alone ? [0] : stopsOf(taken, profile, Math.max(0, room), STOPS[filling]);
+    const stops = alone ? [0] : stopsOf(taken, profile, Math.max(0, room), between);
     for (const [i, stop] of stops.entries()) {
       const fits = atFold ? 0 : most - profile.height;
       const wanted = best === undefined ? fits : lastBetter(best, profile.height, reach, wish);
@@ -81,6 +77,8 @@ export function setDown(
 export interface Rules {
   readonly filling: Filling;
   readonly wish: Wish;
+  /** Places along x that are tried besides the edges and the sides of what lies there. */
+  readonly stops: number;
   /** mm that are reached in any case, and that may be reached. */
   readonly reach: number;
   readonly most: number;

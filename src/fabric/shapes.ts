@@ -69,21 +69,23 @@ function copiesOf(
   const copies = onFold || !folded ? count : Math.ceil(count / 2);
   const turns = nap === 'with' ? [false] : [false, true];
   const alongFold = onFold && folded;
-  const lying = (faces: readonly boolean[]): Lying => {
+  const lying = (faces: readonly boolean[]): readonly Position[] => {
     const ways = turns.flatMap((turned) => faces.map((mirrored) => ({ turned, mirrored })));
-    const positions = different(
+    return different(
       alongFold
         ? onTheFold(piece, corners, turns)
         : ways.map((way) => positioned(piece, corners, way)),
     );
-    const first = positions[0]?.corners ?? [];
-    return { positions, across: spreadOf(first), along: spreadOf(first.map(swapped)) };
   };
   // Of a pair on open cloth each second copy is the image; from two layers either face is up, as one
   // layer gives the piece and the other its image.
   const faceUp = lying([false]);
   const other = onFold || count === 1 ? faceUp : lying(folded ? [false, true] : [true]);
   const area = polygonArea(corners);
+  // However it is turned or mirrored, a shape is as wide and as long.
+  const first = faceUp[0]?.corners ?? [];
+  const across = spreadOf(first);
+  const along = spreadOf(first.map(swapped));
   return Array.from({ length: copies }, (_, i) => {
     const layers = folded && (onFold || 2 * i + 2 <= count) ? 2 : 1;
     const isImage = folded ? layers === 2 : i % 2 === 1;
@@ -94,12 +96,12 @@ function copiesOf(
       onFold: alongFold,
       layers,
       area,
-      ...(isImage ? other : faceUp),
+      positions: isImage ? other : faceUp,
+      across,
+      along,
     };
   });
 }
-
-type Lying = Pick<LayShape, 'positions' | 'across' | 'along'>;
 
 function swapped({ x, y }: Point): Point {
   return point(y, x);

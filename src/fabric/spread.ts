@@ -1,5 +1,4 @@
 /** How wide a shape is over its length: on how much of it, it is wider than a given width. */
-import type { Point } from '../geometry/point';
 import { SAME_PLACE } from '../tolerance';
 import type { Polygon } from './flat-outline';
 
@@ -77,29 +76,26 @@ interface Trapezoid {
   readonly to: number;
 }
 
-/** A shape cut across at every corner; what is hollow does not count. */
+/**
+ * A shape cut across at every corner; what is hollow does not count. Of the sides that a level crosses
+ * every second one runs up and the others down, whichever way the corners run.
+ */
 function trapezoidsOf(corners: Polygon): readonly Trapezoid[] {
   const levels = [...new Set(corners.map(({ y }) => y))].sort((a, b) => a - b);
-  return levels.slice(1).flatMap((end, i) => {
+  return levels.slice(1).map((end, i): Trapezoid => {
     const start = levels[i] ?? end;
     const middle = (start + end) / 2;
-    const sides = sidesAt(corners, middle);
-    const widthAt = (y: number): number =>
-      sides.reduce((sum, side, k) => sum + (k % 2 === 0 ? -1 : 1) * crossing(side, y), 0);
-    return [{ length: end - start, from: widthAt(start), to: widthAt(end) }];
+    let [from, to] = [0, 0];
+    let a = corners.at(-1);
+    for (const b of corners) {
+      if (a !== undefined && a.y < middle !== b.y < middle) {
+        const slope = (b.x - a.x) / (b.y - a.y);
+        const way = a.y < b.y ? 1 : -1;
+        from += way * (a.x + slope * (start - a.y));
+        to += way * (a.x + slope * (end - a.y));
+      }
+      a = b;
+    }
+    return { length: end - start, from: Math.abs(from), to: Math.abs(to) };
   });
-}
-
-type Side = readonly [from: Point, to: Point];
-
-/** The sides that a level crosses, from left to right. */
-function sidesAt(corners: Polygon, y: number): readonly Side[] {
-  return corners
-    .map((to, i): Side => [corners.at(i - 1) ?? to, to])
-    .filter(([from, to]) => from.y < y !== to.y < y)
-    .sort((a, b) => crossing(a, y) - crossing(b, y));
-}
-
-function crossing([from, to]: Side, y: number): number {
-  return from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y);
 }

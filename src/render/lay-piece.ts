@@ -17,6 +17,8 @@ const PAPER = '#ffffff';
 const ARROW = { length: 2.4, width: 1.6 };
 const GRAIN_MOST = 32;
 const LEAST_ARROW = 6;
+/** Places for words that are tried across and down a small piece. */
+const FEW_PLACES = 5;
 
 /** The shapes of a placement; `toPaper` takes a point of the cloth to the sheet. */
 export function layPiece(placement: Placement, toPaper: (p: Point) => Point): readonly Shape[] {
@@ -35,7 +37,7 @@ export function smallPiece(placement: Placement, toPaper: (p: Point) => Point): 
     .filter((words) => words !== '')
     .join(', ');
   const name = spelled(placement.piece.piece.plan.name);
-  const words = wordsInside([name, ...(told === '' ? [] : [told])], corners);
+  const words = wordsInside([name, ...(told === '' ? [] : [told])], corners, FEW_PLACES);
   return [outline(corners), ...words.shapes];
 }
 

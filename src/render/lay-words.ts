@@ -28,9 +28,15 @@ export interface Words {
 
 /**
  * The first of `lines` large and the others below it, near the middle of the piece and as large as
- * they fit. Words that fit nowhere stand in the middle, in the smallest size.
+ * they fit; so many places are tried across and down. Words that fit nowhere stand in the middle, in
+ * the smallest size.
  */
-export function wordsInside(lines: readonly string[], corners: readonly Point[]): Words {
+export function wordsInside(
+  lines: readonly string[],
+  corners: readonly Point[],
+  most = PLACES.length,
+): Words {
+  const places = PLACES.slice(0, most);
   const box = pointBounds(corners);
   const ring = [...corners, ...corners.slice(0, 1)];
   const chords = chordsOf([ring]);
@@ -38,8 +44,8 @@ export function wordsInside(lines: readonly string[], corners: readonly Point[])
     point(box.left + across * (box.right - box.left), box.top + down * (box.bottom - box.top));
   for (const share of SIZES) {
     const sketch = sketchOf(lines, share, box);
-    for (const down of PLACES) {
-      for (const across of PLACES) {
+    for (const down of places) {
+      for (const across of places) {
         const placed = centered(sketch, at(across, down));
         const { x, y } = at(across, down);
         const free = grownBox(placed.box, CLEARANCE);

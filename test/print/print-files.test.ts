@@ -73,7 +73,7 @@ describe('printed files', async () => {
   });
 
   it('say how many sheets they have', () => {
-    expect(files[0]?.summary).toMatch(/^\d+ sheets after 3 of instructions and tables; a plain/);
+    expect(files[0]?.summary).toMatch(/^\d+ sheets after 5 of instructions and tables; a plain/);
     expect(files[5]?.summary).toMatch(/^one sheet of \d+ x \d+ mm$/);
   });
 });
