@@ -2,7 +2,7 @@
 import type { NestDrawing } from '../render/nest-drawing';
 import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
-import { linesNote } from '../render/captions';
+import { linesNote, OF_ALL_SIZES } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { PdfLayer } from '../render/pdf-layers';
 import { COVER_WIDTHS, cover } from './cover';
@@ -83,7 +83,8 @@ export function printedDrawing(
   const head = { title, imprint: imprintWords(imprint) };
   const sizes = drawnSizes(drawing);
   const key = keyEntries(sizes, linesShown(drawing) === 'both');
-  const lines = { note: linesNote(drawing, sizes.length), key };
+  const note = [linesNote(drawing, sizes.length), ...(sizes.length > 1 ? [OF_ALL_SIZES] : [])];
+  const lines = { note: note.join(' '), key };
   const pieces = pieceParts(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,

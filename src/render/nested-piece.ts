@@ -8,7 +8,7 @@ import { chordsOf, flattened } from './chords';
 import type { GivenGrain } from './given-grain';
 import { givenGrain } from './given-grain';
 import type { LinesShown } from './lines-shown';
-import { pieceLines } from './piece-lines';
+import { pieceLines, pieceMarks } from './piece-lines';
 import type { SizedPiece } from './sized-piece';
 
 /** A piece in all sizes with what is needed to find room for words in it, in mm. */
@@ -36,7 +36,7 @@ export function nestedPiece(sizes: readonly SizedPiece[], lines: LinesShown): Ne
   const words = sizes.find(({ style }) => style.base) ?? sizes[Math.floor(sizes.length / 2)];
   if (words === undefined) throw new RangeError('a piece is drawn in one size at least');
   const outlines = sizes.map(({ piece }) => flattened(outlineSegments(piece)));
-  const drawn = sizes.flatMap((size) => pieceLines(size, lines));
+  const drawn = sizes.flatMap((size) => [...pieceLines(size, lines), ...pieceMarks(size, lines)]);
   const chains = drawn.flatMap(({ segments }) => segments.map((segment) => flattened([segment])));
   const grain = givenGrain(
     sizes.map(({ piece }) => piece),

@@ -1,4 +1,4 @@
-/** The lines of a piece that belong to one size: cut line, net line with darts, marked lines. */
+/** What belongs to one size of a piece: cut line, net line with darts, marked lines, notches, holes. */
 import { cubicPart } from '../geometry/cubic';
 import type { Point } from '../geometry/point';
 import { angleBetween, length } from '../geometry/point';
@@ -6,11 +6,10 @@ import type { Segment } from '../geometry/segment';
 import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
 import type { MarkedLine, Piece } from '../pattern/piece';
 import { edgeSegments, outlineSegments, pointOf } from '../pattern/piece';
-import { cutMarks } from './cut-marks';
-import { givenMarks } from './given-marks';
 import type { LinesShown } from './lines-shown';
 import type { PathShape, Stroke } from './scene';
 import { polyline } from './scene';
+import { markShapes, marksOf } from './piece-marks';
 import type { SizedPiece } from './sized-piece';
 import type { SizeStyle } from './size-style';
 
@@ -20,8 +19,8 @@ export const CORNER = 20;
 /** mm of solid line on both sides of a corner. */
 const CORNER_ARM = 5;
 
-/** The grainline is drawn as an arrow, for all sizes or for each: see `given-grain.ts`. */
-type DashedMark = MarkedLine & { readonly name: Exclude<MarkedLine['name'], 'grainline'> };
+/** A line within a piece. The grainline is drawn as an arrow, for all sizes or for each: see `given-grain.ts`. */
+export type DashedMark = MarkedLine & { readonly name: Exclude<MarkedLine['name'], 'grainline'> };
 
 /** Ink and gap in mm of the lines within a piece, and their width. */
 const MARKS: Readonly<Record<DashedMark['name'], Omit<Stroke, 'color'>>> = {
@@ -36,29 +35,22 @@ const MARKS: Readonly<Record<DashedMark['name'], Omit<Stroke, 'color'>>> = {
 /**
  * Paths in the piece's own coordinates, which the outline repeats as they are. The cut line is as
  * strong as the net line is where that is drawn alone; beside it the net line is thin. Darts are
- * sewn, so they are drawn in any case.
+ * sewn, so they are drawn in any case. Marked lines whose names are `shared` are left out.
  */
-export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathShape[] {
+export function pieceLines(
+  sized: SizedPiece,
+  lines: LinesShown,
+  shared: ReadonlySet<string> = new Set(),
+): readonly PathShape[] {
   const { piece, cut, style } = sized;
   const { color } = style.outline;
   const net = outlineSegments(piece);
-  const marks = shownMarks(sized, lines).map((mark) =>
-    polyline(mark.name, markPoints(piece, mark), {
-      ...MARKS[mark.name],
-      color,
-      width: MARKS[mark.name].width + (style.base ? 0.1 : 0),
-    }),
-  );
-  if (cut === undefined || lines === 'net') {
-    const given =
-      cut === undefined
-        ? givenMarks(piece, { color, width: style.outline.width })
-        : cutMarks(
-            { ...cut, notches: cut.notches.map((own) => ({ ...own, cut: own.net })) },
-            color,
-          );
-    return [...marks, ...strong('outline', net, style), ...given];
-  }
+  const marks = shownMarks(sized, lines)
+    .filter(({ name }) => !shared.has(name))
+    .map((mark) =>
+      polyline(mark.name, markPoints(piece, mark), markStroke(mark.name, color, style.base)),
+    );
+  if (cut === undefined || lines === 'net') return [...marks, ...strong('outline', net, style)];
   const { sewing } = style;
   return [
     ...marks,
@@ -72,12 +64,26 @@ export function pieceLines(sized: SizedPiece, lines: LinesShown): readonly PathS
           stroke: sewing,
         }))),
     ...strong('cut-line', cut.cut, style),
-    ...cutMarks(cut, color),
   ];
 }
 
-/** The zip allowance ends at the cut line, and the cut line shows where a dart's fold ends. */
-function shownMarks(
+/** The notches and drill holes of one size in its color. */
+export function pieceMarks(sized: SizedPiece, lines: LinesShown): readonly PathShape[] {
+  const { color } = sized.style.outline;
+  return marksOf(sized, lines).flatMap((mark) => markShapes(mark, { color, width: mark.width }));
+}
+
+/** How a marked line is drawn, a little stronger in the base. */
+export function markStroke(name: DashedMark['name'], color: string, base: boolean): Stroke {
+  const { width, dash } = MARKS[name];
+  return { color, width: width + (base ? 0.1 : 0), ...(dash && { dash }) };
+}
+
+/**
+ * The marked lines that are drawn, dashed: the zip allowance ends at the cut line, and the cut line shows
+ * where a dart's fold ends.
+ */
+export function shownMarks(
   { piece, cut }: Pick<SizedPiece, 'piece' | 'cut'>,
   lines: LinesShown,
 ): readonly DashedMark[] {

@@ -21,17 +21,21 @@ import { zipWords } from './zip-words';
 /** Type sizes, mm. */
 const WORDS = 8;
 
-/** The common shapes of a piece; `sizes` is the line that says which sizes it shows. */
+/**
+ * The common shapes of a piece; `sizes` is the line that says which sizes it shows. No words stand in the
+ * boxes that are `reserved`.
+ */
 export function pieceWords(
   nested: NestedPiece,
   sizes: TextLine,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
+  reserved: readonly Box[] = [],
 ): Sketch {
-  const usual = arranged(nested, sizes, drawing, 'words');
+  const usual = arranged(nested, sizes, drawing, 'words', reserved);
   // Small pieces of many sizes have little room in common, and without its grain none is laid right.
   const other =
     wantsGrain(nested) && usual.grain === undefined
-      ? arranged(nested, sizes, drawing, 'grain')
+      ? arranged(nested, sizes, drawing, 'grain', reserved)
       : usual;
   const keeps = (part: 'name' | 'told'): boolean =>
     other[part] !== undefined || usual[part] === undefined;
@@ -83,10 +87,12 @@ function arranged(
   sizes: TextLine,
   drawing: Pick<NestDrawing, 'title' | 'display' | 'stackPoint'>,
   first: 'words' | 'grain',
+  reserved: readonly Box[],
 ): Arranged {
   const { plan } = nested.reference;
   const room = roomIn(nested);
   for (const ring of stackMark(nested, drawing.stackPoint)) room.reserve(shapeBox(ring));
+  for (const box of reserved) room.reserve(box);
   const home = commonBox(nested);
   const width = home.right - home.left;
   const height = home.bottom - home.top;

@@ -12,7 +12,7 @@ import type { SizeStyle } from './size-style';
 import { keyEntries } from './size-style';
 import type { TextLine, Sketch } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { linesNote, sheetFacts, TOILE } from './captions';
+import { linesNote, OF_ALL_SIZES, sheetFacts, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -52,7 +52,10 @@ export function sheet(
   // The furniture fills the width: the legend on the left, the test squares on the right.
   const spare = (width - totalWidth(band)) / (band.length - 1);
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes([linesNote(drawing, sizes.length), TOILE], width);
+  const small = notes(
+    [linesNote(drawing, sizes.length), ...(sizes.length > 1 ? [OF_ALL_SIZES] : []), TOILE],
+    width,
+  );
 
   const placed = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
   const bandTop = placed.bottom + BETWEEN;

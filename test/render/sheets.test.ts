@@ -181,8 +181,9 @@ describe('what a sheet says', () => {
     ]) {
       expect(words).toContain(expected);
     }
+    // In the legend, and on both panels at two corners and at the drill hole.
     for (const { label } of UNEVEN) {
-      if (label !== '10') expect(words.filter((text) => text === label)).toHaveLength(5);
+      if (label !== '10') expect(words.filter((text) => text === label)).toHaveLength(7);
     }
   });
 

@@ -1,0 +1,118 @@
+/** Marks of many sizes: each told, no two in one place unless all are, labels near their marks. */
+import { describe, expect, it } from 'vitest';
+import { gradeChart } from '../../src/index';
+import { drawnPieces } from '../../src/render/sheet-layout';
+import type { PathShape, Shape, TextShape } from '../../src/render/scene';
+import { INK } from '../../src/render/size-style';
+import { spreadLabels } from '../../src/render/spread-labels';
+import { drawnSizes } from '../../src/print/plane';
+import { chartText } from '../skirts';
+
+/** A range of `count` sizes in whole inches, invented. */
+function drawn(count: number, style: string) {
+  const sizes = Array.from({ length: count }, (_, i) => `${4 + 2 * i}`);
+  const row = (first: number, step: number) => sizes.map((_, i) => first + step * i);
+  const chart = chartText(
+    'in',
+    { waist_girth: row(24, 1), hip_girth: row(34, 1), waist_to_hip: row(7.5, 1 / 16) },
+    sizes,
+  );
+  const { title, display, range } = gradeChart({ chart, base: '6', style });
+  const drawing = {
+    ...{ title, display, stackPoint: '', baseSize: '6' },
+    sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),
+  };
+  const pieces = drawnPieces(drawing, drawnSizes(drawing), { words: '', size: 9 });
+  return { sizes, pieces };
+}
+
+const isPath =
+  (part: string) =>
+  (shape: Shape): shape is PathShape =>
+    shape.kind === 'path' && shape.part === part;
+const isText = (shape: Shape): shape is TextShape => shape.kind === 'text';
+
+/** The middle of a mark. */
+function middle({ segments }: PathShape): readonly [number, number] {
+  const ends = segments.flatMap(({ from, to }) => [from, to]);
+  const mean = (axis: 'x' | 'y') => ends.reduce((sum, end) => sum + end[axis], 0) / ends.length;
+  return [mean('x'), mean('y')];
+}
+
+describe.each([2, 12, 20])('marks of %d sizes', (count) => {
+  const { sizes, pieces } = drawn(count, 'shared-pencil');
+
+  it('stand apart by more than the lines that draw them are wide', () => {
+    for (const piece of pieces) {
+      const marks = piece.sizes.flatMap((shapes, size) =>
+        shapes
+          .filter((shape) => isPath('notch')(shape) || isPath('drill-hole')(shape))
+          .map((shape) => {
+            const { width = 0, color = '' } = shape.stroke ?? {};
+            return { size, width, color, at: middle(shape) };
+          }),
+      );
+      for (const [i, a] of marks.entries())
+        for (const b of marks.slice(i + 1)) {
+          if (a.size === b.size) continue;
+          const apart = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
+          // What is in one place is in ink, and each of its sizes is named.
+          if (apart < 0.1) expect([a.color, b.color]).toEqual([INK, INK]);
+          else expect(apart).toBeGreaterThanOrEqual(Math.max(a.width, b.width));
+        }
+    }
+  });
+
+  it('are led to a label of their size, which stands within 2 mm of the end of its leader', () => {
+    for (const piece of pieces)
+      piece.sizes.forEach((shapes, size) => {
+        const labels = shapes.filter(isText);
+        expect(new Set(labels.map(({ words }) => words))).toEqual(new Set([sizes[size]]));
+        for (const leader of shapes.filter(isPath('mark-leader'))) {
+          const end = leader.segments.at(-1)?.to ?? { x: NaN, y: NaN };
+          const near = labels.map(({ at }) => Math.hypot(at.x - end.x, at.y - end.y));
+          expect(Math.min(...near)).toBeLessThan(2);
+        }
+      });
+  });
+
+  it('of the band have a scale with a row for each size, labeled at both ends', () => {
+    const band = pieces.find(({ name }) => name === 'waistband');
+    const rows = (band?.sizes ?? []).map((shapes) => shapes.filter(isPath('scale')));
+    if (count === 2) return;
+    expect(rows.map((own) => own.length)).toEqual(sizes.map(() => 1));
+    const levels = rows.flatMap((own) => own.map((row) => middle(row)[1]));
+    // Rows of 3.2 mm type are 3.84 mm apart.
+    for (const [i, level] of levels.slice(1).entries())
+      expect(level - (levels[i] ?? NaN)).toBeCloseTo(3.84, 6);
+    (band?.sizes ?? []).forEach((shapes, size) => {
+      const small = shapes.filter(isText).filter((words) => words.size < 4);
+      expect(small.map(({ words }) => words)).toEqual([sizes[size], sizes[size]]);
+      // Right and left of center front, side and each dart; center front; both ends. Backs are double.
+      const strokes = shapes.filter(isPath('notch'));
+      expect(strokes.length).toBeGreaterThanOrEqual(13);
+      for (const stroke of strokes) expect(middle(stroke)[1]).toBeCloseTo(levels[size] ?? NaN, 9);
+    });
+  });
+
+  it('that all sizes share are drawn once', () => {
+    const front = pieces.find(({ name }) => name === 'front');
+    expect(front?.common.filter(isPath('notch')).length).toBeGreaterThan(0);
+    const band = pieces.find(({ name }) => name === 'waistband');
+    expect(band?.common.filter(isPath('fold-line'))).toHaveLength(1);
+    for (const shapes of band?.sizes ?? []) expect(shapes.filter(isPath('fold-line'))).toEqual([]);
+  });
+});
+
+describe('labels in a row', () => {
+  it('stand where they belong if there is room', () => {
+    const labels = [0, 10, 25].map((at) => ({ at, half: 2, weight: 1 }));
+    expect(spreadLabels(labels)).toEqual([0, 10, 25]);
+  });
+
+  it('spread evenly about their middle if there is none', () => {
+    // Three labels of 4 mm at 9, 10 and 11 mm: 6, 10 and 14.
+    const labels = [9, 10, 11].map((at) => ({ at, half: 2, weight: 1 }));
+    [6, 10, 14].forEach((at, i) => expect(spreadLabels(labels)[i]).toBeCloseTo(at, 9));
+  });
+});
