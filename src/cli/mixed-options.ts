@@ -35,7 +35,7 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
   }
 }
 
-const PRINTING = ['margin', 'join'];
+const PRINTING = ['margin', 'join', 'booklet'];
 
 /** Throws InputError `bad-option` for an option of printing where `grade` is given no paper. */
 export function refusePrintingWithoutPaper(command: Command): void {

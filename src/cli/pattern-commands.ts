@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { EXPORTS } from '../files/exports';
+import { BOOKLETS } from '../print/booklet/booklet';
 import { JOINS } from '../print/print-options';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { OutputOptions } from './grade-command';
@@ -75,6 +76,11 @@ function grading(command: Command, paper: Option, chart: string): Command {
     )
     .addOption(paper)
     .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
+    .addOption(
+      new Option('--booklet <kind>', 'words before the sheets: size, cloth, sewing (full)').choices(
+        BOOKLETS,
+      ),
+    )
     .addOption(
       new Option('--join <way>', 'glue sheets on a strip, or edge to edge (overlap)').choices(
         JOINS,

@@ -5,6 +5,7 @@ import { printDrawing } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
 import { readPrintOptions } from '../print/print-options';
 import type { SizeTable } from '../print/size-table';
+import { bookletOf } from './booklet-content';
 import { drawingOf } from './drawing-files';
 import { printTables } from './print-tables';
 
@@ -17,17 +18,11 @@ export async function printFiles(
   request: PrintRequest,
 ): Promise<readonly PrintFile[]> {
   // Laying out cloth takes a while, so what cannot be printed anyway is refused before.
-  readPrintOptions(request);
-  return printWith(result, request, [...printTables(result), ...(await clothTables(result))]);
-}
-
-/** The same with tables of the caller's choice. */
-export function printWith(
-  result: GradeResult,
-  request: PrintRequest,
-  tables: readonly SizeTable[],
-): Promise<readonly PrintFile[]> {
-  return printDrawing(drawingOf(result), tables, request);
+  const { booklet } = readPrintOptions(request);
+  const measures = printTables(result);
+  const cloth = await clothTables(result);
+  const told = booklet === 'none' ? undefined : bookletOf(result, measures, cloth);
+  return printDrawing(drawingOf(result), [...measures, ...cloth], request, told);
 }
 
 async function clothTables(result: GradeResult): Promise<readonly SizeTable[]> {

@@ -33,10 +33,17 @@ export function shopLength(mm: number, { unit }: Pick<LengthDisplay, 'unit'>): s
  * shortest one sold that is not more than 1 cm shorter.
  */
 export function shopZip(mm: number, { unit }: Pick<LengthDisplay, 'unit'>): string {
-  return inBoth(unit, (market) => {
-    if (isTyped(mm, market)) return mm;
-    return ZIP_STEPS[market] * Math.ceil((mm - ZIP_SHORT) / ZIP_STEPS[market]);
-  });
+  return inBoth(unit, (market) => zipLength(mm, market));
+}
+
+/** The same zip in one market alone and without its unit, for a table. */
+export function shopZipIn(mm: number, market: 'in' | 'cm'): string {
+  return inMarket(zipLength(mm, market), market);
+}
+
+function zipLength(mm: number, market: 'in' | 'cm'): number {
+  if (isTyped(mm, market)) return mm;
+  return ZIP_STEPS[market] * Math.ceil((mm - ZIP_SHORT) / ZIP_STEPS[market]);
 }
 
 function rounded(mm: number, market: 'in' | 'cm'): number {
@@ -61,8 +68,12 @@ function isWhole(mm: number, step: number): boolean {
 
 /** The length of each market, in mm, as words: the one that is shown first. */
 function inBoth(unit: LengthUnit, market: (of: 'in' | 'cm') => number): string {
-  const inches = `${inchFraction(market('in'), 32)} in`;
+  const inches = `${inMarket(market('in'), 'in')} in`;
   const metric = unit === 'mm' ? 'mm' : 'cm';
-  const metrically = `${trimmed(fromMillimeters(market('cm'), metric), 2)} ${metric}`;
+  const metrically = `${inMarket(market('cm'), metric)} ${metric}`;
   return unit === 'in' ? `${inches} (${metrically})` : `${metrically} (${inches})`;
+}
+
+function inMarket(mm: number, unit: 'in' | 'cm' | 'mm'): string {
+  return unit === 'in' ? inchFraction(mm, 32) : trimmed(fromMillimeters(mm, unit), 2);
 }

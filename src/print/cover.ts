@@ -33,6 +33,12 @@ export interface CoverHead {
   readonly imprint: string;
 }
 
+/** What is known of sizes, and the tables of it that stand on the cover. */
+export interface CoverTables {
+  readonly known: readonly SizeTable[];
+  readonly shown: readonly SizeTable[];
+}
+
 /**
  * The words as one part, the same for all sizes: what the lines stand for, and on paper the tables,
  * which may be none.
@@ -41,7 +47,7 @@ export function cover(
   { title, imprint }: CoverHead,
   sizes: readonly SheetSize[],
   { note, key: entries }: LinesTold,
-  tables: readonly SizeTable[],
+  { known, shown: listed }: CoverTables,
   medium: Medium,
   width: number = COVER_WIDTHS.wide,
 ): PlanePart {
@@ -85,12 +91,12 @@ export function cover(
   shapes.push(key.group);
   const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
-    ...[note, ...cautions(tables, [medium])].map((words) => ({ words, size: BODY })),
+    ...[note, ...cautions(known, [medium])].map((words) => ({ words, size: BODY })),
   ];
   const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), width);
   shapes.push(said.group);
   let y = said.bottom + BETWEEN;
-  const shown = medium === 'paper' ? tables : [];
+  const shown = medium === 'paper' ? listed : [];
   for (const block of shown.flatMap((table) => tableBlocks(table, width))) {
     shapes.push(placedAt(block, point(0, y)));
     y += heightOf(block) + BETWEEN;

@@ -49,6 +49,13 @@ export const SHEETS: readonly SheetPaper[] = [
   iso('a4-letter', 210, toMillimeters(11, 'in')),
 ];
 
+/** The sheet of that name. Throws a RangeError if there is none. */
+export function sheetNamed(name: string): SheetPaper {
+  const found = SHEETS.find((sheet) => sheet.name === name);
+  if (found === undefined) throw new RangeError(`there is no sheet ${name}`);
+  return found;
+}
+
 /** The name of a sheet as it is written: `A4`, `Letter`, `A4 or Letter`. */
 export function paperTitle({ name }: SheetPaper): string {
   const titles = name.split('-').map((part) => part.charAt(0).toUpperCase() + part.slice(1));

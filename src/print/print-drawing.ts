@@ -4,12 +4,18 @@ import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
 import { linesNote, OF_ALL_SIZES } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
+import type { Scene } from '../render/scene';
 import type { PdfLayer } from '../render/pdf-layers';
+import type { Booklet } from './booklet/booklet';
+import { bookletPages } from './booklet/booklet-pages';
+import type { CoverTables } from './cover';
 import { COVER_WIDTHS, cover } from './cover';
+import type { FrontPage } from './front-page';
 import { frontPage } from './front-page';
 import { inkOf } from './ink';
 import { imprintWords } from '../table/imprint';
-import type { Paper } from './paper';
+import type { Paper, SheetPaper } from './paper';
+import { paperTitle, sheetNamed } from './paper';
 import type { PlanePart } from './plane';
 import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './plane';
 import type { PrintOptions, PrintRequest } from './print-options';
@@ -19,6 +25,7 @@ import { rollPage } from './roll-page';
 import { compact } from './side-by-side';
 import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
+import type { TiledPlane } from './tile-page';
 import { SHEET_MARKS } from './tile-page';
 import { tilePages, tiled } from './tiled';
 import { turned } from './turned';
@@ -31,27 +38,51 @@ export interface PrintFile {
 }
 
 /**
- * One file a paper, in the order asked for; the same drawing gives the same bytes. Throws InputError
- * `paper-unknown`, `paper-too-small`, `paper-too-large`, `bad-option`, `character-unprintable`.
+ * One file a paper, in the order asked for, and the booklet in a file of its own where a paper has no
+ * place for it; the same drawing gives the same bytes. Throws InputError `paper-unknown`,
+ * `paper-too-small`, `paper-too-large`, `bad-option`, `character-unprintable`.
  */
 export async function printDrawing(
   drawing: NestDrawing,
   tables: readonly SizeTable[],
   request: PrintRequest,
+  booklet?: Booklet,
 ): Promise<readonly PrintFile[]> {
   const options = readPrintOptions(request);
   // The library for PDF is large, and only wanted here.
   const { pdf } = await import('../render/pdf');
   const files: PrintFile[] = [];
   for (const paper of options.papers) {
-    const { title, pages, layers, summary } = printedDrawing(drawing, tables, paper, options);
+    const { title, pages, layers, summary } = printedDrawing(
+      drawing,
+      tables,
+      paper,
+      options,
+      booklet,
+    );
     files.push({
       name: fileName(paper),
       bytes: await pdf(title, layers, pages, drawing.imprint),
       summary,
     });
   }
+  if (booklet !== undefined && !options.papers.every(isTiled)) {
+    const paper = bookletPaper(drawing);
+    const pages = bookletPages(booklet, options.booklet, paper, options.margin);
+    const bytes = await pdf(booklet.title, [], pages.map(asPage), drawing.imprint);
+    const summary = `${pages.length} pages of ${paperTitle(paper)}`;
+    if (pages.length > 0) files.push({ name: 'booklet.pdf', bytes, summary });
+  }
   return files;
+}
+
+/** What home printers take where the pattern's lengths are shown. */
+function bookletPaper({ display }: NestDrawing): SheetPaper {
+  return sheetNamed(display.unit === 'in' ? 'letter' : 'a4');
+}
+
+function asPage(scene: Scene): PdfPage {
+  return { scene, windows: [] };
 }
 
 function fileName({ kind, name }: Paper): string {
@@ -72,12 +103,18 @@ const LARGE = 400;
 const LABELS = 7;
 const PAPER_LABELS = 4;
 
-/** The pages of one paper. */
+/** A sheet so small that the pieces go over several, with pages of words before them. */
+function isTiled(paper: Paper): paper is SheetPaper {
+  return paper.kind === 'sheet' && paper.width < LARGE;
+}
+
+/** The pages of one paper; a booklet goes before tiled sheets and takes the tables with it. */
 export function printedDrawing(
   drawing: NestDrawing,
   tables: readonly SizeTable[],
   paper: Paper,
   options: PrintOptions,
+  booklet?: Booklet,
 ): Printed {
   const { title, imprint = {}, display } = drawing;
   const head = { title, imprint: imprintWords(imprint) };
@@ -90,9 +127,10 @@ export function printedDrawing(
     sizes,
   );
   const layers = layersOf(sizes.map(({ label }) => label));
+  const onCover = coverTables(tables, booklet);
   if (paper.kind === 'projector') {
     const shapes = planeShapes(
-      compact([...pieces, cover(head, sizes, lines, tables, 'projector')]),
+      compact([...pieces, cover(head, sizes, lines, onCover, 'projector')]),
       sizes,
     );
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
@@ -100,12 +138,12 @@ export function printedDrawing(
     return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
-    const parts = [...pieces, cover(head, sizes, lines, tables, 'paper')];
+    const parts = [...pieces, cover(head, sizes, lines, onCover, 'paper')];
     const page = rollPage(title, parts, sizes, paper, options.margin);
     return { title, pages: [page], layers, summary: measured(page) };
   }
-  const isLarge = paper.width >= LARGE;
-  const covered = (width: number): PlanePart => cover(head, sizes, lines, tables, 'paper', width);
+  const isLarge = !isTiled(paper);
+  const covered = (width: number): PlanePart => cover(head, sizes, lines, onCover, 'paper', width);
   const { plane, plain } = tiled(
     title,
     isLarge ? largeChoices(pieces, covered) : [pieces],
@@ -113,19 +151,58 @@ export function printedDrawing(
     paper,
     options,
   );
-  const front = isLarge
-    ? []
-    : [
-        frontPage(plane, { imprint: head.imprint, paper, options, sizes, lines, tables, plain }),
-        ...tablePages(plane, tables, paper, options.margin, 1),
-      ];
+  const squares = { imprint: head.imprint, paper, options, sizes, lines, tables, plain };
+  const { told, front, listed } = isLarge
+    ? NO_WORDS
+    : wordPages(plane, paper, options, tables, squares, booklet);
+  const words = [...told, ...front, ...listed];
   const marks: PdfLayer = { name: SHEET_MARKS, locked: true };
   return {
     title,
-    pages: [...front.map((scene) => ({ scene, windows: [] })), ...tilePages(plane)],
+    pages: [...words.map(asPage), ...tilePages(plane)],
     layers: [...layers, marks],
-    summary: sheetsTold(plane.tiles.length, plain, front.length),
+    summary: sheetsTold(
+      plane.tiles.length,
+      plain,
+      words.length,
+      isLarge ? undefined : told.length + 1,
+    ),
   };
+}
+
+/** A cover among the pieces has the tables that no booklet has, without what is drawn for them. */
+function coverTables(tables: readonly SizeTable[], booklet: Booklet | undefined): CoverTables {
+  const shown = booklet === undefined ? tables.map((table) => ({ ...table, pictures: [] })) : [];
+  return { known: tables, shown };
+}
+
+/** The pages before the sheets, in three parts. */
+interface WordPages {
+  readonly told: readonly Scene[];
+  readonly front: readonly Scene[];
+  readonly listed: readonly Scene[];
+}
+
+const NO_WORDS: WordPages = { told: [], front: [], listed: [] };
+
+/** The booklet, the page with the test squares, and the tables where no booklet has them. */
+function wordPages(
+  plane: TiledPlane,
+  paper: SheetPaper,
+  options: PrintOptions,
+  tables: readonly SizeTable[],
+  squares: FrontPage,
+  booklet: Booklet | undefined,
+): WordPages {
+  const told =
+    booklet === undefined
+      ? []
+      : bookletPages(booklet, options.booklet, pagePaper(paper), options.margin);
+  const front = [frontPage(plane, squares)];
+  const labels = squares.sizes.map(({ label }) => label);
+  const shown = told.length > 0 ? [] : tables;
+  const before = told.length + front.length;
+  return { told, front, listed: tablePages(plane, shown, labels, paper, options.margin, before) };
 }
 
 /** On large sheets it may save one that a band stands upright, or that the words are narrow. */
@@ -147,6 +224,12 @@ function isLying({ box: { left, top, right, bottom } }: PlanePart): boolean {
   return right - left > bottom - top;
 }
 
+/** The page of a booklet before sheets of a paper: its own, or half of one that is twice as large. */
+function pagePaper(paper: SheetPaper): SheetPaper {
+  const half: Readonly<Record<string, string>> = { a3: 'a4', tabloid: 'letter' };
+  return sheetNamed(half[paper.name] ?? paper.name);
+}
+
 function layersOf(labels: readonly string[]): readonly PdfLayer[] {
   return [
     ...labels.map((label) => ({ name: sizeLayer(label), locked: false })),
@@ -154,9 +237,17 @@ function layersOf(labels: readonly string[]): readonly PdfLayer[] {
   ];
 }
 
-function sheetsTold(sheets: number, plain: number, front: number): string {
-  const pages = front === 0 ? '' : ` after ${front} of instructions and tables`;
-  return `${sheets === 1 ? '1 sheet' : `${sheets} sheets`}${pages}; a plain grid takes ${plain}`;
+/** How many sheets there are, what comes before them, and which page has the test squares. */
+function sheetsTold(
+  sheets: number,
+  plain: number,
+  front: number,
+  squares: number | undefined,
+): string {
+  const pages = squares === undefined ? '' : ` after ${front} of instructions and tables`;
+  const first =
+    squares === undefined ? '' : `; print page ${squares} first and measure its squares`;
+  return `${sheets === 1 ? '1 sheet' : `${sheets} sheets`}${pages}; a plain grid takes ${plain}${first}`;
 }
 
 function measured({ scene: { width, height } }: PdfPage): string {

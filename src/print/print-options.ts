@@ -1,6 +1,7 @@
 /** What can be chosen for printing, read from texts. */
 import { lengthWithUnit } from '../table/length-with-unit';
 import { InputError } from '../errors';
+import type { BookletChoice } from './booklet/booklet';
 import type { Paper } from './paper';
 import { readPaper } from './paper';
 
@@ -17,6 +18,8 @@ export interface PrintRequest {
   readonly margin?: string;
   /** `overlap` if absent. */
   readonly join?: SheetJoin;
+  /** What stands before the sheets; `full` if absent. */
+  readonly booklet?: BookletChoice;
 }
 
 /** Choices that were read and fit together. */
@@ -25,13 +28,19 @@ export interface PrintOptions {
   /** mm. */
   readonly margin: number;
   readonly join: SheetJoin;
+  readonly booklet: BookletChoice;
 }
 
 /** mm. Most home printers reach within 3 to 6 mm of the edge; a few leave more at one end. */
 const MARGIN = 10;
 
 /** Throws InputError `paper-unknown`, and `bad-option` for a margin without its unit or that leaves too little room. */
-export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintRequest): PrintOptions {
+export function readPrintOptions({
+  paper,
+  margin,
+  join = 'overlap',
+  booklet = 'full',
+}: PrintRequest): PrintOptions {
   const papers = paper.map(readPaper);
   const names = papers.map(({ name }) => name);
   const twice = names.find((name, i) => names.indexOf(name) !== i);
@@ -51,7 +60,7 @@ export function readPrintOptions({ paper, margin, join = 'overlap' }: PrintReque
       got: margin ?? `${MARGIN}mm`,
       place: { field: 'margin' },
     });
-  return { papers, margin: width, join };
+  return { papers, margin: width, join, booklet };
 }
 
 /** mm that the first page needs inside its margins: both test squares and what stands beside them. */

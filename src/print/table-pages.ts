@@ -22,11 +22,11 @@ const BODY = 3;
 export function tablePages(
   plane: TiledPlane,
   tables: readonly SizeTable[],
+  labels: readonly string[],
   paper: SheetPaper,
   margin: number,
   before: number,
 ): readonly Scene[] {
-  const labels = tables[0]?.sizes ?? [];
   const width = paper.width - 2 * margin;
   const blocks = tables.flatMap((table) => tableBlocks(table, width));
   const flowed = (own: number): readonly Scene[] =>

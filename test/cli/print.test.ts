@@ -30,7 +30,10 @@ describe('print', () => {
       ...['--join', 'butt', '--margin', '1/4in', '--out', 'many'],
     );
     expect(status).toBe(0);
-    const names = ['print-a0.pdf', 'print-letter.pdf', 'print-roll.pdf', 'projector.pdf'];
+    const names = [
+      'booklet.pdf',
+      ...['print-a0.pdf', 'print-letter.pdf', 'print-roll.pdf', 'projector.pdf'],
+    ];
     expect(readdirSync(join(place.path, 'many')).sort()).toEqual(['.skirtgrade-written', ...names]);
     for (const name of names) expect(isPdf(`many/${name}`)).toBe(true);
   });

@@ -137,7 +137,7 @@ describe.each(RESULTS)('a trouser that is %s', (_, result) => {
   });
 
   it('is printed', async () => {
-    const [file] = await printFiles(result, { paper: ['a4'] });
+    const [file] = await printFiles(result, { paper: ['a4'], booklet: 'none' });
     expect(Buffer.from(file?.bytes.subarray(0, 5) ?? []).toString()).toBe('%PDF-');
     expect(file?.summary).toMatch(/^\d+ sheets after/u);
   });

@@ -19,6 +19,7 @@ export const ROOMS = [
   'grade',
   'seams',
   'measure',
+  'sewing',
   'fabric',
   'check',
   'dxf',

@@ -15,7 +15,7 @@ describeOutside('printed files read from outside', async () => {
   const place = folder();
   const result = demo({ sizes: ['2', '12', '24'] });
   const papers = ['a4', 'letter', 'a4-letter', 'a3', 'a0', 'roll=36in', 'projector'];
-  const files = await printFiles(result, { paper: papers });
+  const files = await printFiles(result, { paper: papers, booklet: 'none' });
   const paths = new Map(
     files.map(({ name, bytes }) => {
       const path = join(place, name);
@@ -113,14 +113,16 @@ describeOutside('printed files read from outside', async () => {
   it('the ruler of every sheet is 4 in long to 0.2 mm and stands inside the margin', () => {
     // A few rows of dots about the ruler's line, 3 mm above the margin of a lying or upright sheet.
     const path = pathOf('print-a4.pdf');
-    const told = run('pdfinfo', '-f', '4', '-l', `${pagesIn(path)}`, path);
+    const { summary = '' } = files.find(({ name }) => name === 'print-a4.pdf') ?? {};
+    const first = 1 + Number(/after (\d+) of/u.exec(summary)?.[1]);
+    const told = run('pdfinfo', '-f', `${first}`, '-l', `${pagesIn(path)}`, path);
     const heights = [...told.matchAll(/^Page +\d+ size: .* x ([\d.]+) pts/gm)].map(([, pt]) =>
       Math.round((Number(pt) * 25.4) / 72),
     );
-    expect(heights.length).toBe(pagesIn(path) - 3);
+    expect(heights.length).toBe(pagesIn(path) - first + 1);
     for (const height of new Set(heights)) {
       const top = Math.round((height - 13) / MM) - 2;
-      grayPages(path, DPI, { first: 4, top, rows: 5 }).forEach((raster, i) => {
+      grayPages(path, DPI, { first, top, rows: 5 }).forEach((raster, i) => {
         if (heights[i] !== height) return;
         let longest = 0;
         for (let y = 0; y < raster.height; y++) {
@@ -187,7 +189,9 @@ describeOutside('printed files read from outside', async () => {
     const base = await shown('Size 12');
     const all = await shown('Size 2', 'Size 12', 'Size 24');
     expect(smallest.blue).toBeGreaterThan(500);
-    expect(smallest).toMatchObject({ green: 0, ink: 0 });
+    expect(smallest.green).toBe(0);
+    // Marks that some sizes share are in ink.
+    expect(smallest.ink).toBeLessThan(0.01 * smallest.blue);
     expect(base.ink).toBeGreaterThan(500);
     expect(base).toMatchObject({ blue: 0, green: 0 });
     for (const count of Object.values(all)) expect(count).toBeGreaterThan(500);

@@ -1,6 +1,7 @@
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { boxHolds, grownBox } from '../../src/geometry/bounds';
+import { bookletOf } from '../../src/files/booklet-content';
 import { drawingOf } from '../../src/files/drawing-files';
 import { printFiles } from '../../src/files/print-files';
 import { printTables } from '../../src/files/print-tables';
@@ -16,7 +17,7 @@ const result = demo({ sizes: ['8', '12', '16'] });
 const PAPERS = ['a4', 'letter', 'a3', 'a0', 'roll=36in', 'projector'];
 
 describe('printed files', async () => {
-  const files = await printFiles(result, { paper: PAPERS });
+  const files = await printFiles(result, { paper: PAPERS, booklet: 'none' });
   const documents = await Promise.all(
     files.map(({ bytes }) => PDFDocument.load(bytes, { updateMetadata: false })),
   );
@@ -33,7 +34,10 @@ describe('printed files', async () => {
   });
 
   it('have the same bytes every time, and no date', async () => {
-    const again = await printFiles(demo({ sizes: ['8', '12', '16'] }), { paper: PAPERS });
+    const again = await printFiles(demo({ sizes: ['8', '12', '16'] }), {
+      paper: PAPERS,
+      booklet: 'none',
+    });
     for (const [i, { bytes }] of files.entries()) {
       expect(Buffer.compare(bytes, again[i]?.bytes ?? new Uint8Array())).toBe(0);
     }
@@ -118,8 +122,9 @@ describe('pages of sheets', () => {
       printTables(printed),
       readPaper(name),
       readPrintOptions({ paper: [name] }),
+      bookletOf(printed, printTables(printed), []),
     ).summary;
-    return /^(\d+) sheets.* takes (\d+)$/.exec(told)?.slice(1).map(Number) ?? [];
+    return /^(\d+) sheets.* takes (\d+)/.exec(told)?.slice(1).map(Number) ?? [];
   };
 
   it('with cut lines alone have each size in a layer, and no sewing line', () => {

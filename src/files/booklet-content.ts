@@ -1,0 +1,176 @@
+/** The booklet of a graded result: every number in it comes from the draft, the chart or the lays. */
+import type { GradeResult } from '../jobs/grade-result';
+import { shopLength, shopZipIn } from '../pattern/shop-length';
+import type { Booklet, ListedPiece } from '../print/booklet/booklet';
+import { cautions } from '../print/instructions';
+import type { SizeTable } from '../print/size-table';
+import { zipOf } from '../pattern/zip';
+import { cuttings, linesNote, sizesShown } from '../render/captions';
+import type { SewnSkirt } from '../sewing/skirt';
+import { sewnSkirt } from '../sewing/skirt';
+import { sewingSteps } from '../sewing/steps';
+import { imprintWords } from '../table/imprint';
+import { drawingOf } from './drawing-files';
+
+/**
+ * Of a skirt of front and back everything is told; of another pattern what its pieces show. `measures`
+ * are tables of bodies and garments, `cloth` those of the lays.
+ */
+export function bookletOf(
+  result: GradeResult,
+  measures: readonly SizeTable[],
+  cloth: readonly SizeTable[],
+): Booklet {
+  const { title, imprint, range, shown, display } = result;
+  const base = range.sizes.find(({ label }) => label === range.base) ?? shown[0];
+  const pieces = base?.pieces ?? [];
+  const zip = base && zipOf(base.pieces, base.parameters);
+  const skirt = sewnSkirt(shown, display);
+  const zips = zipTable(result);
+  return {
+    title,
+    facts: [
+      sizesShown(shown.map(({ label }) => label)),
+      ...(skirt === undefined ? [] : [garmentWords(skirt)]),
+      ...[imprintWords(imprint)].filter((words) => words !== ''),
+    ],
+    garment: skirt && { pieces, zip },
+    body: bodyOf(result),
+    choosing: skirt === undefined ? [] : choosing(result),
+    measures,
+    needs: [...cloth, ...(zips === undefined ? [] : [zips])],
+    notions: skirt === undefined ? [] : notions(skirt),
+    pieces: listedPieces(result),
+    cutting: cutting(result),
+    lays: [],
+    steps: skirt === undefined ? [] : sewingSteps(skirt),
+    pictured: { pieces, zipEnd: zip?.opening ?? 0 },
+    toile: skirt === undefined ? [] : TOILE,
+    cautions: cautions(measures, ['paper']),
+  };
+}
+
+/** `Skirt with waistband, lining, zip and vent at center back`. */
+function garmentWords({ band, facings, linings, opening }: SewnSkirt): string {
+  const finish = band !== undefined ? ['waistband'] : facings.length > 0 ? ['waist facing'] : [];
+  const lined = linings.length > 0 ? ['lining'] : [];
+  const below = opening === 'none' ? 'zip' : `zip and ${opening}`;
+  return `Skirt with ${[...finish, ...lined, below].join(', ')} at center back`;
+}
+
+/** The base size, for the figure. */
+function bodyOf({ chart, range }: GradeResult): Booklet['body'] {
+  const column = chart?.sizes.indexOf(range.base) ?? -1;
+  const value = (name: string): number | undefined =>
+    chart?.rows.find((row) => row.name === name)?.values[column] ?? undefined;
+  const [waist, hip, waistToHip] = [
+    value('waist_girth'),
+    value('hip_girth'),
+    value('waist_to_hip'),
+  ];
+  return waist === undefined || hip === undefined || waistToHip === undefined
+    ? undefined
+    : { waist, hip, waistToHip };
+}
+
+function choosing(result: GradeResult): readonly string[] {
+  const { shown } = result;
+  const ease = (['waist', 'hip'] as const).flatMap((name) => {
+    const words = easeWords(result, name);
+    return words === undefined ? [] : [`${words} at the ${name}`];
+  });
+  return [
+    'W, waist: around the body where it bends to the side, the tape level and close but not tight.',
+    'H, hip: around the fullest place of hip and seat, the tape level.',
+    'D, waist to hip: how far H lies below W, along the side.',
+    'Choose by the hip: the waist is easier to alter. Compare what you measured with the body ' +
+      'measurements, not with the finished garment' +
+      (ease.length > 0 ? `, which is wider by ${ease.join(' and ')}.` : '.'),
+    ...(shown.length > 1
+      ? [
+          'Between two sizes: cut the waist, its darts and the waistband or facing in the size of your ' +
+            'waist, and everything from the hip line down in the size of your hip. Between them draw the ' +
+            'side as one smooth curve from the side point of the one at the waist to the other at the hip ' +
+            'line, the same on front, back and linings, and measure that both side seams are equally long.',
+        ]
+      : []),
+  ];
+}
+
+/** By how much the garment is wider than the body, over the sizes; undefined where one is not known. */
+function easeWords(
+  { chart, shown, display }: GradeResult,
+  name: 'waist' | 'hip',
+): string | undefined {
+  const row = chart?.rows.find((one) => one.name === `${name}_girth`);
+  const eases = shown.flatMap(({ label, measures }) => {
+    const body = row?.values[chart?.sizes.indexOf(label) ?? -1];
+    const finished = measures.find((measure) => measure.name === name)?.value;
+    return body == null || finished === undefined ? [] : [finished - body];
+  });
+  if (eases.length === 0 || eases.length < shown.length) return undefined;
+  const [least, most] = [Math.min(...eases), Math.max(...eases)].map((mm) =>
+    shopLength(mm, display),
+  );
+  return least === most ? least : `${least} to ${most}`;
+}
+
+function zipTable({ shown }: GradeResult): SizeTable | undefined {
+  const zips = shown.map(({ pieces, parameters }) => zipOf(pieces, parameters)?.length);
+  if (zips.every((mm) => mm === undefined)) return undefined;
+  const cells = (unit: 'cm' | 'in'): readonly string[] =>
+    zips.map((mm) => (mm === undefined ? '-' : shopZipIn(mm, unit)));
+  return {
+    heading: 'Zip to buy, as it is sold',
+    sizes: shown.map(({ label }) => label),
+    rows: [
+      {
+        name: 'zip',
+        lines: (['cm', 'in'] as const).map((unit) => ({ unit, cells: cells(unit) })),
+      },
+    ],
+  };
+}
+
+function notions({ band, facings, zip }: SewnSkirt): readonly string[] {
+  return [
+    'Thread that suits the cloth.',
+    ...(zip === undefined ? ['A zip for the opening at center back.'] : []),
+    band === undefined
+      ? 'One hook and eye.'
+      : 'One skirt hook and bar, or a button, for the waistband.',
+    ...(band === undefined && facings.length === 0
+      ? ['Bias strip or firm ribbon for the waist: this pattern has no piece for it.']
+      : []),
+    'Cheap cloth of the same weight for the first toile.',
+  ];
+}
+
+function listedPieces({ shown }: GradeResult): readonly ListedPiece[] {
+  const plans = shown[0]?.pieces.map(({ plan }) => plan) ?? [];
+  return plans.map((plan, i) => ({
+    number: shown[0]?.cutPieces?.find(({ piece }) => piece.plan === plan)?.number ?? i + 1,
+    name: plan.name.replace(/_/g, ' '),
+    cuttings: cuttings(plan),
+  }));
+}
+
+function cutting(result: GradeResult): readonly string[] {
+  return [
+    linesNote(drawingOf(result), result.shown.length),
+    'Wash and press the cloth first. Lay each piece with its grainline along the selvage, and an edge ' +
+      'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
+    'Snip or chalk every notch, and mark the tips of darts through all layers.',
+  ];
+}
+
+/** Common practice, no source. */
+const TOILE: readonly string[] = [
+  'Sew shell and band in cheap cloth with long stitches and leave the hem raw. Wear it with the shoes ' +
+    'and the underwear of the finished skirt; sit, walk and climb a stair.',
+  'Folds that run across the hip: let out both side seams alike. Folds that hang down at the side: take ' +
+    'them in. The waist gapes at the back: sew the back darts deeper, and shorten the band by as much.',
+  'The side seam does not hang plumb: lift the waist at center front or back until it does, and cut off ' +
+    'what stands above the band.',
+  'Draw every change on the paper, on both pieces that meet there, and measure the seams again.',
+];

@@ -1,0 +1,62 @@
+/** The pages of a booklet: its sections one below the other, a heading never alone at a foot. */
+import { point } from '../../geometry/point';
+import type { Scene, Shape } from '../../render/scene';
+import { SOFT_INK } from '../../render/size-style';
+import type { Sketch } from '../../render/sketch';
+import { heightOf, placedAt } from '../../render/sketch';
+import { fitted, text } from '../../render/type';
+import type { SheetPaper } from '../paper';
+import type { Booklet, BookletChoice } from './booklet';
+import { headingBlock, sections } from './sections';
+
+/** mm between two blocks, and above the heading of a section. */
+const BETWEEN = 5;
+const ABOVE_HEADING = 9;
+/** Type size in mm of the line at the foot, and the room that it takes. */
+const FOOT = 2.4;
+const FOOT_ROOM = 6;
+
+/** Upright pages within the margins, the cover a page of its own; none for the choice `none`. */
+export function bookletPages(
+  booklet: Booklet,
+  choice: BookletChoice,
+  paper: SheetPaper,
+  margin: number,
+): readonly Scene[] {
+  const width = paper.width - 2 * margin;
+  const bottom = paper.height - margin - FOOT_ROOM;
+  const pages: Shape[][] = [];
+  let y = Infinity;
+  const put = (block: Sketch, above: number, needed: number): void => {
+    if (y + above + needed > bottom) {
+      pages.push([]);
+      y = margin;
+    } else y += above;
+    pages.at(-1)?.push(placedAt(block, point(margin, y)));
+    y += heightOf(block);
+  };
+  for (const { heading, blocks } of sections(booklet, choice, width)) {
+    const [first] = blocks;
+    if (heading !== undefined && first !== undefined) {
+      const head = headingBlock(heading);
+      put(head, ABOVE_HEADING, heightOf(head) + BETWEEN + heightOf(first));
+    }
+    for (const block of blocks) put(block, BETWEEN, heightOf(block));
+    if (heading === undefined) y = Infinity;
+  }
+  return pages.map((shapes, i) => ({
+    title: booklet.title,
+    width: paper.width,
+    height: paper.height,
+    shapes: [
+      ...shapes,
+      foot(`${booklet.title}, booklet ${i + 1} of ${pages.length}`, paper, margin),
+    ],
+  }));
+}
+
+function foot(words: string, { width, height }: SheetPaper, margin: number): Shape {
+  return text(words, point(margin, height - margin), fitted(words, FOOT, width - 2 * margin), {
+    color: SOFT_INK,
+  });
+}

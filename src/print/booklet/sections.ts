@@ -1,0 +1,149 @@
+/** The sections of a booklet, each as blocks that are not torn apart between pages. */
+import { point } from '../../geometry/point';
+import { lineDrawing } from '../../render/line-drawing';
+import { paragraph } from '../../render/furniture';
+import type { Sketch } from '../../render/sketch';
+import { heightOf, moved, placedAt, sketchOf, widthOf } from '../../render/sketch';
+import { fitted, text } from '../../render/type';
+import { paragraphs } from '../paragraphs';
+import { tableBlocks } from '../size-table';
+import type { SizeTable } from '../size-table';
+import type { Booklet, BookletChoice } from './booklet';
+import { bodyPicture } from './body-picture';
+import { stepPicture } from './step-picture';
+
+/** Type sizes, mm. */
+const TITLE = 10;
+const FACT = 4;
+const HEADING = 5;
+const BODY = 3;
+/** mm between a picture and its words. */
+const BESIDE = 6;
+/** mm that the drawing on the cover is high. */
+const COVER_HEIGHT = 105;
+
+/** A heading and what stands below it; the cover has none. */
+export interface Section {
+  readonly heading: string | undefined;
+  readonly blocks: readonly Sketch[];
+}
+
+/** The sections that are asked for, `width` mm wide; those with nothing to tell are left out. */
+export function sections(
+  booklet: Booklet,
+  choice: BookletChoice,
+  width: number,
+): readonly Section[] {
+  if (choice === 'none') return [];
+  const { needs, notions, measures, toile, cautions } = booklet;
+  const all: readonly Section[] = [
+    { heading: undefined, blocks: [coverBlock(booklet, width)] },
+    {
+      heading: 'Choose your size',
+      blocks: [...choosingBlocks(booklet, width), ...tables(measures, width)],
+    },
+    { heading: 'You need', blocks: [...tables(needs, width), ...told(notions, width)] },
+    { heading: 'Cut', blocks: [...cutBlocks(booklet, width), ...booklet.lays] },
+    { heading: 'Sew', blocks: choice === 'full' ? stepBlocks(booklet, width) : [] },
+    { heading: 'The first toile', blocks: told(toile, width) },
+    { heading: 'Cautions', blocks: told(cautions, width) },
+  ];
+  return all.filter(({ blocks }) => blocks.length > 0);
+}
+
+function coverBlock({ title, facts, garment }: Booklet, width: number): Sketch {
+  const full = garment && lineDrawing(garment, COVER_HEIGHT);
+  // A wide skirt is drawn lower, so that front and back stay side by side; its gaps do not shrink.
+  const share = full === undefined ? 1 : Math.min(1, (0.95 * width) / widthOf(full));
+  const drawing = share < 1 && garment ? lineDrawing(garment, share * COVER_HEIGHT) : full;
+  const lines = facts.map((fact, i) =>
+    text(fact, point(0, TITLE + 8 + 6 * i), fitted(fact, FACT, width)),
+  );
+  const below = TITLE + 8 + 6 * facts.length + 8;
+  return sketchOf([
+    text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
+    ...lines,
+    ...(drawing === undefined
+      ? []
+      : [placedAt(drawing, point(Math.max(0, (width - widthOf(drawing)) / 2), below))]),
+  ]);
+}
+
+function tables(all: readonly SizeTable[], width: number): readonly Sketch[] {
+  return all.flatMap((table) => tableBlocks(table, width));
+}
+
+/** A sentence or two a block. */
+function told(sentences: readonly string[], width: number): readonly Sketch[] {
+  return sentences.map((words) => sketchOf(paragraph(words, BODY, width, 0).shapes));
+}
+
+function choosingBlocks({ body, choosing }: Booklet, width: number): readonly Sketch[] {
+  if (choosing.length === 0) return [];
+  const picture = body && bodyPicture(body);
+  const left = picture === undefined ? 0 : widthOf(picture) + BESIDE;
+  const words = choosing.map((sentence) => ({ words: sentence, size: BODY }));
+  return [
+    sketchOf([
+      ...(picture === undefined ? [] : [placedAt(picture, point(0, 0))]),
+      paragraphs(words, left, 0, width - left).group,
+    ]),
+  ];
+}
+
+/** mm of the columns of the list of pieces. */
+const NUMBER = 8;
+const NAME = 48;
+
+function cutBlocks({ pieces, cutting }: Booklet, width: number): readonly Sketch[] {
+  const rows = pieces.map(({ number, name, cuttings }) => {
+    const cut = paragraph(cuttings.join('; '), BODY, width - NUMBER - NAME, 0);
+    return sketchOf([
+      text(`${number}`, point(0, BODY), BODY, { weight: 'bold' }),
+      text(name, point(NUMBER, BODY), fitted(name, BODY, NAME - 2)),
+      placedAt(sketchOf(cut.shapes), point(NUMBER + NAME, 0)),
+    ]);
+  });
+  const list = stacked(rows, BODY / 2);
+  return [...(list === undefined ? [] : [list]), ...told(cutting, width)];
+}
+
+function stepBlocks({ steps, pictured }: Booklet, width: number): readonly Sketch[] {
+  return steps.map((step, i) => {
+    const picture = stepPicture(step, pictured);
+    const room = width - (picture === undefined ? 0 : PICTURE + BESIDE);
+    const { group } = paragraphs(
+      [
+        { words: `${i + 1}. ${step.title}`, size: BODY + 0.6, weight: 'bold' },
+        ...step.words.map((words) => ({ words, size: BODY })),
+      ],
+      0,
+      0,
+      room,
+    );
+    return sketchOf([
+      group,
+      ...(picture === undefined
+        ? []
+        : [placedAt(picture, point(width - (PICTURE + widthOf(picture)) / 2, 0))]),
+    ]);
+  });
+}
+
+/** mm of the column of pictures beside the steps. */
+const PICTURE = 52;
+
+function stacked(sketches: readonly Sketch[], between: number): Sketch | undefined {
+  let y = 0;
+  const placed = sketches.map((sketch) => {
+    const at = moved(sketch, point(0, y));
+    y += heightOf(sketch) + between;
+    return at;
+  });
+  return placed.length === 0 ? undefined : sketchOf(placed.flatMap(({ shapes }) => shapes));
+}
+
+/** The heading of a section as a block. */
+export function headingBlock(words: string): Sketch {
+  return sketchOf([text(words, point(0, HEADING), HEADING, { weight: 'bold' })]);
+}
