@@ -1,6 +1,6 @@
-/** Streams of a PDF file, packed by the machine's own zlib: far quicker than in JavaScript. */
-import { deflateSync } from 'node:zlib';
+/** Streams of a PDF file, packed by a library of its own, so that every machine writes the same bytes. */
 import type { PDFContext, PDFRef } from '@cantoo/pdf-lib';
+import { strToU8, zlibSync } from 'fflate';
 
 /** What a stream says of itself besides its length and how it is packed. */
 type Entries = Exclude<Parameters<PDFContext['stream']>[1], undefined>;
@@ -11,7 +11,6 @@ export function packedStream(
   content: Uint8Array | string,
   entries: Entries = {},
 ): PDFRef {
-  return context.register(
-    context.stream(deflateSync(content), { ...entries, Filter: 'FlateDecode' }),
-  );
+  const bytes = typeof content === 'string' ? strToU8(content) : content;
+  return context.register(context.stream(zlibSync(bytes), { ...entries, Filter: 'FlateDecode' }));
 }

@@ -36,7 +36,7 @@ beforeAll(async () => {
     platform: 'node',
     target: 'node20',
     mainFields: ['module', 'main'],
-    loader: { '.csv': 'text' },
+    loader: { '.csv': 'text', '.ttf': 'binary' },
     logLevel: 'warning',
     banner: {
       js: "import{createRequire as makeRequire}from'node:module';const require=makeRequire(import.meta.url);",

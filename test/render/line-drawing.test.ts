@@ -54,7 +54,7 @@ describe('the line drawing', () => {
     // Its widest place is the hip or the hem, all round: front and back together.
     const widest = Math.max(measureOf(size, 'hip'), measureOf(size, 'hem'));
     const down = measureOf(size, 'center_front_length');
-    const band = size.measures.some(({ name }) => name === 'waistband') ? 30 : 0;
+    const band = size.pieces.some(({ plan }) => plan.part === 'waistband') ? 30 : 0;
     const scale = across / widest;
     // The side rises a little over the center front, and a flared hem is measured along its curve.
     expect(longest / scale).toBeGreaterThan(down + band - 5);
