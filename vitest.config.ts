@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 
+/** Asks Poppler, qpdf, librsvg and ezdxf, which npm does not install. */
+const OUTSIDE = 'test/outside/**/*.test.ts';
+
 export default defineConfig(({ mode }) => ({
   // The published tables are imported as text, by the bundle and by the tests alike.
   plugins: [
@@ -23,7 +26,8 @@ export default defineConfig(({ mode }) => ({
     },
   ],
   test: {
-    include: ['test/**/*.test.ts'],
+    include: mode === 'outside' ? [OUTSIDE] : ['test/**/*.test.ts'],
+    exclude: mode === 'long' || mode === 'outside' ? [] : [OUTSIDE],
     setupFiles: ['test/samples.ts'],
     env: { LONG: mode === 'long' ? '1' : '' },
     // Nothing in src or test keeps a state that another file could see, so each worker imports all
