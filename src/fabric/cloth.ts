@@ -46,6 +46,8 @@ export interface Cloth {
 export interface ClothWidth {
   readonly value: number;
   readonly unit: LengthUnit;
+  /** A width of the other market, a little wider, which a lay on this one serves too. */
+  readonly serves?: Omit<ClothWidth, 'serves'>;
 }
 
 /** Common practice, no source: the widths in which apparel cloth is sold. */
@@ -53,6 +55,26 @@ export const CLOTH_WIDTHS: readonly ClothWidth[] = [
   ...[90, 112, 140, 150].map((value) => ({ value, unit: 'cm' as const })),
   ...[36, 45, 54, 60].map((value) => ({ value, unit: 'in' as const })),
 ];
+
+/**
+ * One width for each pair that both markets sell alike, the narrower of the two: whoever buys either has
+ * enough.
+ */
+export const PAIRED_WIDTHS: readonly ClothWidth[] = (
+  [
+    [90, 36],
+    [112, 45],
+    [140, 54],
+    [150, 60],
+  ] as const
+).map(([cm, inches]) => {
+  const pair = [
+    { value: cm, unit: 'cm' as const },
+    { value: inches, unit: 'in' as const },
+  ].sort((a, b) => clothWidth(a) - clothWidth(b));
+  const [narrow, wide] = pair as [ClothWidth, ClothWidth];
+  return { ...narrow, serves: wide };
+});
 
 /** A stated width in mm, selvages included. */
 export function clothWidth({ value, unit }: ClothWidth): number {

@@ -56,7 +56,7 @@ function picture(group: readonly Shown[], labels: readonly string[], all: number
     captions: [
       [...folds].join(' or '),
       whoseTold(group, labels, all),
-      `Drawn: size ${label} on ${widthsTold([width], 1)}, ${foldingTold(lay, length)}.`,
+      `Drawn: size ${label} on ${width.value} ${width.unit}, ${foldingTold(lay, length)}.`,
     ],
   });
 }

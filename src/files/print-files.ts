@@ -28,8 +28,11 @@ export async function printFiles(
 async function clothTables(result: GradeResult): Promise<readonly SizeTable[]> {
   const { cutSize, isLayable } = await import('./fabric-files');
   if (!isLayable(result)) return [];
+  const { PAIRED_WIDTHS: widths } = await import('../fabric/cloth');
   const { fabricNeeds } = await import('../fabric/fabric-needs');
   const { fabricTables, worthLaying } = await import('./fabric-table');
   // A lay for cloth with a nap serves for plain cloth as well.
-  return fabricTables(worthLaying(fabricNeeds(result.shown.map(cutSize), { naps: ['with'] })));
+  return fabricTables(
+    worthLaying(fabricNeeds(result.shown.map(cutSize), { widths, naps: ['with'] })),
+  );
 }

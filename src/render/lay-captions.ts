@@ -29,12 +29,13 @@ export function foldingTold(lay: Lay, length: (mm: number) => string): string {
   return isOpened ? `${how}; past ${length(folded)} it is opened out` : how;
 }
 
-/** Widths unit by unit, `112, 140 cm, 45 in`; `any width` if they are all of several. */
+/** Widths unit by unit with those they serve, `90, 150 cm, 36, 60 in`; `any width` if they are all of several. */
 export function widthsTold(widths: readonly ClothWidth[], all: number): string {
   if (all > 1 && widths.length === all) return 'any width';
+  const stated = widths.flatMap((width) => [width, ...(width.serves ? [width.serves] : [])]);
   return (['cm', 'in'] as const)
     .map((unit) => {
-      const values = widths.filter((width) => width.unit === unit).map(({ value }) => value);
+      const values = stated.filter((width) => width.unit === unit).map(({ value }) => value);
       return values.length === 0 ? '' : `${values.join(', ')} ${unit}`;
     })
     .filter((words) => words !== '')
