@@ -81,7 +81,7 @@ function findingOf(
       message:
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
         `rather have ${wanted(first, plan)} than ${given} in the half ${plan.name}: ` +
-        (breaks.length === 0
+        (breaks.length === 0 || range.blend !== undefined
           ? `set ${plan.name}_darts=${wanted(first, plan)}`
           : `break the range ${breaks.join(' and ')}`),
     },

@@ -11,7 +11,7 @@ export function draftWords(result: DraftResult): OwnWords {
   const { chart, style, range } = result;
   return {
     heading:
-      `${chart.file}: ${chart.sizes.length} sizes, style ${style.name}, base ${range.base}, ` +
+      `${chart.file}: ${range.blend ?? `${chart.sizes.length} sizes`}, style ${style.name}, base ${range.base}, ` +
       `stacked on ${range.stackPoint}`,
     tables: [sizesTable(result), stepTable(result)],
     caution: 'A narrow hem shortens the stride. Standards are voluntary and bodies vary.',

@@ -60,6 +60,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
       .option('--base <size>', 'the size that is drafted first and that all rules start from'),
   )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
+    .option('--blend <parts>', 'one body between sizes: "waist 12, hip 16"', list)
     .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
     .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
     .addOption(unitOption())

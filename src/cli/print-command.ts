@@ -39,7 +39,7 @@ export async function printCommand(
   io.out(
     [
       wrappedParagraph(
-        `${chart.file}: ${shown.length === 1 ? '1 size' : `${shown.length} sizes`}, ` +
+        `${chart.file}: ${range.blend ?? (shown.length === 1 ? '1 size' : `${shown.length} sizes`)}, ` +
           `style ${style.name}, base ${range.base}`,
       ),
       ...(grave.length === 0 ? [] : [findingsReport(grave, io.color, 'in findings.csv of grade')]),

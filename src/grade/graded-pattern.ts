@@ -36,8 +36,10 @@ export interface GradedPattern {
   readonly exactRules: GradeRules;
   /** The rules as applied. */
   readonly rules: GradeRules;
-  /** From the smallest to the largest. */
+  /** From the smallest to the largest; a blend stands behind. */
   readonly sizes: readonly SizedPattern[];
+  /** Label of the size that is put together from sizes of the chart, if one is: no neighbor of the base. */
+  readonly blend?: string | undefined;
 }
 
 /** One size of a drafted range, and the draft that it must equal. */

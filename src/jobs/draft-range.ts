@@ -36,6 +36,8 @@ export interface DraftedRange {
   readonly drafter: Drafter;
   /** In the order of the chart. */
   readonly sizes: readonly DraftedSize[];
+  /** Label of the last size, if it is a blend. */
+  readonly blend?: string;
 }
 
 /**

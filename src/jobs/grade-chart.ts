@@ -1,4 +1,5 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
+import { withBlend } from '../chart/blend';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, DraftContext } from '../check/checks';
@@ -33,6 +34,7 @@ import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
 import { refuseChartOrders, refuseOtherBase } from './chart-orders';
+import { baseAndBlend, blendOf } from './blended-range';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
 import type { GradeResult } from './grade-result';
@@ -42,6 +44,7 @@ import type { GradeRequest } from './requests';
 
 /** A graded range that was drafted, and what it was drafted from. */
 export interface DraftResult extends GradeResult {
+  /** With the blend as one more size, where one was asked for. */
   readonly chart: SizeChart;
   readonly style: Style;
   readonly parameters: readonly ResolvedParameter[];
@@ -78,12 +81,12 @@ interface Graded {
 }
 
 function graded(request: GradeRequest): Graded {
-  const chart = readChart(request.chart, request.file ?? 'chart');
-  const label = knownSize(chart.sizes, request.base, 'base', chart.file);
-  refuseOtherBase(chart, label);
-  const display = displayOf(request, chart.unit);
-  const base = chart.sizes.indexOf(label);
-  const drafted = draftRange(chart, base, request);
+  const typed = readChart(request.chart, request.file ?? 'chart');
+  const label = knownSize(typed.sizes, request.base, 'base', typed.file);
+  refuseOtherBase(typed, label);
+  const display = displayOf(request, typed.unit);
+  const { chart, drafted } = draftedChart(typed, label, request);
+  const base = drafted.sizes.findIndex((size) => size.label === label);
   const { style, parameters, layout, drafter } = drafted;
   refuseChartOrders(chart, style);
   const sized = gradeSizes(
@@ -95,16 +98,7 @@ function graded(request: GradeRequest): Graded {
     },
   );
   const range = gradedRange(sized, drafted);
-  const pattern: Pattern = {
-    file: chart.file,
-    title: titleOf(chart, style),
-    unit: chart.unit,
-    base: label,
-    pieces: (range.sizes[base]?.pieces ?? []).map(ruledPiece),
-    seams: layout.seams,
-    unpaired: [],
-    leftOut: [],
-  };
+  const pattern = patternOf(chart, drafted, range);
   const seams = walkedSeams(range, pattern.seams);
   const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);
   const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): DraftContext => ({
@@ -112,7 +106,8 @@ function graded(request: GradeRequest): Graded {
     range: own,
     rules: rulesOf(own),
     seams: walked,
-    chart,
+    // A blend is no size of the range, so that it has no steps.
+    chart: typed,
     against: request.against,
     redraft: redraftOf(drafted, own),
     display,
@@ -131,21 +126,56 @@ function graded(request: GradeRequest): Graded {
     range,
     ruleTexts: range.ruleFormulas,
     seams,
-    shown: shownSizes(range.sizes, request.sizes, chart.file),
+    shown: shownSizes(
+      range.sizes,
+      drafted.blend === undefined ? request.sizes : [drafted.blend],
+      chart.file,
+    ),
     display,
     lines: request.lines,
   };
   return { grade, context: () => contextOf(range, seams) };
 }
 
+/** The sizes of a chart drafted; with a blend it has one more, and only the base is graded beside it. */
+function draftedChart(
+  typed: SizeChart,
+  base: string,
+  request: GradeRequest,
+): { readonly chart: SizeChart; readonly drafted: DraftedRange } {
+  const blend = blendOf(request, typed);
+  const chart = blend === undefined ? typed : withBlend(typed, blend);
+  const range = draftRange(chart, chart.sizes.indexOf(base), request);
+  return { chart, drafted: blend === undefined ? range : baseAndBlend(range, base, blend) };
+}
+
+/** What is graded, as a pattern that somebody could have given: its pieces in the base size. */
+function patternOf(
+  chart: SizeChart,
+  { style, layout }: DraftedRange,
+  { base, sizes }: GradedRange,
+): Pattern {
+  return {
+    file: chart.file,
+    title: titleOf(chart, style),
+    unit: chart.unit,
+    base,
+    pieces: (sizes.find(({ label }) => label === base)?.pieces ?? []).map(ruledPiece),
+    seams: layout.seams,
+    unpaired: [],
+    leftOut: [],
+  };
+}
+
 /** A graded pattern, rounded or exact, with what is known of each size besides its pieces. */
-function gradedRange(graded: GradedPattern, { drafter, sizes }: DraftedRange): GradedRange {
+function gradedRange(graded: GradedPattern, { drafter, sizes, blend }: DraftedRange): GradedRange {
   const { stackPoint } = graded;
   const points = skirtPoints(graded.plans);
   const first = sizes.find(({ label }) => label === graded.base);
   if (first === undefined) throw new RangeError('a range is graded from its base');
   return {
     ...graded,
+    blend,
     sizes: graded.sizes.map((size, i) => {
       const { body, draft } = sizes[i] ?? first;
       return {

@@ -64,7 +64,8 @@ export function gradeSpec(
     spec,
     sample,
     findings: [
-      ...checkTolerances(spec, display),
+      // Between the base and a blend there is no step.
+      ...(range.blend === undefined ? checkTolerances(spec, display) : []),
       ...checkSample(sample, sampleFits(sample, spec), spec, display),
     ],
   };

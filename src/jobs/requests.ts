@@ -35,6 +35,11 @@ export interface GradeRequest extends RangeRequest {
   /** Its name for messages. */
   readonly file?: string;
   readonly base: string;
+  /**
+   * A body between sizes instead of the sizes: parts such as `waist 12`, `hip 16` and, if its length is
+   * another's, `length 14`. It is graded from the base and shown alone.
+   */
+  readonly blend?: readonly string[];
   /** Name of a style of the engine, or what `readStyle` gave; `pencil` if absent. */
   readonly style?: string | StyleChoice;
   /** Parameters set on top of the style: name to value or formula. */
