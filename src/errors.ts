@@ -79,6 +79,8 @@ export type InputErrorCode =
 export interface InputProblem {
   readonly what: string;
   readonly allowed?: string;
+  /** Names that are nearly what was got, nearest first; told as what was probably meant. */
+  readonly near?: readonly string[];
   /** A field of the request that would mend it too: allowed is what `allowed` says, or this field. */
   readonly orField?: string;
   readonly got?: string;
@@ -115,7 +117,7 @@ export function cut(text: string, most: number): string {
  * if absent.
  */
 export function problemText(
-  { what, allowed, orField, got, place }: InputProblem,
+  { what, near = [], allowed, orField, got, place }: InputProblem,
   fieldWord: (field: string) => string = (field) => field,
 ): string {
   const where = place === undefined ? '' : placeText(place, fieldWord);
@@ -124,11 +126,18 @@ export function problemText(
   );
   return [
     `${where === '' ? '' : `${where}: `}${cut(what, MOST_ALLOWED)}.`,
+    near.length === 0 ? '' : `Did you mean ${inWords(near)}?`,
     ways.length === 0 ? '' : `Allowed: ${ways.map((way) => cut(way, MOST_ALLOWED)).join(', or ')}.`,
     got === undefined ? '' : `Got: ${got === '' ? 'nothing' : cut(got, MOST_GOT)}.`,
   ]
     .filter((part) => part !== '')
     .join(' ');
+}
+
+/** `a`, `a or b`, `a, b or c`. */
+function inWords(names: readonly string[]): string {
+  const last = names.slice(-1).join('');
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} or ${last}`;
 }
 
 /** A place in words: `chart.csv, row 3, column 4 (waist_girth, size 8)`. */

@@ -1,8 +1,32 @@
 /** The values of a measurement that a caller cannot do without. */
 import { InputError } from '../errors';
 import { cellError, readCell } from './chart-cell';
-import type { SizeChart } from './size-chart';
+import type { MeasurementRow, SizeChart } from './size-chart';
 import { findRow } from './size-chart';
+import { nearMeasurement } from './vocabulary';
+import { listedNames } from '../table/near-names';
+
+/**
+ * Throws `measurement-missing` for the first of the names that no row of the chart has, and tells the
+ * others that are missing with it, and which rows may be meant.
+ */
+export function needRows(chart: SizeChart, names: readonly string[]): void {
+  const missing = names.filter((name) => findRow(chart, name) === undefined);
+  const [first] = missing;
+  if (first === undefined) return;
+  const meant = chart.rows
+    .filter(({ known }) => !known)
+    .map(({ label }) => ({ label, name: nearMeasurement(label) }))
+    .filter(({ name }) => name !== undefined && missing.includes(name))
+    .map(({ label, name }) => `; "${label}" may be meant for ${name}`);
+  const rows = missing.join(' and ');
+  throw new InputError('measurement-missing', {
+    what: `the chart has no row ${rows}${meant.join('')}`,
+    allowed: `a row ${rows}, by that name or another that is usual`,
+    got: listedNames(chart.rows.map(({ label }) => label)),
+    place: { file: chart.file, measurement: first },
+  });
+}
 
 /**
  * The values of a row in millimeters, one a size in the chart's order, all of them there. Throws
@@ -10,15 +34,8 @@ import { findRow } from './size-chart';
  * `cell-missing`, `cell-not-a-number` or `cell-not-positive` with its place.
  */
 export function needValues(chart: SizeChart, name: string): readonly number[] {
-  const row = findRow(chart, name);
-  if (row === undefined) {
-    throw new InputError('measurement-missing', {
-      what: `the chart has no row ${name}`,
-      allowed: `a row ${name}, by that name or another that is usual`,
-      got: chart.rows.map(({ label }) => label).join(', '),
-      place: { file: chart.file, measurement: name },
-    });
-  }
+  needRows(chart, [name]);
+  const row = findRow(chart, name) as MeasurementRow;
   return row.values.map((value, index) => {
     if (value !== null) return value;
     const text = row.cells[index] ?? '';

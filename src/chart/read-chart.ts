@@ -7,7 +7,7 @@ import type { ChartTable } from './layout';
 import { findLayout } from './layout';
 import type { MeasurementLine } from './measurement-lines';
 import { measurementRow, nameLines } from './measurement-lines';
-import { needValues } from './need-values';
+import { needRows, needValues } from './need-values';
 import type { SheetComment } from '../table/sheet';
 import { readSheet } from '../table/sheet';
 import type { SizeChart } from './size-chart';
@@ -73,6 +73,7 @@ export function readChart(text: string, file: string): SizeChart {
     layout: table.layout,
     largestFirst: false,
   };
+  needRows(asTyped, NEEDED);
   for (const name of NEEDED) needValues(asTyped, name);
   checkGirthUnit(asTyped);
   checkDoubtfulCells(asTyped);

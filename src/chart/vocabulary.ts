@@ -1,6 +1,7 @@
 /** The body measurements the engine knows, named after ISO 8559-1, and what else they are called. */
 import type { LengthUnit } from '../units';
 import { labelKey, splitLabel } from '../table/label';
+import { nearNames } from '../table/near-names';
 
 /** One body measurement with every name under which a chart may bring it. */
 export interface MeasurementTerm {
@@ -70,6 +71,12 @@ export function recognizeMeasurement(label: string): RecognizedMeasurement | und
   const name = index().get(labelKey(text));
   if (name === undefined) return undefined;
   return unit === undefined ? { name } : { name, unit };
+}
+
+/** The known measurement whose name or other name is nearly this label; undefined if none is. */
+export function nearMeasurement(label: string): string | undefined {
+  const [near] = nearNames(splitLabel(label).text, [...index().keys()]);
+  return near === undefined ? undefined : index().get(near);
 }
 
 let builtIndex: ReadonlyMap<string, string> | undefined;

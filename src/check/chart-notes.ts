@@ -3,6 +3,7 @@ import type { Finding } from './finding';
 import { OWN_RULE } from './finding';
 import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
+import { nearMeasurement } from '../chart/vocabulary';
 
 /**
  * Notes on a chart, none of them an error: `layout` and `size-order` where the file is not in the
@@ -29,7 +30,14 @@ function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {
   const { name, label } = row;
   if (!row.known) {
     const called = label === '' ? 'A row without a label' : `The row "${label}"`;
-    return [note('unknown-row', name, `${called} is no known measurement and is not used.`)];
+    const near = nearMeasurement(label);
+    const meant =
+      near === undefined || chart.rows.some((other) => other.name === near)
+        ? ''
+        : ` Did you mean ${near}?`;
+    return [
+      note('unknown-row', name, `${called} is no known measurement and is not used.${meant}`),
+    ];
   }
   const notes: Finding[] = [];
   if (label !== name) notes.push(note('read-as', name, `The label "${label}" is read as ${name}.`));

@@ -103,8 +103,11 @@ function drafted<Options extends { readonly base?: string }>(
   command: Command,
 ): [string, Options & { readonly base: string }] {
   const { base } = options;
-  if (chart === undefined) return command.error("error: missing required argument 'chart.csv'");
-  if (base === undefined)
-    return command.error("error: required option '--base <size>' not specified");
+  const needsBase = "required option '--base <size>' not specified";
+  if (chart === undefined)
+    return command.error(
+      `error: missing required argument 'chart.csv'${base === undefined ? `, and ${needsBase}` : ''}`,
+    );
+  if (base === undefined) return command.error(`error: ${needsBase}`);
   return [chart, { ...options, base }];
 }

@@ -1,6 +1,16 @@
 /** The bytes of a file, up to a bound; a pipe is waited for, but not forever. */
-import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import {
+  closeSync,
+  constants,
+  existsSync,
+  fstatSync,
+  openSync,
+  readSync,
+  readdirSync,
+} from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { InputError } from '../errors';
+import { nearNames } from '../table/near-names';
 
 /** Bytes of a table or a drawing: far more than its most lines need. The engine's own figure. */
 const MOST_BYTES = 10_000_000;
@@ -40,6 +50,8 @@ export function readBounded(given: string, path: string): ReadFile {
     return { bytes: readAll(file, given, stat.isFIFO()), identity };
   } catch (error) {
     if (error instanceof InputError) throw error;
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT')
+      throw missing(given, path);
     throw unreadable(given, error instanceof Error ? error.message : String(error));
   } finally {
     if (file !== undefined) closeSync(file);
@@ -87,6 +99,18 @@ function tooLarge(given: string, got: string): InputError {
     what: 'the file is too large',
     allowed: `${MOST_BYTES / 1_000_000} MB`,
     got,
+    place: { file: given },
+  });
+}
+
+/** A file that is not there, with the files beside it whose names are nearly its own. */
+function missing(given: string, path: string): InputError {
+  const folder = dirname(path);
+  const names = existsSync(folder) ? readdirSync(folder) : undefined;
+  const near = nearNames(basename(path), names ?? []).map((name) => join(dirname(given), name));
+  return new InputError('file-unreadable', {
+    what: names === undefined ? 'there is no such folder' : 'there is no such file',
+    ...(near.length > 0 ? { near } : { allowed: 'the path of a file that is there' }),
     place: { file: given },
   });
 }

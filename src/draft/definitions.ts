@@ -5,6 +5,7 @@ import type { Formula } from '../formula/formula';
 import type { FormulaParser } from '../formula/parse';
 import type { Block, BlockLayout, FormulaQuantity } from './block';
 import type { ResolvedParameter } from './parameters';
+import { wantedNames } from '../table/near-names';
 
 /** Names of one piece are kept apart by its name and a slash: `front/side_hip.x`. */
 export interface Definition {
@@ -162,7 +163,12 @@ function refuseName(
   const settable = [...definitions.keys()].filter((key) => !/[/.]/.test(key));
   throw new InputError('formula-unknown-name', {
     what: `"${name}" is neither a measurement of the chart nor a parameter of the style`,
-    allowed: `measurements ${[...measurable].join(', ')}; parameters ${settable.join(', ')}`,
+    ...wantedNames(
+      name,
+      [...measurable, ...settable],
+      'a measurement of the chart, such as ' +
+        `${[...measurable].slice(0, 3).join(', ')}, or a parameter, such as ${settable.slice(0, 3).join(', ')}`,
+    ),
     got: text,
     place,
   });

@@ -127,6 +127,7 @@ export function findParameter(style: Style, setting: Setting): ParameterDefiniti
   const found = meantName({ text: setting.parameter, place: setting.place }, names, {
     code: 'parameter-unknown',
     what: `style ${style.name} has no parameter of this name`,
+    allowed: `one of its ${names.length} parameters, which \`styles ${style.name}\` lists`,
   });
   return parameters[names.indexOf(found)] as ParameterDefinition;
 }

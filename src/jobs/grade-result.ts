@@ -1,6 +1,7 @@
 /** What grading gives, whichever road the pattern came by: the one value that everything after reads. */
 import type { Imprint } from '../table/imprint';
 import { matchSize } from '../table/name-match';
+import { wantedSizes } from '../table/near-names';
 import type { SizeChart } from '../chart/size-chart';
 import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
@@ -52,7 +53,7 @@ export function knownSize(
   if (known !== undefined) return known;
   throw new InputError('size-unknown', {
     what: 'the range has no such size',
-    allowed: labels.join(', '),
+    ...wantedSizes(label, labels),
     got: label,
     place: { field, file },
   });

@@ -1,6 +1,7 @@
 /** A sewn sample against its spec: what is out of tolerance, and whether base or grade is to blame. */
 import { InputError } from '../errors';
 import { matchName, matchSize, namesMeant } from '../table/name-match';
+import { wantedNames, wantedSizes } from '../table/near-names';
 import { unitOrUsual } from '../table/statements';
 import type { TypedCell } from '../table/typed-table';
 import { lengthCell, readTypedTable } from '../table/typed-table';
@@ -62,7 +63,7 @@ export function readSample(
     if (label === undefined) {
       throw new InputError('size-unknown', {
         what: 'the spec has no such size',
-        allowed: spec.sizes.join(', '),
+        ...wantedSizes(size.text, spec.sizes),
         got: size.text,
         place: size.place,
       });
@@ -89,9 +90,14 @@ function measureNamed(cell: TypedCell, { rows }: Spec): SpecRow {
     what: isUnknown
       ? 'the spec has no such point of measure'
       : 'more than one point of measure can be meant',
-    allowed: (isUnknown ? rows : [found, ...others])
-      .map(({ code, measure }) => `${code} (${measure})`)
-      .join(', '),
+    ...(isUnknown
+      ? wantedNames(
+          cell.text,
+          rows.flatMap(({ code, measure }) => [measure, code]),
+        )
+      : {
+          allowed: [found, ...others].map(({ code, measure }) => `${code} (${measure})`).join(', '),
+        }),
     got: cell.text,
     place: cell.place,
   });

@@ -1,6 +1,7 @@
 /** Points and edges of a pattern by the names of their pieces and their own, as people write them. */
 import { InputError } from '../errors';
 import { meantName, namesMeant } from '../table/name-match';
+import { listedNames } from '../table/near-names';
 import { excerpt } from '../table/tidy-text';
 import type { TypedCell } from '../table/typed-table';
 import type { PiecePlan } from './piece';
@@ -43,7 +44,7 @@ export function namedPoint(
     {
       code: 'point-unknown',
       what: `the piece ${plan.name} has no such point`,
-      allowed: plan.pointNames.filter((known) => !known.includes('.')).join(', '),
+      allowed: listedNames(plan.pointNames.filter((known) => !known.includes('.'))),
     },
   );
   return { piece: plan.name, point: name };

@@ -2,6 +2,7 @@
 import { lengthWithUnit } from '../table/length-with-unit';
 import { InputError } from '../errors';
 import { toMillimeters } from '../units';
+import { wantedNames } from '../table/near-names';
 
 /** A sheet in mm, `width` the shorter side. */
 export interface SheetPaper {
@@ -84,9 +85,12 @@ export function readPaper(text: string): Paper {
   if (sheet !== undefined) return sheet;
   throw new InputError('paper-unknown', {
     what: 'there is no such paper',
-    allowed:
+    ...wantedNames(
+      text,
+      [...SHEETS.map((paper) => paper.name), 'projector'],
       `${SHEETS.map((paper) => paper.name).join(', ')}, projector, or roll=<width> ` +
-      `with a width of ${ROLL_LEAST} to ${ROLL_MOST} mm, such as roll=36in`,
+        `with a width of ${ROLL_LEAST} to ${ROLL_MOST} mm, such as roll=36in`,
+    ),
     got: text,
     place: { field: 'paper' },
   });

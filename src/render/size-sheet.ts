@@ -6,6 +6,7 @@ import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
 import { aloneStyle, sizeStyle } from './size-style';
 import { sizesShown } from './captions';
+import { wantedSizes } from '../table/near-names';
 
 /** Type size in mm of the size on a piece: on a sheet of one size it is what is looked for. */
 const CAPTION = 14;
@@ -18,7 +19,7 @@ export function sizeSheet(drawing: NestDrawing, label: string): Scene {
   if (size === undefined) {
     throw new InputError('size-unknown', {
       what: 'the drawing has no such size',
-      allowed: labels.join(', '),
+      ...wantedSizes(label, labels),
       got: label,
     });
   }

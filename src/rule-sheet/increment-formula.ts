@@ -7,6 +7,7 @@ import { checkDimension } from '../formula/dimension';
 import { parseFormula } from '../formula/parse';
 import { valueAt } from '../formula/value-at';
 import { SAME_PLACE } from '../tolerance';
+import { wantedNames } from '../table/near-names';
 
 /** mm for the growth from one size of a chart to another, by their places in it. */
 export type IncrementFormula = (from: number, to: number) => number;
@@ -37,7 +38,7 @@ export function incrementFormula(
   if (unknown !== undefined) {
     throw new InputError('formula-unknown-name', {
       what: `the chart has no row "${unknown}"`,
-      allowed: rows.join(', '),
+      ...wantedNames(unknown, rows),
       got: text,
       place,
     });

@@ -5,6 +5,7 @@ import type { Blanks } from '../table/blanks';
 import { statedBlanks } from '../table/blanks';
 import type { Statements } from '../table/statements';
 import { matchSize } from '../table/name-match';
+import { wantedSizes } from '../table/near-names';
 import { agreedUnit, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
@@ -143,7 +144,7 @@ function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHead
   if (unknown === undefined) return;
   throw new InputError('size-unknown', {
     what: 'the range has no such size',
-    allowed: sizes.join(', '),
+    ...wantedSizes(unknown.text, sizes),
     got: unknown.text,
     place: unknown.place,
   });

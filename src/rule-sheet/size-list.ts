@@ -1,6 +1,7 @@
 /** The sizes of a rule sheet in their order, and the base among them. */
 import { InputError } from '../errors';
 import { matchSize } from '../table/name-match';
+import { wantedSizes } from '../table/near-names';
 import { checkSizeCount } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import type { RuleSheet } from './rule-sheet';
@@ -36,7 +37,7 @@ export function sizeList(
   if (known === undefined) {
     throw new InputError('size-unknown', {
       what: 'the range has no such base size',
-      allowed: labels.join(', '),
+      ...wantedSizes(base, labels),
       got: base,
       place: { file },
     });

@@ -1,9 +1,11 @@
 /** Finds published tables by their short names. Only the table asked for is read. */
+import type { InputProblem } from '../errors';
 import { InputError } from '../errors';
 import type { CatalogEntry } from './catalog';
 import { CATALOG } from './catalog';
 import type { PublishedTable, TableKind } from './published-table';
 import { readPublishedTable } from './read-published-table';
+import { listedNames, wantedNames } from '../table/near-names';
 
 /** One line of a list of tables. */
 export interface TableListing {
@@ -51,13 +53,29 @@ function entryOf(id: string): CatalogEntry {
   if (entry !== undefined) return entry;
   throw begun.length === 0
     ? unknown('no published table has this name', CATALOG, id)
-    : unknown('more than one published table begins with this name', begun, id);
+    : refused(
+        'more than one published table begins with this name',
+        { allowed: listedNames(idsOf(begun)) },
+        id,
+      );
+}
+
+function idsOf(entries: readonly CatalogEntry[]): readonly string[] {
+  return entries.map((entry) => entry.id);
 }
 
 function unknown(what: string, allowed: readonly CatalogEntry[], got: string): InputError {
+  return refused(what, wantedNames(got, idsOf(allowed)), got);
+}
+
+function refused(
+  what: string,
+  wanted: Pick<InputProblem, 'near' | 'allowed'>,
+  got: string,
+): InputError {
   return new InputError('standard-unknown', {
     what,
-    allowed: allowed.map((entry) => entry.id).join(', '),
+    ...wanted,
     got,
     place: { field: 'against' },
   });

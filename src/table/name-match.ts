@@ -2,6 +2,7 @@
 import type { InputErrorCode, Place } from '../errors';
 import { InputError } from '../errors';
 import { labelKey } from './label';
+import { wantedNames } from './near-names';
 import { excerpt } from './tidy-text';
 
 /**
@@ -46,7 +47,7 @@ function plainSize(label: string): string {
 export interface NameRefusal {
   readonly code: InputErrorCode;
   readonly what: string;
-  /** What is allowed where no name fits; the names themselves if not given. */
+  /** What is allowed where no name fits or is near; the names themselves if not given. */
   readonly allowed?: string;
 }
 
@@ -54,14 +55,14 @@ export interface NameRefusal {
 export function meantName<Name extends string>(
   { text, place }: { readonly text: string; readonly place: Place },
   names: readonly Name[],
-  { code, what, allowed = names.join(', ') }: NameRefusal,
+  { code, what, allowed }: NameRefusal,
 ): Name {
   const meant = namesMeant(text, names);
   const found = names.find((name) => name === meant[0]);
   if (found !== undefined && meant.length === 1) return found;
   throw new InputError(code, {
     what: meant.length > 1 ? 'more than one name can be meant' : what,
-    allowed: meant.length > 1 ? meant.join(', ') : allowed,
+    ...(meant.length > 1 ? { allowed: meant.join(', ') } : wantedNames(text, names, allowed)),
     got: excerpt(text),
     place,
   });

@@ -101,7 +101,9 @@ describe('the process', () => {
   it('ends with 2 for a refusal, which goes to the error stream alone, without a stack', () => {
     const run = spawned(['grade', 'none.csv', '--base', '10', '--out', 'none']);
     expect(run).toMatchObject({ status: 2, stdout: '' });
-    expect(run.stderr).toMatch(/^skirtgrade: none\.csv: [^\n]+ Got: ENOENT[^\n]+\.\n$/);
+    expect(run.stderr).toMatch(
+      /^skirtgrade: none\.csv: there is no such file\. Allowed: [^\n]+\.\n$/,
+    );
     expect(existsSync(join(place.path, 'none'))).toBe(false);
     expect(spawned([]).status).toBe(2);
   });

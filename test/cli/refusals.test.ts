@@ -122,7 +122,15 @@ describe('charts', () => {
   it('that cannot be read', async () => {
     await expectRefused(
       ['none.csv', '--base', '10', '--out', 'out'],
-      ['skirtgrade: none.csv: the file cannot be read. Allowed: ', 'Got: ENOENT'],
+      ['skirtgrade: none.csv: there is no such file. Allowed: the path of a file that is there'],
+    );
+    await expectRefused(
+      ['godo.csv', '--base', '10', '--out', 'out'],
+      ['skirtgrade: godo.csv: there is no such file. Did you mean good.csv?'],
+    );
+    await expectRefused(
+      ['none/good.csv', '--base', '10', '--out', 'out'],
+      ['skirtgrade: none/good.csv: there is no such folder.'],
     );
     await expectRefused(
       ['.', '--base', '10', '--out', 'out'],
@@ -133,7 +141,7 @@ describe('charts', () => {
 
 describe('formulas', () => {
   it.each([
-    ['hip_grith/24', ['"hip_grith"', 'Allowed: measurements', 'Got: hip_grith/24']],
+    ['hip_grith/24', ['"hip_grith"', 'Did you mean hip_girth?', 'Got: hip_grith/24']],
     ['hem_taper + 1 in', ['circle', 'hem_taper -> hem_taper', 'Got: hem_taper + 1 in']],
     ['"1 in"', ['text', 'Allowed:', 'Got: "1 in"']],
     ['2 hip_girth', ['the product without a sign', 'Allowed:', 'Got: 2 hip_girth']],
@@ -191,7 +199,7 @@ describe('calls', () => {
     ],
     [
       ['--style', 'tulip.csv'],
-      ['tulip.csv', 'cannot be read', 'Allowed:', 'Got: ENOENT'],
+      ['tulip.csv', 'there is no such file', 'Allowed:'],
     ],
     [
       ['--against', 'none'],
@@ -200,6 +208,23 @@ describe('calls', () => {
     [
       ['--unit', 'ell'],
       ["'ell' is invalid", 'in, cm, mm'],
+    ],
+    [['--repalce'], ["unknown option '--repalce'", 'Did you mean --replace?']],
+    [
+      ['--style', 'shared pencl'],
+      ['--style', 'no style', 'Did you mean shared-pencil?', 'Got: shared pencl'],
+    ],
+    [
+      ['--stack', 'side_hmi'],
+      ['--stack', 'stack point', 'Did you mean side_hip or side_hem?', 'Got: side_hmi'],
+    ],
+    [
+      ['--against', 'home-mises-1968'],
+      ['--against', 'Did you mean home-misses-1968?'],
+    ],
+    [
+      ['--paper', 'lettr'],
+      ['--paper', 'Did you mean letter?'],
     ],
     [['--frobnicate'], ["unknown option '--frobnicate'"]],
     [['other.csv'], ['too many arguments']],
@@ -210,6 +235,7 @@ describe('calls', () => {
   it('without a base, without a chart', async () => {
     await expectRefused(['good.csv', '--out', 'out'], ["required option '--base <size>'"]);
     await expectRefused(['--base', '10'], ["missing required argument 'chart.csv'"]);
+    await expectRefused(['--out', 'out'], ["argument 'chart.csv'", "option '--base <size>'"]);
   });
 
   it.each([

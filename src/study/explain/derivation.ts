@@ -9,6 +9,7 @@ import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../../rule-sheet/steps';
 import type { DraftedGrade } from '../../jobs/grade-chart';
 import { matchSize } from '../../table/name-match';
+import { wantedSizes } from '../../table/near-names';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
@@ -87,7 +88,7 @@ export function derivation(
   if (size !== undefined && only === undefined)
     throw new InputError('size-unknown', {
       what: 'the chart has no such size',
-      allowed: chart.sizes.join(', '),
+      ...wantedSizes(size, chart.sizes),
       got: size,
       place: { field: 'size' },
     });
