@@ -175,7 +175,12 @@ function unlessRounded<Context>(
   const failed = new Set(check(exact.context()).filter(isFailure).map(placeOf));
   return found.map((finding) =>
     isFailure(finding) && !failed.has(placeOf(finding))
-      ? { ...finding, severity: 'warning', message: `${finding.message}, by rounding alone` }
+      ? {
+          ...finding,
+          severity: 'warning',
+          message: `${finding.message}, by rounding alone`,
+          byRounding: true,
+        }
       : finding,
   );
 }

@@ -35,6 +35,8 @@ function wanted({ parameters }: GradedSize, plan: PiecePlan): number {
   return intake > limit + SAME_PLACE ? 2 : 1;
 }
 
+const NUMBERS = ['no dart', 'one dart', 'two darts', 'three darts'];
+
 function stretches(
   sizes: readonly GradedSize[],
   key: (size: GradedSize) => number,
@@ -84,6 +86,11 @@ function findingOf(
         (breaks.length === 0 || range.blend !== undefined
           ? `set ${plan.name}_darts=${wanted(first, plan)}`
           : `break the range ${breaks.join(' and ')}`),
+      facts: {
+        darts: NUMBERS[wanted(first, plan)] ?? `${wanted(first, plan)} darts`,
+        number: String(wanted(first, plan)),
+        ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
+      },
     },
   ];
 }

@@ -31,6 +31,12 @@ export interface Finding {
   readonly source: string;
   /** One sentence for people, lengths already in the unit they asked for. */
   readonly message: string;
+  /** What the remedy can name besides: a text, or a length in millimeters. */
+  readonly facts?: Readonly<Record<string, string | number>>;
+  /** Names of the seams that come apart by what this finding tells, and meet once it is mended. */
+  readonly explains?: readonly string[];
+  /** True where the pattern is right before its rules are rounded. */
+  readonly byRounding?: boolean;
 }
 
 /** The source of what is said by no publication. */

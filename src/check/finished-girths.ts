@@ -45,6 +45,7 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
       const off = missedBy(measured);
       const held = severityOf(off, missedBy(measureNamed(exact, measure)));
       const isSmaller = held === 'ok' && ease < 0;
+      const byRounding = held === 'note' || held === 'warning';
       return {
         severity: isSmaller ? 'warning' : held,
         check: 'finished-girth',
@@ -60,6 +61,8 @@ export function checkFinishedGirths(range: GradedRange, display: LengthDisplay):
           (isSmaller ? SMALLER : '') +
           `${measure === WAIST_EDGE ? 'waist edge of the skirt' : `finished ${measure}`} ${showLength(measured, display)}, ` +
           `body plus ease ${measure === WAIST_EDGE ? 'and what is eased into the band ' : ''}${opens ? 'at least ' : ''}${showLength(expected, display)}`,
+        ...(byRounding ? { byRounding } : {}),
+        ...(isSmaller ? { facts: { ease: -ease } } : {}),
       };
     });
   });

@@ -37,6 +37,7 @@ export function slipFindings(
         piece: plan?.name ?? '',
         subject: plan?.pointNames[cause.at.point] ?? '',
         message: `${cause.words(display)}: ${why}${since}`,
+        ...(seam === undefined ? {} : { explains: [seam.pair.name] }),
       };
     }
     const walks = seam?.walks ?? [];
@@ -56,6 +57,8 @@ export function slipFindings(
         `in size ${range.sizes[worst]?.label ?? ''}, and no single slip explains it clearly best` +
         (names.length === 0 ? '' : `; a changed rule would at ${names.join(', or at ')}`) +
         since,
+      explains: seam === undefined ? [] : [seam.pair.name],
+      ...(names.length === 0 ? {} : { facts: { places: names.join(' or ') } }),
     };
   };
   return diagnoses.map(finding);

@@ -92,6 +92,7 @@ function lengthFinding(
   const ease = eased === 0 ? '' : `, ${showLength(eased, display)} of it ease`;
   const apart = `the first side is ${showLength(a, display)}, the second ${showLength(b, display)}${ease}`;
   const severity = seamSeverity(Math.abs(gap));
+  const isExact = Math.abs(exactGap) <= SEAM_MATCH && Math.abs(gap) > SEAM_MATCH;
   return {
     severity,
     check: 'seam-lengths',
@@ -107,6 +108,7 @@ function lengthFinding(
       severity === 'ok'
         ? `the sides meet at ${showLength(a, display)}${ease}`
         : `${apart}: ${showLength(gap, display)} off` + causeWords(),
+    ...(isExact ? { byRounding: true } : {}),
   };
 
   /** A gap that is in the base is mended there; only what the grade adds is a matter of rules. */

@@ -45,6 +45,9 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
       (Number.isFinite(measured)
         ? '; the step is a careful figure that errs short, or up to 2 cm long on slim hips'
         : ''),
+    ...(held || !helps(room)
+      ? {}
+      : { facts: { [room.opening > 0 ? 'begin' : 'open']: room.needed } }),
   };
 }
 
@@ -72,15 +75,19 @@ function stature({ walker }: WalkingRoom, display: LengthDisplay): string {
 }
 
 function remedy(room: WalkingRoom, display: LengthDisplay): string {
-  const { needed, opening, hem, walker } = room;
+  const { needed, opening } = room;
   const open = opening > 0 ? 'begin the opening' : 'open a vent from';
-  const helps = hem - needed >= walker.crotch;
   return (
     ': a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
-    (helps
+    (helps(room)
       ? `${open} ${about(needed, display, Math.ceil)} above the hem or widen the hem`
       : 'no opening gives the room, so widen the skirt')
   );
+}
+
+/** An opening ends below the crotch; where it would have to go higher, it gives no room. */
+function helps({ needed, hem, walker }: WalkingRoom): boolean {
+  return hem - needed >= walker.crotch;
 }
 
 /** mm. Girth of the hem at knee level in the study that `KNEE_SOURCE` names. */

@@ -61,7 +61,7 @@ export function checkUnruledPoints(
       const isGuess =
         corners.has(nameOf(point)) && !moveAlike(own.get(from)?.moves, own.get(to)?.moves);
       const parting = isGuess ? partingSeams(seams, `${name}.${nameOf(point)}`, base) : [];
-      return ruleFinding(
+      const finding = ruleFinding(
         parting.length > 0 ? 'fail' : isGuess ? 'warning' : 'note',
         'point-unruled',
         { piece: name, subject: nameOf(point) },
@@ -74,6 +74,7 @@ export function checkUnruledPoints(
             : '; a rule of its own would move it otherwise') +
           (parting.length > 0 ? `, and the seam ${parting.join(', ')} comes apart` : ''),
       );
+      return { ...finding, explains: parting };
     });
   });
 }

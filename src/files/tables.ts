@@ -6,6 +6,7 @@ import { stepsOf } from '../grade/rules';
 import { writtenCsv } from '../table/written-csv';
 import type { LengthDisplay } from '../units';
 import { tableLength, trimmed } from '../units';
+import { whatToDo } from '../verdict/what-to-do';
 
 /** `size,piece,point,x_in,y_in`: every point of every graded piece, in texts of a piece each. */
 export function* gradedPointsRows(
@@ -84,7 +85,7 @@ export function finishedMeasurementsTable(
   return writtenCsv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
 }
 
-/** `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message`. */
+/** `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message,what_to_do`. */
 export function findingsTable(findings: readonly Finding[], display: LengthDisplay): string {
   const number = (finding: Finding, value: number | undefined): string => {
     if (value === undefined) return '';
@@ -102,6 +103,7 @@ export function findingsTable(findings: readonly Finding[], display: LengthDispl
     unitOf(finding, display),
     finding.source,
     finding.message,
+    whatToDo([finding], display),
   ]);
   return writtenCsv([
     [
@@ -116,6 +118,7 @@ export function findingsTable(findings: readonly Finding[], display: LengthDispl
       'unit',
       'source',
       'message',
+      'what_to_do',
     ],
     ...rows,
   ]);

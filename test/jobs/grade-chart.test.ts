@@ -147,7 +147,7 @@ describe('result files', () => {
     );
     expect(header('finished-measurements.csv')).toBe('measure,unit,8,10,12,14');
     expect(header('findings.csv')).toBe(
-      'severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message',
+      'severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message,what_to_do',
     );
     const measures = rowsOf(fileOf({}, 'finished-measurements.csv')).map(({ measure }) => measure);
     expect(measures.slice(0, 7)).toEqual([

@@ -22,6 +22,7 @@ export const ROOMS = [
   'sewing',
   'fabric',
   'check',
+  'verdict',
   'dxf',
   'render',
   'print',

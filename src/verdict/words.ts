@@ -1,0 +1,46 @@
+/** The verdict in words, the same wherever it is told. */
+import type { Severity } from '../check/finding';
+import type { Verdict } from './verdict';
+
+/** Decisions that are told; the rest is counted. */
+const TOLD = 5;
+
+const HEADS: Readonly<Record<Verdict['kind'], string>> = {
+  mend: 'Mend first',
+  decide: 'Decide first',
+  cut: 'Can be cut',
+};
+
+/** One line: what may be done with the pattern, or with `CHART_READY` for a chart alone. */
+export function verdictLine({ kind, decisions }: Verdict, ready = HEADS.cut): string {
+  const mends = decisions.filter(({ severity }) => severity === 'fail').length;
+  const decides = decisions.length - mends;
+  if (kind === 'cut') return `${ready}: nothing failed, and nothing is left to decide.`;
+  const rest = decides === 0 ? '' : `, ${count(decides, 'decision')} to make`;
+  if (kind === 'mend') return `${HEADS.mend}: ${count(mends, 'thing')} to mend${rest}.`;
+  return `${HEADS.decide}: nothing failed, ${count(decides, 'decision')} to make.`;
+}
+
+/** Stands for `Can be cut` where there is only a chart. */
+export const CHART_READY = 'Can be graded';
+
+/** At most five sentences, then how many more there are and `where`. */
+export function decisionLines({ decisions }: Verdict, where: string): readonly string[] {
+  const told = decisions.slice(0, TOLD).map(({ text }) => text);
+  const rest = decisions.length - told.length;
+  return rest === 0 ? told : [...told, `And ${rest} more, ${where}.`];
+}
+
+/** `0 failed, 1 warning, 3 notes, 12 ok`. */
+export function countWords(counts: Readonly<Record<Severity, number>>): string {
+  return [
+    `${counts.fail} failed`,
+    count(counts.warning, 'warning'),
+    count(counts.note, 'note'),
+    `${counts.ok} ok`,
+  ].join(', ');
+}
+
+function count(number: number, word: string): string {
+  return `${number} ${word}${number === 1 ? '' : 's'}`;
+}
