@@ -1,6 +1,7 @@
 /** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
 import type { AddCommands } from './options';
-import { againstOption, unitOption } from './options';
+import { againstOption, replaceOption, unitOption } from './options';
+import type { StylesCommandOptions } from './styles-command';
 
 /** Adds `check`, `chart` and `styles`. */
 export const addChartCommands: AddCommands = (program, io, end) => {
@@ -28,8 +29,10 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .command('styles')
     .description('list the styles, or every parameter of one style')
     .argument('[name]', 'a style')
-    .action(async (name: string | undefined) => {
+    .option('--out <folder>', 'write a line drawing of each style instead')
+    .addOption(replaceOption())
+    .action(async (name: string | undefined, options: StylesCommandOptions) => {
       const { stylesCommand } = await import('./styles-command');
-      end(stylesCommand(name, io));
+      end(await stylesCommand(name, options, io));
     });
 };

@@ -5,8 +5,28 @@ import { marketValues } from '../draft/market-value';
 import type { ExitCode, Io } from './io';
 import { wrappedParagraph } from './text-table';
 
-/** Without a name all styles are listed, each with its lines and parameters. */
-export function stylesCommand(name: string | undefined, io: Io): ExitCode {
+/** The options of `styles` as commander reads them. */
+export interface StylesCommandOptions {
+  readonly out?: string;
+  readonly replace?: boolean;
+}
+
+/**
+ * Without a name all styles are listed, each with its lines and parameters. With a folder their line
+ * drawings are written into it; throws what writing throws.
+ */
+export async function stylesCommand(
+  name: string | undefined,
+  { out, replace }: StylesCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  if (out !== undefined) {
+    const { styleDrawings } = await import('../files/style-drawings');
+    const drawings = styleDrawings(name === undefined ? STYLES : [findStyle(name)]);
+    await io.write(out, drawings, { set: 'styles', replace });
+    io.out(wrappedParagraph(`Written to ${out}: ${drawings.map((file) => file.name).join(', ')}`));
+    return 0;
+  }
   if (name === undefined) io.out(`${STYLES.map(listed).join('')}\n`);
   const styles = name === undefined ? STYLES : [findStyle(name)];
   io.out(styles.map(styleText).join('\n'));

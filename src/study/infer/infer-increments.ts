@@ -18,7 +18,7 @@ import { SAME_PLACE } from '../../tolerance';
 import type { Inferred, InferredSize } from './inferred-sizes';
 import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
 import { baseOf } from './sheet-base';
-import { STAND_IN_BASE, STAND_IN_CHART } from './stand-in';
+import { STAND_IN_BASE, STAND_IN_CHART } from '../../jobs/stand-in';
 
 /** A sheet, and what its reader knows of it. */
 export interface InferRequest {
