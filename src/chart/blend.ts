@@ -18,7 +18,7 @@ const PARTS: Readonly<Record<Part, string>> = {
 
 /** Rows that follow the length; the waist is one row alone, and all others follow the hip. */
 export const BLEND_LENGTHS: readonly string[] = [
-  ...['skirt_length', 'waist_to_knee', 'height', 'waist_height', 'hip_height', 'knee_height'],
+  ...['skirt_length', 'waist_to_knee', 'stature', 'waist_height', 'hip_height', 'knee_height'],
   ...['crotch_height', 'inside_leg_length', 'outside_leg_length'],
 ];
 

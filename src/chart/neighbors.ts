@@ -33,7 +33,7 @@ export interface Doubt {
  * make of it; undefined where none lies far. Each neighbor says where the value would be at the
  * usual step of the row, which is the median of the slopes between the other values nearby, so that
  * one slip moves neither the step nor the middle of the answers. A value that jumps away from a
- * steady row and back again is doubted much sooner (a height of 186 among 168). `odd` says of a value by itself
+ * steady row and back again is doubted much sooner (a stature of 186 among 168). `odd` says of a value by itself
  * whether it is the one to doubt, where two could be.
  */
 export function farthestFromNeighbors(

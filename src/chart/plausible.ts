@@ -28,7 +28,7 @@ export const ADULT_GIRTHS: Readonly<Record<string, Bounds>> = {
  * number of inches is none of centimeters: 24 is no skirt in cm, nor 8 a depth of the hip.
  */
 const ADULT_LENGTHS: Readonly<Record<string, Bounds>> = {
-  height: { least: 1200, most: 2250 },
+  stature: { least: 1200, most: 2250 },
   waist_height: { least: 700, most: 1450 },
   hip_height: { least: 500, most: 1250 },
   knee_height: { least: 280, most: 700 },

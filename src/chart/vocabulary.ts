@@ -32,7 +32,7 @@ export const MEASUREMENTS: readonly MeasurementTerm[] = [
   term('knee_girth', 'around the knee', ['knee']),
   term('calf_girth', 'around the fullest part of the calf', ['calf']),
   term('ankle_girth', 'around the ankle', ['ankle']),
-  term('height', 'crown of the head to the floor', ['stature', 'body height', 'total height']),
+  term('stature', 'crown of the head to the floor', ['height', 'body height', 'total height']),
   term('waist_height', 'waist to the floor, straight down', ['height of waist']),
   term('hip_height', 'fullest part of the hips to the floor, straight down', ['height of hip']),
   term('knee_height', 'knee to the floor, straight down', ['height of knee']),

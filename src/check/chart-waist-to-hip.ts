@@ -22,7 +22,7 @@ const DEPTH_RANGE = {
 
 /**
  * The growth of the depth per growth of the hip, from the smallest size to the largest, beside that
- * of women who grow as the chart's hip and height do, or of all statures where it has no height: a
+ * of women who grow as the chart's hip and stature do, or of all statures where it has none: a
  * note, or a warning if it shrinks where theirs grows, or grows more than three times as fast. Also
  * a warning for depths that no adult has. Nothing where the chart has no such row.
  */
@@ -34,7 +34,7 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
   const depth = growth(chart, 'waist_to_hip');
   const hip = growth(chart, 'hip_girth');
   if (depth === undefined || hip === undefined || hip < SAME_STEP) return [];
-  const stature = growth(chart, 'height');
+  const stature = growth(chart, 'stature');
   const bodies = waistToHipGrowth(hip, stature);
   const measured = depth / hip;
   const odd =
@@ -63,11 +63,11 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
 function whichBodies(compared: Compared, stature = 0, display: LengthDisplay): string {
   switch (compared) {
     case 'one stature':
-      return "of one stature, as the chart's height stays,";
+      return "of one stature, as the chart's stature stays,";
     case 'statures given':
       return `whose stature grows ${showLength(stature, display)} as in the chart`;
     case 'all statures':
-      return 'of all statures, since the chart gives no height,';
+      return 'of all statures, since the chart gives no stature,';
   }
 }
 

@@ -12,7 +12,7 @@ import type { Finding } from './finding';
  * fall is a fact.
  */
 const LENGTHS = [
-  ...['height', 'waist_height', 'knee_height', 'outside_leg_length'],
+  ...['stature', 'waist_height', 'knee_height', 'outside_leg_length'],
   ...['waist_to_hip', 'waist_to_high_hip', 'waist_to_knee', 'skirt_length'],
 ];
 

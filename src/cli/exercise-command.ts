@@ -37,7 +37,7 @@ export async function exerciseCommand(
       ) +
       `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
       `  ${folder}/key.csv    the key\n\n` +
-      `Have it marked:\n  npx skirtgrade mark ${folder}/chart.csv \\\n` +
+      `Have it assessed:\n  npx skirtgrade assess ${folder}/chart.csv \\\n` +
       `    ${folder}/sheet.csv --base ${base}\n`,
   );
   return 0;

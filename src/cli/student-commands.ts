@@ -1,16 +1,16 @@
-/** The commands of somebody who learns grading: mark, explain, infer, exercise. */
+/** The commands of somebody who learns grading: assess, explain, infer, exercise. */
 import { Option } from 'commander';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
-import type { MarkCommandOptions } from './mark-command';
+import type { AssessCommandOptions } from './assess-command';
 import type { AddCommands } from './options';
 import { list, replaceOption, unitOption, withStyle } from './options';
 
-/** Adds `mark`, `explain`, `infer` and `exercise`. */
+/** Adds `assess`, `explain`, `infer` and `exercise`. */
 export const addStudentCommands: AddCommands = (program, io, end) => {
-  addMark(program, io, end);
+  addAssess(program, io, end);
   addExplain(program, io, end);
   addInfer(program, io, end);
   addExercise(program, io, end);
@@ -18,11 +18,13 @@ export const addStudentCommands: AddCommands = (program, io, end) => {
 
 const sheetUnit = (): Option => unitOption("unit of the report (the sheet's)");
 
-const addMark: AddCommands = (program, io, end) => {
+const addAssess: AddCommands = (program, io, end) => {
   withStyle(
     program
-      .command('mark')
-      .description('mark a rule sheet: which cells are right, what went wrong, what it would make')
+      .command('assess')
+      .description(
+        'assess a rule sheet: which cells are right, what went wrong, what it would make',
+      )
       .argument('<chart.csv>', 'body measurements')
       .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
       .requiredOption('--base <size>', 'the size from which the sheet counts'),
@@ -32,9 +34,9 @@ const addMark: AddCommands = (program, io, end) => {
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
     .addOption(sheetUnit())
     .option('--fractions', 'show inches as fractions')
-    .action(async (chart: string, sheet: string, options: MarkCommandOptions) => {
-      const { markCommand } = await import('./mark-command');
-      end(markCommand(chart, sheet, options, io));
+    .action(async (chart: string, sheet: string, options: AssessCommandOptions) => {
+      const { assessCommand } = await import('./assess-command');
+      end(assessCommand(chart, sheet, options, io));
     });
 };
 

@@ -6,6 +6,7 @@ import type { FormulaParser } from '../formula/parse';
 import type { Block, BlockLayout, FormulaQuantity } from './block';
 import type { ResolvedParameter } from './parameters';
 import { wantedNames } from '../table/near-names';
+import { recognizeMeasurement } from '../chart/vocabulary';
 
 /** Names of one piece are kept apart by its name and a slash: `front/side_hip.x`. */
 export interface Definition {
@@ -161,11 +162,12 @@ function refuseName(
 ): never {
   const { text, place } = formulaOf(definition);
   const settable = [...definitions.keys()].filter((key) => !/[/.]/.test(key));
+  const known = [...measurable, ...settable];
   throw new InputError('formula-unknown-name', {
     what: `"${name}" is neither a measurement of the chart nor a parameter of the style`,
     ...wantedNames(
-      name,
-      [...measurable, ...settable],
+      known.find((one) => one === recognizeMeasurement(name)?.name) ?? name,
+      known,
       'a measurement of the chart, such as ' +
         `${[...measurable].slice(0, 3).join(', ')}, or a parameter, such as ${settable.slice(0, 3).join(', ')}`,
     ),

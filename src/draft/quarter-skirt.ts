@@ -79,7 +79,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     least: '1 in',
     most: '10 in',
     meaning: 'waist line to the tip of the front dart',
-    source: `${COMMON_PRACTICE}; 4 in is also the UK metric habit`,
+    source: `${COMMON_PRACTICE}; 4 in is usual`,
   },
   {
     name: 'back_dart_intake',

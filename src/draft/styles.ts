@@ -1,5 +1,6 @@
 /** The styles that come with the engine: a block, and the parameters in which it differs. */
 import type { Place } from '../errors';
+import { recognizeMeasurement } from '../chart/vocabulary';
 import { meantName } from '../table/name-match';
 import type { Block, ParameterDefinition } from './block';
 import { both } from './market-value';
@@ -23,7 +24,7 @@ function preset(settings: readonly (readonly [string, MarketValue, string])[]): 
 }
 
 const COMMON_PRACTICE = 'common practice, no source';
-const METRIC = 'project-patterns.co.uk (2018-11-22), skirt block';
+const METRIC = 'a metric skirt block shown step by step on a public page, as it was on 2018-11-22';
 
 /**
  * Every style of the engine, in the order in which they are listed to a user; `pencil` is the
@@ -61,7 +62,7 @@ export const STYLES: readonly Style[] = [
       ],
       ['front_darts', '1', METRIC],
       ['back_darts', '2', METRIC],
-      ['front_dart_position', '2/3', 'from memory of a UK metric text: a third in from the side'],
+      ['front_dart_position', '2/3', 'from memory: a third in from the side'],
       ['front_dart_length', both('10 cm', '4 in'), 'wikieducator.org, skirt block handout'],
     ]),
   },
@@ -124,7 +125,10 @@ export function findStyle(name: string, place: Place = { field: 'style' }): Styl
 export function findParameter(style: Style, setting: Setting): ParameterDefinition {
   const { parameters } = style.block;
   const names = parameters.map((p) => p.name);
-  const found = meantName({ text: setting.parameter, place: setting.place }, names, {
+  // A parameter that a row of the chart may give is called as that row may be: `height` is stature.
+  const row = recognizeMeasurement(setting.parameter)?.name;
+  const text = row !== undefined && names.includes(row) ? row : setting.parameter;
+  const found = meantName({ text, place: setting.place }, names, {
     code: 'parameter-unknown',
     what: `style ${style.name} has no parameter of this name`,
     allowed: `one of its ${names.length} parameters, which \`styles ${style.name}\` lists`,

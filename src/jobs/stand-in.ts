@@ -13,5 +13,5 @@ waist_to_hip,8,8 1/16
 waist_to_high_hip,4,4 1/16
 waist_to_knee,23,23 1/8
 skirt_length,25,25 1/4
-height,65,65 1/4
+stature,65,65 1/4
 `;

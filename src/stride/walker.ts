@@ -20,7 +20,7 @@ export interface Walker {
 
 /** The chart's rows that tell a walker, where it has them. */
 export const WALKING_ROWS = [
-  ...['height', 'crotch_height', 'inside_leg_length', 'waist_to_knee'],
+  ...['stature', 'crotch_height', 'inside_leg_length', 'waist_to_knee'],
   ...['hip_girth', 'thigh_girth', 'knee_girth', 'calf_girth'],
 ] as const;
 
@@ -61,7 +61,7 @@ const BOTH_LEGS = 1 + 2 / Math.PI;
  * hip girth, since that is the widest, so they count no more than that: soft thighs give way.
  */
 export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): Walker {
-  const known = stature ?? body.get('height');
+  const known = stature ?? body.get('stature');
   const tall = known ?? REFERENCE_STATURE;
   const crotch = body.get('crotch_height') ?? body.get('inside_leg_length');
   const leg = crotch === undefined ? tall / 2 : crotch + JOINT_ABOVE_CROTCH;
@@ -76,7 +76,7 @@ export function walkerOf(body: ReadonlyMap<string, number>, stature?: number): W
   const calf = body.get('calf_girth') ?? (CALF * kneeGirth) / REFERENCE.kneeGirth;
   return {
     stature: tall,
-    isAssumed: known === undefined || (!body.has('height') && known === REFERENCE_STATURE),
+    isAssumed: known === undefined || (!body.has('stature') && known === REFERENCE_STATURE),
     leg,
     hipJoint,
     crotch: hipJoint + JOINT_ABOVE_CROTCH,

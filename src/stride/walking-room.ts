@@ -58,7 +58,7 @@ export function allowedStep(size: WalkedSize): number {
 }
 
 function walkerIn({ body, parameters }: WalkedSize): Walker {
-  return walkerOf(body, parameters.get('height'));
+  return walkerOf(body, parameters.get('stature'));
 }
 
 function skirtOf({ pieces, parameters }: WalkedSize): GirthProfile {

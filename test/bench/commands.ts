@@ -25,7 +25,7 @@ export function commands(run: Run, folder: string, rounds: number): void {
       [`print ${style} --paper a4`, ['print', ...drafted(style), '--paper', 'a4', '--out', out]],
     ]),
     ['exercise', [...exercise, out]],
-    ['mark', ['mark', chart, key, '--base', '12']],
+    ['assess', ['assess', chart, key, '--base', '12']],
     ['explain', ['explain', chart, 'front.side_waist', '--base', '12']],
     ['infer', ['infer', key]],
     ['styles', ['styles', 'shared-pencil']],

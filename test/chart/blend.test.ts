@@ -12,7 +12,7 @@ hip_girth,90,94,98
 high_hip_girth,82,86,90
 waist_to_hip,20,20.5,21
 waist_to_knee,57,58,59
-height,164,166,172
+stature,164,166,172
 skirt_length,60,61,62
 sleeve,58,59,60
 `,
@@ -30,14 +30,14 @@ describe('a blend of sizes', () => {
   it('takes the waist from its size and every other row from the size of the hip', () => {
     expect(bodyOf(['waist S', 'hip L, tall'])).toEqual({
       ...{ waist_girth: 660, hip_girth: 980, high_hip_girth: 900, waist_to_hip: 210 },
-      ...{ waist_to_knee: 590, height: 1720, skirt_length: 620, sleeve: 600 },
+      ...{ waist_to_knee: 590, stature: 1720, skirt_length: 620, sleeve: 600 },
     });
   });
 
   it('takes heights and lengths from the size of the length where one is named', () => {
     expect(bodyOf(['length M', 'waist S', 'hip L, tall'])).toEqual({
       ...{ waist_girth: 660, hip_girth: 980, high_hip_girth: 900, waist_to_hip: 210 },
-      ...{ waist_to_knee: 580, height: 1660, skirt_length: 610, sleeve: 600 },
+      ...{ waist_to_knee: 580, stature: 1660, skirt_length: 610, sleeve: 600 },
     });
   });
 

@@ -44,7 +44,7 @@ describe('a cell far from its neighbors', () => {
           'height,168,618,168',
         ),
       'measurement-doubtful',
-      { file, row: 5, column: 3, size: 'B', measurement: 'height' },
+      { file, row: 5, column: 3, size: 'B', measurement: 'stature' },
     );
     expectRefusal(
       () =>
@@ -133,7 +133,7 @@ describe('a cell that is no body’s', () => {
     expectRefusal(
       () => chartOf('# unit: cm', 'size,A,B', 'waist,64,68', 'hip,94,98', 'height,501,501'),
       'measurement-doubtful',
-      { file, row: 5, column: 2, size: 'A', measurement: 'height' },
+      { file, row: 5, column: 2, size: 'A', measurement: 'stature' },
       '120 to 225 cm',
     );
   });

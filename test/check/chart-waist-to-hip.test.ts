@@ -8,7 +8,7 @@ type Cells = readonly (number | null)[];
 
 function findings(depths: Cells, hips: Cells = [90, 94, 98], heights?: Cells) {
   const rows = { hip_girth: hips, waist_to_hip: depths };
-  const height = heights === undefined ? undefined : { height: heights };
+  const height = heights === undefined ? undefined : { stature: heights };
   const chart = sampleChart('cm', ['A', 'B', 'C'], { ...rows, ...height });
   return checkWaistToHip(chart, CENTIMETERS);
 }
@@ -18,11 +18,11 @@ describe('the growth of the waist-to-hip depth', () => {
   // test/standards/waist-to-hip.test.ts: 0.081 for 1 of hip and 0.117 for 1 of stature together,
   // 0.126 for 1 of hip alone.
   it.each([
-    [[164, 164, 164], 0.081, "of one stature, as the chart's height stays, it grows 0.081"],
+    [[164, 164, 164], 0.081, "of one stature, as the chart's stature stays, it grows 0.081"],
     // 0.081 + 0.117 * 4 / 8.
     [[164, 166, 168], 0.1395, 'whose stature grows 4 cm as in the chart it grows 0.14'],
-    [undefined, 0.126, 'of all statures, since the chart gives no height, it grows 0.126'],
-    [[164, null, 164], 0.126, 'of all statures, since the chart gives no height, it grows 0.126'],
+    [undefined, 0.126, 'of all statures, since the chart gives no stature, it grows 0.126'],
+    [[164, null, 164], 0.126, 'of all statures, since the chart gives no stature, it grows 0.126'],
   ])('is a note beside that of the bodies of its heights: %j', (heights, expected, words) => {
     const [finding, ...others] = findings([20, 20.3, 20.6], [90, 94, 98], heights);
     expect(others).toEqual([]);

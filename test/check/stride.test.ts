@@ -15,7 +15,7 @@ const ROWS = {
   waist_to_hip: [20.5, 20.5, 20.5],
   skirt_length: [65, 65, 65],
 };
-const HEIGHT = { height: [164, 164, 164] };
+const HEIGHT = { stature: [164, 164, 164] };
 const CHART = chartText('cm', { ...ROWS, ...HEIGHT });
 const PENCIL = { hip_ease: '5 cm', hem_taper: '2 cm' };
 

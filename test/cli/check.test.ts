@@ -196,7 +196,7 @@ describe('grade', () => {
     const files = { 'a.csv': demo, 's.csv': sheet };
     const { code, error } = await call(
       files,
-      'mark',
+      'assess',
       'a.csv',
       's.csv',
       '--base',
@@ -215,7 +215,7 @@ describe("README's own pattern", () => {
   const readme = readFileSync('README.md', 'utf8');
   const block = (first: string) =>
     /[^]*?(?=```)/u.exec(readme.slice(readme.indexOf(first)))?.[0] ?? '';
-  const pattern = block('# title: Alder skirt');
+  const pattern = block('# title: Sorrel skirt');
   const rules = block('# sizes: 8, 10, 12, 14, 16');
   /** Every move and step with its sign turned. */
   const turned = rules.replace(/(?<=,)(-?)(\d\/\d)/gu, (_, sign: string, move: string) =>

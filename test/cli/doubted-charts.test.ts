@@ -97,7 +97,7 @@ describe('a row that goes the wrong way, or nowhere', () => {
   it.each([
     ['skirt_length', '64,62,60,58,56'],
     ['waist_to_hip', '23,22.5,22,21.5,21'],
-    ['height', '176,174,172,170,168'],
+    ['stature', '176,174,172,170,168'],
   ])('%s that falls in every step is warned of by name', async (name, cells) => {
     write('cm', { ...CM, [name]: cells });
     const { stdout } = await place.run('check', 'chart.csv');
@@ -136,7 +136,7 @@ describe('a row that goes the wrong way, or nowhere', () => {
 
 describe('a cell that jumps away from a steady row and back again', () => {
   it.each([
-    ['height', '168,168,186,168,168', '168'],
+    ['stature', '168,168,186,168,168', '168'],
     ['skirt_length', '60,60,50,60,60', 'about 60 cm'],
     ['waist_to_hip', '20,20.5,12,21.5,22', '21'],
     ['knee_girth', '36,36.5,73,37.5,38', '37'],
@@ -150,8 +150,8 @@ describe('a cell that jumps away from a steady row and back again', () => {
 
   it.each([
     ['two lengths of a skirt', SIZES, 'skirt_length', '60,60,60,70,70'],
-    ['heights of two kinds in turn', SIZES, 'height', '160,172,160,172,160'],
-    ['three statures a size', '8P,8R,8T,10P,10R', 'height', '157,165,173,157,165'],
+    ['heights of two kinds in turn', SIZES, 'stature', '160,172,160,172,160'],
+    ['three statures a size', '8P,8R,8T,10P,10R', 'stature', '157,165,173,157,165'],
     ['an uneven girth that rises', SIZES, 'waist_girth', '66,68,75,77,84'],
     ['a depth rounded to half an inch', SIZES, 'waist_to_high_hip', '10,10,11.3,10,10'],
     ['half sizes', '12.5,14.5,16.5,18.5,20.5', 'hip_girth', '94,97,102,107,109'],

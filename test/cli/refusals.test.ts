@@ -209,6 +209,10 @@ describe('calls', () => {
       ['--unit', 'ell'],
       ["'ell' is invalid", 'in, cm, mm'],
     ],
+    [
+      ['--style', 'shared-pencil', '--set', 'hem_taper=height/24'],
+      ['"height"', 'Did you mean stature?', 'Got: height/24'],
+    ],
     [['--repalce'], ["unknown option '--repalce'", 'Did you mean --replace?']],
     [
       ['--style', 'shared pencl'],

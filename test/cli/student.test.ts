@@ -10,10 +10,10 @@ const HEADER = 'piece,point,size,dx_in,dy_in';
 
 function marked(sheet: string, ...more: readonly string[]) {
   place.write('sheet.csv', sheet);
-  return place.run('mark', DEMO, 'sheet.csv', '--base', '12', ...more);
+  return place.run('assess', DEMO, 'sheet.csv', '--base', '12', ...more);
 }
 
-describe('mark', () => {
+describe('assess', () => {
   it('gives the rules of the engine full marks', async () => {
     const sizes = ['10', '12', '16', '22'];
     const chart = chartText(
@@ -45,7 +45,7 @@ describe('mark', () => {
         'graded',
       );
       const { status, stdout } = await place.run(
-        'mark',
+        'assess',
         'four.csv',
         'graded/grade-rules.csv',
         '--base',
@@ -165,7 +165,7 @@ describe('the way of a student', () => {
     ).toBe(0);
     const key = place.read('seven/key.csv');
     const base = /# base: (\S+)/.exec(key)?.[1] ?? '';
-    const mark = (sheet: string) => place.run('mark', 'seven/chart.csv', sheet, '--base', base);
+    const mark = (sheet: string) => place.run('assess', 'seven/chart.csv', sheet, '--base', base);
     expect((await mark('seven/key.csv')).status).toBe(0);
     expect((await mark('seven/sheet.csv')).stdout).toMatch(
       /^Not judged: 112 of 112 cells are blank\.$/m,
@@ -193,12 +193,12 @@ describe('the terminal of a student', async () => {
   );
   await place.run('grade', DEMO, '--base', '12', '--style', 'shared-pencil', '--out', 'trued');
   const calls: readonly (readonly string[])[] = [
-    ['mark', '--help'],
+    ['assess', '--help'],
     ['explain', '--help'],
     ['infer', '--help'],
     ['exercise', '--help'],
-    ['mark', DEMO, 'bad.csv', '--base', '12'],
-    ['mark', DEMO, 'bad.csv', '--base', '12', '--fractions'],
+    ['assess', DEMO, 'bad.csv', '--base', '12'],
+    ['assess', DEMO, 'bad.csv', '--base', '12', '--fractions'],
     ['explain', DEMO, 'front.side_waist_handle', '--base', '12'],
     ['explain', DEMO, 'back.outer_dart_tip', '--base', '12', '--style', 'shared-drop'],
     ['explain', DEMO, 'front.side_hip', '--base', '24', '--unit', 'cm'],

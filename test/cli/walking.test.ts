@@ -133,7 +133,7 @@ describe('the words about stride_opening', () => {
     );
     expect(text).toContain('vent_step = 0.5 cm; in a chart in inches 1/4 in (');
     expect(text).toContain('vent_least = 15 cm; in a chart in inches 6 in (');
-    expect(text).toContain('stride_wanted = 0.433*height');
+    expect(text).toContain('stride_wanted = 0.433*stature');
     expect(text).not.toContain('just far enough');
   });
 });
@@ -141,12 +141,17 @@ describe('the words about stride_opening', () => {
 describe('the growth of the waist-to-hip depth', () => {
   // 1988 Anthropometric Survey of US Army Personnel: see test/standards/waist-to-hip.test.ts.
   it.each([
-    ['stays', /^height/m, 'height', "of one stature, as the chart's height stays, it grows 0.081"],
-    ['is not given', /^height.*\n/m, '', 'since the chart gives no height, it grows 0.126'],
+    [
+      'stays',
+      /^stature/m,
+      'stature',
+      "of one stature, as the chart's stature stays, it grows 0.081",
+    ],
+    ['is not given', /^stature.*\n/m, '', 'since the chart gives no stature, it grows 0.126'],
     [
       'grows',
-      /^height.*$/m,
-      'height,62,62.5,63,63.5,64,64.5,65,65.5,66,66.5,67,67.5',
+      /^stature.*$/m,
+      'stature,62,62.5,63,63.5,64,64.5,65,65.5,66,66.5,67,67.5',
       // 0.081 + 0.117 * 5.5 / 18.
       'whose stature grows 5.5 in as in the chart it grows 0.117',
     ],

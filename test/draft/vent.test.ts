@@ -12,7 +12,7 @@ const CHART = chartText('cm', {
   hip_girth: [91, 95, 99, 107],
   waist_to_hip: [20, 20.5, 20.5, 21],
   skirt_length: [64, 65, 65.5, 66],
-  height: [164, 164, 165, 166],
+  stature: [164, 164, 165, 166],
 });
 
 function pencil(set: Readonly<Record<string, string>> = {}, rest: Partial<GradeRequest> = {}) {
@@ -132,7 +132,7 @@ describe('stride_opening', () => {
       hip_girth: [95, 99],
       waist_to_hip: [20.5, 20.5],
       skirt_length: [65, 65],
-      height: [164, 164],
+      stature: [164, 164],
     });
     // A straight taper, as the hand has it.
     const set = { hip_ease: '5 cm', stride_wanted: '70 cm', taper_blend: '0 cm' };

@@ -146,7 +146,7 @@ describe('rounding trap of patternstudio101.com (dart width)', () => {
   });
 });
 
-/** Base of the UK metric draft: project-patterns.co.uk, corsetmaking.blogspot.com. */
+/** Base of the metric draft: project-patterns.co.uk, corsetmaking.blogspot.com. */
 const METRIC: Body = { waist: 70, hip: 96, depth: 20.5, length: 60 };
 
 /**
@@ -172,7 +172,7 @@ describe('metric draft with fixed darts (project-patterns.co.uk, corsetmaking.bl
     expect(draft.x(0, 'front', 'side_hip')).toBeCloseTo(24, 9);
     expect(draft.dartX(0, 'back', 'inner_dart')).toBeCloseTo(7.25, 9);
     expect(draft.dartX(0, 'back', 'outer_dart')).toBeCloseTo(14.5, 9);
-    // The front dart stands a third in from the side (from memory of a UK metric text).
+    // The front dart stands a third in from the side (from memory).
     expect(draft.dartX(0, 'front', 'dart')).toBeCloseTo((19.75 * 2) / 3, 9);
     expect(draft.parameter(0, 'back_side_take_up')).toBeCloseTo(3.75, 9);
     expect(draft.parameter(0, 'front_side_take_up')).toBeCloseTo(4.25, 9);

@@ -203,7 +203,7 @@ export const KINDS: Readonly<Record<string, (random: Random) => Case>> = {
       'sheet.csv': saved(slipped(random.of([SHEET, LONG_SHEET]), random), random),
     },
     args: random.of([
-      ['mark', 'chart.csv', 'sheet.csv', '--base', '10'],
+      ['assess', 'chart.csv', 'sheet.csv', '--base', '10'],
       ['infer', 'sheet.csv', '--base', '10'],
     ]),
   }),

@@ -116,7 +116,7 @@ describe.each([
 
 describe('allowances', () => {
   test('for sewing at home are 5/8 in at the side, in industry 3/8 in', () => {
-    // roxannes and fashion-incubator.com, as common practice: 5/8 in at home, 3/8 in in industry.
+    // Common practice, no source: 5/8 in at home, 3/8 in in industry.
     const width = (allowances: 'home' | 'industry'): number =>
       (gradedOnce({ chart: DEMO, base: '12', allowances }).range.sizes[0]?.parameters.get(
         'side_allowance',

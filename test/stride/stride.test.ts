@@ -256,17 +256,17 @@ describe('the walker', () => {
   });
 
   it('has legs of half her stature, and all levels in proportion', () => {
-    const tall = walkerOf(new Map([['height', 1804]]));
+    const tall = walkerOf(new Map([['stature', 1804]]));
     expect(tall).toMatchObject({ stature: 1804, isAssumed: false, leg: 902 });
     expect(tall.hipJoint).toBeCloseTo(187, 9);
     expect(tall.limb[1]?.level).toBeCloseTo(605, 9);
-    expect(walkerOf(new Map([['height', 1804]]), 1700)).toMatchObject({ stature: 1700, leg: 850 });
+    expect(walkerOf(new Map([['stature', 1804]]), 1700)).toMatchObject({ stature: 1700, leg: 850 });
   });
 
   it('has the legs and the knee that the chart gives', () => {
     const known = walkerOf(
       new Map([
-        ['height', 1640],
+        ['stature', 1640],
         ['crotch_height', 790],
         ['inside_leg_length', 700],
         ['waist_to_knee', 600],
@@ -299,7 +299,9 @@ describe('the walker', () => {
 
   // PMC2943048 table 2: step length / stature .433 (sd .035) in the fastest group.
   it('wants a step of 69.3 cm at a stature of 160 cm and 71.4 cm at 165 cm', () => {
-    const steps = [1600, 1650].map((height) => wantedStep(walkerOf(new Map([['height', height]]))));
+    const steps = [1600, 1650].map((height) =>
+      wantedStep(walkerOf(new Map([['stature', height]]))),
+    );
     expect(steps[0]).toBeCloseTo(692.8, 6);
     expect(steps[1]).toBeCloseTo(714.45, 6);
   });

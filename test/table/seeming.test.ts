@@ -34,7 +34,7 @@ describe('a fraction of the unit in the words of a sheet', () => {
       '# in tenths of a millimeter',
     ],
     ...['# 16 = 1 in', '# 8 to the inch', '# eighths', '# numbers are 32nds', '# unit is 1/8 inch'],
-    ...['# title: Alder skirt, all numbers in 16ths', '# quarter inches', 'in 1/16 inch,units'],
+    ...['# title: Sorrel skirt, all numbers in 16ths', '# quarter inches', 'in 1/16 inch,units'],
     ...['# values times ten', '# divide all by 16', '# moves in 1/8 in', '# tolerances: 1/16 in'],
     ...['# 1/16ths', '# multiply by 1/16"', '# in ¼ in', '# hundredths of an inch'],
   ];
@@ -248,7 +248,7 @@ describe('another size of a pattern', () => {
   it.each([
     '# size: 14',
     '# drawn in size 14',
-    '# title: Alder skirt, size 14',
+    '# title: Sorrel skirt, size 14',
     '# sample in size M',
     '# drawn in a 14',
     '# US 14',
@@ -367,7 +367,7 @@ describe('prose', () => {
     ...['# invented for the demo', '# Quill skirt, spring', '# waist measured over a slip'],
     ...[
       '# source: a table of 1968, rounded to 1/16 in',
-      '# title: Alder skirt',
+      '# title: Sorrel skirt',
       '# hip taken 7 in below the waist',
     ],
     ...['# designer: Ansa Lindqvarn (an invented studio; an invented chart, not a standard)'],

@@ -105,8 +105,8 @@ describe('a statement in other words', () => {
   it('finds a statement in any cell of a title line', () => {
     const titled = (...cells: readonly string[]) =>
       statementsOf('sheet.csv', [], [{ row: 1, cells }]);
-    expect(statedUnit(titled('Alder rules', '', 'cm'))).toBe('cm');
-    expect(statedDown(titled('Alder rules', 'y up'))).toBe(-1);
+    expect(statedUnit(titled('Sorrel rules', '', 'cm'))).toBe('cm');
+    expect(statedDown(titled('Sorrel rules', 'y up'))).toBe(-1);
     expect(statedBy(titled('Base size', '12'), 'base')?.text).toBe('12');
     expectRefusal(() => statedUnit(titled('unit', 'ell')), 'unit-unknown', {
       ...{ file: 'sheet.csv', row: 1 },

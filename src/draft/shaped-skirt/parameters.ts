@@ -204,7 +204,7 @@ const DARTS: readonly ParameterDefinition[] = [
     'back',
     both('4 cm', '1 5/8 in'),
     [both('13 cm', '5 in'), both('14 cm', '5 1/2 in'), both('12.5 cm', '5 in')],
-    'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory of a UK metric text',
+    'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory',
   ),
   numberParameter(
     'half_rule',
@@ -216,7 +216,7 @@ const DARTS: readonly ParameterDefinition[] = [
     'axis_square',
     ['1', '0', '1'],
     '1: dart axes square to the waist edge; 0: vertical',
-    'schools disagree: square (from memory of a UK metric text), vertical (Russian school)',
+    'schools disagree: square (from memory), vertical (Russian school)',
   ),
   numberParameter(
     'press_to_side',

@@ -5,19 +5,19 @@ import { both } from '../market-value';
 /** Stature, the stride that is wanted, and the measures of the opening. */
 export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
-    name: 'height',
+    name: 'stature',
     quantity: 'length',
     value: both('164 cm', '64 1/2 in'),
     least: '120 cm',
     most: '220 cm',
     meaning: 'stature of the wearer, who steps by a share of it and walks on legs half as long',
-    source: 'common practice, no source: taken where the chart has no height',
+    source: 'common practice, no source: taken where the chart has no stature',
     fromChart: true,
   },
   {
     name: 'stride_wanted',
     quantity: 'length',
-    value: '0.433*height',
+    value: '0.433*stature',
     least: '10 cm',
     most: '150 cm',
     meaning: 'the step that the skirt must allow, heel to heel',

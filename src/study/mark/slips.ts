@@ -186,7 +186,7 @@ function rulerSlips(unit: LengthUnit, tolerance: number): readonly Slip[] {
           'coarse',
           'rounding',
           `rounded to ${ruler}, which is coarser than the tolerance allows`,
-          'use a finer ruler, or mark with a wider tolerance',
+          'use a finer ruler, or assess with a wider tolerance',
           (moves) => moves.map((move) => roundTo(move, toMillimeters(length, unit))),
           ruler,
         );

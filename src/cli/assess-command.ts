@@ -1,13 +1,13 @@
-/** `skirtgrade mark`: a student's rule sheet, cell by cell. */
+/** `skirtgrade assess`: a student's rule sheet, cell by cell. */
 import { markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
-import { markReport } from './mark-report';
+import { assessReport } from './assess-report';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
-/** The options of `mark` as commander reads them. */
-export interface MarkCommandOptions extends StyleOptions {
+/** The options of `assess` as commander reads them. */
+export interface AssessCommandOptions extends StyleOptions {
   readonly base: string;
   readonly tolerance?: string;
   readonly zero?: string;
@@ -18,13 +18,13 @@ export interface MarkCommandOptions extends StyleOptions {
 }
 
 /**
- * Prints the marks. Gives 0 if every cell is right, otherwise 1; throws InputError for a chart or a
+ * Prints the assessment. Gives 0 if every cell is right, otherwise 1; throws InputError for a chart or a
  * sheet that cannot be used.
  */
-export function markCommand(
+export function assessCommand(
   file: string,
   sheetFile: string,
-  { style, set, unit, fractions, ...options }: MarkCommandOptions,
+  { style, set, unit, fractions, ...options }: AssessCommandOptions,
   io: Io,
 ): ExitCode {
   const marking = markSheet({
@@ -36,6 +36,6 @@ export function markCommand(
     ...styleRequest({ style, set }, io),
   });
   const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
-  io.out(markReport(marking, display));
+  io.out(assessReport(marking, display));
   return marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1;
 }

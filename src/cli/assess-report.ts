@@ -1,4 +1,4 @@
-/** What `mark` tells: the score, the slips with their cells, and what would become of the skirt. */
+/** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
 import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { MarkedCell } from '../study/mark/marked-cells';
@@ -13,7 +13,7 @@ import { garmentReport } from './garment-report';
 import { columnsTable, wrappedParagraph } from './text-table';
 
 /** The report in lines of at most 80 columns, lengths as `display` says. */
-export function markReport(marking: Marking, display: LengthDisplay): string {
+export function assessReport(marking: Marking, display: LengthDisplay): string {
   const { cells } = marking;
   const blank = cells.filter(({ verdict }) => verdict === 'missing').length;
   const blanks = `${blank} of ${cells.length} cells are blank`;
