@@ -47,7 +47,11 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
         : ''),
     ...(held || !helps(room)
       ? {}
-      : { facts: { [room.opening > 0 ? 'begin' : 'open']: room.needed } }),
+      : {
+          facts: {
+            [room.opening > 0 ? 'begin' : 'open']: aboutLength(room.needed, display, Math.ceil),
+          },
+        }),
   };
 }
 
@@ -124,6 +128,14 @@ function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Fin
 
 /** No step is known to more than a millimeter, or an eighth of an inch. */
 function about(mm: number, display: LengthDisplay, whole = Math.round): string {
-  const part = display.unit === 'in' ? toMillimeters(1 / 8, 'in') : 1;
-  return showLength(part * whole(mm / part), display);
+  return showLength(aboutLength(mm, display, whole), display);
+}
+
+function aboutLength(
+  mm: number,
+  { unit }: LengthDisplay,
+  whole: (value: number) => number,
+): number {
+  const part = unit === 'in' ? toMillimeters(1 / 8, 'in') : 1;
+  return part * whole(mm / part);
 }

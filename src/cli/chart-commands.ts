@@ -1,12 +1,11 @@
 /** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
 import type { AddCommands } from './options';
-import { againstOption, replaceOption, unitOption } from './options';
+import { againstOption, replaceOption, unitOption, withTelling } from './options';
 import type { StylesCommandOptions } from './styles-command';
 
 /** Adds `check`, `chart` and `styles`. */
 export const addChartCommands: AddCommands = (program, io, end) => {
-  program
-    .command('check')
+  withTelling(program.command('check'), 'only the verdict')
     .description("compare a chart's increments with published body-measurement tables")
     .argument('<chart.csv>', 'body measurements')
     .addOption(againstOption())

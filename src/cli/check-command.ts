@@ -12,12 +12,15 @@ import { tableSource } from '../standards/published-table';
 import { SAME_STEP } from '../tolerance';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, showLength, showNumber, trimmed } from '../units';
-import { findingsReport } from './findings-report';
+import { verdictOf } from '../verdict/verdict';
+import { CHART_READY, verdictLine } from '../verdict/words';
 import type { ExitCode, Io } from './io';
+import type { Telling } from './options';
 import { wrappedParagraph, textTable } from './text-table';
+import { findingsInWords, verdictReport } from './verdict-report';
 
 /** The options of `check` as commander reads them. */
-export interface CheckCommandOptions {
+export interface CheckCommandOptions extends Telling {
   /** Ids of published tables; a choice that fits the chart if empty. */
   readonly against: readonly string[];
   readonly unit?: LengthUnit;
@@ -32,29 +35,42 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const chart = readChart(io.readText(file), file);
   const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };
   const against = options.against.length > 0 ? options.against : undefined;
-  // The steps stand in the tables above already, so only what is not there is told in words.
   const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
-  const words = findings.filter(
-    ({ check }) => check !== 'step-against-standard' && !isChoice(check),
-  );
-  const everything = { fail: Infinity, warning: Infinity, note: Infinity, ok: 0 };
-  io.out(
-    [
-      wrappedParagraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
-      ...comparedTables(chart, against).map((table) => comparison(chart, table, findings, display)),
-      findingsReport(words, io.color, '', everything),
-      wrappedParagraph(
-        'A hip step agrees where it differs by no more than a quarter of the hip due, ' +
-          `${showLength(SAME_STEP, { ...display, fractions: true })} at least; ` +
-          'the total where no size would change its label, by half a hip step of the chart.',
-      ),
-      wrappedParagraph(
-        'Standards are voluntary, so a difference is something to know and not a mistake; ' +
-          'body measurements are not garment measurements.',
-      ),
-    ].join('\n'),
-  );
-  return findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+  const verdict = verdictOf(findings, chart.sizes, display);
+  if (options.quiet === true) io.out(wrappedParagraph(verdictLine(verdict, CHART_READY)));
+  else {
+    // The steps stand in the tables already, so only what is not there is told in words.
+    const words = findings.filter(
+      ({ check }) => check !== 'step-against-standard' && !isChoice(check),
+    );
+    const where = options.verbose === true ? 'told below' : 'which --verbose tells';
+    io.out(
+      [
+        wrappedParagraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
+        verdictReport(verdict, io.color, where, CHART_READY),
+        ...comparedTables(chart, against).map((table) =>
+          comparison(chart, table, findings, display),
+        ),
+        ...findingsInWords(words, options, io.color),
+        ...explanations(display),
+      ].join('\n'),
+    );
+  }
+  return verdict.kind === 'mend' ? 1 : 0;
+}
+
+function explanations(display: LengthDisplay): readonly string[] {
+  return [
+    wrappedParagraph(
+      'A hip step agrees where it differs by no more than a quarter of the hip due, ' +
+        `${showLength(SAME_STEP, { ...display, fractions: true })} at least; ` +
+        'the total where no size would change its label, by half a hip step of the chart.',
+    ),
+    wrappedParagraph(
+      'Standards are voluntary, so a difference is something to know and not a mistake; ' +
+        'body measurements are not garment measurements.',
+    ),
+  ];
 }
 
 /**

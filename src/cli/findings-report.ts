@@ -1,4 +1,4 @@
-/** Findings for a terminal, the gravest first; what there is too much of stays in the table. */
+/** Every finding in words for a terminal, the gravest first. */
 import type { Finding, Severity } from '../check/finding';
 import { SEVERITIES } from '../check/finding';
 import { SHOWN_ALIKE } from '../tolerance';
@@ -6,32 +6,15 @@ import { wrappedParagraph } from './text-table';
 
 const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36', ok: '32' };
 
-/** Groups of one severity shown in full before the rest is only counted. */
-const MOST: Record<Severity, number> = { fail: 20, warning: 12, note: 8, ok: 0 };
-
 /**
- * The same check of the same place in several sizes is told once, in the words of its first size; those
- * with other figures are named apart.
- * `where` tells the reader how to see what is only counted.
+ * All but what held. The same check of the same place in several sizes is told once, in the words of its
+ * first size; those with other figures are named apart.
  */
-export function findingsReport(
-  findings: readonly Finding[],
-  color: boolean,
-  where: string,
-  most: Record<Severity, number> = MOST,
-): string {
-  const counts = SEVERITIES.map((severity) => {
-    const count = findings.filter((finding) => finding.severity === severity).length;
-    return `${count} ${severity}`;
-  });
-  let text = `Findings: ${counts.join(', ')}\n`;
-  for (const severity of SEVERITIES) {
-    const groups = grouped(findings.filter((finding) => finding.severity === severity));
-    for (const group of groups.slice(0, most[severity])) text += lines(group, color);
-    const rest = groups.slice(most[severity]).flat().length;
-    if (rest > 0 && severity !== 'ok') text += `  ... and ${rest} more of "${severity}" ${where}\n`;
-  }
-  return text;
+export function findingsReport(findings: readonly Finding[], color: boolean): string {
+  return SEVERITIES.filter((severity) => severity !== 'ok')
+    .flatMap((severity) => grouped(findings.filter((finding) => finding.severity === severity)))
+    .map((group) => lines(group, color))
+    .join('');
 }
 
 function grouped(findings: readonly Finding[]): readonly (readonly Finding[])[] {

@@ -13,11 +13,13 @@ import type { OwnWords } from './grade-report';
 import { gradeReport } from './grade-report';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
+import type { Telling } from './options';
 import { patternWords } from './pattern-words';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
   SpecOptions &
+  Telling &
   Readonly<Partial<Record<string, unknown>>>;
 
 /** Drafts the sizes of a chart and writes the results. */
@@ -60,7 +62,7 @@ async function write(
     set: 'grade',
     replace: options.replace === true,
   });
-  io.out(gradeReport(result, words, written, printed, io.color));
+  io.out(gradeReport(result, words, written, printed, { ...options, color: io.color }));
   return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
 }
 

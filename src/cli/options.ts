@@ -45,6 +45,21 @@ export function replaceOption(): Option {
   return new Option('--replace', 'also replace files that were changed since they were written');
 }
 
+/** How much a command tells on the terminal. */
+export interface Telling {
+  /** Tables and every finding in words, those that held only counted. */
+  readonly verbose?: boolean;
+  /** Nothing but the files that were written. */
+  readonly quiet?: boolean;
+}
+
+/** Adds `--verbose` and `--quiet`, which exclude each other; `least` is what is told at least. */
+export function withTelling(command: Command, least = 'only the files written'): Command {
+  return command
+    .addOption(new Option('--verbose', 'tell every finding and the tables').conflicts('quiet'))
+    .option('--quiet', `tell ${least}`);
+}
+
 /** Adds `--style` and `--set`. */
 export function withStyle(command: Command): Command {
   return command

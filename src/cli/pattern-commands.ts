@@ -10,7 +10,7 @@ import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
 import type { AddCommands } from './options';
-import { againstOption, list, replaceOption, unitOption, withStyle } from './options';
+import { againstOption, list, replaceOption, unitOption, withStyle, withTelling } from './options';
 import type { PrintCommandOptions } from './print-command';
 
 /** Adds `grade` and `print`. */
@@ -54,10 +54,12 @@ function paperOption(): Option {
 
 /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
 function grading(command: Command, paper: Option, chart: string): Command {
-  return withStyle(
-    command
-      .argument(chart, 'body measurements, one measurement or one size a row')
-      .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+  return withTelling(
+    withStyle(
+      command
+        .argument(chart, 'body measurements, one measurement or one size a row')
+        .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+    ),
   )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
     .option('--blend <parts>', 'one body between sizes: "waist 12, hip 16"', list)

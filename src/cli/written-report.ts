@@ -21,6 +21,11 @@ export function writtenReport(
   return wrappedParagraph(list, 2) + droppedReport(dropped) + sheetsReport(printed) + stale;
 }
 
+/** Each file in a line of its own, with its folder. */
+export function namesReport({ folder, names }: WrittenFiles): string {
+  return names.map((name) => `${folder}/${name}\n`).join('');
+}
+
 /** The files of an earlier run that went with it. */
 export function droppedReport(dropped: readonly string[]): string {
   if (dropped.length === 0) return '';

@@ -12,7 +12,7 @@ export interface Remedy {
   readonly note?: string;
   /** The cause by which checks go together, a name of `CAUSES`; the check alone if absent. */
   readonly cause?: Cause;
-  /** What has a decision of its own: each piece, each subject, or each row of the chart or piece. */
+  /** What has a decision of its own: each piece, each subject of a piece, or each row of the chart. */
   readonly each?: 'piece' | 'subject' | 'row';
 }
 
@@ -49,8 +49,11 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
     each: 'piece',
   },
   'notches-match': { act: ['give both sides of {subjects} the same number of notches'] },
-  'wrong-sign': { act: ['turn the sign of the rule of {pieces} {subjects}'], each: 'row' },
-  'rule-slip': { act: ['mend the rule of {pieces} {subjects}, as its finding says'], each: 'row' },
+  'wrong-sign': { act: ['turn the sign of the rule of {pieces} {subjects}'], each: 'subject' },
+  'rule-slip': {
+    act: ['mend the rule of {pieces} {subjects}, as its finding says'],
+    each: 'subject',
+  },
   'rule-doubt': {
     act: [
       'look at the rules of {places}: they set the seam {subjects} apart',
@@ -76,7 +79,7 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   },
   'larger-is-smaller': {
     act: [
-      'look for a rule of {pieces} with a wrong sign: {subjects} falls as the sizes rise',
+      'look for rules of {pieces} with a wrong sign: larger sizes have less {subjects}',
       `${ROW}: larger sizes get smaller`,
     ],
     each: 'row',

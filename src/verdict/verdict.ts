@@ -70,8 +70,9 @@ function explainerOf(finding: Finding, others: readonly Finding[]): Finding | un
 function keyOf({ check, piece, subject, byRounding }: Finding): string {
   const { cause, each } = REMEDIES[check] ?? {};
   if (byRounding === true) return 'rounding';
-  if (each === 'row') return `row ${piece} ${subject}`;
-  const own = { piece, subject, none: '' }[each ?? 'none'];
+  // Of a piece a row is no row of the chart.
+  if (each === 'row') return piece === '' ? `row ${subject}` : check;
+  const own = { piece, subject: `${piece} ${subject}`, none: '' }[each ?? 'none'];
   return cause ?? `${check} ${own}`;
 }
 

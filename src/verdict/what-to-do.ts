@@ -69,11 +69,11 @@ function factOf(name: string, findings: readonly Finding[], display: LengthDispl
   if (facts.includes(undefined)) return '';
   const texts = facts.filter((fact) => typeof fact === 'string');
   if (texts.length > 0) return listed(texts);
-  return range(
-    facts.filter((fact) => typeof fact === 'number'),
-    'length',
-    display,
+  const lengths = facts.filter((fact) => typeof fact === 'number');
+  const [least, most] = [Math.min(...lengths), Math.max(...lengths)].map((mm) =>
+    showNumber(mm, display),
   );
+  return `${least === most ? '' : `${least ?? ''} to `}${most ?? ''} ${display.unit}`;
 }
 
 /** `front and back`; empty where one has no name. */

@@ -1,5 +1,5 @@
 /** The verdict in words, the same wherever it is told. */
-import type { Severity } from '../check/finding';
+import { SEVERITIES } from '../check/finding';
 import type { Verdict } from './verdict';
 
 /** Decisions that are told; the rest is counted. */
@@ -31,14 +31,9 @@ export function decisionLines({ decisions }: Verdict, where: string): readonly s
   return rest === 0 ? told : [...told, `And ${rest} more, ${where}.`];
 }
 
-/** `0 failed, 1 warning, 3 notes, 12 ok`. */
-export function countWords(counts: Readonly<Record<Severity, number>>): string {
-  return [
-    `${counts.fail} failed`,
-    count(counts.warning, 'warning'),
-    count(counts.note, 'note'),
-    `${counts.ok} ok`,
-  ].join(', ');
+/** `Findings: 0 fail, 1 warning, 3 note, 12 ok`. */
+export function countWords({ counts }: Pick<Verdict, 'counts'>): string {
+  return `Findings: ${SEVERITIES.map((severity) => `${counts[severity]} ${severity}`).join(', ')}`;
 }
 
 function count(number: number, word: string): string {

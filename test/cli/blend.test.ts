@@ -15,7 +15,13 @@ const blended = (command: string, parts: string, ...args: readonly string[]) =>
 
 describe('--blend', () => {
   it('grades one body between sizes, with labels and files of its name', async () => {
-    const { status, stdout, stderr } = await blended('grade', 'hip M, waist S', '--out', 'graded');
+    const { status, stdout, stderr } = await blended(
+      'grade',
+      'hip M, waist S',
+      '--out',
+      'graded',
+      '--verbose',
+    );
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^c\.csv: waist S, hip M, style/u);
     expect(stdout).toMatch(/^waist S, hip M +\d/mu);

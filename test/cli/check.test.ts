@@ -35,7 +35,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
 }
 
 const check = (text: string, ...more: string[]) =>
-  call({ 'a.csv': text }, 'check', 'a.csv', ...more);
+  call({ 'a.csv': text }, 'check', 'a.csv', '--verbose', ...more);
 
 /** One body of the edition that tabulates two. */
 function body(kind: string): string {
@@ -223,7 +223,7 @@ describe("README's own pattern", () => {
   );
   const graded = async (sheet: string) => {
     const files = { 'base.csv': pattern, 'rules.csv': sheet };
-    const asked = ['grade', '--pattern', 'base.csv', '--rules', 'rules.csv'];
+    const asked = ['grade', '--pattern', 'base.csv', '--rules', 'rules.csv', '--verbose'];
     return call(files, ...asked);
   };
 

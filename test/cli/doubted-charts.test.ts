@@ -65,7 +65,7 @@ describe('a row in another unit than its chart', () => {
   });
 });
 
-const check = () => place.run('check', 'chart.csv', '--unit', 'in');
+const check = () => place.run('check', 'chart.csv', '--unit', 'in', '--verbose');
 
 describe('a size that the tables which agree never saw', () => {
   it('is warned of by a table that covers it, and as a step that leaps', async () => {
@@ -100,7 +100,7 @@ describe('a row that goes the wrong way, or nowhere', () => {
     ['stature', '176,174,172,170,168'],
   ])('%s that falls in every step is warned of by name', async (name, cells) => {
     write('cm', { ...CM, [name]: cells });
-    const { stdout } = await place.run('check', 'chart.csv');
+    const { stdout } = await place.run('check', 'chart.csv', '--verbose');
     expect(stdout).toMatch(new RegExp(`warning length-falls \\(size 36-44, ${name}\\)`, 'u'));
     const [first, last] = [cells.split(',')[0], cells.split(',').at(-1)];
     expect(stdout.replace(/\s+/gu, ' ')).toContain(`from ${first} cm at 36 to ${last} cm at 44`);
@@ -111,7 +111,9 @@ describe('a row that goes the wrong way, or nowhere', () => {
     ['crotch_height', '78,77.5,77,76.5,76'],
   ])('%s may stay or fall now and then', async (name, cells) => {
     write('cm', { ...CM, [name]: cells });
-    expect((await place.run('check', 'chart.csv')).stdout).not.toContain('length-falls');
+    expect((await place.run('check', 'chart.csv', '--verbose')).stdout).not.toContain(
+      'length-falls',
+    );
   });
 
   it('is told of as a range in which nothing grows', async () => {
@@ -157,7 +159,7 @@ describe('a cell that jumps away from a steady row and back again', () => {
     ['half sizes', '12.5,14.5,16.5,18.5,20.5', 'hip_girth', '94,97,102,107,109'],
   ])('%s is left alone', async (_, sizes, name, cells) => {
     write('cm', { ...CM, [name]: cells }, sizes);
-    const { status } = await place.run('check', 'chart.csv');
+    const { status } = await place.run('check', 'chart.csv', '--verbose');
     expect(status).toBe(0);
   });
 });

@@ -250,6 +250,7 @@ describe('a chart that fails a check', () => {
     const { status, stdout, stderr } = await place.run(
       'grade',
       'apple.csv',
+      '--verbose',
       '--base',
       '1',
       '--out',

@@ -121,6 +121,7 @@ describe('grade --pattern', () => {
       'bodice.csv',
       '--rules',
       'wrong.csv',
+      '--verbose',
       '--out',
       'wrong',
     );
@@ -136,7 +137,7 @@ describe('grade --pattern', () => {
     for (const more of [[], ['--round', '5mm']]) {
       const { status, stdout } = await place.run(
         ...['grade', '--pattern', 'legs.csv', '--rules', 'grows.csv', '--out', 'legs'],
-        ...['--replace', ...more],
+        ...['--replace', '--verbose', ...more],
       );
       expect(status).toBe(1);
       const words = stdout.replace(/\s+/gu, ' ');
@@ -152,7 +153,7 @@ describe('grade --pattern', () => {
     place.write('spelled.csv', BODICE.replace(/(back,underarm.*),side,side/u, '$1,side,Side '));
     place.write('seams.csv', 'edge,sewn_to\nback.side,front.side\n');
     const call = ['grade', '--pattern', 'spelled.csv', '--rules', 'wrong.csv', '--out', 'spelled'];
-    const { status, stdout } = await place.run(...call, '--seams', 'seams.csv');
+    const { status, stdout } = await place.run(...call, '--verbose', '--seams', 'seams.csv');
     expect(status).toBe(1);
     expect(stdout).toContain('Seams that meet in every size: 1 of 2');
     expect(stdout).toContain('fail seam-lengths');
@@ -172,14 +173,29 @@ describe('grade --pattern', () => {
     place.write('shrinks.csv', chart('30,28,26'));
     const call = ['grade', '--pattern', 'quarter.csv', '--rules', 'rows.csv', '--out', 'charted'];
     expect((await place.run(...call, '--chart', 'grows.csv')).status).toBe(0);
-    const { status, stdout } = await place.run(...call, '--replace', '--chart', 'shrinks.csv');
+    const { status, stdout } = await place.run(
+      ...call,
+      '--replace',
+      '--verbose',
+      '--chart',
+      'shrinks.csv',
+    );
     expect(status).toBe(1);
     expect(stdout).toContain('fail larger-is-smaller (size 10-14, waist_girth)');
   });
 
   it('ends with 1 where a sample is out of tolerance', async () => {
     const { status, stdout } = await place.run(
-      ...['grade', '--pattern', 'bodice.csv', '--rules', 'rules.csv', '--out', 'sampled'],
+      ...[
+        'grade',
+        '--pattern',
+        'bodice.csv',
+        '--rules',
+        'rules.csv',
+        '--out',
+        'sampled',
+        '--verbose',
+      ],
       ...['--measures', 'measures.csv', '--measured', 'sample.csv'],
     );
     expect(status).toBe(1);

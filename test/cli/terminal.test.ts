@@ -42,7 +42,7 @@ describe('the terminal', () => {
   });
 
   it("shows the sizes with their finished girths, in the chart's unit", async () => {
-    const { stdout } = await place.run('grade', DEMO, '--base', '12', '--out', 'demo');
+    const { stdout } = await place.run('grade', DEMO, '--base', '12', '--out', 'demo', '--verbose');
     expect(stdout).toContain('Finished measurements in inches');
     // Body 31 and 41 1/2 in; hip ease 2 in, hem taper 1 in at each of four sides.
     expect(stdout).toMatch(/^12 \(base\) +31 +43\.5 +39\.5 /m);
@@ -54,14 +54,14 @@ describe('the terminal', () => {
   });
 
   it('shows the step down where the base is the largest size', async () => {
-    const { stdout } = await place.run('grade', DEMO, '--base', '24', '--out', 'demo');
+    const { stdout } = await place.run('grade', DEMO, '--base', '24', '--out', 'demo', '--verbose');
     expect(stdout).toContain('Rules for the step from 24 to 22');
     expect(stdout).toMatch(/^front +side_waist +-0\.625 +0$/m);
   });
 
   it('colors the severities on a terminal that wants it', async () => {
     const printed = async (color: boolean) => {
-      const { status, stdout } = await runIn(place.path, ['check', DEMO], { color });
+      const { status, stdout } = await runIn(place.path, ['check', DEMO, '--verbose'], { color });
       expect(status).toBe(0);
       return stdout;
     };

@@ -157,7 +157,7 @@ describe('the growth of the waist-to-hip depth', () => {
     ],
   ])('is set beside the bodies that fit, where the height %s', async (_how, row, other, words) => {
     place.write('bodies.csv', DEMO.replace(row, other));
-    const { status, stdout } = await place.run('check', 'bodies.csv');
+    const { status, stdout } = await place.run('check', 'bodies.csv', '--verbose');
     expect(status).toBe(0);
     expect(stdout.replaceAll(/\s+/g, ' ')).toContain(words);
   });

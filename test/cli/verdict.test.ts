@@ -1,0 +1,83 @@
+import { resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { rowsOf } from '../csv-tables';
+import { runIn, workplace } from './workplace';
+
+const place = workplace();
+const DEMO = resolve('size-charts/demo.csv');
+const FOLDER = ['--base', '12', '--style', 'pencil', '--replace'];
+
+/** The verdict, its decisions and counts: what stands between the first two empty lines. */
+function told(stdout: string): string {
+  return (stdout.split('\n\n')[1] ?? '').replace(/, in findings\.csv.*$/u, '');
+}
+
+describe('what grade, print and check say first', () => {
+  it('is the verdict and at most five decisions, in 25 lines of 80 columns', async () => {
+    const { stdout } = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded');
+    const lines = stdout.trimEnd().split('\n');
+    expect(lines.length).toBeLessThanOrEqual(25);
+    expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
+    expect(told(stdout)).toMatch(
+      /^Decide first: nothing failed, 2 decisions to make\.\n {2}1\. All sizes: true the edges/u,
+    );
+  });
+
+  it('is the same of grade and print, and counts the rows of findings.csv', async () => {
+    const graded = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded');
+    const printed = await place.run('print', DEMO, ...FOLDER, '--out', 'printed');
+    expect(told(printed.stdout)).toBe(told(graded.stdout));
+    const rows = rowsOf(place.read('graded/findings.csv'));
+    const count = (severity: string): number =>
+      rows.filter((row) => row.severity === severity).length;
+    expect(told(graded.stdout)).toContain(
+      `Findings: ${['fail', 'warning', 'note', 'ok'].map((one) => `${count(one)} ${one}`).join(', ')}`,
+    );
+    // The column what_to_do is the last.
+    for (const line of place.read('graded/findings.csv').trimEnd().split('\n').slice(1))
+      expect(line).toMatch(/^ok,.*,$|^(?:fail|warning|note),.*[^,]$/u);
+  });
+
+  it('is of the chart alone where check reads one, in the numbers of grade', async () => {
+    const chart =
+      '# unit: in\nsize,8,10,12,14,16\nwaist,26,27,28,29,30\nhip,37,37.5,38,38.5,39\n' +
+      'waist_to_hip,8,8,8,8,8\n';
+    place.write('chart.csv', chart);
+    const checked = await place.run('check', 'chart.csv');
+    expect(checked.status).toBe(0);
+    expect(told(checked.stdout)).toMatch(
+      /^Decide first: nothing failed, 1 decision to make\.\n {2}1\. All sizes: decide whether your/u,
+    );
+    await place.run('grade', 'chart.csv', '--base', '12', '--out', 'of-chart');
+    const rows = rowsOf(place.read('of-chart/findings.csv')).filter(
+      ({ check, severity }) => severity === 'warning' && (check ?? '').includes('standard'),
+    );
+    expect(checked.stdout).toContain(`${rows.length} warning`);
+    expect((await place.run('check', DEMO, '--quiet')).stdout).toBe(
+      'Can be graded: nothing failed, and nothing is left to decide.\n',
+    );
+  });
+});
+
+describe('how much is told', () => {
+  it('is the files alone with --quiet, and every finding with --verbose', async () => {
+    const quiet = await place.run('print', DEMO, ...FOLDER, '--out', 'printed', '--quiet');
+    expect(quiet.stdout).toBe('printed/print-a4.pdf\n');
+    const graded = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded', '--quiet');
+    expect(graded.stdout.split('\n')).toContain('graded/findings.csv');
+    expect(graded.stdout).not.toMatch(/Decide|Finished/u);
+    const { stdout } = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded', '--verbose');
+    expect(stdout).toContain('warning edge-over-dart (size 2, back, dart)');
+    expect(stdout).toContain('note drop-changes');
+    expect(stdout).not.toContain('more of');
+    const both = await place.run('check', DEMO, '--quiet', '--verbose');
+    expect([both.status, both.stdout]).toEqual([2, '']);
+  });
+
+  it('colors the verdict only on a terminal that wants it', async () => {
+    const call = ['grade', DEMO, ...FOLDER, '--out', 'graded'];
+    const { stdout } = await runIn(place.path, call, { color: true });
+    expect(stdout).toContain('\u001b[33mDecide first\u001b[0m: ');
+    expect((await runIn(place.path, call)).stdout).not.toContain('\u001b');
+  });
+});
