@@ -1,8 +1,10 @@
 /** `skirtgrade styles`: the styles, how the lines of one are drawn, and every parameter of it. */
+import type { ParameterDefinition } from '../draft/block';
 import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import { marketValues } from '../draft/market-value';
 import type { ExitCode, Io } from './io';
+import { parameterGroups } from './parameter-groups';
 import { wrappedParagraph } from './text-table';
 
 /** The options of `styles` as commander reads them. */
@@ -12,7 +14,7 @@ export interface StylesCommandOptions {
 }
 
 /**
- * Without a name all styles are listed, each with its lines and parameters. With a folder their line
+ * Without a name all styles are listed; with one its lines and parameters are told. With a folder their line
  * drawings are written into it; throws what writing throws.
  */
 export async function stylesCommand(
@@ -27,10 +29,18 @@ export async function stylesCommand(
     io.out(wrappedParagraph(`Written to ${out}: ${drawings.map((file) => file.name).join(', ')}`));
     return 0;
   }
-  if (name === undefined) io.out(`${STYLES.map(listed).join('')}\n`);
-  const styles = name === undefined ? STYLES : [findStyle(name)];
-  io.out(styles.map(styleText).join('\n'));
+  io.out(name === undefined ? styleList() : styleText(findStyle(name)));
   return 0;
+}
+
+function styleList(): string {
+  return (
+    STYLES.map(listed).join('') +
+    '\n' +
+    wrappedParagraph(
+      '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters.',
+    )
+  );
 }
 
 /** One line a style, its name padded so that the descriptions stand below each other. */
@@ -40,26 +50,36 @@ function listed({ name, description }: Style): string {
 }
 
 function styleText(style: Style): string {
-  const parameters = style.block.parameters.map((definition) => {
-    const { value, source } = defaultOf(style, definition);
-    const chart = definition.fromChart ? "; the chart's row of this name goes first" : '';
-    const { quantity, least, most } = definition;
-    return (
-      wrappedParagraph(
-        `  ${definition.name} = ${marketValues(value)}  (${quantity}, ${least} to ${most})`,
-        6,
-      ) +
-      indented(`${definition.meaning}${chart}`) +
-      indented(`default: ${source}`)
-    );
-  });
+  const { parameters } = style.block;
+  const groups = parameterGroups(parameters.map(({ name }) => name)).map(
+    ({ heading, names }) =>
+      `\n${heading}\n` +
+      names
+        .flatMap((name) => parameters.filter((definition) => definition.name === name))
+        .map((definition) => parameterText(style, definition))
+        .join(''),
+  );
   const making = style.block.making.map(({ line, words }) =>
     wrappedParagraph(`  ${line}: ${words}`, 6),
   );
   return (
     wrappedParagraph(`${style.name}: ${style.description}`, 2) +
     `How it is drawn, by hand too:\n${making.join('')}` +
-    `Parameters:\n${parameters.join('')}`
+    groups.join('')
+  );
+}
+
+function parameterText(style: Style, definition: ParameterDefinition): string {
+  const { value, source } = defaultOf(style, definition);
+  const chart = definition.fromChart ? "; the chart's row of this name goes first" : '';
+  const { quantity, least, most } = definition;
+  return (
+    wrappedParagraph(
+      `  ${definition.name} = ${marketValues(value)}  (${quantity}, ${least} to ${most})`,
+      6,
+    ) +
+    indented(`${definition.meaning}${chart}`) +
+    indented(`default: ${source}`)
   );
 }
 

@@ -47,7 +47,7 @@ export const STYLES: readonly Style[] = [
   },
   {
     name: 'fixed-dart',
-    description: 'metric block: darts the same in every size, the side takes the rest; straight',
+    description: 'metric block: the same darts in every size; straight',
     block: SHAPED_SKIRT,
     settings: preset([
       ['hip_ease', both('3 cm', '1 1/4 in'), METRIC],
@@ -68,13 +68,13 @@ export const STYLES: readonly Style[] = [
   },
   {
     name: 'shared-drop',
-    description: 'side, back dart and front dart share the hip-waist difference; straight',
+    description: 'side and darts share the hip-waist difference; straight',
     block: SHAPED_SKIRT,
     settings: [],
   },
   {
     name: 'shared-pencil',
-    description: 'shared drop, tapered from the hip to the hem, with a vent at center back',
+    description: 'shared drop, tapered to the hem, with a vent at center back',
     block: SHAPED_SKIRT,
     settings: preset([
       ['hem_taper', both('2 cm', '3/4 in'), `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
@@ -92,7 +92,7 @@ export const STYLES: readonly Style[] = [
   },
   {
     name: 'shared-a-line',
-    description: 'shared drop, flared at the side and across the panel by closing half the dart',
+    description: 'shared drop, flared at the side and by closing half the dart',
     block: SHAPED_SKIRT,
     settings: preset([
       [

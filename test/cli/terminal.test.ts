@@ -74,8 +74,10 @@ describe('the terminal', () => {
 describe('styles', () => {
   it('are listed with every parameter, its default, range, meaning and source', async () => {
     const { stdout } = await place.run('styles');
-    for (const name of ['pencil', 'straight'])
-      expect(stdout).toMatch(new RegExp(`^${name}: `, 'm'));
+    // A line a style, and none of them long.
+    for (const name of ['pencil', 'straight', 'fixed-dart', 'shared-a-line'])
+      expect(stdout).toMatch(new RegExp(`^${name} +[a-z][^\n]{10,64}$`, 'm'));
+    expect(stdout.split('\n').length).toBeLessThan(12);
     const one = (await place.run('styles', 'straight')).stdout;
     expect(one).toContain('hem_taper = 0 cm  (length, -12 in to 6 in)');
     expect(one).toContain('hip_ease = 5 cm; in a chart in inches 2 in  (length, -4 in to 12 in)');
