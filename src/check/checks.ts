@@ -21,11 +21,13 @@ import { checkDarts } from './darts';
 import { checkFacings } from './facing';
 import type { Finding } from './finding';
 import { bySeverity } from './finding';
+import { checkFarFromBase } from './far-from-base';
 import { checkFinishedGirths } from './finished-girths';
 import { checkFolds } from './fold-straight';
 import { checkGivenPattern, checkTurningSteps } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
 import { checkLargerPieces } from './larger-pieces';
+import { checkLengthLines } from './length-lines';
 import { checkLining } from './lining';
 import { checkOutlineSimple } from './outline-simple';
 import { noteRoundedPoints } from './rounded-points';
@@ -117,6 +119,7 @@ export const PATTERN_CHECKS: readonly Check[] = [
   ({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
   ofRange(checkLargerPieces),
+  ({ range, chart, display }) => checkFarFromBase(range, chart, false, display),
   (context) => sewnSeams(context, undefined),
   FOLDS,
   ...DARTS,
@@ -127,6 +130,7 @@ export const PATTERN_CHECKS: readonly Check[] = [
 /** Of a drafted range, in the order in which those of one severity are told. */
 export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
   ...NOTES,
+  ({ range, chart, display }) => checkFarFromBase(range, chart, true, display),
   ofRange(checkGradedEqualsDraft),
   ofRange(checkRuleFormulas),
   // Body plus ease: no sheet says what a pattern is to measure.
@@ -151,6 +155,7 @@ export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
   ofSkirt(checkFacings),
   ofSkirt(checkLining),
   ofSkirt(checkZip),
+  ofSkirt(checkLengthLines),
   ...LINES,
   // Says what is lost in waist and hip, which are measured on panels.
   ofSkirt(noteRoundingDrift),

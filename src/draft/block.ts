@@ -93,6 +93,8 @@ export interface SumRule {
 export interface RangeFacts {
   /** A parameter or common value in the base size, in mm or as a plain number. */
   readonly atBase: (name: string) => number;
+  /** A parameter or common value in the sizes in which it is least and most, in the same units. */
+  readonly span: (name: string) => readonly [least: number, most: number];
   /** True for a parameter that is zero in every size of the range. */
   readonly alwaysZero: (name: string) => boolean;
 }

@@ -50,8 +50,18 @@ export function decideLayout(
       { name: STRIDE_OPENING, quantity: 'length', formula: `${opening} mm` },
     ];
     const drafts = draftsOf({ pieces: [], truing: [], derived: [], seams: [], values });
+    // A row of the chart that no parameter uses is in no draft without points.
+    const valueIn = (i: number, name: string): number => {
+      const value = drafts[i]?.valueOf(name) ?? NaN;
+      if (!Number.isNaN(value) || !chartRows.includes(name)) return value;
+      return sizes[i]?.measure(name) ?? NaN;
+    };
     const layout = block.layout({
       atBase: (name) => atBase(drafts, name),
+      span: (name) => {
+        const values = sizes.map((_, i) => valueIn(i, name));
+        return [Math.min(...values), Math.max(...values)];
+      },
       alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),
     });
     return { ...layout, values };

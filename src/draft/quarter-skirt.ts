@@ -11,7 +11,17 @@ import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
 import { panelCutting } from './block';
 import { both } from './market-value';
-import type { Block, BlockPiece, Making, ParameterDefinition, PointDefinition } from './block';
+import type {
+  Block,
+  BlockLayout,
+  BlockPiece,
+  Making,
+  ParameterDefinition,
+  PointDefinition,
+  RangeFacts,
+} from './block';
+import type { LengthLines, LineBounds, SideEnds } from './length-lines';
+import { lengthLineMarks, lengthLinePoints, lengthLines, onLine } from './length-lines';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -165,12 +175,12 @@ function quarterPoints(panel: 'front' | 'back'): readonly PointDefinition[] {
   ];
 }
 
-function quarter(panel: 'front' | 'back'): BlockPiece {
+function quarter(panel: 'front' | 'back', lines: LengthLines): BlockPiece {
   const center = { from: 'center_hem', to: 'center_waist', seam: `center_${panel}` };
   return {
     name: panel,
     cuttings: panelCutting(panel),
-    points: quarterPoints(panel),
+    points: [...quarterPoints(panel), ...lengthLinePoints(lines, sideEnds)],
     outline: [
       { kind: 'line', from: 'center_waist', to: 'dart_inner', seam: 'waist' },
       {
@@ -194,27 +204,47 @@ function quarter(panel: 'front' | 'back'): BlockPiece {
       { kind: 'line', from: 'side_hem', to: 'center_hem', seam: 'hem' },
       panel === 'front' ? { kind: 'fold', ...center } : { kind: 'line', ...center },
     ],
-    marks: [{ name: 'hip-line', through: ['center_hip', 'side_hip'] }],
+    marks: [{ name: 'hip-line', through: ['center_hip', 'side_hip'] }, ...lengthLineMarks(lines)],
   };
 }
 
-const BACK = quarter('back');
+/** Below the hip line the side is ruled; above it, it is the parabola that is vertical there. */
+function sideEnds(depths: { readonly length: string; readonly hipDepth: string }): SideEnds {
+  const above = `(side_hip.y - ${depths.hipDepth})/side_hip.y`;
+  return {
+    length: onLine('side_hip', 'side_hem', depths.length),
+    hipDepth: { x: `side_hip.x - (side_hip.x - side_waist.x)*(${above})^2`, y: depths.hipDepth },
+  };
+}
 
-const PIECES: readonly BlockPiece[] = [
-  skirtPanel(quarter('front')),
-  skirtPanel({
-    ...BACK,
-    points: [
-      ...BACK.points,
-      { name: 'zip_waist', x: '-zip_allowance', y: '0' },
-      { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
-    ],
-    marks: [
-      ...BACK.marks,
-      { name: 'zip-allowance', through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'] },
-    ],
-  }),
-];
+const LINE_BOUNDS: LineBounds = {
+  curved: ['waist_to_hip'],
+  aboveHem: ['hem_allowance'],
+  darts: ['front_dart_length', 'back_dart_length'],
+  drops: [],
+  lift: 0,
+};
+
+function layout(facts: RangeFacts): BlockLayout {
+  const lines = lengthLines(facts, LINE_BOUNDS);
+  const back = quarter('back', lines);
+  const pieces: readonly BlockPiece[] = [
+    skirtPanel(quarter('front', lines)),
+    skirtPanel({
+      ...back,
+      points: [
+        ...back.points,
+        { name: 'zip_waist', x: '-zip_allowance', y: '0' },
+        { name: 'zip_hem', x: '-zip_allowance', y: 'skirt_length' },
+      ],
+      marks: [
+        ...back.marks,
+        { name: 'zip-allowance', through: ['center_waist', 'zip_waist', 'zip_hem', 'center_hem'] },
+      ],
+    }),
+  ];
+  return { pieces, truing: [], derived: [], seams: skirtSeams(pieces) };
+}
 
 /**
  * The block of the styles `pencil` and `straight`: the same points in every range, nothing trued.
@@ -225,5 +255,5 @@ export const QUARTER_SKIRT: Block = {
   parameters: PARAMETERS,
   values: [],
   sums: [],
-  layout: () => ({ pieces: PIECES, truing: [], derived: [], seams: skirtSeams(PIECES) }),
+  layout,
 };

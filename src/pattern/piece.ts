@@ -36,6 +36,8 @@ export interface MarkedLine {
     | 'dart-fold'
     | 'fold-line'
     | 'tuck'
+    | 'length-line'
+    | 'hip-depth-line'
     | 'internal-line'
     | 'grainline';
   readonly through: readonly string[];

@@ -1,7 +1,7 @@
 /** What belongs to one size of a piece: cut line, net line with darts, marked lines, notches, holes. */
 import { cubicPart } from '../geometry/cubic';
 import type { Point } from '../geometry/point';
-import { angleBetween, length } from '../geometry/point';
+import { add, angleBetween, length, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { reversed, segmentAt, segmentTangent } from '../geometry/segment';
 import type { MarkedLine, Piece } from '../pattern/piece';
@@ -19,6 +19,9 @@ export const CORNER = 20;
 /** mm of solid line on both sides of a corner. */
 const CORNER_ARM = 5;
 
+/** mm between the two strokes of a double line. */
+const DOUBLE = 3;
+
 /** A line within a piece. The grainline is drawn as an arrow, for all sizes or for each: see `given-grain.ts`. */
 export type DashedMark = MarkedLine & { readonly name: Exclude<MarkedLine['name'], 'grainline'> };
 
@@ -29,6 +32,8 @@ const MARKS: Readonly<Record<DashedMark['name'], Omit<Stroke, 'color'>>> = {
   'dart-fold': { width: 0.3, dash: [4, 2] },
   'fold-line': { width: 0.4, dash: [12, 3] },
   tuck: { width: 0.4, dash: [4, 2] },
+  'length-line': { width: 0.3 },
+  'hip-depth-line': { width: 0.3 },
   'internal-line': { width: 0.4, dash: [4, 2] },
 };
 
@@ -47,9 +52,7 @@ export function pieceLines(
   const net = outlineSegments(piece);
   const marks = shownMarks(sized, lines)
     .filter(({ name }) => !shared.has(name))
-    .map((mark) =>
-      polyline(mark.name, markPoints(piece, mark), markStroke(mark.name, color, style.base)),
-    );
+    .flatMap((mark) => markLines(mark.name, markPoints(piece, mark), color, style.base));
   if (cut === undefined || lines === 'net') return [...marks, ...strong('outline', net, style)];
   const { sewing } = style;
   return [
@@ -73,10 +76,16 @@ export function pieceMarks(sized: SizedPiece, lines: LinesShown): readonly PathS
   return marksOf(sized, lines).flatMap((mark) => markShapes(mark, { color, width: mark.width }));
 }
 
-/** How a marked line is drawn, a little stronger in the base. */
-export function markStroke(name: DashedMark['name'], color: string, base: boolean): Stroke {
+/** A marked line through its points, a little stronger in the base; double where the piece is cut apart. */
+export function markLines(
+  name: DashedMark['name'],
+  points: readonly Point[],
+  color: string,
+  base: boolean,
+): readonly PathShape[] {
   const { width, dash } = MARKS[name];
-  return { color, width: width + (base ? 0.1 : 0), ...(dash && { dash }) };
+  const stroke = { color, width: width + (base ? 0.1 : 0), ...(dash && { dash }) };
+  return drawnLines(name, points).map((line) => polyline(name, line, stroke));
 }
 
 /**
@@ -102,6 +111,18 @@ function strong(part: string, segments: readonly Segment[], style: SizeStyle): P
   const stroke = { color, width };
   const corners = cornerArms(segments);
   return [line, { kind: 'path', part: 'corners', segments: corners, closed: false, stroke }];
+}
+
+/** Where a piece is cut apart to be made longer or shorter, its line is double, as is usual. */
+function drawnLines(
+  name: DashedMark['name'],
+  points: readonly Point[],
+): readonly (readonly Point[])[] {
+  if (name !== 'length-line' && name !== 'hip-depth-line') return [points];
+  const [start, end] = [points[0], points.at(-1)];
+  if (start === undefined || end === undefined) return [points];
+  const aside = scale(quarterTurn(unit(subtract(end, start))), DOUBLE / 2);
+  return [aside, scale(aside, -1)].map((by) => points.map((p) => add(p, by)));
 }
 
 /** The places that a marked line of a piece runs through, in its order. */

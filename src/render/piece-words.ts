@@ -3,6 +3,7 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, point } from '../geometry/point';
+import type { MarkedLine, PiecePlan } from '../pattern/piece';
 import { grainWord, grainlines } from './arrows';
 import { centerLines } from './center-line';
 import { roomIn } from './room';
@@ -76,6 +77,29 @@ interface Arranged {
   readonly levels: readonly (Group | undefined)[];
 }
 
+/** What stands at a marked level; undefined for a mark that needs no words. */
+function levelWords(
+  name: MarkedLine['name'],
+  { zip }: Pick<PiecePlan, 'zip'>,
+): readonly TextLine[] | undefined {
+  const how = (words: string): TextLine => ({ words, size: WORDS / 2 });
+  const every = how('as much on every piece, then blend the side seams');
+  switch (name) {
+    case 'hip-line':
+      return [{ words: spelled(name), size: WORDS - 1 }];
+    case 'length-line':
+      return [{ words: 'LENGTHEN OR SHORTEN HERE', size: WORDS - 2 }, every];
+    case 'hip-depth-line':
+      return [
+        { words: 'LENGTHEN OR SHORTEN HIP DEPTH HERE', size: WORDS - 2 },
+        every,
+        ...(zip ? [how('the zip changes by as much')] : []),
+      ];
+    default:
+      return undefined;
+  }
+}
+
 /** The engine draws the grain of what it drafts; a given piece has its own, or none. */
 function wantsGrain({ reference: { plan } }: NestedPiece): boolean {
   return plan.part !== 'piece' && !plan.marks.some((mark) => mark.name === 'grainline');
@@ -124,14 +148,14 @@ function arranged(
       : isBand
         ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
         : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
-  const levels = plan.marks
-    .filter((mark) => mark.name === 'hip-line')
-    .map((mark) => {
-      const path = markPoints(nested.reference, mark);
-      const [start = at(0, 0), end = start] = [path[0], path.at(-1)];
-      const above = add(between(start, end, 0.72), point(0, -WORDS));
-      return room.put(blocks([{ words: spelled(mark.name), size: WORDS - 1 }]), above);
-    });
+  const levels = plan.marks.flatMap((mark) => {
+    const lines = levelWords(mark.name, plan);
+    if (lines === undefined) return [];
+    const path = markPoints(nested.reference, mark);
+    const [start = at(0, 0), end = start] = [path[0], path.at(-1)];
+    const above = add(between(start, end, 0.72), point(0, -WORDS));
+    return [room.put(blocks(lines), above)];
+  });
 
   return {
     names,

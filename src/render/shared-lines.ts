@@ -7,7 +7,7 @@ import { SAME_PLACE } from '../tolerance';
 import type { Chord } from './chords';
 import { isClear } from './chords';
 import type { NestedPiece } from './nested-piece';
-import { markPoints, markStroke, shownMarks } from './piece-lines';
+import { markLines, markPoints, shownMarks } from './piece-lines';
 import type { Shape } from './scene';
 import { polyline } from './scene';
 import { readingAngle } from './sketch';
@@ -44,7 +44,7 @@ export function sharedLines(nested: NestedPiece, type: number): SharedLines {
     marks: new Set(marked.map(({ name }) => name)),
     shapes: [
       ...marked.flatMap(({ points, name }) => [
-        polyline(name, points, markStroke(name, INK, false)),
+        ...markLines(name, points, INK, false),
         ...named({ from: points[0] as Point, to: points[1] as Point }, middle, type, nested.chords),
       ]),
       ...runs.flatMap((run) => [

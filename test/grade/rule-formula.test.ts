@@ -283,7 +283,11 @@ function drafterOf(name: string) {
   const style = findStyle(name);
   const rows = ['waist_girth', 'hip_girth', 'waist_to_hip', 'skirt_length'];
   const parameters = resolveParameters(style, [], new Set(rows), 'cm');
-  const layout = style.block.layout({ atBase: () => 0, alwaysZero: () => false });
+  const layout = style.block.layout({
+    atBase: () => 0,
+    span: () => [0, 0],
+    alwaysZero: () => false,
+  });
   const drafter = compileBlock(style.block, layout, parameters, rows);
   const body: Readonly<Record<string, number>> = {
     waist_girth: 700,

@@ -15,7 +15,11 @@ const PENCIL = drafterOf('pencil', ['waist_girth', 'hip_girth', 'waist_to_hip', 
 
 function drafterOf(name: string, rows: readonly string[]): Drafter {
   const style = findStyle(name);
-  const layout = style.block.layout({ atBase: () => NaN, alwaysZero: () => false });
+  const layout = style.block.layout({
+    atBase: () => NaN,
+    span: () => [NaN, NaN],
+    alwaysZero: () => false,
+  });
   return compileBlock(style.block, layout, resolveParameters(style, [], new Set(rows), 'in'), rows);
 }
 

@@ -8,7 +8,10 @@ import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
 import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
+import type { LengthLines, LineBounds } from '../length-lines';
+import { lengthLines } from '../length-lines';
 import type { Panel, PanelShape } from './panel-shape';
+import { dartNames, lastDart } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
 import { skirtPanel } from '../skirt-traits';
 import { derivedPieces } from './derived-pieces';
@@ -94,8 +97,9 @@ export const SHAPED_SKIRT: Block = {
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
   layout: (facts) => {
-    const front = skirtPanel(panelPiece(shapeOf('front', facts)));
-    const back = skirtPanel(panelPiece(shapeOf('back', facts)));
+    const lines = lengthLines(facts, lineBounds(facts));
+    const front = skirtPanel(panelPiece(shapeOf('front', facts, lines)));
+    const back = skirtPanel(panelPiece(shapeOf('back', facts, lines)));
     const derived = derivedPieces(front, back, facts);
     return {
       pieces: [front, back],
@@ -106,18 +110,51 @@ export const SHAPED_SKIRT: Block = {
   },
 };
 
-function shapeOf(panel: Panel, facts: RangeFacts): PanelShape {
-  const { atBase, alwaysZero } = facts;
+function dartsOf(panel: Panel, { atBase }: RangeFacts): 1 | 2 {
   const asked = atBase(`${panel}_darts`);
   const wide = atBase(`${panel}_intake`) > atBase(`${panel}_dart_limit`);
+  return asked === 0 ? (wide ? 2 : 1) : asked === 1 ? 1 : 2;
+}
+
+/** Below the hip a side that tapers begins with a curve, which a flare lifts. */
+function lineBounds(facts: RangeFacts): LineBounds {
+  const { alwaysZero } = facts;
+  // The curve is followed unless it is turned with a flare.
+  const isFollowed = alwaysZero('dart_closing') && !alwaysZero('taper_blend');
+  const isTapered = !alwaysZero('hem_taper') && !isFollowed;
+  return {
+    curved: ['waist_to_hip', ...(isTapered ? ['taper_start', 'taper_blend'] : [])],
+    aboveHem: ['hem_allowance', 'vent_length'],
+    darts: PANELS.flatMap((panel) =>
+      dartNames({ darts: dartsOf(panel, facts) }).map((dart) => `${panel}_${dart}_length`),
+    ),
+    drops: PANELS.map((panel) => `center_${panel}_drop`),
+    lift: Math.max(...PANELS.map((panel) => liftOf(panel, facts))),
+  };
+}
+
+/** A dart's mouth over its length is the slope by which closing it turns the panel up to the side. */
+function liftOf(panel: Panel, facts: RangeFacts): number {
+  const { span } = facts;
+  const darts = dartsOf(panel, facts);
+  const long = span(`${panel}_${lastDart({ darts })}_length`)[0];
+  const mouth = span(`${panel}_intake`)[1] / darts;
+  return Math.max(0, span('dart_closing')[1] * (mouth / long) * span(`${panel}_hip_width`)[1]);
+}
+
+const PANELS = ['front', 'back'] as const;
+
+function shapeOf(panel: Panel, facts: RangeFacts, lines: LengthLines): PanelShape {
+  const { alwaysZero } = facts;
   return {
     panel,
-    darts: asked === 0 ? (wide ? 2 : 1) : asked === 1 ? 1 : 2,
+    darts: dartsOf(panel, facts),
     tapered: !alwaysZero('hem_taper'),
     taperedBelowHip: !alwaysZero('taper_start'),
     blended: !alwaysZero('hem_taper') && !alwaysZero('taper_blend'),
     flared: !alwaysZero('dart_closing'),
     vent: panel === 'back' ? ventOf(facts) : 'none',
+    lines,
   };
 }
 

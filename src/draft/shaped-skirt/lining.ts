@@ -3,6 +3,7 @@
  * It reaches up to the waist seam. Its center is a plain seam, left open along the zip.
  */
 import { cubicLength } from '../../geometry/cubic';
+import { crossingsAtLevel } from '../../geometry/level';
 import type { Point } from '../../geometry/point';
 import { add, distance, point, quarterTurn, scale, subtract, unit } from '../../geometry/point';
 import { segmentLength } from '../../geometry/segment';
@@ -87,6 +88,7 @@ function liningPiece(
 ): DerivedPiece {
   const darts = panel.outline.filter((edge) => edge.kind === 'dart');
   const onFold = outline.some(({ kind }) => kind === 'fold');
+  const lines = panel.marks.filter(({ name }) => LENGTH_LINES.includes(name));
   const handles = outline.flatMap((edge) =>
     edge.kind === 'cubic' ? [edge.leave, edge.arrive] : [],
   );
@@ -95,6 +97,7 @@ function liningPiece(
       edge.kind === 'cubic' ? [edge.from, edge.leave, edge.arrive] : [edge.from],
     ),
     'center_hip',
+    ...lines.flatMap(({ through }) => through),
     ...darts.flatMap(({ from, to }) => [`${from}_tuck`, `${to}_tuck`]),
   ];
   return {
@@ -107,6 +110,7 @@ function liningPiece(
       outline,
       marks: [
         { name: 'hip-line', through: ['center_hip', 'side_hip'] },
+        ...lines,
         ...darts.flatMap(({ from, to }) => [from, to].map(tuckMark)),
       ],
     }),
@@ -119,11 +123,31 @@ function liningPiece(
         ...(vented ? ventEnds(shell, value('lining_shorter')) : []),
         ...darts.flatMap((dart) => tuck(shell, dart, value('tuck_length'), value('press_to_side'))),
       ]);
-      const places = placed(whole);
+      const places = placed(new Map([...whole, ...lineEnds(shell, whole, lines)]));
       return pointNames.map((own) => placeIn(places, own));
     },
   };
 }
+
+/** The lines end at the lining's own side, at the depth that they have on the panel. */
+function lineEnds(
+  shell: Piece,
+  whole: ReadonlyMap<string, Point>,
+  lines: readonly MarkedLine[],
+): Places {
+  const own = { ...shell, points: shell.plan.pointNames.map((name) => placeIn(whole, name)) };
+  const side = shell.plan.outline
+    .filter(({ seam }) => seam === 'side')
+    .flatMap((edge) => edgeSegments(own, edge));
+  return lines.flatMap(({ through }) =>
+    through.slice(-1).map((name) => {
+      const { y } = pointOf(shell, name);
+      return [name, point(Math.max(...crossingsAtLevel(side, y)), y)] as const;
+    }),
+  );
+}
+
+const LENGTH_LINES: readonly MarkedLine['name'][] = ['length-line', 'hip-depth-line'];
 
 function placeIn(places: ReadonlyMap<string, Point>, name: string): Point {
   const found = places.get(name);

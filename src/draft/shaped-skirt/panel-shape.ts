@@ -1,4 +1,5 @@
 /** Which points the panels of a range have: decided once, so that all sizes have the same. */
+import type { LengthLines } from '../length-lines';
 import type { Vent } from './vent';
 
 /** Half a front from the fold, or half a back from the center seam. */
@@ -18,6 +19,8 @@ export interface PanelShape {
   readonly flared: boolean;
   /** The opening at center back; always `none` for a front. */
   readonly vent: Vent;
+  /** Where it is lengthened or shortened, the same on front and back. */
+  readonly lines: LengthLines;
 }
 
 /** From the center: `dart` where there is one, else `inner_dart` and `outer_dart`. */

@@ -5,7 +5,8 @@ import type { BlockPiece } from '../block';
 import { flareValues } from './flare';
 import { HEM_EDGE, hemPoints } from './hem';
 import type { PanelShape } from './panel-shape';
-import { sideEdges, sidePoints, sideValues } from './side';
+import { lengthLineMarks, lengthLinePoints } from '../length-lines';
+import { hipDepthValues, sideEdges, sideEnds, sidePoints, sideValues } from './side';
 import { centerBackEdges, centerBackMarks, ventPoints, zipPoints } from './vent';
 import { dartMarks, waistEdges, waistPoints, waistValues } from './waist';
 
@@ -20,13 +21,19 @@ export function panelPiece(shape: PanelShape): BlockPiece {
   return {
     name: panel,
     cuttings: panelCutting(panel),
-    values: [...waistValues(shape), ...sideValues(shape), ...flareValues(shape)],
+    values: [
+      ...waistValues(shape),
+      ...sideValues(shape),
+      ...flareValues(shape),
+      ...hipDepthValues(shape),
+    ],
     points: [
       ...waistPoints(shape),
       ...sidePoints(shape),
       ...hemPoints(shape),
       { name: 'center_hip', x: '0', y: 'waist_to_hip' },
       { name: 'center_high_hip', x: '0', y: 'waist_to_high_hip' },
+      ...lengthLinePoints(shape.lines, (depths) => sideEnds(shape, depths)),
       ...(isBack ? [...ventPoints(vent), ...zipPoints(vent)] : []),
     ],
     outline: [
@@ -37,6 +44,7 @@ export function panelPiece(shape: PanelShape): BlockPiece {
     ],
     marks: [
       { name: 'hip-line', through: ['center_hip', 'side_hip'] },
+      ...lengthLineMarks(shape.lines),
       ...dartMarks(shape),
       ...(isBack ? centerBackMarks(vent) : []),
     ],

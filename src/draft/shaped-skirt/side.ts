@@ -8,7 +8,10 @@
 import type { Edge } from '../../pattern/piece';
 import type { PointDefinition, ValueDefinition } from '../block';
 import { flaredPoints } from './flare';
+import type { SideEnds } from '../length-lines';
+import { onLine } from '../length-lines';
 import type { PanelShape } from './panel-shape';
+import { lastDart } from './panel-shape';
 import { lengthValue, numberValue } from './values';
 
 /** What the side curve takes in over which depth. */
@@ -73,6 +76,59 @@ function verticalEnd({ taperedBelowHip }: PanelShape): string {
 /** The point from which the side runs in one line to the hem. */
 export function straightStart(shape: PanelShape): string {
   return shape.blended ? 'side_blend' : verticalEnd(shape);
+}
+
+/**
+ * How far above the hip line the side, turned with a flare, comes to the depth of the hip-depth line. The
+ * side is x = hip - bend*s^2 at s above the hip line; turned about the tip of the dart its depth is the
+ * one wanted where sine*bend*s^2 - cosine*s + apart = 0, of which s is the smaller root.
+ */
+export function hipDepthValues(shape: PanelShape): readonly ValueDefinition[] {
+  const { panel, flared, lines } = shape;
+  if (lines.hipDepth === undefined) return [];
+  const depth = `${lines.hipDepth} mm`;
+  if (!flared) return [lengthValue('above_hip', `waist_to_hip - ${depth}`)];
+  const tip = `${lastDart(shape)}_tip`;
+  return [
+    lengthValue(
+      'apart_from_hip_depth',
+      `(waist_to_hip - ${tip}.y)*turn_x - (${panel}_hip_width - ${tip}.x)*turn_y + ${tip}.y - ${depth}`,
+    ),
+    lengthValue(
+      'above_hip',
+      '2*apart_from_hip_depth/' +
+        '(turn_x + sqrt(turn_x^2 - 4*turn_y*take_up/side_depth^2*apart_from_hip_depth))',
+    ),
+  ];
+}
+
+/** The side at a depth below the hip: straight down, then the parabola into the taper, then that. */
+function blendedAt(hip: string, depth: string): string {
+  const below = `(${depth} - (taper_level - taper_blend/2))`;
+  const inCurve = `min(max(${below}, 0 mm), taper_blend)`;
+  // A size may have no curve, and then nothing is in it.
+  return (
+    `${hip} - hem_taper/taper_depth*(${inCurve}^2/(2*max(taper_blend, 0.01 mm)) + ` +
+    `max(${below} - taper_blend, 0 mm))`
+  );
+}
+
+/** Where the lines at which the panel is lengthened or shortened end at the side. */
+export function sideEnds(
+  shape: PanelShape,
+  depths: { readonly length: string; readonly hipDepth: string },
+): SideEnds {
+  const hip = `${shape.panel}_hip_width`;
+  const [onCurve] = flaredPoints(shape, [
+    { name: '', x: `${hip} - take_up*(above_hip/side_depth)^2`, y: 'waist_to_hip - above_hip' },
+  ]);
+  return {
+    length:
+      shape.blended && !shape.flared
+        ? { x: blendedAt(hip, depths.length), y: depths.length }
+        : onLine(straightStart(shape), 'side_hem', depths.length),
+    hipDepth: { x: onCurve?.x ?? '0', y: depths.hipDepth },
+  };
 }
 
 /** From the waist to the hem. */

@@ -1,0 +1,94 @@
+/** The lines at which a skirt is lengthened or shortened: clear of all that must keep its shape. */
+import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { MarkedLine, Piece } from '../pattern/piece';
+import { panelsOf, pointOf } from '../pattern/piece';
+import { SAME_PLACE } from '../tolerance';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
+import type { Finding } from './finding';
+
+/** mm. A line nearer to a dart, the hip line or a vent cannot be cut along without cutting into it. */
+const LEAST = 5;
+
+const KINDS = [
+  {
+    mark: 'length-line',
+    said: 'the line to lengthen or shorten at',
+    between: 'between the hip line and the vent or hem',
+  },
+  {
+    mark: 'hip-depth-line',
+    said: 'the line to lengthen or shorten the hip depth at',
+    between: 'between the tips of the darts and the hip line',
+  },
+] as const;
+
+/** A finding a size for each line; for one that was left out, one finding for the range. */
+export function checkLengthLines(range: GradedRange, display: LengthDisplay): Finding[] {
+  return KINDS.flatMap((kind): Finding[] => {
+    const isDrawn = range.plans.some(({ marks }) => marks.some(({ name }) => name === kind.mark));
+    const common = {
+      check: 'length-line',
+      piece: '',
+      subject: kind.mark,
+      quantity: 'length' as const,
+      source: "the engine's own rule: square to the grain, clear of darts, hip line, vent and hem",
+    };
+    if (!isDrawn)
+      return [
+        {
+          ...common,
+          severity: 'note',
+          size: '',
+          message:
+            `${kind.said} is left out: there is no place ${kind.between} ` +
+            'that is clear in every size',
+        },
+      ];
+    return range.sizes.map((size) => {
+      const measured = clearance(size, kind.mark);
+      const held = measured >= LEAST - SAME_PLACE;
+      return {
+        ...common,
+        severity: held ? 'ok' : 'warning',
+        size: size.label,
+        measured,
+        expected: LEAST,
+        message:
+          `${kind.said}, ${kind.between}, is ` +
+          (measured < 0
+            ? `${showLength(-measured, display)} beyond one of them`
+            : `${showLength(measured, display)} clear of the nearer`),
+      };
+    });
+  });
+}
+
+/** mm from the line to the nearest level that it must stay clear of; less than zero beyond one. */
+function clearance({ pieces }: GradedSize, mark: MarkedLine['name']): number {
+  const free = panelsOf(pieces).flatMap((panel) =>
+    panel.plan.marks
+      .filter(({ name }) => name === mark)
+      .flatMap(({ through }) =>
+        through.flatMap((name) => {
+          const { y } = pointOf(panel, name);
+          const [above, below] = mark === 'length-line' ? belowHip(panel) : aboveHip(panel);
+          return [y - above, below - y];
+        }),
+      ),
+  );
+  return Math.min(...free);
+}
+
+function belowHip(panel: Piece): readonly [above: number, below: number] {
+  const { index } = panel.plan;
+  const ends = ['vent_top', 'center_hem', 'side_hem'].filter((name) => index.has(name));
+  const levels = ends.map((name) => pointOf(panel, name).y);
+  return [pointOf(panel, 'center_hip').y, Math.min(...levels)];
+}
+
+function aboveHip(panel: Piece): readonly [above: number, below: number] {
+  const tips = panel.plan.darts.map(({ tip }) => pointOf(panel, tip).y);
+  const hip = ['center_hip', 'side_hip'].map((name) => pointOf(panel, name).y);
+  return [Math.max(-Infinity, ...tips), Math.min(...hip)];
+}

@@ -1,0 +1,108 @@
+/**
+ * The lines at which a skirt is made longer or shorter for its wearer: square to the grain, as deep below
+ * the waist line in every size, and clear of all that must keep its shape.
+ */
+import type { MarkedLine } from '../pattern/piece';
+import { HALF_STEP } from '../tolerance';
+import type { PointDefinition, RangeFacts } from './block';
+
+/** mm below the waist line, the same in every size; undefined where no place is clear in all of them. */
+export interface LengthLines {
+  /** Between the hip, with the curve below it, and the hem or the top of a vent. */
+  readonly length: number | undefined;
+  /** Between the tips of the darts and the hip line. */
+  readonly hipDepth: number | undefined;
+}
+
+/** What the lines must stay clear of, as names of lengths. */
+export interface LineBounds {
+  /** Added up, how far down the side has its curves, or is not straight. */
+  readonly curved: readonly string[];
+  /** Added up, how far up from the hem there is a vent or a turn-up; the most of them counts. */
+  readonly aboveHem: readonly string[];
+  /** Lengths of all darts. */
+  readonly darts: readonly string[];
+  /** Depths at which the waist line of a panel begins at the center. */
+  readonly drops: readonly string[];
+  /** mm by which a flare may lift the side at most. */
+  readonly lift: number;
+}
+
+/** mm (common practice, no source: a finger's width or two). */
+const CLEAR = 20;
+/** mm from the tip of a dart and from the hip line, between which there is less room. */
+const CLEAR_OF_DART = 10;
+/** mm to which the depths are rounded down, so that they can be told. */
+const STEP = 5;
+
+/** Where the lines of a range go. */
+export function lengthLines(
+  { span }: Pick<RangeFacts, 'span'>,
+  { curved, aboveHem, darts, drops, lift }: LineBounds,
+): LengthLines {
+  const most = (name: string): number => span(name)[1];
+  const greatest = (names: readonly string[]): number => Math.max(0, ...names.map(most));
+  const below = curved.reduce((sum, name) => sum + Math.max(0, most(name)), 0);
+  return {
+    length: midway(below + CLEAR, span('skirt_length')[0] - greatest(aboveHem) - lift - CLEAR),
+    hipDepth: midway(
+      greatest(darts) + greatest(drops) + CLEAR_OF_DART,
+      span('waist_to_hip')[0] - lift - CLEAR_OF_DART,
+    ),
+  };
+}
+
+function midway(from: number, to: number): number | undefined {
+  if (!(to >= from)) return undefined;
+  const middle = STEP * Math.floor((from + to) / (2 * STEP) + HALF_STEP);
+  return Math.max(middle, from);
+}
+
+/** The places at which a line of a depth ends at the side, as formulas of its point. */
+export interface SideEnds {
+  readonly length: Pick<PointDefinition, 'x' | 'y'>;
+  readonly hipDepth: Pick<PointDefinition, 'x' | 'y'>;
+}
+
+/** The ends of both lines; `sideAt` says where the side is at each. */
+export function lengthLinePoints(
+  { length, hipDepth }: LengthLines,
+  sideAt: (depths: { readonly length: string; readonly hipDepth: string }) => SideEnds,
+): readonly PointDefinition[] {
+  const depths = { length: `${length ?? 0} mm`, hipDepth: `${hipDepth ?? 0} mm` };
+  const side = sideAt(depths);
+  return [
+    ...(length === undefined
+      ? []
+      : [
+          { name: 'length_center', x: '0', y: depths.length },
+          { name: 'length_side', ...side.length },
+        ]),
+    ...(hipDepth === undefined
+      ? []
+      : [
+          { name: 'hip_depth_center', x: '0', y: depths.hipDepth },
+          { name: 'hip_depth_side', ...side.hipDepth },
+        ]),
+  ];
+}
+
+/** Both lines, as far as there is room for them. */
+export function lengthLineMarks({ length, hipDepth }: LengthLines): readonly MarkedLine[] {
+  return [
+    ...(length === undefined
+      ? []
+      : [{ name: 'length-line' as const, through: ['length_center', 'length_side'] }]),
+    ...(hipDepth === undefined
+      ? []
+      : [{ name: 'hip-depth-line' as const, through: ['hip_depth_center', 'hip_depth_side'] }]),
+  ];
+}
+
+/** On the line from one point of a panel to another, at a depth. */
+export function onLine(from: string, to: string, depth: string): Pick<PointDefinition, 'x' | 'y'> {
+  return {
+    x: `${from}.x + (${to}.x - ${from}.x)*(${depth} - ${from}.y)/(${to}.y - ${from}.y)`,
+    y: depth,
+  };
+}
