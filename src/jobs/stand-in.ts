@@ -7,7 +7,7 @@ export const STAND_IN_BASE = '1';
 /** The body as a chart of two sizes, CSV in inches; its base is `STAND_IN_BASE`. */
 export const STAND_IN_CHART = `# unit: in
 measurement,1,2
-waist_girth,28,29
+waist_girth,27 1/2,28 1/2
 hip_girth,38,39
 waist_to_hip,8,8 1/16
 waist_to_high_hip,4,4 1/16

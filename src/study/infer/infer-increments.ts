@@ -12,6 +12,7 @@ import type { Series } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
 import type { GradeRequest } from '../../jobs/requests';
+import type { PiecePlan } from '../../pattern/piece';
 import type { DraftedGrade } from '../../jobs/grade-chart';
 import { gradeUnchecked } from '../../jobs/grade-chart';
 import { SAME_PLACE } from '../../tolerance';
@@ -75,7 +76,11 @@ export function inferIncrements(request: InferRequest): Inference {
   const base = baseOf(sheet, request.base);
   const list = sizeList(sheet, base);
   const key: AnswerKey = { ...answerKey(result), sizes: list.labels, base: list.base };
-  const series = movesIn(sheet, list);
+  // Where a skirt is lengthened lies between all sizes of its range, and tells nothing of a body.
+  const between = lengthLineEnds(result.range.plans);
+  const series = movesIn(sheet, list).filter(
+    ({ piece, point }) => !between.has(`${piece}.${point}`),
+  );
   const stated = statedConvention(key, sheet, request.zero);
   const { convention, upIsTaken } = directionOf(key, series, stated);
   const fit = inferredSizes(inConvention(key, convention), series);
@@ -90,6 +95,16 @@ export function inferIncrements(request: InferRequest): Inference {
     upIsTaken,
     sizes: smallestFirst(fit),
   };
+}
+
+function lengthLineEnds(plans: readonly PiecePlan[]): ReadonlySet<string> {
+  return new Set(
+    plans.flatMap((plan) =>
+      plan.marks
+        .filter(({ name }) => name === 'length-line' || name === 'hip-depth-line')
+        .flatMap(({ through }) => through.map((point) => `${plan.name}.${point}`)),
+    ),
+  );
 }
 
 /** Every point and axis once, as moves; steps are added up where the moves are not given. */
