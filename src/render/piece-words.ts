@@ -77,24 +77,32 @@ interface Arranged {
   readonly levels: readonly (Group | undefined)[];
 }
 
-/** What stands at a marked level; undefined for a mark that needs no words. */
+/** mm above or below a line to cut at that its words may stand: those of another line are further off. */
+const REACH = 24;
+
+/** What stands at a marked level, in a few words or more; undefined for a mark that needs none. */
 function levelWords(
   name: MarkedLine['name'],
   { zip }: Pick<PiecePlan, 'zip'>,
-): readonly TextLine[] | undefined {
+): readonly (readonly TextLine[])[] | undefined {
   const how = (words: string): TextLine => ({ words, size: WORDS / 2 });
   const every = how('as much on every piece, then blend the side seams');
+  const title = (words: string): TextLine => ({ words, size: WORDS - 2 });
   switch (name) {
     case 'hip-line':
-      return [{ words: spelled(name), size: WORDS - 1 }];
-    case 'length-line':
-      return [{ words: 'LENGTHEN OR SHORTEN HERE', size: WORDS - 2 }, every];
-    case 'hip-depth-line':
+      return [[{ words: spelled(name), size: WORDS - 1 }]];
+    case 'length-line': {
+      const here = title('LENGTHEN OR SHORTEN HERE');
+      return [[here, every], [here]];
+    }
+    case 'hip-depth-line': {
+      const here = title('LENGTHEN OR SHORTEN HIP DEPTH HERE');
+      const more = zip ? [how('the zip changes by as much')] : [];
       return [
-        { words: 'LENGTHEN OR SHORTEN HIP DEPTH HERE', size: WORDS - 2 },
-        every,
-        ...(zip ? [how('the zip changes by as much')] : []),
+        [here, every, ...more],
+        [here, ...more],
       ];
+    }
     default:
       return undefined;
   }
@@ -149,12 +157,14 @@ function arranged(
         ? room.put(grainlines(width, 'across', WORDS), at(0.77, level))
         : room.put(grainlines(height, 'down', WORDS), at(0.5, 0.77));
   const levels = plan.marks.flatMap((mark) => {
-    const lines = levelWords(mark.name, plan);
-    if (lines === undefined) return [];
+    const choices = levelWords(mark.name, plan)?.flatMap((lines) => [...blocks(lines)]);
+    if (choices === undefined) return [];
     const path = markPoints(nested.reference, mark);
     const [start = at(0, 0), end = start] = [path[0], path.at(-1)];
-    const above = add(between(start, end, 0.72), point(0, -WORDS));
-    return [room.put(blocks(lines), above)];
+    const beside = between(start, end, 0.72);
+    return mark.name === 'hip-line'
+      ? [room.put(choices, add(beside, point(0, -WORDS)))]
+      : [room.put(choices, beside, REACH)];
   });
 
   return {

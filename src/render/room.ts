@@ -19,15 +19,18 @@ const CLEARANCE = 3;
 export interface SketchChoices {
   readonly choices: Iterable<Sketch>;
   readonly near: Point;
+  /** mm above or below it at most that they may stand; anywhere without. */
+  readonly reach?: number;
 }
 
 /** Puts sketches into the room of one piece, each where the ones before left it free. */
 export interface Room {
   /**
    * Puts the first of `choices` that fits, as near to `near` as it can: inside every outline, and
-   * clear of all lines and of what is there already. Undefined if none of them fits.
+   * clear of all lines and of what is there already. Undefined if none of them fits
+   * within `reach` mm above or below.
    */
-  readonly put: (choices: Iterable<Sketch>, near: Point) => Group | undefined;
+  readonly put: (choices: Iterable<Sketch>, near: Point, reach?: number) => Group | undefined;
   /**
    * Puts one of the choices of each part, all of them or none: a later part that finds no room makes
    * the parts before it give way, the nearest one first.
@@ -46,7 +49,7 @@ export function roomIn(nested: NestedPiece): Room {
     for (const sketch of first.choices) {
       const width = widthOf(sketch) + 2 * CLEARANCE;
       const height = heightOf(sketch) + 2 * CLEARANCE;
-      const box = freeBox(nested, taken, width, height, first.near);
+      const box = freeBox(nested, taken, { width, height }, first.near, first.reach);
       if (box === undefined) continue;
       taken.push(box);
       const others = putTogether(rest);
@@ -57,7 +60,7 @@ export function roomIn(nested: NestedPiece): Room {
     return undefined;
   };
   return {
-    put: (choices, near) => putTogether([{ choices, near }])?.[0],
+    put: (choices, near, reach = Infinity) => putTogether([{ choices, near, reach }])?.[0],
     putTogether,
     reserve: (box) => {
       taken.push(box);
@@ -69,9 +72,9 @@ export function roomIn(nested: NestedPiece): Room {
 function freeBox(
   nested: NestedPiece,
   taken: readonly Box[],
-  width: number,
-  height: number,
+  { width, height }: { readonly width: number; readonly height: number },
   near: Point,
+  reach = Infinity,
 ): Box | undefined {
   const { box: all } = nested;
   if (width > all.right - all.left || height > all.bottom - all.top) return undefined;
@@ -79,8 +82,14 @@ function freeBox(
   // Steps from `near`, with their signs, beyond which a box would surely stick out of the piece.
   const west = Math.floor((all.left - near.x + width / 2) / STEP);
   const east = Math.ceil((all.right - near.x - width / 2) / STEP);
-  const north = Math.floor((all.top - near.y + height / 2) / STEP);
-  const south = Math.ceil((all.bottom - near.y - height / 2) / STEP);
+  const north = Math.max(
+    Math.floor((all.top - near.y + height / 2) / STEP),
+    Math.ceil(-reach / STEP),
+  );
+  const south = Math.min(
+    Math.ceil((all.bottom - near.y - height / 2) / STEP),
+    Math.floor(reach / STEP),
+  );
   const across = Math.max(-west, east);
   const down = Math.max(-north, south);
   const isFree = freedom(nested, taken);

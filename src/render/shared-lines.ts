@@ -43,10 +43,14 @@ export function sharedLines(nested: NestedPiece, type: number): SharedLines {
   return {
     marks: new Set(marked.map(({ name }) => name)),
     shapes: [
-      ...marked.flatMap(({ points, name }) => [
-        ...markLines(name, points, INK, false),
-        ...named({ from: points[0] as Point, to: points[1] as Point }, middle, type, nested.chords),
-      ]),
+      ...marked.flatMap(({ points, name }): readonly Shape[] => {
+        const strokes = markLines(name, points, INK, false);
+        const line = { from: points[0] as Point, to: points[1] as Point };
+        // Words say on a double line what it is for, and ink that it is for all sizes.
+        return strokes.length > 1
+          ? strokes
+          : [...strokes, ...named(line, middle, type, nested.chords)];
+      }),
       ...runs.flatMap((run) => [
         polyline('shared-line', [run.from, run.to], { color: INK, width: WIDTH }),
         ...named(run, middle, type, nested.chords),

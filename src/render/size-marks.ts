@@ -9,6 +9,7 @@ import { markScale } from './mark-scale';
 import type { MarkSite } from './mark-sites';
 import { markSites } from './mark-sites';
 import { isClear } from './chords';
+import { markPoints } from './piece-lines';
 import type { NestedPiece } from './nested-piece';
 import { DOUBLE, NOTCH_DEPTH, markShapes } from './piece-marks';
 import type { RowFrame, RowSide } from './row-frame';
@@ -63,8 +64,16 @@ export function sizeMarks(
   const frame = rowFrame('down');
   const holes = sites.filter(isHole);
   const lowest = Math.max(0, ...holes.flatMap(({ marks }) => marks.map(({ at }) => at.y)));
-  const inner = row(nested, holes, { frame, start: lowest + BEYOND_TIP, type }, []);
-  const all: readonly SideMarks[] = [...sides, inner];
+  // Below the tips, or else below the marked line that is next to them: no words stand on a line.
+  const levels = levelsBelow(nested, lowest).slice(0, 1);
+  const starts = [lowest + BEYOND_TIP, ...levels.map((y) => y + CLEAR)];
+  const combs = starts.map((start) => row(nested, holes, { frame, start, type }, []));
+  const readable = combs.find(({ own }) =>
+    own.every(({ shapes }) => shapes.every((shape) => isReadable(shape, nested))),
+  );
+  const comb = readable ?? combs[0];
+  const inner = comb && { ...comb, common: comb.common.filter((one) => isReadable(one, nested)) };
+  const all: readonly SideMarks[] = [...sides, ...(inner ? [inner] : [])];
   const boxOf = ({ own, common }: SideMarks): Box =>
     joinBoxes([...own.flatMap(({ shapes }) => shapes), ...common].map(shapeBox));
   return {
@@ -73,9 +82,21 @@ export function sizeMarks(
     ),
     common: all.flatMap(({ common }) => common),
     box: joinBoxes([EMPTY_BOX, ...sides.map(boxOf)]),
-    inside: holes.length > 0 ? [boxOf(inner)] : [],
+    inside: inner && holes.length > 0 ? [boxOf(inner)] : [],
     scaled: sides.flatMap(({ side, isScaled }) => (isScaled ? [side] : [])),
   };
+}
+
+/** Depths of the marked lines of a piece below one, the highest first. */
+function levelsBelow({ reference }: NestedPiece, lowest: number): readonly number[] {
+  return reference.plan.marks
+    .map((mark) => Math.max(...markPoints(reference, mark).map(({ y }) => y)))
+    .filter((y) => y > lowest)
+    .toSorted((a, b) => a - b);
+}
+
+function isReadable(shape: Shape, { chords }: NestedPiece): boolean {
+  return shape.kind !== 'text' || isClear(textBox(shape), chords);
 }
 
 /** The marks of one row, with what names them. */

@@ -94,7 +94,15 @@ describe('grading any chart', () => {
     fc.assert(
       fc.property(chartAndBase, ([chart, base]) => {
         const result = grade(chart, base);
-        for (const move of everyMove(result)) {
+        // A line at a depth that is the same in every size ends where a slanting side happens to be.
+        const isEnd = (name: string | undefined): boolean =>
+          /^(length|hip_depth)_/u.test(name ?? '');
+        const moves = result.range.rules.moves.map((pieces) =>
+          pieces.map((points, p) =>
+            points.filter((_, k) => !isEnd(result.range.plans[p]?.pointNames[k])),
+          ),
+        );
+        for (const move of everyMove(result, moves)) {
           const parts = (move / 25.4) * 128 * 3;
           expect(Math.abs(parts - Math.round(parts))).toBeLessThan(1e-9);
         }
@@ -230,11 +238,14 @@ describe('what must not matter', () => {
         const cm = gradeChart({
           chart: sixteenthsText(chart, 'cm'),
           base,
-          set: Object.fromEntries(
-            Object.entries(INCH_PENCIL).filter(
-              ([name]) => !['skirt_length', 'waist_to_hip'].includes(name),
+          set: {
+            ...Object.fromEntries(
+              Object.entries(INCH_PENCIL).filter(
+                ([name]) => !['skirt_length', 'waist_to_hip'].includes(name),
+              ),
             ),
-          ),
+            hem_allowance: '2 in',
+          },
         });
         expect(farthest(inches, cm)).toBeLessThan(1e-6);
         expect(cm.display.unit).toBe('cm');
