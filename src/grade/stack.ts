@@ -16,7 +16,9 @@ export function stackPointNamed(plans: readonly PiecePlan[], name: string): stri
   const panels = plans.filter((plan) => plan.part === 'panel');
   const known =
     panels.length > 0
-      ? (panels[0]?.pointNames ?? []).filter((own) => panels.every(({ index }) => index.has(own)))
+      ? (panels[0]?.pointNames ?? []).filter(
+          (own) => panels.every(({ index }) => index.has(own)) && !panels.some(isToAlter(own)),
+        )
       : plans.flatMap(({ pointNames, handles }) => pointNames.filter((own) => !handles.has(own)));
   return meantName({ text: name.trim(), place: { field: 'stack' } }, [...new Set(known)], {
     code: 'point-unknown',
@@ -25,6 +27,15 @@ export function stackPointNamed(plans: readonly PiecePlan[], name: string): stri
         ? 'the panels do not all have this stack point'
         : 'no piece has this stack point',
   });
+}
+
+/** Where a skirt is lengthened or shortened nobody stacks its sizes. */
+function isToAlter(point: string): (plan: PiecePlan) => boolean {
+  return ({ marks }) =>
+    marks.some(
+      ({ name, through }) =>
+        (name === 'length-line' || name === 'hip-depth-line') && through.includes(point),
+    );
 }
 
 /**
