@@ -1,6 +1,7 @@
 /** `skirtgrade grade`: the main job, from a chart or a given pattern to a folder of results. */
 import { bySeverity } from '../check/finding';
 import { EXPORTS, exportFiles } from '../files/exports';
+import { reportFile } from '../files/report-file';
 import { resultFiles } from '../files/result-files';
 import { gradeChart } from '../jobs/grade-chart';
 import { gradePattern } from '../jobs/grade-pattern';
@@ -49,7 +50,11 @@ async function write(
   words: OwnWords,
 ): Promise<ExitCode> {
   const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
-  const { files: exported, findings } = await exportFiles(graded, names, specRequest(options, io));
+  const {
+    files: exported,
+    findings,
+    tables,
+  } = await exportFiles(graded, names, specRequest(options, io));
   const result = { ...graded, findings: bySeverity([...graded.findings, ...findings]) };
   const { paper } = options;
   let printed: readonly PrintFile[] = [];
@@ -57,7 +62,7 @@ async function write(
     const { printFiles } = await import('../files/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
-  const files = [...resultFiles(result), ...exported, ...printed];
+  const files = [...resultFiles(result), reportFile(result, tables), ...exported, ...printed];
   const written = await io.write(folder, files, {
     set: 'grade',
     replace: options.replace === true,

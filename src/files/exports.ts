@@ -5,12 +5,15 @@
 import type { Finding } from '../check/finding';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SpecRequest } from '../jobs/grade-spec';
+import type { SizeTable } from '../print/size-table';
 import type { ResultFile } from './result-file';
 
 /** Files, and what they could not carry or what they found. */
 export interface Exported {
   readonly files: readonly ResultFile[];
   readonly findings: readonly Finding[];
+  /** What of it stands in the report. */
+  readonly tables?: readonly SizeTable[];
 }
 
 /** A format that is written on wish. */
@@ -48,14 +51,16 @@ export async function exportFiles(
   names: readonly string[],
   request: SpecRequest = {},
   exports: readonly Export[] = EXPORTS,
-): Promise<Exported> {
+): Promise<Required<Exported>> {
   const asked = exports.filter(({ name }) => names.includes(name));
   const files: ResultFile[] = [];
   const findings: Finding[] = [];
+  const tables: SizeTable[] = [];
   for (const { make } of asked) {
     const made = await make(result, request);
     files.push(...made.files);
     findings.push(...made.findings);
+    tables.push(...(made.tables ?? []));
   }
-  return { files, findings };
+  return { files, findings, tables };
 }

@@ -11,6 +11,7 @@ import type { PiecePlan } from '../pattern/piece';
 import { laySheet } from '../render/lay-sheet';
 import { svg } from '../render/svg';
 import type { Exported } from './exports';
+import { fabricTables, worthLaying } from './fabric-table';
 import { fabricNeedsTable } from './lay-table';
 import type { ResultFile } from './result-file';
 
@@ -49,7 +50,8 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
     ];
   });
   const table = { name: 'fabric.csv', text: fabricNeedsTable(needs) };
-  return { files: [table, ...lays], findings: [] };
+  const told = worthLaying(needs.filter(({ nap }) => nap === 'with'));
+  return { files: [table, ...lays], findings: [], tables: fabricTables(told, { pictured: false }) };
 }
 
 /** Whether every piece says how often it is cut, and from what line. */

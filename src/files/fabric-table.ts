@@ -9,9 +9,12 @@ import type { SizeRow, SizeTable } from '../print/size-table';
 /**
  * One table a cloth with a row for each width and way of folding, those with the same numbers in one
  * row. Only ways that are `worthLaying` should be given. A dash stands where the pieces do not go on
- * the cloth.
+ * the cloth. Pictures of the lays go with it unless they are not wanted.
  */
-export function fabricTables(needs: readonly FabricNeed[]): readonly SizeTable[] {
+export function fabricTables(
+  needs: readonly FabricNeed[],
+  { pictured = true }: { readonly pictured?: boolean } = {},
+): readonly SizeTable[] {
   return [...new Set(needs.map(({ cloth }) => cloth))].map((cloth) => {
     const own = needs.filter((need) => need.cloth === cloth);
     const widths = new Set(own.map(({ width }) => width)).size;
@@ -19,15 +22,16 @@ export function fabricTables(needs: readonly FabricNeed[]): readonly SizeTable[]
       heading: heading(cloth),
       sizes: own[0]?.sizes.map(({ label }) => label) ?? [],
       rows: joined(own).map((one) => row(one, widths)),
-      notes: [NOTE, ...(own.some(isRaised) ? [RAISED] : [])],
-      pictures: layPictures(own),
+      notes: [pictured ? `${NOTE} ${PICTURED}` : NOTE, ...(own.some(isRaised) ? [RAISED] : [])],
+      ...(pictured ? { pictures: layPictures(own) } : {}),
     };
   });
 }
 
 const NOTE =
   'For cloth with a nap, and so for any: all pieces lie the same way up. 5 % for shrinkage and straight ' +
-  'ends are in it. The pictures show how the pieces lie.';
+  'ends are in it.';
+const PICTURED = 'The pictures show how the pieces lie.';
 const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
 
 function isRaised({ sizes }: FabricNeed): boolean {

@@ -164,6 +164,7 @@ describe('options', () => {
       'grade-rules.csv',
       'graded-points.csv',
       'nest.svg',
+      'report.md',
       'seams.csv',
       'size-10.svg',
       'size-12.svg',
@@ -223,7 +224,7 @@ describe('what is written', () => {
     for (const out of ['first', 'second'])
       await place.run('grade', 'misses.csv', '--base', '12', '--round', '1/16in', '--out', out);
     const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
-    expect(bytes('first')).toHaveLength(8 + SIZES.length);
+    expect(bytes('first')).toHaveLength(9 + SIZES.length);
     expect(bytes('second')).toEqual(bytes('first'));
   });
 
@@ -258,7 +259,7 @@ describe('a chart that fails a check', () => {
     );
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
     expect(stdout).toContain('fail side-take-up (size 1, front, side)');
-    expect(contents(join(place.path, 'apple')).size).toBe(8 + 2);
+    expect(contents(join(place.path, 'apple')).size).toBe(9 + 2);
     expect(place.read('apple/findings.csv')).toMatch(/^fail,side-take-up,1,front,side,/m);
   });
 });

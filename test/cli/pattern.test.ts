@@ -35,6 +35,7 @@ describe('grade --pattern', () => {
       [
         '.skirtgrade-written',
         ...['findings.csv', 'grade-rules.csv', 'graded-points.csv', 'nest.svg', 'seams.csv'],
+        'report.md',
         ...['XS', 'S', 'M', 'L', 'XL'].map((size) => `size-${size}.svg`),
       ].sort(),
     );

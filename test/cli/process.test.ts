@@ -95,7 +95,7 @@ describe('the process', () => {
     place.write('apple.csv', chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }));
     const run = spawned(['grade', 'apple.csv', '--base', '1', '--out', 'apple']);
     expect(run).toMatchObject({ status: 1, stderr: '' });
-    expect(contents(join(place.path, 'apple')).size).toBe(8 + 2);
+    expect(contents(join(place.path, 'apple')).size).toBe(9 + 2);
   });
 
   it('ends with 2 for a refusal, which goes to the error stream alone, without a stack', () => {

@@ -81,3 +81,23 @@ describe('how much is told', () => {
     expect((await runIn(place.path, call)).stdout).not.toContain('\u001b');
   });
 });
+
+describe('report.md', () => {
+  it('has the verdict in three lines, the decisions, and body, garment and cloth by size', async () => {
+    const call = ['grade', DEMO, ...FOLDER, '--sizes', '12,14', '--fabric'];
+    const { stdout } = await place.run(...call, '--out', 'reported');
+    const report = place.read('reported/report.md');
+    const [title, verdict, heading, decisions] = report.split('\n\n');
+    expect(title).toMatch(/^# \S/u);
+    expect(verdict?.split('\n')).toHaveLength(3);
+    expect(heading).toBe('## To decide');
+    expect(decisions).toMatch(/^1\. All sizes: true the edges .*\n2\. All sizes: the hem allows/u);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain(verdict?.split('  \n')[0]);
+    // The chart's waist of 12 and 14, and as much of the finished one, which has no ease in this style: 78.74 and 82.55 cm.
+    expect(report).toContain('| waist girth | cm | 78.7 | 82.5 |\n|  | in | 31 | 32 1/2 |');
+    expect(report).toContain('| waist | cm | 78.7 | 82.5 |\n|  | in | 31 | 32 1/2 |');
+    expect(report).toContain('## Cloth to buy, shell, in centimeters and yards');
+    await place.run(...call, '--out', 'reported');
+    expect(place.read('reported/report.md')).toBe(report);
+  });
+});

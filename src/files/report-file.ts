@@ -1,0 +1,53 @@
+/** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
+import type { GradeResult } from '../jobs/grade-result';
+import type { SizeTable } from '../print/size-table';
+import { verdictOf } from '../verdict/verdict';
+import { countWords, decisionLines, verdictLine } from '../verdict/words';
+import { printTables } from './print-tables';
+import type { ResultFile } from './result-file';
+
+/**
+ * `report.md`: the verdict in three lines, the decisions, and body, finished garment and `cloth` with a
+ * column a size, lengths in both units. The same result gives the same bytes.
+ */
+export function reportFile(result: GradeResult, cloth: readonly SizeTable[] = []): ResultFile {
+  const { title, range, display, findings } = result;
+  const labels = range.sizes.map(({ label }) => label);
+  const verdict = verdictOf(findings, labels, display);
+  const decisions = decisionLines(verdict, 'in findings.csv');
+  const sizes = labels.length === 1 ? '1 size' : `${labels.length} sizes`;
+  const parts = [
+    `# ${plain(title)}`,
+    [
+      `${verdictLine(verdict)}  `,
+      `${sizes}: ${plain(labels.join(', '))}; base ${plain(range.base)}.  `,
+      `${countWords(verdict)}, in findings.csv.`,
+    ].join('\n'),
+    ...(decisions.length === 0
+      ? []
+      : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
+    ...[...printTables(result), ...cloth].flatMap(tableParts),
+    'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
+  ];
+  return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
+}
+
+function tableParts({ heading, sizes, rows, notes = [] }: SizeTable): readonly string[] {
+  const head = ['', '', ...sizes];
+  const lines = rows.flatMap(({ name, detail, lines: units }) =>
+    units.map(({ unit, cells }, i) => [
+      i === 0 ? name : i === 1 ? (detail ?? '') : '',
+      unit,
+      ...cells,
+    ]),
+  );
+  const table = [head, head.map(() => '---'), ...lines]
+    .map((cells) => `| ${cells.map(plain).join(' | ')} |`)
+    .join('\n');
+  return [`## ${plain(heading)}`, table, ...notes.map(plain)];
+}
+
+/** What somebody typed, as it reads: no sign of it marks up the page. */
+function plain(text: string): string {
+  return text.replace(/[\\`*_<>|[\]#]/gu, (sign) => `\\${sign}`).replace(/\s+/gu, ' ');
+}
