@@ -7,11 +7,11 @@
 import type { Box } from '../geometry/bounds';
 import { boxesOverlap, grownBox } from '../geometry/bounds';
 import { point } from '../geometry/point';
+import type { Arrangement } from '../render/side-by-side';
+import { GAP, TABLE, strips, zeroAt } from '../render/side-by-side';
 import type { Laid, MappedPart, TileSize } from './laid-part';
 import { closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
-import type { Arrangement, PlanePart } from './plane';
-import { zeroAt } from './plane';
-import { GAP, TABLE, onStrip } from './side-by-side';
+import type { PlanePart } from './plane';
 
 /** mm between the places that are tried within a tile, and how many there are along it at most. */
 const STEP = 10;
@@ -31,7 +31,7 @@ export function onFewestTiles(
   parts: readonly PlanePart[],
   tile: TileSize,
   mapped: readonly MappedPart[] = parts.map(mappedPart),
-): Arrangement & { readonly tiles: number } {
+): Arrangement<PlanePart> & { readonly tiles: number } {
   const places = new Map(mapped.map((part) => [part, placesOf(part, tile)]));
   const starts = [
     ...packed(parts, mapped, tile),
@@ -73,9 +73,7 @@ function packed(
   const starts: (readonly Laid[])[] = [];
   const columns = Math.ceil(TABLE / tile.width);
   const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, TABLE));
-  for (const width of widths) {
-    const strip = onStrip(parts, width);
-    if (strip === undefined) continue;
+  for (const strip of widths.flatMap((width) => strips(parts, width))) {
     const moved = offsets(tile).map(({ x, y }) =>
       mapped.map((part, i) => {
         const zero = strip.zeros[i] ?? point(0, 0);

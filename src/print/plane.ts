@@ -1,11 +1,11 @@
 /** The plane: all pieces side by side at true scale, each size in a layer of its own. */
 import type { Box } from '../geometry/bounds';
 import { grownBox } from '../geometry/bounds';
-import type { Point } from '../geometry/point';
 import type { NestDrawing } from '../render/nest-drawing';
 import type { Group, Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet-layout';
 import { drawnPieces } from '../render/sheet-layout';
+import type { Arrangement } from '../render/side-by-side';
 import { sizeIds } from '../render/size-id';
 import { aloneStyle, sizeStyle } from '../render/size-style';
 import { sizesShown } from '../render/captions';
@@ -19,12 +19,6 @@ export interface PlanePart {
   /** What belongs to all sizes. */
   readonly common: readonly Shape[];
   readonly box: Box;
-}
-
-/** Parts with the places of their zeros. */
-export interface Arrangement {
-  readonly parts: readonly PlanePart[];
-  readonly zeros: readonly Point[];
 }
 
 /** The layer of what belongs to all sizes. */
@@ -68,7 +62,7 @@ export function part(name: string, sizes: PlanePart['sizes'], common: readonly S
 
 /** One group a size, the base on top of the others, and over them the group of all sizes. */
 export function planeShapes(
-  { parts, zeros }: Arrangement,
+  { parts, zeros }: Arrangement<PlanePart>,
   sizes: readonly SheetSize[],
 ): readonly Group[] {
   const placed = (shapesOf: (part: PlanePart) => readonly Shape[]): readonly Group[] =>
@@ -90,9 +84,4 @@ export function planeShapes(
     ...drawn.filter(({ base }) => base).map(({ group }) => group),
     { kind: 'group', layer: ALL_SIZES, children: placed(({ common }) => common) },
   ];
-}
-
-/** The corner of a part's box laid at `corner`, as the place of its zero. */
-export function zeroAt({ box }: Pick<PlanePart, 'box'>, corner: Point): Point {
-  return { x: corner.x - box.left, y: corner.y - box.top };
 }

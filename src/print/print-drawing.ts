@@ -1,5 +1,6 @@
 /** A drawing and its tables as a PDF file for each paper. */
 import type { NestDrawing } from '../render/nest-drawing';
+import { compact } from '../render/side-by-side';
 import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
 import { linesNote, OF_ALL_SIZES } from '../render/captions';
@@ -22,7 +23,6 @@ import type { PrintOptions, PrintRequest } from './print-options';
 import { readPrintOptions } from './print-options';
 import { GRID_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
-import { compact } from './side-by-side';
 import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
 import type { TiledPlane } from './tile-page';

@@ -7,7 +7,7 @@ import { inkOf } from './ink';
 import type { RollPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
-import { onStrip } from './side-by-side';
+import { onStrip } from '../render/side-by-side';
 import { widthOf } from '../render/sketch';
 import { turned } from './turned';
 

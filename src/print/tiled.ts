@@ -2,6 +2,7 @@
 import { pointBounds } from '../geometry/bounds';
 import { add, point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
+import { onTable } from '../render/side-by-side';
 import type { SheetSize } from '../render/sheet-layout';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
@@ -10,7 +11,6 @@ import type { SheetPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
 import type { PrintOptions } from './print-options';
-import { onTable } from './side-by-side';
 import { tileFormats } from './tile-format';
 import { plainSheets, tilesOf } from './tile-grid';
 import type { TiledPlane } from './tile-page';

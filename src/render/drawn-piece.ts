@@ -1,6 +1,6 @@
 /** One piece on a sheet: the lines of every size with their labels, and its common words. */
 import type { Box } from '../geometry/bounds';
-import { boxesOverlap, joinBoxes } from '../geometry/bounds';
+import { boxHolds, boxesOverlap, joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { pointOf } from '../pattern/piece';
 import { grainArrow } from './arrows';
@@ -59,11 +59,11 @@ export function drawnPiece(
   const named = shared.shapes.filter(({ kind }) => kind === 'text').map(shapeBox);
   const words = pieceWords(around, caption, drawing, [...marks.inside, ...named]);
   const ladders = laddersOf(
-    around,
+    nested,
     // A scale labels its side itself.
     corners.filter((one) => corners.length === 1 || !marks.scaled.includes(sideLeft(one))),
     labelType,
-    [...marks.sizes.flat(), ...marks.common].filter(({ kind }) => kind === 'text').map(shapeBox),
+    [...marks.sizes.flat(), ...marks.common, ...words.shapes],
   );
   return {
     name: nested.reference.plan.name,
@@ -80,7 +80,7 @@ export function drawnPiece(
       ...(nested.grain.shared ? grainArrow(nested.grain.shared) : []),
       ...words.shapes,
     ],
-    box: joinBoxes([around.box, words.box, ...ladders.map(({ box }) => box)]),
+    box: joinBoxes([around.box, words.box, ...marks.inside, ...ladders.map(({ box }) => box)]),
   };
 }
 
@@ -127,13 +127,19 @@ function ownGrain({ sizes, grain }: NestedPiece, i: number): readonly Shape[] {
   return line === undefined ? [] : grainArrow(line, sizes[i]?.style.outline.color);
 }
 
-/** A size alone needs no label at its line. On a small piece one ladder may be in another's way. */
+/**
+ * A size alone needs no label at its line. On a small piece one ladder may be in another's way. Where
+ * `others` beside the nest, marks and words, leave no room for a ladder, it stands beyond them.
+ */
 function laddersOf(
   nested: NestedPiece,
   corners: readonly LadderCorner[],
   type: number,
-  words: readonly Box[],
+  others: readonly Shape[],
 ): readonly Ladder[] {
+  const words = others.filter(({ kind }) => kind === 'text').map(shapeBox);
+  const beside = others.map(shapeBox).filter((box) => !boxHolds(nested.box, box));
+  const beyond = joinBoxes([nested.box, ...beside]);
   const ladders: Ladder[] = [];
   for (const corner of corners) {
     const rungs = nested.sizes.map((size) => ({
@@ -141,7 +147,9 @@ function laddersOf(
       style: size.style,
       at: cornerAt(size, corner.name, nested.lines),
     }));
-    const next = ladder(rungs, corner, nested.box, type);
+    const near = ladder(rungs, corner, nested.box, type);
+    const isNear = !beside.some((box) => boxesOverlap(box, near.box));
+    const next = isNear ? near : ladder(rungs, corner, beyond, type);
     const chords = chordsIn(next.rungs.flat());
     const isClearOfWords = words.every((box) => isClear(box, chords));
     // Where the only other corner is in the way of words too, one ladder is worth more than they are.

@@ -3,9 +3,11 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import type { Shape, Stroke } from './scene';
+import { rowFrame } from './row-frame';
+import type { Shape, Stroke, TextShape } from './scene';
 import { polyline } from './scene';
 import type { SizeStyle } from './size-style';
+import { spreadLabels } from './spread-labels';
 import { CAP_MIDDLE, text, textBox, textWidth } from './type';
 
 /** One size at the corner: where its line turns, and how it is drawn. */
@@ -35,35 +37,51 @@ export const LADDER_TYPE = 8;
 const PITCH = 1.3125;
 /** Between the corner and its leader, so that nobody takes the leader for a seam. */
 const OFF = 0.3125;
-/** From the nest to the first label. */
-const CLEAR = 1.5;
-/** Level line before a label. */
-const ELBOW = 0.5;
+/** From the nest to the first label on stairs, or to where leaders begin to spread. */
+const CLEAR = { stairs: 1, fan: 0.25 };
+/** Straight line before a label on stairs, and before one in a row. */
+const ELBOW = { stairs: 0.5, fan: 0.25 };
 /** Between a leader and the label next to it. */
 const GAP = 0.25;
-/** Over which slanted leaders spread out. */
-const FAN = 3.75;
+/** Least and greatest length over which slanted leaders spread out. */
+const FAN = { least: 0.25, most: 2 };
+/** Between these a leader spreads no flatter than this: mm out for each mm aside. */
+const SLOPE = 0.5;
 
-/** The ladder at a corner of a nest whose lines all lie within `nest`; `type` is in mm. */
+/** A label with the way of its leader, which begins at the line. */
+interface Led {
+  readonly route: readonly Point[];
+  readonly words: TextShape;
+}
+
+/**
+ * The ladder at a corner of a nest whose lines all lie within `nest`; `type` is in mm. Its labels stand
+ * level on stairs, or in a row along the side that the leaders leave, whichever takes less.
+ */
 export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box, type: number): Ladder {
-  const routes =
-    way.leave === 'sideways' ? fan(rungs, way, nest, type) : stairs(rungs, way, nest, type);
-  const out = way.side === 'right' ? 1 : -1;
-  const drawn = rungs.map(({ label, style: { outline, base } }, i) => {
-    const route = routes[i] ?? [];
-    const end = route.at(-1) ?? point(0, 0);
-    const leader: Stroke = { color: outline.color, width: base ? 0.5 : 0.3 };
-    const words = text(label, point(end.x + out * GAP * type, end.y + CAP_MIDDLE * type), type, {
-      weight: base ? 'bold' : 'normal',
-      anchor: way.side === 'right' ? 'start' : 'end',
-      color: outline.color,
-    });
-    return { shapes: [polyline('leader', route, leader), words], points: route, words };
-  });
+  const ways = [
+    ...(way.leave === 'sideways' ? [] : [stairs(rungs, way, way.leave, nest, type)]),
+    fan(rungs, way, nest, type),
+  ];
+  const { edge } = rowFrame(way.leave === 'sideways' ? way.side : way.leave);
+  const [best] = ways
+    .map((led) => ({
+      led,
+      box: joinBoxes(led.flatMap(({ route, words }) => [pointBounds(route), textBox(words)])),
+    }))
+    .toSorted((a, b) => edge(a.box) - edge(b.box));
+  const { led, box } = best ?? { led: [], box: nest };
   return {
-    rungs: drawn.map(({ shapes }) => shapes),
-    box: joinBoxes(drawn.flatMap(({ points, words }) => [pointBounds(points), textBox(words)])),
+    rungs: led.map(({ route, words }, i) => {
+      const leader: Stroke = { color: words.color, width: rungs[i]?.style.base ? 0.5 : 0.3 };
+      return [polyline('leader', route, leader), words];
+    }),
+    box,
   };
+}
+
+function styleOf({ style: { outline, base } }: Rung): Pick<TextShape, 'color' | 'weight'> {
+  return { color: outline.color, weight: base ? 'bold' : 'normal' };
 }
 
 /**
@@ -73,30 +91,34 @@ export function ladder(rungs: readonly Rung[], way: LadderWay, nest: Box, type: 
  */
 function stairs(
   rungs: readonly Rung[],
-  { leave, side }: LadderWay,
+  { side }: LadderWay,
+  leave: 'up' | 'down',
   nest: Box,
   type: number,
-): Point[][] {
+): readonly Led[] {
   const out = side === 'right' ? 1 : -1;
   const down = leave === 'down' ? 1 : -1;
-  const first = leave === 'down' ? nest.bottom + CLEAR * type : nest.top - CLEAR * type;
+  const first =
+    leave === 'down' ? nest.bottom + CLEAR.stairs * type : nest.top - CLEAR.stairs * type;
   const rows = rungs.map(() => 0);
   const outward = rungs.map((_, i) => i);
   // From the outermost line inwards; of lines in one place the larger size counts as outermost.
   outward.sort((a, b) => out * (xOf(rungs, b) - xOf(rungs, a)) || b - a);
   outward.forEach((i, rank) => {
-    const reach = (ELBOW + 2 * GAP) * type + textWidth(rungs[i]?.label ?? '', type);
+    const reach = (ELBOW.stairs + 2 * GAP) * type + textWidth(rungs[i]?.label ?? '', type);
     const below = outward.slice(0, rank);
     const reached = below.filter((k) => out * (xOf(rungs, k) - xOf(rungs, i)) < reach);
     rows[i] = Math.max(0, ...reached.map((k) => (rows[k] ?? 0) + 1));
   });
-  return rungs.map(({ at }, i) => {
+  return rungs.map((rung, i) => {
+    const { x, y: corner } = rung.at;
     const y = first + down * PITCH * type * (rows[i] ?? 0);
-    return [
-      point(at.x, at.y + down * OFF * type),
-      point(at.x, y),
-      point(at.x + out * ELBOW * type, y),
-    ];
+    const end = x + out * ELBOW.stairs * type;
+    const words = text(rung.label, point(end + out * GAP * type, y + CAP_MIDDLE * type), type, {
+      ...styleOf(rung),
+      anchor: side === 'right' ? 'start' : 'end',
+    });
+    return { route: [point(x, corner + down * OFF * type), point(x, y), point(end, y)], words };
   });
 }
 
@@ -104,27 +126,35 @@ function xOf(rungs: readonly Rung[], i: number): number {
   return rungs[i]?.at.x ?? 0;
 }
 
-/** Level leaders out of the nest that spread to a column of labels, for lines one above another. */
-function fan(rungs: readonly Rung[], { side }: LadderWay, nest: Box, type: number): Point[][] {
-  const out = side === 'right' ? 1 : -1;
-  const edge = side === 'right' ? nest.right : nest.left;
-  const downward = rungs.map((_, i) => i);
-  downward.sort((a, b) => (rungs[a]?.at.y ?? 0) - (rungs[b]?.at.y ?? 0) || a - b);
-  // Each label on the level of its line, or as far below it as the one before makes it.
-  const levels = rungs.map(() => 0);
-  downward.forEach((i, rank) => {
-    const above = downward[rank - 1];
-    const free = above === undefined ? -Infinity : (levels[above] ?? 0) + PITCH * type;
-    levels[i] = Math.max(rungs[i]?.at.y ?? 0, free);
-  });
-  const sunk = rungs.reduce((sum, { at }, i) => sum + (levels[i] ?? 0) - at.y, 0) / rungs.length;
-  return rungs.map(({ at }, i) => {
-    const y = (levels[i] ?? 0) - sunk;
-    return [
-      point(at.x + out * OFF * type, at.y),
-      point(edge + out * CLEAR * type, at.y),
-      point(edge + out * (CLEAR + FAN) * type, y),
-      point(edge + out * (CLEAR + FAN + ELBOW) * type, y),
-    ];
+/** Leaders out of the nest that spread to a row of labels along its side, which read away from it. */
+function fan(
+  rungs: readonly Rung[],
+  { leave, side }: LadderWay,
+  nest: Box,
+  type: number,
+): readonly Led[] {
+  const frame = rowFrame(leave === 'sideways' ? side : leave);
+  const places = rungs.map(({ at }) => frame.along(at));
+  const order = rungs.map((_, i) => i);
+  order.sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0) || a - b);
+  const spread = spreadLabels(
+    order.map((i) => ({ at: places[i] ?? 0, half: (PITCH / 2) * type, weight: 1 })),
+  );
+  const slots = rungs.map((_, i) => spread[order.indexOf(i)] ?? 0);
+  const aside = Math.max(...slots.map((slot, i) => Math.abs(slot - (places[i] ?? slot))));
+  const start = frame.edge(nest) + CLEAR.fan * type;
+  const end = start + Math.min(FAN.most * type, Math.max(FAN.least * type, SLOPE * aside));
+  return rungs.map((rung, i) => {
+    const [along, slot] = [places[i] ?? 0, slots[i] ?? 0];
+    const foot = end + ELBOW.fan * type;
+    return {
+      route: [
+        frame.at(along, frame.out(rung.at) + OFF * type),
+        frame.at(along, start),
+        frame.at(slot, end),
+        frame.at(slot, foot),
+      ],
+      words: frame.words(rung.label, slot, foot + GAP * type, { size: type, ...styleOf(rung) }),
+    };
   });
 }

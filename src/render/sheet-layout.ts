@@ -1,4 +1,4 @@
-/** The layout common to all sheets: title on top, the pieces in rows, the furniture below. */
+/** The layout common to all sheets: title on top, the pieces and the furniture packed below it, notes. */
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { DrawnSize, NestDrawing } from './nest-drawing';
@@ -10,7 +10,9 @@ import { drawnPiece } from './drawn-piece';
 import type { Group, Scene, Shape } from './scene';
 import type { SizeStyle } from './size-style';
 import { keyEntries } from './size-style';
-import type { TextLine, Sketch } from './sketch';
+import type { Boxed } from './side-by-side';
+import { compact, endOf } from './side-by-side';
+import type { TextLine } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
 import { linesNote, OF_ALL_SIZES, sheetFacts, TOILE } from './captions';
 
@@ -23,17 +25,15 @@ export interface SheetSize extends DrawnSize {
 
 /** mm around the sheet, and between its parts. */
 const MARGIN = 40;
-const BETWEEN = 45;
-/** mm between the furniture and the notes. */
-const AFTER_BAND = 25;
-/** mm. Beyond this width the pieces go on in a further row, so that a sheet stays printable. */
-const ROW_WIDTH = 1250;
-
-/** A drawn piece and where its zero lies on the sheet. */
-interface PlacedPiece {
-  readonly drawn: DrawnPiece;
-  readonly zero: Point;
-}
+const BETWEEN = 20;
+/** mm between what is packed and the words above and below it. */
+const APART = 30;
+/** mm. What margins and words take about, which speaks for a sheet that is not too wide. */
+const AROUND = { width: 2 * MARGIN, height: 220 };
+/** mm. No sheet is packed more narrowly, so that a piece stands beside another. */
+const NARROW = 800;
+/** mm. Widths to which the parts of a sheet are packed. */
+const WIDTHS = Array.from({ length: 25 }, (_, i) => NARROW + 50 * i);
 
 /** A sheet of the sizes given; `caption` is what each piece says about them. */
 export function sheet(
@@ -42,34 +42,40 @@ export function sheet(
   subtitle: string,
   caption: TextLine,
 ): Scene {
-  const rows = inRows(drawnPieces(drawing, sizes, caption));
-  const band = [
+  const pieces = drawnPieces(drawing, sizes, caption);
+  const furniture = [
     legend(keyEntries(sizes, linesShown(drawing) === 'both')),
     facts(sheetFacts(drawing)),
     testSquares(),
   ];
-  const width = Math.ceil(Math.max(...[...rows, band].map(rowWidth)));
-  // The furniture fills the width: the legend on the left, the test squares on the right.
-  const spare = (width - totalWidth(band)) / (band.length - 1);
+  const parts: readonly Boxed[] = [...pieces, ...furniture];
+  const packed = compact(parts, {
+    gap: BETWEEN,
+    widths: [...WIDTHS, Math.max(NARROW, ...parts.map(widthOf))],
+    around: AROUND,
+  });
+  // One more millimeter lets every zero move to a whole one.
+  const width = Math.ceil(endOf(packed).right) + 1;
   const title = titleBlock(drawing.title, subtitle, width);
   const small = notes(
     [linesNote(drawing, sizes.length), ...(sizes.length > 1 ? [OF_ALL_SIZES] : []), TOILE],
     width,
   );
-
-  const placed = placedRows(rows, MARGIN + Math.ceil(heightOf(title)) + BETWEEN);
-  const bandTop = placed.bottom + BETWEEN;
-  const smallTop = bandTop + Math.ceil(Math.max(...band.map(heightOf))) + AFTER_BAND;
+  const top = MARGIN + Math.ceil(heightOf(title)) + APART;
+  const zeros = packed.zeros.map(({ x, y }) => point(Math.ceil(MARGIN + x), Math.ceil(top + y)));
+  const smallTop = top + Math.ceil(endOf(packed).bottom) + APART;
   const common: Group = {
     kind: 'group',
     id: 'common',
     layer: 'Common',
     children: [
       placedAt(title, point(MARGIN, MARGIN)),
-      ...placed.pieces.map(({ drawn: { name, common: shapes }, zero }) =>
-        pieceGroup(name, zero, shapes),
-      ),
-      ...inLine(band, spare).map(({ part, x }) => placedAt(part, point(MARGIN + x, bandTop))),
+      ...pieces.map(({ name, common: shapes }, i) => pieceGroup(name, zeros[i], shapes)),
+      ...furniture.map(({ shapes }, i): Group => ({
+        kind: 'group',
+        offset: zeros[pieces.length + i] ?? point(0, 0),
+        children: shapes,
+      })),
       placedAt(small, point(MARGIN, smallTop)),
     ],
   };
@@ -77,9 +83,7 @@ export function sheet(
     base: size.style.base,
     group: sizeGroup(
       size,
-      placed.pieces.map(({ drawn: { name, sizes: shapes }, zero }) =>
-        pieceGroup(name, zero, shapes[i] ?? []),
-      ),
+      pieces.map(({ name, sizes: shapes }, k) => pieceGroup(name, zeros[k], shapes[i] ?? [])),
     ),
   }));
   return {
@@ -115,62 +119,14 @@ export function drawnPieces(
   });
 }
 
-/** Pieces side by side as long as they fit; what lies, like a band, comes below what stands. */
-function inRows(pieces: readonly DrawnPiece[]): readonly (readonly DrawnPiece[])[] {
-  const lies = ({ box }: DrawnPiece): boolean => box.right - box.left > box.bottom - box.top;
-  const [standing, lying] = [pieces.filter((one) => !lies(one)), pieces.filter(lies)];
-  return [standing, lying].flatMap(fitted);
-}
-
-function fitted(pieces: readonly DrawnPiece[]): readonly (readonly DrawnPiece[])[] {
-  return pieces.reduce<readonly (readonly DrawnPiece[])[]>((rows, next) => {
-    const row = rows.at(-1);
-    return row === undefined || rowWidth([...row, next]) > ROW_WIDTH
-      ? [...rows, [next]]
-      : [...rows.slice(0, -1), [...row, next]];
-  }, []);
-}
-
-/** The rows below each other; the zeros of a row lie on one level and on whole millimeters. */
-function placedRows(
-  rows: readonly (readonly DrawnPiece[])[],
-  top: number,
-): { readonly pieces: readonly PlacedPiece[]; readonly bottom: number } {
-  const pieces: PlacedPiece[] = [];
-  let y = top;
-  for (const row of rows) {
-    y += Math.ceil(Math.max(...row.map(({ box }) => -box.top)));
-    for (const { part, x } of inLine(row, BETWEEN)) {
-      pieces.push({ drawn: part, zero: point(Math.ceil(MARGIN + x - part.box.left), y) });
-    }
-    y += Math.ceil(Math.max(...row.map(({ box }) => box.bottom))) + BETWEEN;
-  }
-  return { pieces, bottom: y - BETWEEN };
-}
-
-type Boxed = Pick<Sketch, 'box'>;
-
-/** Width of parts side by side; one more millimeter lets every zero move to a whole one. */
-function rowWidth(parts: readonly Boxed[]): number {
-  return totalWidth(parts) + BETWEEN * (parts.length - 1) + 1;
-}
-
-function totalWidth(parts: readonly Boxed[]): number {
-  return parts.reduce((sum, part) => sum + widthOf(part), 0);
-}
-
-/** Parts side by side; `x` is the left side of each, the first one at 0. */
-function inLine<Part extends Boxed>(
-  parts: readonly Part[],
-  gap: number,
-): readonly { readonly part: Part; readonly x: number }[] {
-  return parts.map((part, i) => ({ part, x: totalWidth(parts.slice(0, i)) + gap * i }));
-}
-
 function sizeGroup({ label, id }: SheetSize, children: readonly Shape[]): Group {
   return { kind: 'group', id, layer: `Size ${label}`, data: { size: label }, children };
 }
 
-function pieceGroup(name: string, offset: Point, children: readonly Shape[]): Group {
+function pieceGroup(
+  name: string,
+  offset: Point = point(0, 0),
+  children: readonly Shape[] = [],
+): Group {
   return { kind: 'group', data: { piece: name }, offset, children };
 }

@@ -7,13 +7,15 @@ import { gradePattern, printFiles } from '../../src/index';
 import { onFewestTiles } from '../../src/print/fewest-tiles';
 import { inkOf } from '../../src/print/ink';
 import type { SheetPaper } from '../../src/print/paper';
-import type { Arrangement, PlanePart } from '../../src/print/plane';
+import type { PlanePart } from '../../src/print/plane';
 import { part, planeShapes } from '../../src/print/plane';
-import { onStrip, onTable } from '../../src/print/side-by-side';
+
 import { tileFormats } from '../../src/print/tile-format';
 import { tilesOf } from '../../src/print/tile-grid';
 import { turned } from '../../src/print/turned';
 import { polyline, rectangle } from '../../src/render/scene';
+import type { Arrangement } from '../../src/render/side-by-side';
+import { onStrip, onTable } from '../../src/render/side-by-side';
 import { runs } from '../samples';
 
 const LINE = { color: '#000000', width: 0.5 };

@@ -1,0 +1,138 @@
+/** Boxes packed side by side on a strip of a given width, which is as long as it needs to be. */
+import type { Box } from '../geometry/bounds';
+import { boxesOverlap, grownBox, pointBounds } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { add, point } from '../geometry/point';
+import { heightOf, widthOf } from './sketch';
+
+/** What has a box, in its own coordinates. */
+export interface Boxed {
+  readonly box: Box;
+}
+
+/** Parts with the places of their zeros, in the order given. */
+export interface Arrangement<Part extends Boxed = Boxed> {
+  readonly parts: readonly Part[];
+  readonly zeros: readonly Point[];
+}
+
+/** mm between the boxes of two parts, which keep clear of their lines themselves. */
+export const GAP = 2;
+/** mm. What is put together or projected stays about as wide as a table. */
+export const TABLE = 1300;
+
+/** What a place farther left is worth against one higher up: it leaves no hole beside it. */
+const LEFTNESS = 0.05;
+
+/** Parts side by side, about as wide as a table. */
+export function onTable<Part extends Boxed>(parts: readonly Part[], gap = GAP): Arrangement<Part> {
+  const arrangement = onStrip(parts, Math.max(TABLE, ...parts.map(widthOf)), gap);
+  if (arrangement === undefined) throw new RangeError('the strip is as wide as the widest part');
+  return arrangement;
+}
+
+/** mm. Widths that a picture may have. */
+const PICTURE_WIDTHS = Array.from({ length: 16 }, (_, i) => 900 + 100 * i);
+
+/** How parts are packed into a picture, all in mm. */
+export interface Packing {
+  readonly gap?: number;
+  readonly widths?: readonly number[];
+  /** What the picture has around its parts, both sides together. */
+  readonly around?: { readonly width: number; readonly height: number };
+}
+
+/** Parts side by side in the picture that takes least room. */
+export function compact<Part extends Boxed>(
+  parts: readonly Part[],
+  {
+    gap = GAP,
+    widths = PICTURE_WIDTHS,
+    around: { width, height } = { width: 0, height: 0 },
+  }: Packing = {},
+): Arrangement<Part> {
+  const [first = onTable(parts, gap), ...others] = widths.flatMap(
+    (one) => onStrip(parts, one, gap) ?? [],
+  );
+  const areaOf = (arrangement: Arrangement): number => {
+    const { right, bottom } = endOf(arrangement);
+    return (right + width) * (bottom + height);
+  };
+  return others.reduce((a, b) => (areaOf(b) < areaOf(a) ? b : a), first);
+}
+
+/** How far parts reach to the right and down, in mm from the corner of their strip. */
+export function endOf({ parts, zeros }: Arrangement): Pick<Box, 'right' | 'bottom'> {
+  return pointBounds(
+    parts.map(({ box }, i) => add(zeros[i] ?? point(0, 0), point(box.right, box.bottom))),
+  );
+}
+
+/** The corner of a part's box laid at `corner`, as the place of its zero. */
+export function zeroAt({ box }: Boxed, corner: Point): Point {
+  return { x: corner.x - box.left, y: corner.y - box.top };
+}
+
+/** Which parts are laid first: the longest, or the largest. */
+const ORDERS: readonly ((a: Boxed, b: Boxed) => number)[] = [
+  (a, b) => heightOf(b) - heightOf(a),
+  (a, b) => heightOf(b) * widthOf(b) - heightOf(a) * widthOf(a),
+  (a, b) => widthOf(b) - widthOf(a),
+];
+
+/**
+ * The parts, each as high up and as far left as it finds room beside or below those before it, laid in
+ * several orders. The strip begins at (0, 0); there is none if a part is wider than it.
+ */
+export function strips<Part extends Boxed>(
+  parts: readonly Part[],
+  width: number,
+  gap = GAP,
+): readonly Arrangement<Part>[] {
+  return ORDERS.flatMap((order) => inOrder(parts, parts.toSorted(order), width, gap) ?? []);
+}
+
+/** The shortest of the strips; undefined if a part is wider than it. */
+export function onStrip<Part extends Boxed>(
+  parts: readonly Part[],
+  width: number,
+  gap = GAP,
+): Arrangement<Part> | undefined {
+  const [first, ...others] = strips(parts, width, gap);
+  if (first === undefined) return undefined;
+  return others.reduce((a, b) => (endOf(b).bottom < endOf(a).bottom ? b : a), first);
+}
+
+function inOrder<Part extends Boxed>(
+  parts: readonly Part[],
+  ordered: readonly Part[],
+  width: number,
+  gap: number,
+): Arrangement<Part> | undefined {
+  const taken = new Map<Part, Box>();
+  for (const part of ordered) {
+    const spread = [...taken.values()].map((box) => grownBox(box, gap));
+    const lefts = [0, ...spread.map(({ right }) => right)];
+    const tops = [0, ...spread.map(({ bottom }) => bottom)];
+    const boxes = tops
+      .flatMap((top) =>
+        lefts.map((left) => ({
+          left,
+          top,
+          right: left + widthOf(part),
+          bottom: top + heightOf(part),
+        })),
+      )
+      .toSorted((a, b) => a.top - b.top + LEFTNESS * (a.left - b.left));
+    const free = boxes.find(
+      (box) => box.right <= width && !spread.some((other) => boxesOverlap(box, other)),
+    );
+    if (free === undefined) return undefined;
+    taken.set(part, free);
+  }
+  const zeros = parts.map((part) => {
+    const { left, top } = taken.get(part) ?? part.box;
+    return zeroAt(part, point(left, top));
+  });
+  return { parts, zeros };
+}
