@@ -1,4 +1,5 @@
 /** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
+import type { Box } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Shape } from '../render/scene';
 import type { SheetSize } from '../render/sheet-layout';
@@ -101,5 +102,13 @@ export function cover(
     shapes.push(placedAt(block, point(0, y)));
     y += heightOf(block) + BETWEEN;
   }
-  return part('cover', [], shapes);
+  return { ...part('cover', [], shapes), whole: squaresFrom(head) };
+}
+
+/** The two test squares side by side from the level `top` down. */
+function squaresFrom(top: number): readonly Box[] {
+  return TEST_SIDES.map(({ side }, i) => {
+    const left = i === 0 ? 0 : TEST_SIDES[0].side + BETWEEN;
+    return { left, top, right: left + side, bottom: top + side };
+  });
 }

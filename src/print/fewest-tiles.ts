@@ -53,10 +53,16 @@ export function onFewestTiles(
   return { parts, zeros, tiles: tileCount(best) };
 }
 
-/** Fewer tiles first; then fewer seams through pieces; then what is shorter on the floor. */
+/** No test square over a join; then fewer tiles; then fewer seams through pieces; then what is shorter on the floor. */
 function scoreOf(laid: readonly Laid[]): number {
   const touched = laid.reduce((sum, { tiles }) => sum + tiles.length, 0);
-  return tileCount(laid) * 1e9 + touched * 1e5 + Math.max(...laid.map(({ box }) => box.bottom));
+  const cuts = laid.reduce((sum, one) => sum + one.cuts, 0);
+  return (
+    cuts * 1e12 +
+    tileCount(laid) * 1e9 +
+    touched * 1e5 +
+    Math.max(...laid.map(({ box }) => box.bottom))
+  );
 }
 
 const ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
@@ -113,7 +119,10 @@ function offsets({
  * touch the same tiles share one list of them.
  */
 function placesOf(part: MappedPart, tile: TileSize): readonly Laid[] {
-  const places = offsets(tile).map(({ x, y }) => laidAt(part, point(x, y), tile));
+  const all = offsets(tile).map(({ x, y }) => laidAt(part, point(x, y), tile));
+  // A test square that two sheets share measures their join too.
+  const fewestCuts = Math.min(...all.map(({ cuts }) => cuts));
+  const places = all.filter(({ cuts }) => cuts === fewestCuts);
   const least = Math.min(...places.map(({ tiles }) => tiles.length));
   const lists = new Map<string, readonly number[]>();
   return places

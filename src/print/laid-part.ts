@@ -33,6 +33,8 @@ export interface Laid {
   readonly box: Box;
   /** A number for each tile: see `tileNumber`. */
   readonly tiles: readonly number[];
+  /** How many of what is to stay whole a join of tiles cuts. */
+  readonly cuts: number;
 }
 
 /** More columns than any plane has. */
@@ -67,7 +69,17 @@ export function laidAt(mapped: MappedPart, corner: Point, tile: TileSize): Laid 
       }
     }
   }
-  return { mapped, box, tiles };
+  const cuts = (part.whole ?? []).filter(
+    ({ left, top, right, bottom }) =>
+      isCut(left - toPartX, right - toPartX, tile.width) ||
+      isCut(top - toPartY, bottom - toPartY, tile.height),
+  ).length;
+  return { mapped, box, tiles, cuts };
+}
+
+/** Whether a join of tiles, each `step` mm long, lies between two places. */
+function isCut(from: number, to: number, step: number): boolean {
+  return Math.floor(from / step) !== Math.floor(to / step);
 }
 
 /** Moved by whole tiles. */
@@ -77,6 +89,7 @@ export function shifted(laid: Laid, columns: number, rows: number, tile: TileSiz
   const by = tileNumber(columns, rows);
   return {
     mapped: laid.mapped,
+    cuts: laid.cuts,
     box: { left: left + x, top: top + y, right: right + x, bottom: bottom + y },
     tiles: laid.tiles.map((number) => number + by),
   };

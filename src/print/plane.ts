@@ -19,6 +19,8 @@ export interface PlanePart {
   /** What belongs to all sizes. */
   readonly common: readonly Shape[];
   readonly box: Box;
+  /** What no join of sheets may cut, in the coordinates of the part. */
+  readonly whole?: readonly Box[];
 }
 
 /** The layer of what belongs to all sizes. */

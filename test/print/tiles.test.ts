@@ -83,6 +83,23 @@ describe('parts on tiles', () => {
     );
   });
 
+  it('cut nothing that is to stay whole', () => {
+    // A square of 100 mm in a part that no tile holds.
+    const whole = { left: 30, top: 60, right: 130, bottom: 160 };
+    fc.assert(
+      fc.property(someParts, (parts) => {
+        const { zeros } = onFewestTiles(
+          [...parts, { ...rectanglePart(320, 400), whole: [whole] }],
+          TILE,
+        );
+        const { x, y } = zeros.at(-1) ?? point(NaN, NaN);
+        expect((x + whole.left) % TILE.width).toBeLessThanOrEqual(TILE.width - 100);
+        expect((y + whole.top) % TILE.height).toBeLessThanOrEqual(TILE.height - 100);
+      }),
+      { numRuns: runs(4) },
+    );
+  });
+
   it('share a tile if they can', () => {
     const arrangement = onFewestTiles([rectanglePart(80, 100), rectanglePart(70, 120)], TILE);
     expect(arrangement.tiles).toBe(1);
