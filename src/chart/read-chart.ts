@@ -82,9 +82,9 @@ export function readChart(text: string, file: string): SizeChart {
   return chart;
 }
 
-/** A line of a chart has a label and two sizes or more. */
+/** A line of a chart has a label and a size or more. */
 function namesMeasurement(cells: readonly string[]): boolean {
-  return cells.length >= 3 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
+  return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
 }
 
 /** Units behind the labels of known measurements, and in the corner, as in `measurement (cm)`. */

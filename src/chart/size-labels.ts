@@ -15,8 +15,8 @@ export interface SizeLabel {
 
 /**
  * The sizes of a table that have a label. Throws `size-missing` if a cell of a needed line belongs
- * to no labeled size, `size-twice` for two sizes of one name, `sizes-too-few` if there are not at
- * least two, and what `checkSizeLabel`, `checkOneLine` and `checkSizeCount` throw.
+ * to no labeled size, `size-twice` for two sizes of one name, `sizes-too-few` if there is
+ * none, and what `checkSizeLabel`, `checkOneLine` and `checkSizeCount` throw.
  */
 export function readSizeLabels(
   table: ChartTable,
@@ -44,10 +44,10 @@ export function readSizeLabels(
     found.set(name, { label, index });
   }
   checkSizeCount(found.size, { file, row: table.corner.row });
-  if (found.size < 2) {
+  if (found.size < 1) {
     throw new InputError('sizes-too-few', {
-      what: 'the chart has too few sizes to grade',
-      allowed: 'two sizes or more',
+      what: 'the chart has no size',
+      allowed: 'one size or more, each with its name',
       got: [...found.keys()].join(', '),
       place: { file, row: table.corner.row },
     });

@@ -93,7 +93,7 @@ function ofSkirt(check: RangeCheck<GradedRange>): Check<DraftContext> {
 /** What is to be known before anything is measured. */
 const NOTES: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
-  ({ pattern, rules, seams }) => checkGivenPattern(pattern, rules, seams),
+  ({ pattern, rules, seams, range }) => checkGivenPattern(pattern, rules, seams, range),
 ];
 
 const FOLDS: Check = ({ range, rules, display }) => checkFolds(range, rules, display);

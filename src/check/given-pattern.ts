@@ -17,10 +17,11 @@ export function checkGivenPattern(
   pattern: Pattern,
   rules: GivenRules,
   seams: readonly WalkedSeam[],
+  range: GradedPattern,
 ): Finding[] {
   return [
     ...unruledPieces(pattern, rules),
-    ...nothingGrows(pattern, rules),
+    ...nothingGrows(pattern, rules, range),
     ...checkShiftedPieces(pattern, rules, seams),
     ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
@@ -35,8 +36,13 @@ export function checkGivenPattern(
   ];
 }
 
-/** Sizes that are all alike are rarely meant. */
-function nothingGrows({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
+/** Sizes that are all alike are rarely meant; one body is, and a blend may be the base over again. */
+function nothingGrows(
+  { pieces }: Pattern,
+  { ruled }: GivenRules,
+  { sizes, blend }: GradedPattern,
+): Finding[] {
+  if (sizes.length === 1 || blend !== undefined) return [];
   const rules = ruled.flatMap((own) => [...own.values()]);
   const isStill = rules.every(({ moves }) =>
     moves.every(({ x, y }) => Math.abs(x) <= SAME_PLACE && Math.abs(y) <= SAME_PLACE),

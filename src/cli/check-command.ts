@@ -36,8 +36,10 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };
   const against = options.against.length > 0 ? options.against : undefined;
   const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
+  const isGraded = chart.sizes.length > 1;
+  const ready = isGraded ? CHART_READY : 'Can be drafted';
   const verdict = verdictOf(findings, chart.sizes, display);
-  if (options.quiet === true) io.out(wrappedParagraph(verdictLine(verdict, CHART_READY)));
+  if (options.quiet === true) io.out(wrappedParagraph(verdictLine(verdict, ready)));
   else {
     // The steps stand in the tables already, so only what is not there is told in words.
     const words = findings.filter(
@@ -46,19 +48,24 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
     const where = options.verbose === true ? 'told below' : 'which --verbose tells';
     io.out(
       [
-        wrappedParagraph(`${file}: ${chart.sizes.length} sizes, ${UNIT_WORDS[display.unit]}`),
-        verdictReport(verdict, io.color, where, CHART_READY),
-        ...comparedTables(chart, against).map((table) =>
-          comparison(chart, table, findings, display),
+        wrappedParagraph(
+          `${file}: ${isGraded ? `${chart.sizes.length} sizes` : '1 size'}, ${UNIT_WORDS[display.unit]}`,
         ),
+        verdictReport(verdict, io.color, where, ready),
+        ...(isGraded
+          ? comparedTables(chart, against).map((table) =>
+              comparison(chart, table, findings, display),
+            )
+          : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),
         ...findingsInWords(words, options, io.color),
-        ...explanations(display),
+        ...explanations(display).slice(isGraded ? 0 : 1),
       ].join('\n'),
     );
   }
   return verdict.kind === 'mend' ? 1 : 0;
 }
 
+/** When a step or the total of a chart agrees with that of a table, and what a table is. */
 function explanations(display: LengthDisplay): readonly string[] {
   return [
     wrappedParagraph(

@@ -9,11 +9,13 @@ import { textTable } from './text-table';
 /** The words of a drafted range, lengths in the unit of the result. */
 export function draftWords(result: DraftResult): OwnWords {
   const { chart, style, range } = result;
+  const isGraded = range.sizes.length > 1;
   return {
     heading:
-      `${chart.file}: ${range.blend ?? `${chart.sizes.length} sizes`}, style ${style.name}, base ${range.base}, ` +
+      `${chart.file}: ${range.blend ?? (isGraded ? `${chart.sizes.length} sizes` : '1 size, drafted and not graded')}, ` +
+      `style ${style.name}, base ${range.base}, ` +
       `stacked on ${range.stackPoint}`,
-    tables: [sizesTable(result), stepTable(result)],
+    tables: [sizesTable(result), ...(isGraded ? [stepTable(result)] : [])],
     caution: 'A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
   };
 }

@@ -34,11 +34,11 @@ export function gradeReport(
   if (telling.quiet === true) return namesReport(written);
   const rounding =
     range.roundingStep === undefined
-      ? 'rules exact'
-      : `rules rounded to ${showLength(range.roundingStep, display)}`;
+      ? ', rules exact'
+      : `, rules rounded to ${showLength(range.roundingStep, display)}`;
   const labels = range.sizes.map(({ label }) => label);
   return [
-    wrappedParagraph(`${heading}, ${rounding}`),
+    wrappedParagraph(`${heading}${range.sizes.length > 1 ? rounding : ''}`),
     verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv'),
     ...(telling.verbose === true ? tables : []),
     ...findingsInWords(findings, telling, color),

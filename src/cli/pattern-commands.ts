@@ -32,14 +32,13 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { pattern } = options;
       end(
         pattern === undefined
-          ? await gradeCommand(...drafted(chart, options, command), io)
+          ? await gradeCommand(needed(chart, command), options, io)
           : await patternCommand({ ...options, pattern }, io),
       );
     });
   grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
-    .action(async (file: string, given: PrintCommandOptions, command: Command) => {
-      const [chart, options] = drafted(file, given, command);
+    .action(async (chart: string, options: PrintCommandOptions) => {
       const { printCommand } = await import('./print-command');
       end(await printCommand(chart, options, io));
     });
@@ -58,7 +57,10 @@ function grading(command: Command, paper: Option, chart: string): Command {
     withStyle(
       command
         .argument(chart, 'body measurements, one measurement or one size a row')
-        .option('--base <size>', 'the size that is drafted first and that all rules start from'),
+        .option(
+          '--base <size>',
+          'the size that all rules start from; a chart of one size needs none',
+        ),
     ),
   )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
@@ -94,22 +96,12 @@ function grading(command: Command, paper: Option, chart: string): Command {
 }
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
-type GradingOptions = Omit<GradeRequestOptions, 'base'> &
-  Partial<PatternRequestOptions> &
-  OutputOptions;
+type GradingOptions = GradeRequestOptions & Partial<PatternRequestOptions> & OutputOptions;
 
-/** The chart and the base that drafting cannot do without; their lack is told as for any option. */
-function drafted<Options extends { readonly base?: string }>(
-  chart: string | undefined,
-  options: Options,
-  command: Command,
-): [string, Options & { readonly base: string }] {
-  const { base } = options;
-  const needsBase = "required option '--base <size>' not specified";
-  if (chart === undefined)
-    return command.error(
-      `error: missing required argument 'chart.csv'${base === undefined ? `, and ${needsBase}` : ''}`,
-    );
-  if (base === undefined) return command.error(`error: ${needsBase}`);
-  return [chart, { ...options, base }];
+/** The chart that drafting cannot do without; its lack is told as for any argument. */
+function needed(chart: string | undefined, command: Command): string {
+  if (chart !== undefined) return chart;
+  const { base } = command.opts<{ readonly base?: string }>();
+  const more = base === undefined ? ", and option '--base <size>' where it has several sizes" : '';
+  return command.error(`error: missing required argument 'chart.csv'${more}`);
 }

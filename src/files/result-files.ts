@@ -12,7 +12,7 @@ import {
 } from './tables';
 
 /**
- * The files that every result has, in a fixed order; the same result gives the same bytes. What is
+ * The files that every result has, in a fixed order, without rules where there is one size alone; the same result gives the same bytes. What is
  * finished is told where it was measured.
  */
 export function resultFiles(result: GradeResult): readonly ResultFile[] {
@@ -21,7 +21,10 @@ export function resultFiles(result: GradeResult): readonly ResultFile[] {
   return [
     ...drawingFiles(result),
     longFile('graded-points.csv', () => gradedPointsRows(shown, display)),
-    longFile('grade-rules.csv', () => gradeRulesRows(range, ruleTexts, shown, display)),
+    // One body alone is drafted and does not grow.
+    ...(range.sizes.length > 1
+      ? [longFile('grade-rules.csv', () => gradeRulesRows(range, ruleTexts, shown, display))]
+      : []),
     ...(isMeasured
       ? [
           {

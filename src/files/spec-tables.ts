@@ -81,8 +81,7 @@ export function gradeSheet({ rows, sizes, base }: Spec): string {
       unit,
       show(row.tolerance.minus),
       show(row.tolerance.plus),
-      show(Math.min(...growths)),
-      show(Math.max(...growths)),
+      ...[Math.min, Math.max].map((end) => (growths.length === 0 ? '' : show(end(...growths)))),
       ...row.values.map(show),
     ];
   };

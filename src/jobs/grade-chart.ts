@@ -1,5 +1,6 @@
 /** The main job as a pure function: chart text in, graded range and findings out; no file. */
 import { withBlend } from '../chart/blend';
+import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, DraftContext } from '../check/checks';
@@ -7,6 +8,7 @@ import { DRAFT_CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import type { ResolvedParameter } from '../draft/parameters';
 import type { Style } from '../draft/styles';
+import { InputError } from '../errors';
 import { gradeSizes } from '../grade/grade-sizes';
 import type {
   GradedPattern,
@@ -69,9 +71,14 @@ export function gradeChart(
   return { ...grade, findings: checkPattern(context(), checks) };
 }
 
-/** Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does. */
+/**
+ * Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does, and
+ * `sizes-too-few` for a chart of one size, of which nothing can be asked.
+ */
 export function gradeUnchecked(request: GradeRequest): DraftedGrade {
-  return graded(request).grade;
+  const { grade } = graded(request);
+  needSteps(grade.chart);
+  return grade;
 }
 
 /** The graded range, and what its checks may ask about, made when it is asked for. */
@@ -82,7 +89,7 @@ interface Graded {
 
 function graded(request: GradeRequest): Graded {
   const typed = readChart(request.chart, request.file ?? 'chart');
-  const label = knownSize(typed.sizes, request.base, 'base', typed.file);
+  const label = baseOf(typed, request.base);
   refuseOtherBase(typed, label);
   const display = displayOf(request, typed.unit);
   const { chart, drafted } = draftedChart(typed, label, request);
@@ -135,6 +142,18 @@ function graded(request: GradeRequest): Graded {
     lines: request.lines,
   };
   return { grade, context: () => contextOf(range, seams) };
+}
+
+/** The base as the chart spells it; the only size needs no naming. Throws `base-missing`, `size-unknown`. */
+function baseOf({ sizes, file }: SizeChart, base: string | undefined): string {
+  if (base !== undefined) return knownSize(sizes, base, 'base', file);
+  const [only, ...others] = sizes;
+  if (only !== undefined && others.length === 0) return only;
+  throw new InputError('base-missing', {
+    what: 'the chart has several sizes, and nothing says which is the base that all rules start from',
+    allowed: sizes.join(', '),
+    place: { file, field: 'base' },
+  });
 }
 
 /** The sizes of a chart drafted; with a blend it has one more, and only the base is graded beside it. */

@@ -1,4 +1,5 @@
 /** The job of a sample room as a pure function: a pattern and its rules in, sizes and findings out. */
+import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
@@ -91,6 +92,7 @@ function readRequest(request: PatternRequest): ReadRequest {
   const pattern = readPattern(request.pattern.text, request.pattern.file);
   refuseOtherBase(request, pattern);
   const chart = request.chart && readChart(request.chart.text, request.chart.file);
+  if (chart !== undefined) needSteps(chart);
   const rules = readRules(request.rules.text, request.rules.file, {
     pieces: pattern.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
     unit: pattern.unit,

@@ -34,7 +34,8 @@ export interface GradeRequest extends RangeRequest {
   readonly chart: string;
   /** Its name for messages. */
   readonly file?: string;
-  readonly base: string;
+  /** May be left out where the chart has one size, which then is drafted and not graded. */
+  readonly base?: string;
   /**
    * A body between sizes instead of the sizes: parts such as `waist 12`, `hip 16` and, if its length is
    * another's, `length 14`. It is graded from the base and shown alone.

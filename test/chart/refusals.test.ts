@@ -290,12 +290,32 @@ describe('sizes', () => {
     );
   });
 
-  it('are at least two', () => {
+  it('are more than none', () => {
     expectRefusal(
-      () => chartOf('# unit: in', 'measurement,8', 'waist,25', 'hip,34'),
-      'sizes-too-few',
-      { file, row: 2 },
-      '8',
+      () => chartOf('# unit: in', 'measurement,', 'waist,', 'hip,'),
+      'chart-no-header',
+      { file, row: 3 },
+      'no line above the measurements names the sizes',
+    );
+  });
+
+  it('may be one, with the name and the cells that any size has', () => {
+    expect(chartOf('# unit: in', 'measurement,8', 'waist,25', 'hip,34').sizes).toEqual(['8']);
+    expect(chartOf('# unit: in', 'size,waist,hip', 'me,25,34').sizes).toEqual(['me']);
+    expectRefusal(
+      () => chartOf('# unit: cm', 'measurement,me', 'waist,68,5', 'hip,94,5'),
+      'size-missing',
+      { file, row: 3, column: 3, measurement: WAIST },
+      'Got: 5',
+    );
+    expectRefusal(() => chartOf('# unit: cm', 'waist,68', 'hip,94'), 'chart-no-header', {
+      file,
+      row: 2,
+    });
+    expectRefusal(
+      () => chartOf('# unit: cm', 'measurement,total', 'waist,68', 'hip,94'),
+      'size-missing',
+      { file, row: 2, column: 2, size: 'total' },
     );
   });
 });

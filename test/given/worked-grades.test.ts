@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toMillimeters } from '../../src/units';
+import { expectRefusal } from '../expect-refusal';
 import { FRONT, evenRules, graded, move } from './sheets';
 
 const inch = (value: number): number => toMillimeters(value, 'in');
@@ -120,6 +121,19 @@ ${Object.entries(POINTS)
     const result = graded(FRONT, FORMULAS, { chart: { text: CHART, file: 'misses.csv' } });
     expect(result.ruleTexts[0]?.[4]?.x.text).toBe('waist_girth / 4');
   });
+});
+
+it('refuses formulas of a chart of one body, which has no increments', () => {
+  const chart = {
+    text: '# unit: in\nmeasurement,8\nwaist_girth,27\nhip_girth,37\n',
+    file: 'me.csv',
+  };
+  expectRefusal(
+    () => graded(FRONT, evenRules('8,10'), { chart }),
+    'sizes-too-few',
+    { file: 'me.csv' },
+    'the chart has one size',
+  );
 });
 
 describe('cumulative rounding of a rule sheet', () => {

@@ -136,6 +136,11 @@ describe('a blend', () => {
     expect(failed.every(({ size }) => size === 'waist 24, hip 2')).toBe(true);
   });
 
+  it('may be the base over again', () => {
+    const { findings } = demo({ style: 'shared-pencil', blend: ['waist 8', 'hip 8'] });
+    expect(findings.filter(({ severity }) => severity === 'fail')).toEqual([]);
+  });
+
   it('is told to have its own number of darts, and has no step between it and the base', () => {
     const blend = demo({ style: 'shared-pencil', blend: MIXED });
     const [darts] = blend.findings.filter(({ check }) => check === 'dart-number');
