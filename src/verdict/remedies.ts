@@ -197,6 +197,14 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   },
   'facing-depth': { act: ['draw the lower edge of {pieces} {expected} from the waist'] },
   // Lines.
+  'length-line': {
+    act: ['do not lengthen at this line in these sizes: a dart, zip or vent is too near'],
+    note: 'lengthen or shorten at the hem: no place is clear for a line',
+  },
+  'far-from-base': {
+    act: ['grade the sizes far from the base from a base of their own, as the finding says'],
+    note: RECORD,
+  },
   'outline-simple': { act: ['do not cut: the outline of {pieces} crosses itself at {subjects}'] },
   'cut-line': {
     act: ['set smaller allowances, or do not cut: the cut line of {pieces} is too near'],
