@@ -5,13 +5,14 @@ import { defineConfig } from 'vitest/config';
 const OUTSIDE = 'test/outside/**/*.test.ts';
 
 export default defineConfig(({ mode }) => ({
-  // The published tables are imported as text, by the bundle and by the tests alike.
+  // The published tables and the words of help are imported as text, by the bundle and the tests.
   plugins: [
     {
-      name: 'csv-as-text',
+      name: 'text-as-text',
       enforce: 'pre',
-      transform(code, id) {
-        return id.endsWith('.csv') ? `export default ${JSON.stringify(code)}` : undefined;
+      load(id) {
+        if (!/\.(csv|txt)$/.test(id)) return undefined;
+        return `export default ${JSON.stringify(readFileSync(id, 'utf8'))}`;
       },
     },
     // So is the font, as bytes.

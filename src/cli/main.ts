@@ -5,6 +5,7 @@ import { VERSION } from '../render/version';
 import { terminalText } from '../table/characters';
 import { unprintableArgument } from './argument-text';
 import { addChartCommands } from './chart-commands';
+import { addExamples } from './examples';
 import type { ExitCode, Io } from './io';
 import { optionMessage } from './option-words';
 import { addPatternCommands } from './pattern-commands';
@@ -43,6 +44,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   addChartCommands(program, io, end);
   addStudentCommands(program, io, end);
 
+  addExamples(program.commands);
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()

@@ -16,10 +16,12 @@ import type { PrintCommandOptions } from './print-command';
 /** Adds `grade` and `print`. */
 export const addPatternCommands: AddCommands = (program, io, end) => {
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
+  grade.optionsGroup('Written besides:');
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
   grade
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
+    .optionsGroup('A pattern that you have:')
     .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
     .option('--rules <rules.csv>', 'its rule sheet')
     .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
@@ -53,15 +55,14 @@ function paperOption(): Option {
 
 /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
 function grading(command: Command, paper: Option, chart: string): Command {
-  return withTelling(
-    withStyle(
-      command
-        .argument(chart, 'body measurements, one measurement or one size a row')
-        .option(
-          '--base <size>',
-          'the size that all rules start from; a chart of one size needs none',
-        ),
-    ),
+  const drafting = withStyle(
+    command
+      .argument(chart, 'body measurements, one measurement or one size a row')
+      .optionsGroup('Your pattern:')
+      .option(
+        '--base <size>',
+        'the size that all rules start from; a chart of one size needs none',
+      ),
   )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
     .option('--blend <parts>', 'one body between sizes: "waist 12, hip 16"', list)
@@ -76,6 +77,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
         'ready-made seam allowances; style and --set go first (home)',
       ).choices(ALLOWANCE_PRESET_NAMES),
     )
+    .optionsGroup('The paper:')
     .addOption(
       new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(LINES_SHOWN),
     )
@@ -91,8 +93,10 @@ function grading(command: Command, paper: Option, chart: string): Command {
         JOINS,
       ),
     )
+    .optionsGroup('The files:')
     .option('--out <folder>', 'where the results go (output/<name of the chart>)')
     .addOption(replaceOption());
+  return withTelling(drafting.optionsGroup('The words:'));
 }
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */

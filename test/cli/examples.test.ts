@@ -1,0 +1,25 @@
+/** The examples of help: every command has two, and says yes to every option that they use. */
+import { expect, it } from 'vitest';
+import { EXAMPLES } from '../../src/cli/examples';
+import { workplace } from './workplace';
+
+const place = workplace();
+
+const COMMANDS = [
+  ...['grade', 'print', 'check', 'chart', 'assess', 'explain', 'infer', 'exercise', 'styles'],
+];
+
+it.each(COMMANDS)('%s --help has two examples, within 80 columns', async (command) => {
+  const { status, stdout } = await place.run(command, '--help');
+  expect(status).toBe(0);
+  const [options = '', examples = ''] = stdout.split('Examples:');
+  const calls = examples.split('\n').filter((line) => line.startsWith('  skirtgrade '));
+  expect(calls).toHaveLength(2);
+  for (const call of calls) {
+    expect(call).toMatch(new RegExp(`^  skirtgrade ${command}( |$)`));
+    for (const [option] of call.matchAll(/--[a-z-]+/gu)) expect(options).toContain(option);
+  }
+  expect(examples).toMatch(/^(Writes|Measures?) /mu);
+  for (const line of stdout.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+  expect(EXAMPLES.get(command)).toBeDefined();
+});
