@@ -5,6 +5,7 @@ import type { Booklet, ListedPiece } from '../print/booklet/booklet';
 import { cautions } from '../print/instructions';
 import type { SizeTable } from '../print/size-table';
 import { zipOf } from '../pattern/zip';
+import { SAME_PLACE } from '../tolerance';
 import { cuttings, linesNote, sizesShown } from '../render/captions';
 import type { SewnSkirt } from '../sewing/skirt';
 import { sewnSkirt } from '../sewing/skirt';
@@ -36,7 +37,7 @@ export function bookletOf(
     ],
     garment: skirt && { pieces, zip },
     body: bodyOf(result),
-    choosing: skirt === undefined ? [] : choosing(result),
+    choosing: skirt === undefined ? [] : choosing(result, skirt),
     measures,
     needs: [...cloth, ...(zips === undefined ? [] : [zips])],
     notions: skirt === undefined ? [] : notions(skirt),
@@ -45,7 +46,7 @@ export function bookletOf(
     lays: [],
     steps: skirt === undefined ? [] : sewingSteps(skirt),
     pictured: { pieces, zipEnd: zip?.opening ?? 0 },
-    toile: skirt === undefined ? [] : TOILE,
+    toile: skirt === undefined ? [] : toile(skirt),
     cautions: cautions(measures, ['paper']),
   };
 }
@@ -55,7 +56,8 @@ function garmentWords({ band, facings, linings, opening }: SewnSkirt): string {
   const finish = band !== undefined ? ['waistband'] : facings.length > 0 ? ['waist facing'] : [];
   const lined = linings.length > 0 ? ['lining'] : [];
   const below = opening === 'none' ? 'zip' : `zip and ${opening}`;
-  return `Skirt with ${[...finish, ...lined, below].join(', ')} at center back`;
+  const first = [...finish, ...lined];
+  return `Skirt with ${first.length > 0 ? `${first.join(', ')}, and ` : ''}${below} at center back`;
 }
 
 /** The base size, for the figure. */
@@ -73,8 +75,15 @@ function bodyOf({ chart, range }: GradeResult): Booklet['body'] {
     : { waist, hip, waistToHip };
 }
 
-function choosing(result: GradeResult): readonly string[] {
+function choosing(result: GradeResult, skirt: SewnSkirt): readonly string[] {
   const { shown } = result;
+  const finish =
+    skirt.band !== undefined
+      ? ' and the waistband'
+      : skirt.facings.length > 0
+        ? ' and the facing'
+        : '';
+  const lined = skirt.linings.length > 0 ? 'front, back and linings' : 'front and back';
   const ease = (['waist', 'hip'] as const).flatMap((name) => {
     const words = easeWords(result, name);
     return words === undefined ? [] : [`${words} at the ${name}`];
@@ -88,10 +97,10 @@ function choosing(result: GradeResult): readonly string[] {
       (ease.length > 0 ? `, which is wider by ${ease.join(' and ')}.` : '.'),
     ...(shown.length > 1
       ? [
-          'Between two sizes: cut the waist, its darts and the waistband or facing in the size of your ' +
+          `Between two sizes: cut the waist, its darts${finish} in the size of your ` +
             'waist, and everything from the hip line down in the size of your hip. Between them draw the ' +
             'side as one smooth curve from the side point of the one at the waist to the other at the hip ' +
-            'line, the same on front, back and linings, and measure that both side seams are equally long.',
+            `line, the same on ${lined}, and measure that both side seams are equally long.`,
         ]
       : []),
   ];
@@ -109,6 +118,7 @@ function easeWords(
     return body == null || finished === undefined ? [] : [finished - body];
   });
   if (eases.length === 0 || eases.length < shown.length) return undefined;
+  if (Math.max(...eases) <= SAME_PLACE) return undefined;
   const [least, most] = [Math.min(...eases), Math.max(...eases)].map((mm) =>
     shopLength(mm, display),
   );
@@ -132,16 +142,20 @@ function zipTable({ shown }: GradeResult): SizeTable | undefined {
   };
 }
 
-function notions({ band, facings, zip }: SewnSkirt): readonly string[] {
+function notions({ band, facings, zip, told }: SewnSkirt): readonly string[] {
+  const opening = told(({ pieces, parameters }) => zipOf(pieces, parameters)?.opening);
   return [
     'Thread that suits the cloth.',
-    ...(zip === undefined ? ['A zip for the opening at center back.'] : []),
+    ...(zip === undefined
+      ? [`A zip at least as long as the opening at center back: ${opening}.`]
+      : []),
     band === undefined
       ? 'One hook and eye.'
       : 'One skirt hook and bar, or a button, for the waistband.',
     ...(band === undefined && facings.length === 0
       ? ['Bias strip or firm ribbon for the waist: this pattern has no piece for it.']
       : []),
+    'Pins, chalk, hand needles, a tape measure, and glue or tape for the paper.',
     'Cheap cloth of the same weight for the first toile.',
   ];
 }
@@ -160,17 +174,41 @@ function cutting(result: GradeResult): readonly string[] {
     linesNote(drawingOf(result), result.shown.length),
     'Wash and press the cloth first. Lay each piece with its grainline along the selvage, and an edge ' +
       'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
-    'Snip or chalk every notch, and mark the tips of darts through all layers.',
+    'Folded cloth lies right sides together, so its wrong side is up: a piece that says right side up is laid ' +
+      'there with its print down, one that says wrong side up with its print up.',
+    'Snip or chalk every notch. Mark drill holes and the tips of darts with chalk or thread on the wrong ' +
+      'side; do not punch the cloth.',
   ];
 }
 
-/** Common practice, no source. */
-const TOILE: readonly string[] = [
-  'Sew shell and band in cheap cloth with long stitches and leave the hem raw. Wear it with the shoes ' +
-    'and the underwear of the finished skirt; sit, walk and climb a stair.',
-  'Folds that run across the hip: let out both side seams alike. Folds that hang down at the side: take ' +
-    'them in. The waist gapes at the back: sew the back darts deeper, and shorten the band by as much.',
-  'The side seam does not hang plumb: lift the waist at center front or back until it does, and cut off ' +
-    'what stands above the band.',
-  'Draw every change on the paper, on both pieces that meet there, and measure the seams again.',
-];
+/** What to look at in the first toile, and where the skirt is altered. Common practice, no source. */
+function toile({ band, front }: SewnSkirt): readonly string[] {
+  const has = (name: string): boolean => front.marks.some((mark) => mark.name === name);
+  const [shell, shorter, above] =
+    band === undefined
+      ? ['the shell', '', 'the old waist line']
+      : ['shell and band', ', and shorten the band by as much', 'the band'];
+  const altered =
+    'Draw the side anew as one smooth line, and do the same on front, back and linings.';
+  return [
+    `Sew ${shell} in cheap cloth with long stitches and leave the hem raw. Wear it with the shoes and ` +
+      'the underwear of the finished skirt; sit, walk and climb a stair.',
+    'Folds that run across the hip: let out both side seams alike. Folds that hang down at the side: take ' +
+      `them in. The waist gapes at the back: sew the back darts deeper${shorter}.`,
+    'The side seam does not hang plumb: lift the waist at center front or back until it does, and cut off ' +
+      `what stands above ${above}.`,
+    ...(has('length-line')
+      ? [
+          'Longer or shorter: cut the paper between the double lines and spread it evenly by what is wanted, or ' +
+            `fold it by as much. ${altered}`,
+        ]
+      : []),
+    ...(has('hip-depth-line')
+      ? [
+          'The hip lies lower or higher than the hip line: do so at the double line above it. ' +
+            `${altered} The zip changes by as much.`,
+        ]
+      : []),
+    'Draw every change on the paper, on both pieces that meet there, and measure the seams again.',
+  ];
+}

@@ -29,8 +29,8 @@ export function fabricTables(
 }
 
 const NOTE =
-  'For cloth with a nap, and so for any: all pieces lie the same way up. 5 % for shrinkage and straight ' +
-  'ends are in it.';
+  'Enough for cloth with a nap: all pieces lie the same way up. Laid on the narrower of the widths named; ' +
+  '5 % is added for shrinkage and straight ends. A dash: the pieces do not fit.';
 const PICTURED = 'The pictures show how the pieces lie.';
 const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
 

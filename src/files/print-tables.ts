@@ -11,6 +11,9 @@ type Shown = Readonly<Record<'cm' | 'in', (mm: number) => string>>;
 const MEASURED: Shown = { cm: nearestMillimeter, in: nearestEighth };
 const MEASURED_IN = 'in centimeters and, to the nearest eighth, in inches';
 
+/** What no sewer finds with a tape. */
+const STRIDE = 'Stride: the longest step that the hem allows, from heel to heel.';
+
 /** A body is what the chart says, not what is near it; only the other unit is rounded. */
 const STATED: Readonly<Record<'cm' | 'in', Shown & { readonly words: string }>> = {
   cm: {
@@ -51,7 +54,12 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
     );
   return [
     { heading: `Body measurements ${stated.words}`, sizes, rows: body },
-    { heading: `Finished garment ${MEASURED_IN}`, sizes, rows: finished },
+    {
+      heading: `Finished garment ${MEASURED_IN}`,
+      sizes,
+      rows: finished,
+      ...(finished.some(({ name }) => name === 'stride') ? { notes: [STRIDE] } : {}),
+    },
   ].filter(({ rows }) => rows.length > 0);
 }
 

@@ -12,7 +12,8 @@ export function liningSteps({ linings, opening, width }: SewnSkirt): readonly Se
   const end = { none: 'the hem', slit: 'the slit', vent: 'the vent' }[opening];
   const pair =
     backs.length > 1
-      ? 'The right and the left back differ at the vent: lay them right sides together with their names up.'
+      ? 'The right and the left back differ at the vent. Lay them right sides together, center back edges on ' +
+        'each other.'
       : 'Lay both backs right sides together.';
   return [
     ...(tucked.length === 0
@@ -34,18 +35,11 @@ export function liningSteps({ linings, opening, width }: SewnSkirt): readonly Se
         `${pair} Sew the center back from the notch of the zip end to ${end}, ` +
           `${width('zip_allowance')} from the edge.`,
         `Sew the side seams ${width('side_allowance')} from the edge. Press all seams to one side.`,
-        `Turn up ${width('lining_hem_allowance')} at the hem, fold the raw edge in and sew it: the lining ` +
-          `ends ${width('lining_shorter')} above the hem of the skirt.`,
+        ...(opening === 'vent'
+          ? ['Snip the allowance of the right back at the top of the vent, to the last stitch.']
+          : []),
       ],
-      sews: [
-        ...edgesOf(backs, 'center_back', 'below'),
-        ...edgesOf(linings, 'side'),
-        ...edgesOf(linings, 'hem'),
-        ...edgesOf(
-          backs.filter((plan) => hasEdge(plan, 'vent_hem')),
-          'vent_hem',
-        ),
-      ],
+      sews: [...edgesOf(backs, 'center_back', 'below'), ...edgesOf(linings, 'side')],
     },
     {
       title: 'Lining into the skirt',
@@ -60,7 +54,28 @@ export function liningSteps({ linings, opening, width }: SewnSkirt): readonly Se
   ];
 }
 
-/** The lining at the vent or slit, once the hem is sewn. */
+/** The hem of the lining, which is leveled by that of the skirt; none for a skirt without a lining. */
+export function liningHemSteps({ linings, width }: SewnSkirt): readonly SewingStep[] {
+  if (linings.length === 0) return [];
+  return [
+    {
+      title: 'Hem of the lining',
+      words: [
+        `Turn the lining up so that it ends ${width('lining_shorter')} above the finished hem of the skirt: ` +
+          `${width('lining_hem_allowance')} if that was turned up as drafted. Fold the raw edge in and sew it.`,
+      ],
+      sews: [
+        ...edgesOf(linings, 'hem'),
+        ...edgesOf(
+          linings.filter((plan) => hasEdge(plan, 'vent_hem')),
+          'vent_hem',
+        ),
+      ],
+    },
+  ];
+}
+
+/** The lining at the vent or slit, once both hems are sewn. */
 export function liningEdgeSteps({
   back,
   linings,
@@ -83,6 +98,8 @@ export function liningEdgeSteps({
     {
       title: 'Lining at the vent',
       words: [
+        'Sew a line of small stitches round the inner corner of the left back lining, on the sewing line, and ' +
+          'snip to it.',
         `Fold ${width('vent_allowance')} of the edges of the lining to the wrong side. The left one meets ` +
           'the extension that is folded in, the right one the extension that lies below.',
         'Sew the lining to both extensions along their long edges and across their upper ends; leave a ' +

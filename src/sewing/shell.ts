@@ -20,8 +20,8 @@ export function dartSteps({ front, back, number }: SewnSkirt): readonly SewingSt
       title: 'Darts',
       words: [
         'Fold each dart right sides together so that its two notches at the waist meet.',
-        'Sew from the waist to the drilled mark and on along the fold to the tip, the last stitches ' +
-          'on the edge of the fold; knot the threads instead of sewing back.',
+        'Sew along the marked line from the waist to the tip, just outside the drill mark, the last ' +
+          'stitches on the edge of the fold; knot the threads instead of sewing back.',
         `Press all darts toward ${way}, and over a ham or a rolled towel so that the tip lies flat.`,
       ],
       sews,
@@ -43,6 +43,7 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
       `Leave the opening for the zip free, from the waist seam to the notch of the zip end: ${open}. ` +
         `Sew from the notch to ${end}, ${width('zip_allowance')} from the edge. Press the seam open, ` +
         'and press the allowances of the opening to the wrong side as if it were sewn.',
+      `Sew back at the notch and at ${end}.`,
     ],
     sews: edgesOf([back], 'center_back', 'below'),
   };
@@ -50,7 +51,8 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
     title: 'Zip',
     words: [
       `Set the zip into the opening${zip === undefined ? '' : `: ${zip}`}. Its stop lies at the notch; ` +
-        'tape that stands out above is caught in the waist.',
+        'if teeth stand out above the waist seam, take a plastic zip, open it until the slider is below that ' +
+        'seam, sew by hand over the teeth of each half just below it, and only then cut off what stands above.',
       'The left back laps over the right: stitch the right edge close to the teeth, and the left one ' +
         '1 cm (3/8 in) from its fold and across the end.',
     ],
@@ -85,10 +87,10 @@ function openingSteps({ back, opening, width, linings }: SewnSkirt): readonly Se
           words: [
             edges,
             'Fold the left extension in along the center line and press: it ends in the fold. The right ' +
-              'one stays flat below it. Snip the allowance of the right back to the top of the vent, so ' +
-              'that the seam above lies open.',
-            'Pin both extensions on each other and sew their slanting upper edges together, through the ' +
-              'left back too if the stitches may show.',
+              'one stays flat below it. Snip the allowance of the right back at the top of the vent, to ' +
+              'the last stitch of the seam but not through it, so that the seam above lies open.',
+            'Pin both extensions on each other and sew their slanting upper edges together, ' +
+              `${width('vent_allowance')} from the edge, through the left back too if the stitches may show.`,
           ],
           sews: [
             ...edgesOf([back], 'vent_top'),
@@ -105,7 +107,7 @@ export function sideStep({ front, back, width }: SewnSkirt): SewingStep {
   return {
     title: 'Side seams',
     words: [
-      'Lay front and back right sides together. The notches of the hip line meet, and so do both ends.',
+      'Neaten the side edges of the front. Lay front and back right sides together. The notches of the hip line meet, and so do both ends.',
       `Sew ${width('side_allowance')} from the edge, and press the seams open.`,
     ],
     sews: edgesOf([front, back], 'side'),

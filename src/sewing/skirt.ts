@@ -53,7 +53,7 @@ export function sewnSkirt(
     const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
     return most - least <= SAME_PLACE
       ? words(most, display)
-      : `${words(least, display)} to ${words(most, display)}, by size`;
+      : `${span(words(least, display), words(most, display))}, by size`;
   };
   const zipLength = ({ pieces, parameters }: SewnSize): number | undefined =>
     zipOf(pieces, parameters)?.length;
@@ -81,4 +81,12 @@ function openingOf({ outline }: PiecePlan): SewnSkirt['opening'] {
 /** Whether a piece has an edge of that name. */
 export function hasEdge({ outline }: PiecePlan, edge: string): boolean {
   return outline.some(({ seam }) => seam === edge);
+}
+
+/** From a length to another; the other market's, in parentheses, once where it is the same. */
+function span(from: string, to: string): string {
+  const [, one, same] = /^(.*) (\(.*\))$/u.exec(from) ?? [];
+  return one !== undefined && same !== undefined && to.endsWith(same)
+    ? `${one} to ${to}`
+    : `${from} to ${to}`;
 }

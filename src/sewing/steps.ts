@@ -1,5 +1,5 @@
 /** The steps in which a skirt is sewn, in an order in which each finds its edges free. */
-import { liningEdgeSteps, liningSteps } from './lining';
+import { liningEdgeSteps, liningHemSteps, liningSteps } from './lining';
 import { centerBackSteps, dartSteps, hemStep, sideStep } from './shell';
 import type { SewnSkirt } from './skirt';
 import type { SewingStep } from './step';
@@ -18,6 +18,7 @@ export function sewingSteps(skirt: SewnSkirt): readonly SewingStep[] {
     ...liningSteps(skirt),
     ...waistSteps(skirt),
     hemStep(skirt),
+    ...liningHemSteps(skirt),
     ...liningEdgeSteps(skirt),
   ];
 }

@@ -43,7 +43,8 @@ function bandSteps(skirt: SewnSkirt, band: NonNullable<SewnSkirt['band']>): read
       title: 'Waistband',
       words: [
         'Pin the notched edge of the band to the waist, right sides together: every notch meets its dart ' +
-          'or seam. The underlap stands out beyond the right back, and the other end meets the left one. ' +
+          'or seam. The underlap stands out beyond the right back; the other end stands out beyond the fold of the left ' +
+          `one by its allowance of ${width('band_allowance')}. ` +
           `${ease}Sew ${width('waist_allowance')} from the edge and press the seam into the band.`,
         'Fold the band along its fold line, right sides together, and close both ends ' +
           `${width('band_allowance')} from the edge, along the lower edge of the underlap too. Trim, turn ` +
@@ -64,7 +65,6 @@ function bandSteps(skirt: SewnSkirt, band: NonNullable<SewnSkirt['band']>): read
           'lies below the left end.',
       ],
       sews: [],
-      beside: [band.name],
     },
   ];
 }
@@ -96,7 +96,6 @@ function facingSteps(skirt: SewnSkirt): readonly SewingStep[] {
       title: 'Closing',
       words: ['Sew a hook and eye above the zip.'],
       sews: [],
-      beside: facings.map(({ name }) => name),
     },
   ];
 }

@@ -85,6 +85,8 @@ describe.each(GARMENTS)('the steps of %s with %j', (style, set) => {
     for (const { name } of skirt.linings) {
       expect(at(`${name}.side`)).toBeLessThan(at(`${name}.waist`));
       expect(at(`${name}.waist`)).toBe(at('back.waist'));
+      // It is leveled by the hem of the skirt.
+      expect(at('back.hem')).toBeLessThan(at(`${name}.hem`));
     }
     // The lining is caught at the vent once the hem below it is done.
     const lined = skirt.linings

@@ -104,10 +104,11 @@ function rowOf(
   return sketchOf(shapes);
 }
 
-/** Its name where there is room for it, else its number in the list of pieces. */
+/** Its number in the list of pieces, with its name where there is room for it. */
 function labelOf(piece: Piece, { pieces }: PicturedGarment, width: number): string {
-  const name = piece.plan.name.replace(/_/g, ' ');
-  return fitted(name, NAME, width) >= LEAST_NAME ? name : `${pieces.indexOf(piece) + 1}`;
+  const number = `${pieces.indexOf(piece) + 1}`;
+  const both = `${number} ${piece.plan.name.replace(/_/g, ' ')}`;
+  return fitted(both, NAME, width) >= LEAST_NAME ? both : number;
 }
 
 function segmentsOf(piece: Piece, { edge, stretch }: SewnEdge, zipEnd: number): readonly Segment[] {
