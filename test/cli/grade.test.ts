@@ -53,7 +53,10 @@ describe('the uneven misses grade, end to end', () => {
       'misses',
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
-    const rules = rowsOf(place.read('misses/grade-rules.csv'));
+    // The lines for lengthening end on the slanting side, where a move is no sixteenth.
+    const rules = rowsOf(place.read('misses/grade-rules.csv')).filter(
+      ({ point = '' }) => !/^(?:length|hip_depth)_/u.test(point),
+    );
     expect(rules).toHaveLength(8 * (12 + 14));
     const order = Object.entries(GRADE).toSorted(([a], [b]) => Number(a) - Number(b));
     for (const { piece, point = '', size = '', ...cells } of rules) {
