@@ -111,21 +111,10 @@ function inOrder<Part extends Boxed>(
 ): Arrangement<Part> | undefined {
   const taken = new Map<Part, Box>();
   for (const part of ordered) {
-    const spread = [...taken.values()].map((box) => grownBox(box, gap));
-    const lefts = [0, ...spread.map(({ right }) => right)];
-    const tops = [0, ...spread.map(({ bottom }) => bottom)];
-    const boxes = tops
-      .flatMap((top) =>
-        lefts.map((left) => ({
-          left,
-          top,
-          right: left + widthOf(part),
-          bottom: top + heightOf(part),
-        })),
-      )
-      .toSorted((a, b) => a.top - b.top + LEFTNESS * (a.left - b.left));
-    const free = boxes.find(
-      (box) => box.right <= width && !spread.some((other) => boxesOverlap(box, other)),
+    const free = freePlace(
+      part,
+      [...taken.values()].map((box) => grownBox(box, gap)),
+      width,
     );
     if (free === undefined) return undefined;
     taken.set(part, free);
@@ -135,4 +124,22 @@ function inOrder<Part extends Boxed>(
     return zeroAt(part, point(left, top));
   });
   return { parts, zeros };
+}
+
+/** The best place for a part beside or below the boxes that are taken; undefined if it is too wide. */
+function freePlace(part: Boxed, taken: readonly Box[], width: number): Box | undefined {
+  const lefts = [0, ...taken.map(({ right }) => right)];
+  let best: Box | undefined;
+  let least = Infinity;
+  for (const top of [0, ...taken.map(({ bottom }) => bottom)]) {
+    for (const left of lefts) {
+      const cost = top + LEFTNESS * left;
+      if (cost >= least || left + widthOf(part) > width) continue;
+      const box = { left, top, right: left + widthOf(part), bottom: top + heightOf(part) };
+      if (taken.some((other) => boxesOverlap(box, other))) continue;
+      best = box;
+      least = cost;
+    }
+  }
+  return best;
 }
