@@ -23,6 +23,13 @@ export interface Kept {
   readonly stays: boolean;
 }
 
+/** The row in which marks are told, and how far its leaders run straight; `type` is in mm. */
+export interface MarkRow {
+  readonly frame: RowFrame;
+  readonly start: number;
+  readonly type: number;
+}
+
 // Lengths in type sizes.
 /** From the middle of one label to the next. */
 const PITCH = 1.15;
@@ -45,15 +52,11 @@ interface CombLabel extends RowLabel {
   readonly site?: MarkSite;
 }
 
-/** The comb of sites in a row whose leaders are straight as far as `start`; `type` is in mm. */
+/** The comb of sites in a row. */
 export function markComb(
   { sizes }: NestedPiece,
   sites: readonly MarkSite[],
-  {
-    frame,
-    start,
-    type,
-  }: { readonly frame: RowFrame; readonly start: number; readonly type: number },
+  { frame, start, type }: MarkRow,
   kept: readonly Kept[],
 ): SideMarks {
   const labels = rowLabels(sites, frame, type, kept);

@@ -1,5 +1,5 @@
 /** A printed scale: the marks along an edge again beside it, the sizes one below another. */
-import type { Kept, SideMarks } from './mark-comb';
+import type { Kept, MarkRow, SideMarks } from './mark-comb';
 import { told } from './mark-comb';
 import type { MarkSite, SizeMark } from './mark-sites';
 import type { NestedPiece } from './nested-piece';
@@ -25,11 +25,7 @@ const NAME = 1.2;
 export function markScale(
   nested: NestedPiece,
   sites: readonly MarkSite[],
-  {
-    frame,
-    start,
-    type,
-  }: { readonly frame: RowFrame; readonly start: number; readonly type: number },
+  { frame, start, type }: MarkRow,
   kept: readonly Kept[],
 ): SideMarks {
   const own = nested.sizes.map(({ label, style: { outline, base } }, size) => {
@@ -77,11 +73,7 @@ export function markScale(
 function names(
   { sizes }: NestedPiece,
   of: readonly MarkSite[],
-  {
-    frame,
-    start,
-    type,
-  }: { readonly frame: RowFrame; readonly start: number; readonly type: number },
+  { frame, start, type }: MarkRow,
 ): readonly Shape[] {
   const base = sizes.findIndex(({ style }) => style.base);
   const end = start + (sizes.length + 0.4) * PITCH * type;
