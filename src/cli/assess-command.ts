@@ -2,12 +2,16 @@
 import { markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
+import { assessFacts } from './assess-facts';
 import { assessReport } from './assess-report';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
 /** The options of `assess` as commander reads them. */
-export interface AssessCommandOptions extends StyleOptions {
+export interface AssessCommandOptions extends StyleOptions, AsDocument {
   readonly base: string;
   readonly tolerance?: string;
   readonly zero?: string;
@@ -24,18 +28,23 @@ export interface AssessCommandOptions extends StyleOptions {
 export function assessCommand(
   file: string,
   sheetFile: string,
-  { style, set, unit, fractions, ...options }: AssessCommandOptions,
+  { style, set, unit, fractions, json, ...options }: AssessCommandOptions,
   io: Io,
 ): ExitCode {
+  const chart = readNamed(io, file);
+  const sheet = readNamed(io, sheetFile);
   const marking = markSheet({
     ...options,
-    chart: io.readText(file),
-    file,
-    sheet: io.readText(sheetFile),
-    sheetFile,
+    chart: chart.text,
+    file: chart.file,
+    sheet: sheet.text,
+    sheetFile: sheet.file,
     ...styleRequest({ style, set }, io),
   });
   const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
-  io.out(assessReport(marking, display));
-  return marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1;
+  return tell(io, 'assess', json, {
+    exitCode: marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1,
+    words: () => assessReport(marking, display),
+    facts: () => assessFacts(marking),
+  });
 }

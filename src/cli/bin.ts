@@ -2,6 +2,7 @@
 import { expectBriefRun } from './brief-run';
 import { faultMessage, streamFaultMessage } from './fault';
 import { processIo } from './io';
+import { refusalText, wantsDocument } from './json-document';
 import { main } from './main';
 
 /** Exit code where what the program says cannot be written, which is no fault of its own. */
@@ -33,6 +34,9 @@ try {
   // A stream that failed meanwhile has the last word.
   process.exitCode ??= code;
 } catch (error) {
-  process.stderr.write(faultMessage(error));
+  const argv = process.argv.slice(2);
+  const message = faultMessage(error).trimEnd();
+  process.stderr.write(`${message}\n`);
+  if (wantsDocument(argv)) process.stdout.write(refusalText(argv, 3, { code: 'fault', message }));
   process.exitCode = 3;
 }

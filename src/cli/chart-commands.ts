@@ -1,6 +1,6 @@
 /** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
 import type { AddCommands } from './options';
-import { againstOption, replaceOption, unitOption, withTelling } from './options';
+import { againstOption, jsonOption, replaceOption, unitOption, withTelling } from './options';
 import type { StylesCommandOptions } from './styles-command';
 
 /** Adds `check`, `chart` and `styles`. */
@@ -20,6 +20,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .description('print a chart in canonical form: one measurement a row')
     .argument('<chart.csv>', 'body measurements, in either layout')
     .addOption(unitOption())
+    .addOption(jsonOption())
     .action(async (chart: string, options: object) => {
       const { chartCommand } = await import('./chart-command');
       end(chartCommand(chart, options, io));
@@ -30,6 +31,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .argument('[name]', 'a style')
     .option('--out <folder>', 'write a line drawing of each style instead')
     .addOption(replaceOption())
+    .addOption(jsonOption())
     .action(async (name: string | undefined, options: StylesCommandOptions) => {
       const { stylesCommand } = await import('./styles-command');
       end(await stylesCommand(name, options, io));

@@ -12,15 +12,20 @@ import { tableSource } from '../standards/published-table';
 import { SAME_STEP } from '../tolerance';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, showLength, showNumber, trimmed } from '../units';
+import type { Verdict } from '../verdict/verdict';
 import { verdictOf } from '../verdict/verdict';
 import { CHART_READY, verdictLine } from '../verdict/words';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { findingFacts, verdictFacts } from './json-facts';
 import type { Telling } from './options';
+import { readNamed } from './read-named';
 import { wrappedParagraph, textTable } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
 
 /** The options of `check` as commander reads them. */
-export interface CheckCommandOptions extends Telling {
+export interface CheckCommandOptions extends Telling, AsDocument {
   /** Ids of published tables; a choice that fits the chart if empty. */
   readonly against: readonly string[];
   readonly unit?: LengthUnit;
@@ -32,37 +37,79 @@ export interface CheckCommandOptions extends Telling {
  * a chart or a table that cannot be used.
  */
 export function checkCommand(file: string, options: CheckCommandOptions, io: Io): ExitCode {
-  const chart = readChart(io.readText(file), file);
+  const named = readNamed(io, file);
+  const chart = readChart(named.text, named.file);
   const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };
   const against = options.against.length > 0 ? options.against : undefined;
   const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
-  const isGraded = chart.sizes.length > 1;
-  const ready = isGraded ? CHART_READY : 'Can be drafted';
+  const ready = chart.sizes.length > 1 ? CHART_READY : 'Can be drafted';
   const verdict = verdictOf(findings, chart.sizes, display);
-  if (options.quiet === true) io.out(wrappedParagraph(verdictLine(verdict, ready)));
-  else {
-    // The steps stand in the tables already, so only what is not there is told in words.
-    const words = findings.filter(
-      ({ check }) => check !== 'step-against-standard' && !isChoice(check),
-    );
-    const where = options.verbose === true ? 'told below' : 'which --verbose tells';
-    io.out(
-      [
-        wrappedParagraph(
-          `${file}: ${isGraded ? `${chart.sizes.length} sizes` : '1 size'}, ${UNIT_WORDS[display.unit]}`,
-        ),
-        verdictReport(verdict, io.color, where, ready),
-        ...(isGraded
-          ? comparedTables(chart, against).map((table) =>
-              comparison(chart, table, findings, display),
-            )
-          : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),
-        ...findingsInWords(words, options, io.color),
-        ...explanations(display).slice(isGraded ? 0 : 1),
-      ].join('\n'),
-    );
-  }
-  return verdict.kind === 'mend' ? 1 : 0;
+  const told = { chart, findings, verdict, ready, display, against };
+  return tell(io, 'check', options.json, {
+    exitCode: verdict.kind === 'mend' ? 1 : 0,
+    words: () =>
+      options.quiet === true
+        ? wrappedParagraph(verdictLine(verdict, ready))
+        : checkReport(told, options, io.color),
+    facts: () => checkFacts(told),
+  });
+}
+
+/** A chart and what the checks say of it. */
+interface CheckedChart {
+  readonly chart: SizeChart;
+  readonly findings: readonly Finding[];
+  readonly verdict: Verdict;
+  /** What may be done where nothing is left to decide. */
+  readonly ready: string;
+  readonly display: LengthDisplay;
+  /** Tables that were asked for. */
+  readonly against: readonly string[] | undefined;
+}
+
+function checkReport(checked: CheckedChart, telling: Telling, color: boolean): string {
+  const { chart, findings, verdict, ready, display, against } = checked;
+  const isGraded = chart.sizes.length > 1;
+  // The steps stand in the tables already, so only what is not there is told in words.
+  const words = findings.filter(
+    ({ check }) => check !== 'step-against-standard' && !isChoice(check),
+  );
+  const where = telling.verbose === true ? 'told below' : 'which --verbose tells';
+  return [
+    wrappedParagraph(
+      `${chart.file}: ${isGraded ? `${chart.sizes.length} sizes` : '1 size'}, ${UNIT_WORDS[display.unit]}`,
+    ),
+    verdictReport(verdict, color, where, ready),
+    ...(isGraded
+      ? comparedTables(chart, against).map((table) => comparison(chart, table, findings, display))
+      : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),
+    ...findingsInWords(words, telling, color),
+    ...explanations(display).slice(isGraded ? 0 : 1),
+  ].join('\n');
+}
+
+/** The document of a check: findings, and each step of the chart beside that of each table. */
+function checkFacts({ chart, findings, verdict, ready, display, against }: CheckedChart): object {
+  const tables = chart.sizes.length > 1 ? comparedTables(chart, against) : [];
+  return {
+    chart: chart.file,
+    sizes: chart.sizes,
+    unit: display.unit,
+    verdict: verdictFacts(verdict, ready),
+    against: tables.map(({ table }) => ({
+      table: table.id,
+      source: tableSource(table),
+      steps: compareSteps(chart, table).map(({ chart: step, table: given }) => ({
+        from: step.from.size,
+        to: step.to.size,
+        waist: step.waist,
+        hip: step.hip,
+        hip_due: given?.hipGrowth,
+        agrees: given?.agrees,
+      })),
+    })),
+    findings: findingFacts(findings, display),
+  };
 }
 
 /** When a step or the total of a chart agrees with that of a table, and what a table is. */

@@ -2,10 +2,13 @@
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { writtenFacts } from './json-facts';
 import { wrappedParagraph } from './text-table';
 
 /** The options of `exercise` as commander reads them. */
-export interface ExerciseCommandOptions {
+export interface ExerciseCommandOptions extends AsDocument {
   /** As typed; anything but digits is refused. */
   readonly seed: string;
   readonly difficulty: Difficulty;
@@ -19,26 +22,29 @@ export interface ExerciseCommandOptions {
  * what writing throws.
  */
 export async function exerciseCommand(
-  { seed, difficulty, unit, out, replace }: ExerciseCommandOptions,
+  { seed, difficulty, unit, out, replace, json }: ExerciseCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const number = /^\d+$/.test(seed) ? Number(seed) : NaN;
   const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
   const folder = out ?? `output/exercise-${seed}-${difficulty}`;
-  await io.write(folder, files, { set: 'exercise', replace });
-  io.out(
+  const written = await io.write(folder, files, { set: 'exercise', replace });
+  const words = (): string =>
     wrappedParagraph(
       `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +
         `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}.`,
     ) +
-      wrappedParagraph(
-        'Fill in how far each point moves from the base size: dx from the center line to the ' +
-          'side, dy down from the waist, zero at the center of the waist.',
-      ) +
-      `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
-      `  ${folder}/key.csv    the key\n\n` +
-      `Have it assessed:\n  npx skirtgrade assess ${folder}/chart.csv \\\n` +
-      `    ${folder}/sheet.csv --base ${base}\n`,
-  );
-  return 0;
+    wrappedParagraph(
+      'Fill in how far each point moves from the base size: dx from the center line to the ' +
+        'side, dy down from the waist, zero at the center of the waist.',
+    ) +
+    `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
+    `  ${folder}/key.csv    the key\n\n` +
+    `Have it assessed:\n  npx skirtgrade assess ${folder}/chart.csv \\\n` +
+    `    ${folder}/sheet.csv --base ${base}\n`;
+  return tell(io, 'exercise', json, {
+    exitCode: 0,
+    words,
+    facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
+  });
 }

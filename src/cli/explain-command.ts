@@ -2,6 +2,8 @@
 import { basename, dirname } from 'node:path';
 import type { BoardLine } from '../study/explain/board';
 import { board, markdown } from '../study/explain/board';
+import { quotient } from '../formula/fraction';
+import type { Derivation } from '../study/explain/derivation';
 import { derivation } from '../study/explain/derivation';
 import { ladderDrawing } from '../study/explain/ladder-drawing';
 import { readRoundingStep } from '../grade/rounding-step';
@@ -10,12 +12,15 @@ import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 import { wrappedParagraph, textTable } from './text-table';
 
 /** The options of `explain` as commander reads them. */
-export interface ExplainCommandOptions extends StyleOptions {
+export interface ExplainCommandOptions extends StyleOptions, AsDocument {
   readonly base: string;
   /** The only size to derive; all if absent. */
   readonly size?: string;
@@ -46,11 +51,12 @@ export async function explainCommand(
   options: ExplainCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const { set, style, size, round, out, replace, markdown: asMarkdown, ...rest } = options;
+  const { set, style, size, round, out, replace, json, markdown: asMarkdown, ...rest } = options;
+  const chart = readNamed(io, file);
   const result = gradeUnchecked({
     ...rest,
-    chart: io.readText(file),
-    file,
+    chart: chart.text,
+    file: chart.file,
     ...styleRequest({ style, set }, io),
   });
   const display = { unit: result.display.unit, fractions: true };
@@ -58,15 +64,42 @@ export async function explainCommand(
   const derived = derivation(result, point, ruler, size);
   const lines = board(derived, display);
   const told = asMarkdown ? markdown(lines) : lines.map(lineText).join('');
-  if (out === undefined) {
-    io.out(told);
-  } else {
+  const drawn = `\n${wrappedParagraph(`The ladder of all sizes is drawn in ${out ?? ''}.`)}`;
+  if (out !== undefined) {
     const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
     await io.write(dirname(out), [drawing], { set: `explain ${drawing.name}`, replace });
-    io.out(told);
-    if (!asMarkdown) io.out(`\n${wrappedParagraph(`The ladder of all sizes is drawn in ${out}.`)}`);
   }
-  return 0;
+  return tell(io, 'explain', json, {
+    exitCode: 0,
+    words: () => (out === undefined || asMarkdown ? told : told + drawn),
+    facts: () => ({ ...explainFacts(derived), drawing: out }),
+  });
+}
+
+/** The derivation as values: a share is how far the point moves for 1 of its measurement. */
+function explainFacts({ piece, point, base, zero, ruler, axes }: Derivation): object {
+  return {
+    point: `${piece}.${point}`,
+    base,
+    zero,
+    ruler,
+    axes: axes.map(({ axis, kind, rule, chain, terms, steps }) => ({
+      axis: `d${axis}`,
+      kind,
+      rule,
+      formulas: chain.links,
+      shares: Object.fromEntries(
+        terms.map(({ measurement, share }) => [measurement, quotient(share)]),
+      ),
+      steps: steps.map(({ from, to, move, rounded, drifted }) => ({
+        from,
+        to,
+        move,
+        rounded,
+        sum_of_rounded_steps: drifted,
+      })),
+    })),
+  };
 }
 
 function lineText(line: BoardLine): string {

@@ -12,6 +12,9 @@ import { draftWords } from './draft-words';
 import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
 import type { OwnWords } from './grade-report';
 import { gradeReport } from './grade-report';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { gradedFacts, writtenFacts } from './json-facts';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './options';
@@ -21,6 +24,7 @@ import { patternWords } from './pattern-words';
 export type OutputOptions = Partial<PrintRequest> &
   SpecOptions &
   Telling &
+  AsDocument &
   Readonly<Partial<Record<string, unknown>>>;
 
 /** Drafts the sizes of a chart and writes the results. */
@@ -67,8 +71,11 @@ async function write(
     set: 'grade',
     replace: options.replace === true,
   });
-  io.out(gradeReport(result, words, written, printed, { ...options, color: io.color }));
-  return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+  return tell(io, 'grade', options.json, {
+    exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
+    words: () => gradeReport(result, words, written, printed, { ...options, color: io.color }),
+    facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, printed) }),
+  });
 }
 
 /** An export is asked for by an option of its name, the spec also by what it is made from. */

@@ -2,8 +2,9 @@
 import { basename } from 'node:path';
 import { InputError } from '../errors';
 import type { SpecRequest } from '../jobs/grade-spec';
-import type { GradeRequest, NamedText, PatternRequest } from '../jobs/requests';
+import type { GradeRequest, PatternRequest } from '../jobs/requests';
 import type { Io } from './io';
+import { nameOf, readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
@@ -38,11 +39,12 @@ export interface SpecOptions {
 }
 
 /** Reads the files that the options name. */
-export function gradeRequest(file: string, options: GradeRequestOptions, io: Io): GradeRequest {
+export function gradeRequest(path: string, options: GradeRequestOptions, io: Io): GradeRequest {
+  const { text, file } = readNamed(io, path);
   const { style, set, against, ...rest } = options;
   return {
     ...rest,
-    chart: io.readText(file),
+    chart: text,
     file,
     ...styleRequest({ style, set }, io),
     ...(against.length > 0 ? { against } : {}),
@@ -61,26 +63,22 @@ export function patternRequest(options: PatternRequestOptions, io: Io): PatternR
   }
   return {
     ...rest,
-    pattern: named(pattern, io),
-    rules: named(rules, io),
-    ...(chart === undefined ? {} : { chart: named(chart, io) }),
-    ...(seams === undefined ? {} : { seams: named(seams, io) }),
+    pattern: readNamed(io, pattern),
+    rules: readNamed(io, rules),
+    ...(chart === undefined ? {} : { chart: readNamed(io, chart) }),
+    ...(seams === undefined ? {} : { seams: readNamed(io, seams) }),
   };
 }
 
 /** Reads the lists that a spec is made from. */
 export function specRequest({ measures, measured }: SpecOptions, io: Io): SpecRequest {
   return {
-    ...(measures === undefined ? {} : { measures: named(measures, io) }),
-    ...(measured === undefined ? {} : { measured: named(measured, io) }),
+    ...(measures === undefined ? {} : { measures: readNamed(io, measures) }),
+    ...(measured === undefined ? {} : { measured: readNamed(io, measured) }),
   };
-}
-
-function named(file: string, io: Io): NamedText {
-  return { text: io.readText(file), file };
 }
 
 /** The folder of the results: the one asked for, or one named after the file. */
 export function outFolder(file: string, { out }: { readonly out?: string }): string {
-  return out ?? `output/${basename(file).replace(/\.[^.]*$/, '')}`;
+  return out ?? `output/${basename(nameOf(file)).replace(/\.[^.]*$/, '')}`;
 }

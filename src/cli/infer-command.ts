@@ -1,13 +1,17 @@
 /** `skirtgrade infer`: the body increments behind a rule sheet. */
 import { inferIncrements } from '../study/infer/infer-increments';
 import type { LengthUnit } from '../units';
+import { inferFacts } from './infer-facts';
 import { inferReport, isContradictory } from './infer-report';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 
 /** The options of `infer` as commander reads them. */
-export interface InferCommandOptions extends StyleOptions {
+export interface InferCommandOptions extends StyleOptions, AsDocument {
   readonly base?: string;
   readonly zero?: string;
   /** Of the report; the sheet's if absent. */
@@ -21,17 +25,20 @@ export interface InferCommandOptions extends StyleOptions {
  */
 export function inferCommand(
   file: string,
-  { style, set, unit, fractions, ...options }: InferCommandOptions,
+  { style, set, unit, fractions, json, ...options }: InferCommandOptions,
   io: Io,
 ): ExitCode {
+  const sheet = readNamed(io, file);
   const inference = inferIncrements({
     ...options,
-    sheet: io.readText(file),
-    file,
+    sheet: sheet.text,
+    file: sheet.file,
     ...styleRequest({ style, set }, io),
   });
-  io.out(
-    inferReport(inference, { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false }),
-  );
-  return isContradictory(inference) ? 1 : 0;
+  const display = { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false };
+  return tell(io, 'infer', json, {
+    exitCode: isContradictory(inference) ? 1 : 0,
+    words: () => inferReport(inference, display),
+    facts: () => inferFacts(inference),
+  });
 }

@@ -1,9 +1,12 @@
 /** What a command needs of the world; tests give their own. */
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/decode';
+import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
 import { decodedTable } from '../table/decode';
-import { readBounded } from './read-file';
+import type { ReadFile } from './read-file';
+import { readBounded, readStandardInput } from './read-file';
+import { STDIN, nameOf } from './read-named';
 import type { WriteOrder, WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
 
@@ -15,7 +18,7 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130 | 143;
 
 /** What a command needs of the files that its call names. */
 export interface Files {
-  /** The text of a file. Throws InputError `file-unreadable`. */
+  /** The text of a file, or of the standard input by `-`, once. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
   /** Writes all files into a folder, or none. Throws what `writeFiles` throws. */
   readonly write: (
@@ -33,31 +36,43 @@ export interface Io extends Files {
   readonly color: boolean;
 }
 
-/** The process's own streams and files; colored only on a terminal, and never with NO_COLOR. */
+/** The process's own streams and files; colored only on a terminal that is not dumb, and never with NO_COLOR. */
 export function processIo(): Io {
   return {
     out: (text) => void process.stdout.write(text),
     error: (text) => void process.stderr.write(text),
-    ...filesFrom('.'),
-    color: process.stdout.isTTY && !process.env.NO_COLOR,
+    ...filesFrom('.', readStandardInput),
+    color: process.stdout.isTTY && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   };
 }
 
 /**
- * The real file system; relative paths start in `folder`, and are told as they were given. What was
- * read by it is not overwritten by it.
+ * The real file system; relative paths start in `folder`, and are told as they were given. `stdin` reads
+ * the standard input. What was read is not overwritten.
  */
-export function filesFrom(folder: string): Files {
+export function filesFrom(folder: string, stdin: (given: string) => ReadFile): Files {
   const at = (path: string): string => (isAbsolute(path) ? path : join(folder, path));
   const inputs = new Set<string>();
+  let isDrained = false;
   return {
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.
       const isDrawing = /\.(dxf|rul)$/iu.test(path);
-      const { bytes, identity } = readBounded(path, at(path));
+      const isPiped = path === STDIN;
+      if (isPiped && isDrained) throw drained();
+      isDrained ||= isPiped;
+      const { bytes, identity } = isPiped ? stdin(nameOf(path)) : readBounded(path, at(path));
       inputs.add(identity);
       return isDrawing ? decodedDrawing(bytes, path) : decodedTable(bytes);
     },
     write: (path, files, order) => writeFiles(path, at(path), files, order, inputs),
   };
+}
+
+function drained(): InputError {
+  return new InputError('file-unreadable', {
+    what: 'the standard input can be read once',
+    allowed: '- for one file of a call, and paths for the others',
+    place: { file: nameOf(STDIN) },
+  });
 }

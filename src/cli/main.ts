@@ -7,6 +7,8 @@ import { unprintableArgument } from './argument-text';
 import { addChartCommands } from './chart-commands';
 import { addExamples } from './examples';
 import type { ExitCode, Io } from './io';
+import type { Refusal } from './json-document';
+import { refusalOf, refusalText, wantsDocument } from './json-document';
 import { optionMessage } from './option-words';
 import { addPatternCommands } from './pattern-commands';
 import { STOP_CODES, Stopped } from './stopped';
@@ -27,10 +29,14 @@ cannot take them.`;
  */
 export async function main(argv: readonly string[], world: Io): Promise<ExitCode> {
   const io = withSafeText(world);
+  const refuse = (refusal: Refusal, exitCode: ExitCode = 2): ExitCode => {
+    if (wantsDocument(argv)) io.out(refusalText(argv, exitCode, refusal));
+    return exitCode;
+  };
   const unprintable = unprintableArgument(argv);
   if (unprintable !== undefined) {
     io.error(`skirtgrade: ${unprintable}\n`);
-    return 2;
+    return refuse({ code: 'character-unseen', message: unprintable });
   }
   let exitCode: ExitCode = 0;
   const program = new Command('skirtgrade')
@@ -65,15 +71,21 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
     return exitCode;
   } catch (error) {
     // Commander has told the user already; its own code 0 is for help and version.
-    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof CommanderError)
+      return error.exitCode === 0 ? 0 : refuse({ code: 'call', message: callMessage(error) });
     if (error instanceof Stopped) {
       io.error(`skirtgrade: ${error.message}.\n`);
-      return STOP_CODES[error.signal];
+      return refuse({ code: 'stopped', message: error.message }, STOP_CODES[error.signal]);
     }
     if (!(error instanceof InputError)) throw error;
     io.error(`skirtgrade: ${optionMessage(error)}\n`);
-    return 2;
+    return refuse(refusalOf(error));
   }
+}
+
+/** What commander says, without its first word. */
+function callMessage({ message }: CommanderError): string {
+  return message.replace(/^error: /u, '');
 }
 
 /** No text that came from a file, from the call or from the system moves what the terminal shows. */

@@ -53,11 +53,17 @@ export interface Telling {
   readonly quiet?: boolean;
 }
 
-/** Adds `--verbose` and `--quiet`, which exclude each other; `least` is what is told at least. */
+/** `--json`, which every command has; it goes with none of the options that choose words. */
+export function jsonOption(...conflicts: readonly string[]): Option {
+  return new Option('--json', 'tell it as a document for programs').conflicts([...conflicts]);
+}
+
+/** Adds `--verbose` and `--quiet`, which exclude each other, and `--json`; `least` is what is told at least. */
 export function withTelling(command: Command, least = 'only the files written'): Command {
   return command
     .addOption(new Option('--verbose', 'tell every finding and the tables').conflicts('quiet'))
-    .option('--quiet', `tell ${least}`);
+    .option('--quiet', `tell ${least}`)
+    .addOption(jsonOption('verbose', 'quiet'));
 }
 
 /** Adds `--style` and `--set`. */

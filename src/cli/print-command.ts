@@ -11,6 +11,9 @@ import { verdictOf } from '../verdict/verdict';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { gradedFacts, writtenFacts } from './json-facts';
 import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
@@ -18,7 +21,7 @@ import type { WrittenFiles } from './write-files';
 import { droppedReport, namesReport, sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
-export type PrintCommandOptions = GradeRequestOptions & PrintRequest & Telling;
+export type PrintCommandOptions = GradeRequestOptions & PrintRequest & Telling & AsDocument;
 
 /**
  * Grades, writes the sheets and tells how many there are. Gives 0, or 1 where a check failed;
@@ -33,12 +36,14 @@ export async function printCommand(
   const files = await printFiles(result, options);
   const order = { set: 'print', replace: options.replace };
   const written = await io.write(outFolder(file, options), files, order);
-  io.out(
-    options.quiet === true
-      ? namesReport(written)
-      : printReport(result, written, files, options, io),
-  );
-  return result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0;
+  return tell(io, 'print', options.json, {
+    exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
+    words: () =>
+      options.quiet === true
+        ? namesReport(written)
+        : printReport(result, written, files, options, io),
+    facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, files) }),
+  });
 }
 
 /** In lines of at most 80 columns; the verdict is that of `grade`. */

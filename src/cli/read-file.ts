@@ -41,21 +41,31 @@ export function readBounded(given: string, path: string): ReadFile {
   try {
     // Without waiting: a pipe that nobody writes to would hold the program forever.
     file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
-    const stat = fstatSync(file, { bigint: true });
-    const identity = identityOf(stat);
-    if (stat.isFile()) {
-      if (stat.size > MOST_BYTES) throw tooLarge(given, `${stat.size} bytes`);
-      return { bytes: readAll(file, given, false), identity };
-    }
-    return { bytes: readAll(file, given, stat.isFIFO()), identity };
+    return readOpen(given, file);
   } catch (error) {
-    if (error instanceof InputError) throw error;
     if (error instanceof Error && 'code' in error && error.code === 'ENOENT')
       throw missing(given, path);
-    throw unreadable(given, error instanceof Error ? error.message : String(error));
+    throw asUnreadable(given, error);
   } finally {
     if (file !== undefined) closeSync(file);
   }
+}
+
+/** Reads the standard input to its end, as `readBounded` reads a file. */
+export function readStandardInput(given: string): ReadFile {
+  try {
+    return readOpen(given, process.stdin.fd);
+  } catch (error) {
+    throw asUnreadable(given, error);
+  }
+}
+
+/** What an open file, a pipe or a terminal still has, up to the bound. */
+function readOpen(given: string, file: number): ReadFile {
+  const stat = fstatSync(file, { bigint: true });
+  const identity = identityOf(stat);
+  if (stat.isFile() && stat.size > MOST_BYTES) throw tooLarge(given, `${stat.size} bytes`);
+  return { bytes: readAll(file, given, stat.isFIFO()), identity };
 }
 
 function readAll(file: number, given: string, isPipe: boolean): Buffer {
@@ -89,9 +99,18 @@ function readOrWait(file: number, chunk: Buffer): number | undefined {
   try {
     return readSync(file, chunk);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EAGAIN') return undefined;
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EAGAIN') return undefined;
+    // The end of a pipe on Windows.
+    if (code === 'EOF') return 0;
     throw error;
   }
+}
+
+/** An error of the system as one of input; one of input as it is. */
+function asUnreadable(given: string, error: unknown): InputError {
+  if (error instanceof InputError) return error;
+  return unreadable(given, error instanceof Error ? error.message : String(error));
 }
 
 function tooLarge(given: string, got: string): InputError {

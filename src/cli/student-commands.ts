@@ -6,7 +6,7 @@ import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
 import type { AssessCommandOptions } from './assess-command';
 import type { AddCommands } from './options';
-import { list, replaceOption, unitOption, withStyle } from './options';
+import { jsonOption, list, replaceOption, unitOption, withStyle } from './options';
 
 /** Adds `assess`, `explain`, `infer` and `exercise`. */
 export const addStudentCommands: AddCommands = (program, io, end) => {
@@ -34,6 +34,7 @@ const addAssess: AddCommands = (program, io, end) => {
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
     .addOption(sheetUnit())
     .option('--fractions', 'show inches as fractions')
+    .addOption(jsonOption())
     .action(async (chart: string, sheet: string, options: AssessCommandOptions) => {
       const { assessCommand } = await import('./assess-command');
       end(assessCommand(chart, sheet, options, io));
@@ -56,6 +57,7 @@ const addExplain: AddCommands = (program, io, end) => {
     .option('--markdown', 'write Markdown')
     .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
     .addOption(replaceOption())
+    .addOption(jsonOption('markdown'))
     .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
       const { explainCommand } = await import('./explain-command');
       end(await explainCommand(chart, point, options, io));
@@ -73,6 +75,7 @@ const addInfer: AddCommands = (program, io, end) => {
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .addOption(sheetUnit())
     .option('--fractions', 'show inches as fractions')
+    .addOption(jsonOption())
     .action(async (sheet: string, options: InferCommandOptions) => {
       const { inferCommand } = await import('./infer-command');
       end(inferCommand(sheet, options, io));
@@ -94,6 +97,7 @@ const addExercise: AddCommands = (program, io, end) => {
     )
     .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
     .addOption(replaceOption())
+    .addOption(jsonOption())
     .action(async (options: ExerciseCommandOptions) => {
       const { exerciseCommand } = await import('./exercise-command');
       end(await exerciseCommand(options, io));

@@ -4,6 +4,7 @@ import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
 import { namesMeant } from '../table/name-match';
 import type { Io } from './io';
+import { STDIN, readNamed } from './read-named';
 
 /** These options as commander reads them. */
 export interface StyleOptions {
@@ -19,9 +20,19 @@ export function styleRequest(
   io: Io,
 ): Required<Pick<GradeRequest, 'style' | 'set'>> {
   return {
-    style: /\.csv$/i.test(style) ? readStyle(io.readText(style), style) : style,
+    style: isFile(style) ? readStyle(...textAndName(style, io)) : style,
     set: settingsOf(set),
   };
+}
+
+/** A style file, by the end of its name or from the standard input. */
+function isFile(style: string): boolean {
+  return style === STDIN || /\.csv$/iu.test(style);
+}
+
+function textAndName(style: string, io: Io): [text: string, file: string] {
+  const { text, file } = readNamed(io, style);
+  return [text, file];
 }
 
 /** Each `hem_taper=1 in` as name and value. */

@@ -4,11 +4,14 @@ import { STYLES, defaultOf, findStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import { marketValues } from '../draft/market-value';
 import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { writtenFacts } from './json-facts';
 import { parameterGroups } from './parameter-groups';
 import { wrappedParagraph } from './text-table';
 
 /** The options of `styles` as commander reads them. */
-export interface StylesCommandOptions {
+export interface StylesCommandOptions extends AsDocument {
   readonly out?: string;
   readonly replace?: boolean;
 }
@@ -19,18 +22,25 @@ export interface StylesCommandOptions {
  */
 export async function stylesCommand(
   name: string | undefined,
-  { out, replace }: StylesCommandOptions,
+  { out, replace, json }: StylesCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   if (out !== undefined) {
     const { styleDrawings } = await import('../files/style-drawings');
     const drawings = styleDrawings(name === undefined ? STYLES : [findStyle(name)]);
-    await io.write(out, drawings, { set: 'styles', replace });
-    io.out(wrappedParagraph(`Written to ${out}: ${drawings.map((file) => file.name).join(', ')}`));
-    return 0;
+    const written = await io.write(out, drawings, { set: 'styles', replace });
+    return tell(io, 'styles', json, {
+      exitCode: 0,
+      words: () => wrappedParagraph(`Written to ${out}: ${written.names.join(', ')}`),
+      facts: () => writtenFacts(written),
+    });
   }
-  io.out(name === undefined ? styleList() : styleText(findStyle(name)));
-  return 0;
+  const style = name === undefined ? undefined : findStyle(name);
+  return tell(io, 'styles', json, {
+    exitCode: 0,
+    words: () => (style === undefined ? styleList() : styleText(style)),
+    facts: () => ({ styles: style === undefined ? STYLES.map(named) : [styleFacts(style)] }),
+  });
 }
 
 function styleList(): string {
@@ -41,6 +51,22 @@ function styleList(): string {
       '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters.',
     )
   );
+}
+
+function named({ name, description }: Style): object {
+  return { name, description };
+}
+
+/** A style with its parameters, defaults as text with their units. */
+function styleFacts(style: Style): object {
+  return {
+    ...named(style),
+    parameters: style.block.parameters.map((definition) => {
+      const { name, quantity, least, most, meaning } = definition;
+      const { value, source } = defaultOf(style, definition);
+      return { name, default: value, quantity, least, most, meaning, source };
+    }),
+  };
 }
 
 /** One line a style, its name padded so that the descriptions stand below each other. */

@@ -8,15 +8,15 @@ export interface Run {
   readonly stderr: string;
 }
 
-/** One call whose relative paths start in a folder. */
+/** One call whose relative paths start in a folder; `input` is its standard input. */
 export async function runIn(
   folder: string,
   args: readonly string[],
-  { color = false } = {},
+  { color = false, input = '' } = {},
 ): Promise<Run> {
   let [stdout, stderr] = ['', ''];
   const status = await main(args, {
-    ...filesFrom(folder),
+    ...filesFrom(folder, () => ({ bytes: Buffer.from(input), identity: 'stdin' })),
     out: (text) => void (stdout += text),
     error: (text) => void (stderr += text),
     color,

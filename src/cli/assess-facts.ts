@@ -1,0 +1,46 @@
+/** An assessed sheet as the values of a document. */
+import type { Run } from '../study/mark/explanations';
+import type { Marking } from '../study/mark/mark-sheet';
+
+/** The score, every cell, the cause of the whole sheet, and the slips with the cells they explain. */
+export function assessFacts(marking: Marking): object {
+  const { sheet, result, convention, tolerance, pieces, cells, decisions, cause } = marking;
+  const { found, unexplained } = marking.diagnosis;
+  const runFacts = ({ series, sizes }: Run): object => ({
+    piece: series.piece,
+    point: series.point,
+    axis: `d${series.axis}`,
+    sizes: sizes.map((i) => marking.key.sizes[i]),
+  });
+  return {
+    sheet: sheet.file,
+    chart: result.chart.file,
+    style: result.style.name,
+    base: result.range.base,
+    tolerance,
+    pieces,
+    zeros: Object.fromEntries(convention.zeros),
+    y: convention.up ? 'up' : 'down',
+    decisions,
+    cause:
+      cause === undefined
+        ? null
+        : {
+            name: cause.cause.id,
+            words: cause.cause.words,
+            advice: cause.cause.advice,
+            or: cause.alike.map(({ words }) => words),
+          },
+    slips: found.map(({ slip, runs, alike }) => ({
+      name: slip.id,
+      words: slip.words,
+      or: alike.map(({ words }) => words),
+      cells: runs.map(runFacts),
+    })),
+    unexplained: unexplained.map(runFacts),
+    cells: cells.map(({ axis, form, ...cell }) => ({
+      ...cell,
+      axis: form === 'step' ? `step_d${axis}` : `d${axis}`,
+    })),
+  };
+}

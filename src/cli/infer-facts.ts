@@ -1,0 +1,22 @@
+/** The increments behind a rule sheet as the values of a document. */
+import type { Inference } from '../study/infer/infer-increments';
+
+/** Increments from the base by size, `null` where the sheet cannot tell, and the cells left out. */
+export function inferFacts(inference: Inference): object {
+  const { sheet, style, base, measurements, unseen, zeros, upIsTaken, sizes } = inference;
+  return {
+    sheet: sheet.file,
+    style,
+    base,
+    zeros: Object.fromEntries(zeros),
+    y_up_is_taken: upIsTaken,
+    cannot_tell: unseen,
+    sizes: sizes.map(({ label, increments, residual, worst, leftOut }) => ({
+      size: label,
+      increments: Object.fromEntries(measurements.map((name, i) => [name, increments[i] ?? null])),
+      left_over: residual,
+      worst,
+      left_out: leftOut,
+    })),
+  };
+}
