@@ -34,7 +34,7 @@ export interface ExplainCommandOptions extends StyleOptions, AsDocument {
   readonly replace?: boolean;
 }
 
-/** Rulers in use: 1/16 in for patterns (popparazi.blogspot.com, 2016-07); 1 mm: common practice. */
+/** Rulers in use for patterns: common practice, no source. */
 const RULER: Readonly<Record<LengthUnit, number>> = {
   in: toMillimeters(1 / 16, 'in'),
   cm: 1,

@@ -1,4 +1,5 @@
 /** The grade rule of one point derived step by step, as a teacher would on a board. */
+import { needValues } from '../../chart/need-values';
 import { InputError } from '../../errors';
 import type { Fraction } from '../../formula/fraction';
 import { ZERO, plus, times, quotient } from '../../formula/fraction';
@@ -13,7 +14,9 @@ import { wantedSizes } from '../../table/near-names';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
-import { formulaChain } from './formula-chain';
+import { formLess, formulaChain } from './formula-chain';
+import { measurementsThatReach } from './reach';
+import type { LinearForm } from '../../formula/linear-form';
 
 /** A measurement's part in a rule. */
 export interface Term {
@@ -52,6 +55,12 @@ export interface AxisDerivation {
   readonly rule: string;
   /** How the coordinate comes from measurements. */
   readonly chain: FormulaChain;
+  /** The same seen from the zero, put together; undefined where a formula gives only one of them. */
+  readonly fromZero: LinearForm | undefined;
+  /** Measurements in the formulas of the point and of the zero. */
+  readonly named: readonly string[];
+  /** Every measurement that moves the point as seen from the zero, by formula or by truing. */
+  readonly reached: readonly string[];
   /** Measurements with a share in the rule; none for a point that stays. */
   readonly terms: readonly Term[];
   /** Steps down to the smallest size, then up to the largest, or those to one size only. */
@@ -71,6 +80,13 @@ export interface Derivation {
   /** Cumulative moves in mm, one a size, for a drawing. */
   readonly ladder: readonly { readonly size: string; readonly x: number; readonly y: number }[];
 }
+
+/** Where a piece without the stack point has its zero. */
+const NOWHERE: FormulaChain = {
+  links: [],
+  measurements: [],
+  together: { constant: ZERO, terms: new Map() },
+};
 
 /**
  * Derives the rules of `piece.point` for every size, or for one; `ruler` in mm. Throws InputError
@@ -92,6 +108,12 @@ export function derivation(
       got: size,
       place: { field: 'size' },
     });
+  const index = chart.sizes.indexOf(range.base);
+  const columns = drafter.measurements.map((one) => needValues(chart, one));
+  const bodies = chart.sizes.map((_, i) => columns.map((column) => column[i] ?? NaN));
+  const draft = drafter.draft(bodies[index] ?? [], range.base);
+  const { stackPoint } = range;
+  const reachedBy = measurementsThatReach(drafter, bodies, { index, draft, stackPoint });
   const movesOf = (axis: Axis): readonly number[] =>
     range.exactRules.moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
   const along = (axis: Axis): AxisDerivation => {
@@ -99,11 +121,18 @@ export function derivation(
     const terms = [...(rule?.coefficients ?? [])]
       .filter(([, slope]) => Math.abs(slope) > NO_SLOPE)
       .map(([measurement, slope]): Term => ({ measurement, share: shareFraction(slope) }));
+    const chain = formulaChain(drafter, draft, `${piece}/${point}.${axis}`);
+    const zero = range.plans[p]?.index.has(stackPoint)
+      ? formulaChain(drafter, draft, `${piece}/${stackPoint}.${axis}`)
+      : NOWHERE;
     return {
       axis,
       kind: rule?.kind ?? 'implicit',
       rule: rule?.text ?? '',
-      chain: formulaChain(drafter, `${piece}/${point}.${axis}`),
+      chain,
+      fromZero: chain.together && zero.together && formLess(chain.together, zero.together),
+      named: [...new Set([...chain.measurements, ...zero.measurements])],
+      reached: reachedBy({ piece: p, point: k, axis }),
       terms,
       steps: derivedSteps(result, terms, movesOf(axis), ruler, only),
     };

@@ -9,6 +9,9 @@ import { svg } from '../../../src/render/svg';
 import { anyChart, inches, quarterByHand, sixteenthsText } from '../../skirts';
 import { expectRefusal } from '../../expect-refusal';
 import { runs } from '../../samples';
+import { STYLE_NAMES } from '../../styles';
+import { formulaChain } from '../../../src/study/explain/formula-chain';
+import { needValues } from '../../../src/chart/need-values';
 
 const INCHES = { unit: 'in', fractions: true } as const;
 
@@ -116,10 +119,81 @@ describe('a derivation', () => {
       '    side_waist.x = waist_girth/4 + waist_ease/4 + front_dart_intake',
     );
     const text = markdown(board(derived, INCHES));
-    expect(text).toContain('one inch more of waist_girth moves the point by 1/4 inch');
+    expect(text).toContain("dx is a quarter of the waist's step.");
+    expect(text).toContain('(As derivatives: by waist_girth 1/4, in inches for one inch.)');
     expect(text).toContain('| 2 to 3 | waist_girth | 28 - 26 = 2 | 1/4 x 2 = 1/2 |');
     expect(text).toContain('| 3 | 1/4 + 1/2 = 3/4 | 3/4 |');
     expect(text).toContain('dy is 0 in every size');
+  });
+
+  it.each(['pencil', 'shared-pencil', 'fixed-dart'])(
+    'of %s names every measurement that moves a point when it alone grows, and no other',
+    (style) => {
+      const body = { waist_girth: 26, hip_girth: 37, waist_to_hip: 8, skirt_length: 25 };
+      const chartOf = (grows: string | undefined): string =>
+        [
+          '# unit: in',
+          'measurement,1,2',
+          ...Object.entries(body).map(
+            ([name, length]) => `${name},${length},${name === grows ? length + 0.5 : length}`,
+          ),
+        ].join('\n');
+      const all = gradeChart({ chart: chartOf(undefined), base: '1', style });
+      const grown = Object.keys(body).map((name) => ({
+        name,
+        moves: gradeChart({ chart: chartOf(name), base: '1', style }).range.exactRules.moves[1],
+      }));
+      let points = 0;
+      all.range.plans.forEach((plan, p) => {
+        plan.pointNames.forEach((point, k) => {
+          // Each derivation drafts a dozen bodies.
+          if (points++ % 9 !== 0) return;
+          for (const { axis, reached } of derivation(all, `${plan.name}.${point}`, 1).axes)
+            expect([point, axis, [...reached].sort()]).toEqual([
+              ...[point, axis],
+              grown
+                .filter(({ moves }) => Math.abs(moves?.[p]?.[k]?.[axis] ?? NaN) > 0.001)
+                .map(({ name }) => name)
+                .sort(),
+            ]);
+        });
+      });
+      expect(points).toBeGreaterThan(18);
+    },
+  );
+
+  it.each(STYLE_NAMES)('of %s puts formulas together that give what the draft gives', (style) => {
+    const chart = [
+      ...['# unit: in', 'measurement,1,2', 'waist_girth,27,30', 'hip_girth,38,41'],
+      ...['waist_to_hip,8,8.25', 'skirt_length,25,25.5', 'knee_height,18,18.5'],
+    ].join('\n');
+    const { drafter, chart: read } = gradeChart({ chart, base: '1', style });
+    const body = drafter.measurements.map((name) => needValues(read, name)[0] ?? NaN);
+    const draft = drafter.draft(body, '1');
+    let summed = 0;
+    for (const { plan, points } of draft.pieces)
+      plan.pointNames.forEach((name, k) => {
+        for (const axis of ['x', 'y'] as const) {
+          const key = `${plan.name}/${name}.${axis}`;
+          const { together } = formulaChain(drafter, draft, key);
+          if (together === undefined) continue;
+          summed++;
+          const valueOf = (own: string): number => {
+            const i = drafter.measurements.indexOf(own);
+            return i >= 0
+              ? (body[i] ?? NaN)
+              : [`${plan.name}/${own}`, own, own.replace('base.', `base.${plan.name}/`)]
+                  .map(draft.valueOf)
+                  .find((value) => !Number.isNaN(value)) ?? NaN;
+          };
+          const sum = [...together.terms].reduce(
+            (all, [own, { top, bottom }]) => all + (top / bottom) * valueOf(own),
+            together.constant.top / together.constant.bottom,
+          );
+          expect([key, sum]).toEqual([key, expect.closeTo(points[k]?.[axis] ?? NaN, 9)]);
+        }
+      });
+    expect(summed).toBeGreaterThan(10);
   });
 
   it('draws every size with its moves, the same bytes twice', () => {
