@@ -182,9 +182,9 @@ describe('a derivation', () => {
             const i = drafter.measurements.indexOf(own);
             return i >= 0
               ? (body[i] ?? NaN)
-              : [`${plan.name}/${own}`, own, own.replace('base.', `base.${plan.name}/`)]
+              : ([`${plan.name}/${own}`, own, own.replace('base.', `base.${plan.name}/`)]
                   .map(draft.valueOf)
-                  .find((value) => !Number.isNaN(value)) ?? NaN;
+                  .find((value) => !Number.isNaN(value)) ?? NaN);
           };
           const sum = [...together.terms].reduce(
             (all, [own, { top, bottom }]) => all + (top / bottom) * valueOf(own),
