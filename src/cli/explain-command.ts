@@ -5,7 +5,12 @@ import { board, markdown } from '../study/explain/board';
 import { quotient } from '../formula/fraction';
 import type { Derivation } from '../study/explain/derivation';
 import { derivation } from '../study/explain/derivation';
+import { sumText } from '../study/explain/sum-text';
 import { ladderDrawing } from '../study/explain/ladder-drawing';
+import { InputError } from '../errors';
+import type { PointRules } from '../study/explain/piece-rules';
+import { pieceRules } from '../study/explain/piece-rules';
+import type { DraftedGrade } from '../jobs/grade-chart';
 import { readRoundingStep } from '../grade/rounding-step';
 import { gradeUnchecked } from '../jobs/grade-chart';
 import { svg } from '../render/svg';
@@ -17,7 +22,7 @@ import { tell } from './json-document';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
-import { wrappedParagraph, textTable } from './text-table';
+import { wrappedParagraph, textTable, wrappedTable } from './text-table';
 
 /** The options of `explain` as commander reads them. */
 export interface ExplainCommandOptions extends StyleOptions, AsDocument {
@@ -42,12 +47,13 @@ const RULER: Readonly<Record<LengthUnit, number>> = {
 };
 
 /**
- * Prints the derivation of `piece.point`, and draws its ladder if asked for. Throws InputError for
+ * Prints the derivation of `piece.point`, and draws its ladder if asked for; without a point the rules
+ * of all corners of the panels. Throws InputError for
  * what cannot be derived or written.
  */
 export async function explainCommand(
   file: string,
-  point: string,
+  point: string | undefined,
   options: ExplainCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
@@ -59,6 +65,15 @@ export async function explainCommand(
     file: chart.file,
     ...styleRequest({ style, set }, io),
   });
+  if (point === undefined) {
+    if (out !== undefined) refuseLadder();
+    const rules = pieceRules(result);
+    return tell(io, 'explain', json, {
+      exitCode: 0,
+      words: () => rulesReport(result, rules),
+      facts: () => ({ base: result.range.base, zero: result.range.stackPoint, rules }),
+    });
+  }
   const display = { unit: result.display.unit, fractions: true };
   const ruler = round === undefined ? RULER[display.unit] : readRoundingStep(round, display.unit);
   const derived = derivation(result, point, ruler, size);
@@ -76,6 +91,37 @@ export async function explainCommand(
   });
 }
 
+function refuseLadder(): never {
+  throw new InputError('bad-option', {
+    what: 'a ladder is drawn for one point, and none is named',
+    allowed: 'a point after the chart, such as front.side_waist',
+    place: { field: 'out' },
+  });
+}
+
+/** One row a point, a table a piece. */
+function rulesReport({ range }: DraftedGrade, rules: readonly PointRules[]): string {
+  const pieces = [...new Set(rules.map(({ piece }) => piece))];
+  const shown = rules.find(({ dx }) => dx !== '0') ?? rules[0];
+  const zero = range.stackPoint === '' ? 'as drafted' : range.stackPoint;
+  return [
+    wrappedParagraph(
+      `What moves each point, for one more of the measurement, base ${range.base}, zero at ${zero}; ` +
+        'x runs from the center line to the side, y down. A tilde marks a rule that holds at the base ' +
+        'and bends away from it.',
+    ),
+    ...pieces.map((piece) => {
+      const own = rules.filter((rule) => rule.piece === piece);
+      const rows = own.map(({ point, dx, dy }) => [point, dx, dy]);
+      return `\n${piece}\n${wrappedTable([['point', 'dx', 'dy'], ...rows])}`;
+    }),
+    `\n${wrappedParagraph(
+      `One of them step by step: skirtgrade explain <chart.csv> ${shown?.piece ?? ''}.` +
+        `${shown?.point ?? ''} --base ${range.base}`,
+    )}`,
+  ].join('');
+}
+
 /** The derivation as values: a share is how far the point moves for 1 of its measurement. */
 function explainFacts({ piece, point, base, zero, ruler, axes }: Derivation): object {
   return {
@@ -83,11 +129,15 @@ function explainFacts({ piece, point, base, zero, ruler, axes }: Derivation): ob
     base,
     zero,
     ruler,
-    axes: axes.map(({ axis, kind, rule, chain, terms, steps }) => ({
+    axes: axes.map(({ axis, kind, rule, chain, reached, terms, steps }) => ({
       axis: `d${axis}`,
       kind,
       rule,
-      formulas: chain.links,
+      moved_by: reached,
+      formulas: chain.links.map(({ name, given }) => ({
+        name,
+        formula: typeof given === 'string' ? given : sumText(given, 'mm'),
+      })),
       shares: Object.fromEntries(
         terms.map(({ measurement, share }) => [measurement, quotient(share)]),
       ),

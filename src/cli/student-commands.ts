@@ -47,7 +47,7 @@ const addExplain: AddCommands = (program, io, end) => {
       .command('explain')
       .description('derive the rule of one point step by step, in exact fractions')
       .argument('<chart.csv>', 'body measurements')
-      .argument('<piece.point>', 'such as front.side_waist')
+      .argument('[piece.point]', 'such as front.side_waist; the rules of all corners if absent')
       .requiredOption('--base <size>', 'the size from which the rule counts')
       .option('--size <size>', 'derive it for this size only (all)'),
   )
@@ -58,7 +58,7 @@ const addExplain: AddCommands = (program, io, end) => {
     .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
     .addOption(replaceOption())
     .addOption(jsonOption('markdown'))
-    .action(async (chart: string, point: string, options: ExplainCommandOptions) => {
+    .action(async (chart: string, point: string | undefined, options: ExplainCommandOptions) => {
       const { explainCommand } = await import('./explain-command');
       end(await explainCommand(chart, point, options, io));
     });

@@ -60,3 +60,48 @@ export function columnsTable(rows: readonly (readonly string[])[], indent = 0): 
     .join('')
     .replace(/^(?=.)/gm, ' '.repeat(indent));
 }
+
+/**
+ * A table of text whose columns share the width that the first leaves, each cell broken at blanks: for
+ * cells that are sentences or sums.
+ */
+export function wrappedTable(rows: readonly (readonly string[])[]): string {
+  const widths = (rows[0] ?? []).map((_, column) =>
+    Math.max(...rows.map((row) => row[column]?.length ?? 0)),
+  );
+  const [first = 0, ...others] = widths;
+  const room = WIDTH - first - 2 * others.length;
+  const fair = Math.floor(room / Math.max(1, others.length));
+  const narrow = others.filter((width) => width <= fair);
+  const left = room - narrow.reduce((sum, width) => sum + width, 0);
+  const wide = Math.floor(left / Math.max(1, others.length - narrow.length));
+  const columns = [
+    first,
+    ...others.map((width) => (width <= fair ? width : Math.min(width, wide))),
+  ];
+  return rows
+    .map((row) => {
+      const cells = columns.map((width, column) => brokenAt(row[column] ?? '', width));
+      const lines = Math.max(...cells.map((cell) => cell.length));
+      return Array.from({ length: lines }, (_, line) =>
+        columns
+          .map((width, column) => (cells[column]?.[line] ?? '').padEnd(width))
+          .join('  ')
+          .trimEnd(),
+      )
+        .map((line) => `${line}\n`)
+        .join('');
+    })
+    .join('');
+}
+
+function brokenAt(text: string, width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= width)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}

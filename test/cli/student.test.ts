@@ -199,6 +199,8 @@ describe('the terminal of a student', async () => {
     ['exercise', '--help'],
     ['assess', DEMO, 'bad.csv', '--base', '12'],
     ['assess', DEMO, 'bad.csv', '--base', '12', '--fractions'],
+    ['explain', DEMO, '--base', '12'],
+    ['explain', DEMO, '--base', '12', '--style', 'shared-pencil'],
     ['explain', DEMO, 'front.side_waist_handle', '--base', '12'],
     ['explain', DEMO, 'back.outer_dart_tip', '--base', '12', '--style', 'shared-drop'],
     ['explain', DEMO, 'front.side_hip', '--base', '24', '--unit', 'cm'],

@@ -1,12 +1,12 @@
 /** A derivation as headings, sentences and tables, for whichever writer shows it. */
 import { fraction, plus, quotient, times } from '../../formula/fraction';
 import type { LinearForm } from '../../formula/linear-form';
-import { ruleText } from '../../grade/rule-formula-text';
-import type { LengthDisplay, LengthUnit } from '../../units';
+import type { LengthDisplay } from '../../units';
 import { UNIT_WORDS, fromMillimeters, showLength, toMillimeters, trimmed } from '../../units';
 import type { AxisDerivation, Derivation, DerivedStep } from './derivation';
 import { exactText, lengthFraction } from './exact';
 import { rulesInWords } from './share-words';
+import { sumText } from './sum-text';
 import { addsUp } from './derivation';
 import { ARITHMETIC, SAME_PLACE } from '../../tolerance';
 
@@ -99,15 +99,6 @@ function placeLines(
       : []),
     ...(idle.length > 0 ? [words(`Named, but without effect here: ${idle.join(', ')}.`)] : []),
   ];
-}
-
-/** A sum with its constant in the unit: `1/4 waist_girth + 1 in - waist_move`. */
-function sumText({ constant, terms }: LinearForm, unit: LengthUnit): string {
-  const length = exactText(lengthFraction(Math.abs(quotient(constant)), unit), unit);
-  if (terms.size === 0) return `${quotient(constant) < 0 ? '-' : ''}${length} ${unit}`;
-  const sum = ruleText('linear', terms);
-  if (length === '0') return sum;
-  return `${sum} ${quotient(constant) < 0 ? '-' : '+'} ${length} ${unit}`;
 }
 
 /** The rule in the words of a sample room, and its derivatives as a footnote. */
