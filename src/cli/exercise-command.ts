@@ -1,4 +1,5 @@
 /** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
+import { QUARTER_METHOD } from '../draft/default-style';
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
@@ -41,7 +42,7 @@ export async function exerciseCommand(
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
     `  ${folder}/key.csv    the key\n\n` +
     `Have it assessed:\n  npx skirtgrade assess ${folder}/chart.csv \\\n` +
-    `    ${folder}/sheet.csv --base ${base}\n`;
+    `    ${folder}/sheet.csv --style ${QUARTER_METHOD} --base ${base}\n`;
   return tell(io, 'exercise', json, {
     exitCode: 0,
     words,

@@ -1,6 +1,7 @@
 /** Options that several commands have in common. */
 import type { Command } from 'commander';
 import { Option } from 'commander';
+import { DEFAULT_STYLE } from '../draft/default-style';
 import { LENGTH_UNITS } from '../units';
 import type { ExitCode, Io } from './io';
 
@@ -66,10 +67,10 @@ export function withTelling(command: Command, least = 'only the files written'):
     .addOption(jsonOption('verbose', 'quiet'));
 }
 
-/** Adds `--style` and `--set`. */
-export function withStyle(command: Command): Command {
+/** Adds `--style` and `--set`; `style` is meant where none is named. */
+export function withStyle(command: Command, style = DEFAULT_STYLE): Command {
   return command
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', 'pencil')
+    .option('--style <name|style.csv>', 'a style of the engine, or a style file', style)
     .addOption(
       repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
     );

@@ -1,5 +1,6 @@
 /** The commands of somebody who learns grading: assess, explain, infer, exercise. */
 import { Option } from 'commander';
+import { QUARTER_METHOD } from '../draft/default-style';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
@@ -71,6 +72,7 @@ const addInfer: AddCommands = (program, io, end) => {
       .description('tell which body increments a rule sheet implies, and the nearest tables')
       .argument('<sheet.csv>', 'a rule sheet, with the columns of grade-rules.csv')
       .option('--base <size>', 'the size from which the sheet counts (the one without moves)'),
+    QUARTER_METHOD,
   )
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .addOption(sheetUnit())

@@ -9,9 +9,10 @@ import type { TypedCell } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
 import { unitNamed } from '../table/unit-name';
 import type { LengthUnit } from '../units';
+import { DEFAULT_STYLE } from './default-style';
 import type { Setting } from './setting';
 import type { Style } from './styles';
-import { DEFAULT_STYLE, STYLES, findParameter, findStyle } from './styles';
+import { STYLES, findParameter, findStyle } from './styles';
 
 /** A style, and the settings that a file or a caller puts on top of it. */
 export interface StyleChoice {
@@ -22,8 +23,8 @@ export interface StyleChoice {
 }
 
 /**
- * Reads a style file. A comment line `# based on: straight` names the style it changes, `pencil`
- * if there is none; `# unit: cm` is the unit of its bare numbers, otherwise they take the chart's.
+ * Reads a style file. A comment line `# based on: straight` names the style it changes,
+ * `shared-pencil` if there is none; `# unit: cm` is the unit of its bare numbers, otherwise they take the chart's.
  * Throws InputError `parameter-unknown` or `parameter-twice` with file and row, `sheet-malformed` for a
  * line that names a style or an allowance and does not say what of it, and what tables throw.
  */
@@ -73,11 +74,13 @@ function basedOn(table: Statements, file: string): Style {
     // `shared-pencil, ours` says something of the file behind the name.
     return findStyle(based.text.split(/[,;]/u)[0] ?? '', based.place);
   }
-  const others = STYLES.map(({ name }) => labelKey(name)).filter((key) => key !== DEFAULT_STYLE);
+  const others = STYLES.map(({ name }) => labelKey(name)).filter(
+    (key) => key !== labelKey(DEFAULT_STYLE),
+  );
   refuseUnread(table, {
     what: 'which style it changes',
     seems: (text) => others.some((key) => ` ${wordsOf(text)} `.includes(` ${key} `)),
-    allowed: 'a line such as "# based on: shared-pencil"; without one the style is pencil',
+    allowed: `a line such as "# based on: straight"; without one the style is ${DEFAULT_STYLE}`,
     also: ['title', 'base'],
   });
   return findStyle(DEFAULT_STYLE, { file });

@@ -26,10 +26,7 @@ function preset(settings: readonly (readonly [string, MarketValue, string])[]): 
 const COMMON_PRACTICE = 'common practice, no source';
 const METRIC = 'a metric skirt block shown step by step on a public page, as it was on 2018-11-22';
 
-/**
- * Every style of the engine, in the order in which they are listed to a user; `pencil` is the
- * default.
- */
+/** Every style of the engine, in the order in which they are listed to a user. */
 export const STYLES: readonly Style[] = [
   {
     name: 'pencil',
@@ -106,9 +103,6 @@ export const STYLES: readonly Style[] = [
     ]),
   },
 ];
-
-/** The style that is drafted where none is named. */
-export const DEFAULT_STYLE = 'pencil';
 
 /** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
 export function findStyle(name: string, place: Place = { field: 'style' }): Style {

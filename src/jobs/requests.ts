@@ -41,7 +41,7 @@ export interface GradeRequest extends RangeRequest {
    * another's, `length 14`. It is graded from the base and shown alone.
    */
   readonly blend?: readonly string[];
-  /** Name of a style of the engine, or what `readStyle` gave; `pencil` if absent. */
+  /** Name of a style of the engine, or what `readStyle` gave; `shared-pencil` if absent. */
   readonly style?: string | StyleChoice;
   /** Parameters set on top of the style: name to value or formula. */
   readonly set?: Readonly<Record<string, string>>;

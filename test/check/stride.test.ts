@@ -20,7 +20,13 @@ const CHART = chartText('cm', { ...ROWS, ...HEIGHT });
 const PENCIL = { hip_ease: '5 cm', hem_taper: '2 cm' };
 
 function found(check: string, request: Partial<GradeRequest> = {}): readonly Finding[] {
-  const { findings } = gradeChart({ chart: CHART, base: '2', set: PENCIL, ...request });
+  const { findings } = gradeChart({
+    style: 'pencil',
+    chart: CHART,
+    base: '2',
+    set: PENCIL,
+    ...request,
+  });
   return findings.filter((finding) => finding.check === check);
 }
 
@@ -68,7 +74,12 @@ describe('the stride', () => {
   });
 
   it('is a finished measure too', () => {
-    const { range, findings } = gradeChart({ chart: CHART, base: '2', set: PENCIL });
+    const { range, findings } = gradeChart({
+      style: 'pencil',
+      chart: CHART,
+      base: '2',
+      set: PENCIL,
+    });
     for (const size of range.sizes) {
       const stride = inSize(
         size.label,
@@ -105,7 +116,7 @@ describe('the stride', () => {
   it('is no measurement where the skirt does not limit it, in any file', () => {
     // A skirt that ends above the knee and flares: both legs stretched out do not fill it.
     const short = { hip_ease: '5 cm', hem_taper: '-30 cm', skirt_length: '40 cm' };
-    const result = gradeChart({ chart: CHART, base: '2', set: short });
+    const result = gradeChart({ style: 'pencil', chart: CHART, base: '2', set: short });
     const strides = result.findings.filter(({ check }) => check === 'stride');
     expect(strides).toHaveLength(3);
     for (const { severity, measured, message } of strides) {
@@ -161,7 +172,12 @@ describe('the stride', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
         const [narrow, wide] = ['3 cm', '1 cm'].map((hem_taper) =>
-          gradeChart({ chart: sixteenthsText(chart), base: '1', set: { hem_taper } }),
+          gradeChart({
+            style: 'pencil',
+            chart: sixteenthsText(chart),
+            base: '1',
+            set: { hem_taper },
+          }),
         );
         narrow?.range.sizes.forEach((size, i) => {
           const other = wide?.range.sizes[i];

@@ -63,7 +63,15 @@ function sheetOf(habit: Habit, form: '' | 'step_' = '', statements: readonly str
 async function marked(sheet: string) {
   place.write('chart.csv', chartText('in', CHART, SIZES));
   place.write('sheet.csv', sheet);
-  const { status, stdout } = await place.run('assess', 'chart.csv', 'sheet.csv', '--base', '14');
+  const { status, stdout } = await place.run(
+    'assess',
+    'chart.csv',
+    'sheet.csv',
+    '--base',
+    '14',
+    '--style',
+    'pencil',
+  );
   return { status, text: stdout.replace(/\s+/g, ' ') };
 }
 

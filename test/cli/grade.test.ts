@@ -47,6 +47,8 @@ describe('the uneven misses grade, end to end', () => {
     const { status, stderr } = await place.run(
       'grade',
       'misses.csv',
+      '--style',
+      'pencil',
       '--base',
       '12',
       '--out',
@@ -86,7 +88,7 @@ describe('the uneven misses grade, end to end', () => {
       .join('\n');
     place.write('metric.csv', `# unit: cm\n${semicolons}\n`);
     place.write('rows.csv', sizeRowsText('in', MISSES, SIZES));
-    const args = ['--base', '12', '--unit', 'in', '--out'];
+    const args = ['--style', 'pencil', '--base', '12', '--unit', 'in', '--out'];
     // Defaults follow the unit of the chart, so those of inches are set for the one in cm.
     const set = Object.entries(INCH_PENCIL).flatMap(([name, value]) => [
       '--set',
@@ -114,7 +116,16 @@ describe('the uneven misses grade, end to end', () => {
     expect(status).toBe(0);
     expect(stdout.split('\n').slice(0, 2)).toEqual(['# unit: in', `measurement,${SIZES.join()}`]);
     place.write('canonical.csv', stdout);
-    await place.run('grade', 'canonical.csv', '--base', '12', '--out', 'canonical');
+    await place.run(
+      'grade',
+      'canonical.csv',
+      '--style',
+      'pencil',
+      '--base',
+      '12',
+      '--out',
+      'canonical',
+    );
     expect(place.read('canonical/graded-points.csv')).toBe(place.read('misses/graded-points.csv'));
   });
 });
@@ -124,7 +135,7 @@ describe('the check values of the pencil skirt', () => {
   place.write('check.csv', chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] }));
 
   it('stand in the table of points', async () => {
-    await place.run('grade', 'check.csv', '--base', '1', '--out', 'check');
+    await place.run('grade', 'check.csv', '--style', 'pencil', '--base', '1', '--out', 'check');
     const text = place.read('check/graded-points.csv');
     for (const line of [
       ...['1,front,center_waist,0,0', '1,front,dart_inner,3,0', '1,front,dart_outer,4,0'],
@@ -150,7 +161,18 @@ describe('options', () => {
 
   it('choose sizes, unit, stack point and rounding', async () => {
     const { status, stdout } = await place.run(
-      ...['grade', 'misses.csv', '--base', '12', '--out', 'options', '--sizes', '10, 12'],
+      ...[
+        'grade',
+        'misses.csv',
+        '--style',
+        'pencil',
+        '--base',
+        '12',
+        '--out',
+        'options',
+        '--sizes',
+        '10, 12',
+      ],
       ...['--unit', 'cm', '--stack', 'side_hip', '--round', '1/8in'],
     );
     expect(status).toBe(0);
@@ -207,14 +229,24 @@ describe('options', () => {
   });
 
   it('write inches as fractions', async () => {
-    await place.run('grade', 'misses.csv', '--base', '12', '--out', 'fractions', '--fractions');
+    await place.run(
+      'grade',
+      'misses.csv',
+      '--style',
+      'pencil',
+      '--base',
+      '12',
+      '--out',
+      'fractions',
+      '--fractions',
+    );
     expect(place.read('fractions/grade-rules.csv')).toMatch(
       /^front,side_waist,20,1 7\/8,0,1\/2,0\b/m,
     );
   });
 
   it('put results into a folder named after the chart if none is given', async () => {
-    const { stdout } = await place.run('grade', 'misses.csv', '--base', '12');
+    const { stdout } = await place.run('grade', 'misses.csv', '--style', 'pencil', '--base', '12');
     expect(stdout).toContain('Written to output/misses:');
     expect(place.read('output/misses/graded-points.csv')).toBe(
       place.read('misses/graded-points.csv'),
@@ -225,18 +257,40 @@ describe('options', () => {
 describe('what is written', () => {
   it('has the same bytes on every run', async () => {
     for (const out of ['first', 'second'])
-      await place.run('grade', 'misses.csv', '--base', '12', '--round', '1/16in', '--out', out);
+      await place.run(
+        'grade',
+        'misses.csv',
+        '--style',
+        'pencil',
+        '--base',
+        '12',
+        '--round',
+        '1/16in',
+        '--out',
+        out,
+      );
     const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
     expect(bytes('first')).toHaveLength(9 + SIZES.length);
     expect(bytes('second')).toEqual(bytes('first'));
   });
 
   it('leaves nothing half written, and names what an earlier run left', async () => {
-    await place.run('grade', 'misses.csv', '--base', '12', '--out', 'again');
+    await place.run('grade', 'misses.csv', '--style', 'pencil', '--base', '12', '--out', 'again');
     place.write('again/notes.txt', 'mine');
     place.write('again/size-7.svg', 'of nobody');
     const { stdout } = await place.run(
-      ...['grade', 'misses.csv', '--base', '12', '--out', 'again', '--sizes', '12,14'],
+      ...[
+        'grade',
+        'misses.csv',
+        '--style',
+        'pencil',
+        '--base',
+        '12',
+        '--out',
+        'again',
+        '--sizes',
+        '12,14',
+      ],
     );
     const names = [...contents(join(place.path, 'again')).keys()];
     expect(names.filter((name) => name.includes('staging'))).toEqual([]);

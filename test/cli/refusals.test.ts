@@ -186,7 +186,7 @@ describe('calls', () => {
     ],
     [
       ['--stack', 'nape'],
-      ['--stack', 'stack point', 'Allowed: center_waist', 'Got: nape'],
+      ['--stack', 'stack point', 'such as center_waist', 'Got: nape'],
     ],
     [
       ['--style', 'tulip'],

@@ -10,7 +10,7 @@ const HEADER = 'piece,point,size,dx_in,dy_in';
 
 function marked(sheet: string, ...more: readonly string[]) {
   place.write('sheet.csv', sheet);
-  return place.run('assess', DEMO, 'sheet.csv', '--base', '12', ...more);
+  return place.run('assess', DEMO, 'sheet.csv', '--style', 'pencil', '--base', '12', ...more);
 }
 
 describe('assess', () => {
@@ -165,7 +165,8 @@ describe('the way of a student', () => {
     ).toBe(0);
     const key = place.read('seven/key.csv');
     const base = /# base: (\S+)/.exec(key)?.[1] ?? '';
-    const mark = (sheet: string) => place.run('assess', 'seven/chart.csv', sheet, '--base', base);
+    const mark = (sheet: string) =>
+      place.run('assess', 'seven/chart.csv', sheet, '--style', 'pencil', '--base', base);
     expect((await mark('seven/key.csv')).status).toBe(0);
     expect((await mark('seven/sheet.csv')).stdout).toMatch(
       /^Not judged: 112 of 112 cells are blank\.$/m,

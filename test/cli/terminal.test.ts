@@ -18,6 +18,7 @@ describe('help and version', () => {
 });
 
 describe('the terminal', () => {
+  const QUARTER = ['--style', 'pencil', '--out', 'demo'];
   const calls: readonly (readonly string[])[] = [
     ['--help'],
     ['grade', '--help'],
@@ -42,7 +43,7 @@ describe('the terminal', () => {
   });
 
   it("shows the sizes with their finished girths, in the chart's unit", async () => {
-    const { stdout } = await place.run('grade', DEMO, '--base', '12', '--out', 'demo', '--verbose');
+    const { stdout } = await place.run('grade', DEMO, ...QUARTER, '--base', '12', '--verbose');
     expect(stdout).toContain('Finished measurements in inches');
     // Body 31 and 41 1/2 in; hip ease 2 in, hem taper 1 in at each of four sides.
     expect(stdout).toMatch(/^12 \(base\) +31 +43\.5 +39\.5 /m);
@@ -54,7 +55,7 @@ describe('the terminal', () => {
   });
 
   it('shows the step down where the base is the largest size', async () => {
-    const { stdout } = await place.run('grade', DEMO, '--base', '24', '--out', 'demo', '--verbose');
+    const { stdout } = await place.run('grade', DEMO, ...QUARTER, '--base', '24', '--verbose');
     expect(stdout).toContain('Rules for the step from 24 to 22');
     expect(stdout).toMatch(/^front +side_waist +-0\.625 +0$/m);
   });

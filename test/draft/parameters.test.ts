@@ -12,17 +12,20 @@ const CHART = chartText('in', {
 });
 
 function length(request: Partial<GradeRequest>, size = '1'): number {
-  const skirt = gradeChart({ chart: CHART, base: '1', ...request });
+  const skirt = gradeChart({ style: 'pencil', chart: CHART, base: '1', ...request });
   return inches(skirt, size, 'front', 'center_hem')[1];
 }
 
 function taper(request: Partial<GradeRequest>): number {
-  const skirt = gradeChart({ chart: CHART, base: '1', ...request });
+  const skirt = gradeChart({ style: 'pencil', chart: CHART, base: '1', ...request });
   return 9.5 - inches(skirt, '1', 'front', 'side_hem')[0];
 }
 
 const styleFile = (...lines: string[]) =>
-  readStyle(['parameter,value,note', ...lines].join('\n'), 'house/my-style.csv');
+  readStyle(
+    ['# based on: pencil', 'parameter,value,note', ...lines].join('\n'),
+    'house/my-style.csv',
+  );
 
 describe('which value a parameter takes', () => {
   it('the default, where nothing else is said', () => {
@@ -110,7 +113,7 @@ describe('values', () => {
 
 describe('refused values', () => {
   const setting = (parameter: string, value: string) => () =>
-    gradeChart({ chart: CHART, base: '1', set: { [parameter]: value } });
+    gradeChart({ style: 'pencil', chart: CHART, base: '1', set: { [parameter]: value } });
   const place = { field: 'set', parameter: 'hem_taper' };
 
   it.each([
@@ -157,7 +160,7 @@ describe('refused values', () => {
   it('cycles over several parameters are told whole', () => {
     const set = { hem_taper: 'zip_allowance', zip_allowance: 'back_dart_intake + hem_taper' };
     expectRefusal(
-      () => gradeChart({ chart: CHART, base: '1', set }),
+      () => gradeChart({ style: 'pencil', chart: CHART, base: '1', set }),
       'formula-cycle',
       place,
       'hem_taper -> zip_allowance -> hem_taper',
@@ -200,10 +203,10 @@ describe('refused values', () => {
       hip_girth: [36, 38],
       skirt_length: [25, ''],
     });
-    expectRefusal(() => gradeChart({ chart, base: '1' }), 'cell-missing', {
+    expectRefusal(() => gradeChart({ style: 'pencil', chart, base: '1' }), 'cell-missing', {
       ...{ file: 'chart', row: 5, column: 3, size: '2', measurement: 'skirt_length' },
     });
     const set = { skirt_length: '25 in' };
-    expect(() => gradeChart({ chart, base: '1', set })).not.toThrow();
+    expect(() => gradeChart({ style: 'pencil', chart, base: '1', set })).not.toThrow();
   });
 });

@@ -12,8 +12,8 @@ function hemWidth(text: string): number {
 }
 
 describe('style files', () => {
-  it('change the pencil skirt unless they name another', () => {
-    expect(hemWidth('parameter,value,note\nhip_ease,4 in,roomy\n')).toBeCloseTo(9, 12);
+  it('change the style that is drafted by default unless they name another', () => {
+    expect(hemWidth('parameter,value,note\nhip_ease,4 in,roomy\n')).toBeCloseTo(9.25, 12);
     expect(hemWidth('# based on: straight\nparameter,value,note\nhip_ease,4 in,\n')).toBeCloseTo(
       10,
       12,
@@ -39,13 +39,13 @@ describe('style files', () => {
   });
 
   it.each([
-    '# like shared-pencil, but roomier',
-    '# the Shared Pencil of spring',
+    '# like shared-drop, but roomier',
+    '# the Shared Drop of spring',
     'shared-a-line',
     '# seam allowance: 5/8 in',
     '# allowances 1 cm',
     '# with the allowances of the trade',
-    '# base: shared-pencil',
+    '# base: shared-drop',
     '# title: our straight skirt',
   ])('are refused where "%s" does not say what of it', (line) => {
     const call = (): unknown => readStyle(`${line}\nparameter,value\nhip_ease,2 in\n`, file);
@@ -79,7 +79,8 @@ describe('style files', () => {
     ['its unit in words', '# Unit: centimeters\nparameter,value\nhem_taper,1.5\n'],
     ['quotes', '"parameter","value","note"\n"hem_taper","1,5 cm","a, b"\n'],
   ])('may have %s', (_, text) => {
-    expect(hemWidth(text)).toBeCloseTo(9.5 - 1.5 / 2.54, 9);
+    // A quarter of a hip of 36 with the 1 1/2 in of ease that the style has.
+    expect(hemWidth(text)).toBeCloseTo(37.5 / 4 - 1.5 / 2.54, 9);
   });
 
   it('keep notes, rows and the unit of their numbers', () => {

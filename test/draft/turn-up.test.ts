@@ -14,7 +14,12 @@ describe('turn-up of a tapered hem', () => {
   test('taper 2 cm in 40 cm, turn-up 4 cm: 0.2 cm wider than the hem, not narrower', () => {
     // Arithmetic of the mirror (common practice, no source): 4 cm * 2/40 = 0.2 cm an edge; the taper
     // run straight on would be 0.2 cm narrower, a shortfall of 0.4 cm an edge.
-    const { range } = gradeChart({ chart: CHART, base: '38', set: { hem_taper: '2 cm' } });
+    const { range } = gradeChart({
+      style: 'pencil',
+      chart: CHART,
+      base: '38',
+      set: { hem_taper: '2 cm' },
+    });
     for (const size of range.sizes) {
       for (const piece of size.pieces) {
         const hem = pointOf(piece, 'side_hem');

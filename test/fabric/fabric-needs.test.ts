@@ -158,7 +158,7 @@ describe('what is bought', () => {
   });
 
   it('leaves out cloths that nothing is cut from', () => {
-    const needs = needsOf(gradeChart({ chart: DEMO, base: '12', sizes: ['12'] }));
+    const needs = needsOf(gradeChart({ style: 'pencil', chart: DEMO, base: '12', sizes: ['12'] }));
     expect([...new Set(needs.map(({ cloth }) => cloth))]).toEqual(['shell']);
   });
 });

@@ -34,7 +34,7 @@ const STEPS = [
 ] as const;
 
 function grade(chart: SixteenthsChart, base: string, more = {}): DraftResult {
-  return gradeChart({ chart: sixteenthsText(chart), base, ...more });
+  return gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base, ...more });
 }
 
 function everyMove(result: DraftResult, moves = result.range.rules.moves): readonly number[] {
@@ -177,7 +177,7 @@ describe('rounding', () => {
   it('shares a half step between front and back, so that the girth holds', () => {
     // A quarter of 1/2 in is 1/8 in, half of the step: one panel takes a whole step, the other none.
     const chart = chartText('in', { waist_girth: [25.5, 26, 26.5], hip_girth: [36, 36.5, 37] });
-    const { range } = gradeChart({ chart, base: '2', round: '1/4 in' });
+    const { range } = gradeChart({ style: 'pencil', chart, base: '2', round: '1/4 in' });
     for (const point of ['side_waist', 'side_hip']) {
       const at = range.plans[0]?.pointNames.indexOf(point) ?? -1;
       const moves = range.rules.moves.map((pieces) =>
@@ -233,9 +233,10 @@ describe('what must not matter', () => {
   it('inches or the centimeters that are as long', () => {
     fc.assert(
       fc.property(chartAndBase, ([chart, base]) => {
-        const inches = gradeChart({ chart: sixteenthsText(chart, 'in'), base });
+        const inches = gradeChart({ style: 'pencil', chart: sixteenthsText(chart, 'in'), base });
         // The lengths that a style brings along follow the unit of the chart.
         const cm = gradeChart({
+          style: 'pencil',
           chart: sixteenthsText(chart, 'cm'),
           base,
           set: {
@@ -267,8 +268,12 @@ describe('what must not matter', () => {
           Object.entries(rows).map(([name, row]) => [name, row.toReversed()]),
         );
         const [up, down] = [
-          gradeChart({ chart: chartText('in', rows, sizes), base }),
-          gradeChart({ chart: chartText('in', backward, sizes.toReversed()), base }),
+          gradeChart({ style: 'pencil', chart: chartText('in', rows, sizes), base }),
+          gradeChart({
+            style: 'pencil',
+            chart: chartText('in', backward, sizes.toReversed()),
+            base,
+          }),
         ];
         expect(down.range.sizes.map(({ label }) => label)).toEqual(sizes);
         expect(farthest(up, down)).toBe(0);

@@ -35,6 +35,7 @@ describe('an even grade of one inch', () => {
   // practice, no source.
   const sizes = ['10', '12', '14', '16'];
   const skirt = gradeChart({
+    style: 'pencil',
     chart: chartText(
       'in',
       {
@@ -86,6 +87,7 @@ describe('the uneven misses grade of the US pattern industry', () => {
   const waist = [23, 24, 25, 26.5, 28, 30, 32, 34];
   const hip = [32.5, 33.5, 34.5, 36, 38, 40, 42, 44];
   const skirt = gradeChart({
+    style: 'pencil',
     chart: chartText(
       'in',
       { waist_girth: waist, hip_girth: hip },
@@ -151,8 +153,8 @@ describe('rounding a published chart to eighths', () => {
     },
     sizes,
   );
-  const exact = gradeChart({ chart, base: '8' });
-  const rounded = gradeChart({ chart, base: '8', round: '1/8in' });
+  const exact = gradeChart({ style: 'pencil', chart, base: '8' });
+  const rounded = gradeChart({ style: 'pencil', chart, base: '8', round: '1/8in' });
 
   it.each(QUARTERS)('size %s moves %i thirty-seconds, exactly', (size, thirtySeconds) => {
     expectRule(exact, size, 'side_waist', [thirtySeconds / 32, 0]);
@@ -217,6 +219,7 @@ describe('a metric grade of 5 cm without length', () => {
   // hip grows by 5 cm too is assumed. Half for the dart: common practice, no source.
   const sizes = ['S', 'M', 'L', 'XL'];
   const skirt = gradeChart({
+    style: 'pencil',
     chart: chartText('cm', { waist_girth: [66, 71, 76, 81], hip_girth: [92, 97, 102, 107] }, sizes),
     base: 'M',
   });

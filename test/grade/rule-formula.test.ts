@@ -23,7 +23,7 @@ const CHART = chartText('cm', {
 });
 
 function grade(request: Partial<GradeRequest> = {}): DraftResult {
-  return gradeChart({ chart: CHART, base: '2', ...request });
+  return gradeChart({ style: 'pencil', chart: CHART, base: '2', ...request });
 }
 
 function ruleOf({ range }: DraftResult, piece: string, point: string): PointRule {

@@ -20,10 +20,10 @@ describe('a chart that asks for what a chart does not decide', () => {
   });
 
   it('is refused with a style that is not asked for', () => {
-    for (const line of ['# style: shared-pencil', '# based on shared pencil', 'style,Straight'])
+    for (const line of ['# style: pencil', '# based on shared drop', 'style,Straight'])
       expectRefusal(graded(line), 'bad-option', { file: 'chart', field: 'style' });
     expect(graded('# style: straight', 'straight')).not.toThrow();
     expect(graded('# based on: the table of 1968')).not.toThrow();
-    expect(graded('# style: pencil')).not.toThrow();
+    expect(graded('# style: shared-pencil')).not.toThrow();
   });
 });

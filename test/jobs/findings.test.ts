@@ -11,7 +11,7 @@ const INCHES = { unit: 'in', fractions: false } as const;
 const CHART = chartText('in', { waist_girth: [24, 28], hip_girth: [36, 38] }, ['S', 'L']);
 
 function found(check: string, request: Partial<GradeRequest> = {}): readonly Finding[] {
-  const { findings } = gradeChart({ chart: CHART, base: 'S', ...request });
+  const { findings } = gradeChart({ style: 'pencil', chart: CHART, base: 'S', ...request });
   return findings.filter((finding) => finding.check === check);
 }
 
@@ -129,7 +129,7 @@ describe('finished girths', () => {
 
 /** The range with one point of one graded piece moved. */
 function tampered(size: string, piece: string, point: string, by: number): GradedRange {
-  const { range } = gradeChart({ chart: CHART, base: 'S' });
+  const { range } = gradeChart({ style: 'pencil', chart: CHART, base: 'S' });
   return {
     ...range,
     sizes: range.sizes.map((graded) => ({
@@ -176,7 +176,12 @@ describe('side seams of front and back', () => {
     [3.1, 'fail'],
   ])('%d mm apart are %s', (apart, severity) => {
     // A straight side runs straight down, so that its seam grows by as much as its hem sinks.
-    const result = gradeChart({ chart: CHART, base: 'S', set: { hem_taper: '0 in' } });
+    const result = gradeChart({
+      style: 'pencil',
+      chart: CHART,
+      base: 'S',
+      set: { hem_taper: '0 in' },
+    });
     const longer = withMoved(result.range, 'back', 'side_hem', { x: 0, y: apart });
     const sides = seamFindings(result, longer).filter(
       ({ check, subject }) => check === 'seam-lengths' && subject === 'side',

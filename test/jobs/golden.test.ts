@@ -19,6 +19,7 @@ const FILES = resultFiles(
   gradeChart({
     chart: `# title: Trial skirt\n${CHART}`,
     file: 'trial.csv',
+    style: 'pencil',
     base: 'M',
     round: '1/16in',
   }),

@@ -17,7 +17,7 @@ const ROWS = {
 const CHART = chartText('in', ROWS, SIZES);
 
 function grade(request: Partial<GradeRequest> = {}) {
-  return gradeChart({ chart: CHART, base: '10', ...request });
+  return gradeChart({ style: 'pencil', chart: CHART, base: '10', ...request });
 }
 
 function fileOf(request: Partial<GradeRequest>, name: string): string {
@@ -26,7 +26,11 @@ function fileOf(request: Partial<GradeRequest>, name: string): string {
 
 describe('a request', () => {
   it('reads the chart in either layout alike', () => {
-    const other = gradeChart({ chart: sizeRowsText('in', ROWS, SIZES), base: '10' });
+    const other = gradeChart({
+      style: 'pencil',
+      chart: sizeRowsText('in', ROWS, SIZES),
+      base: '10',
+    });
     expect(farthest(grade(), other)).toBe(0);
     expect(other.chart.layout).toBe('size-rows');
   });
@@ -123,7 +127,9 @@ describe('result files', () => {
   it('have names that every file system takes, and no two alike', () => {
     const rows = { waist_girth: [25, 26, 27, 28, 29], hip_girth: [35, 36, 37, 38, 39] };
     const chart = chartText('in', rows, ['8/10', '8:10', '8_10_2', 'XL', 'xl']);
-    const names = resultFiles(gradeChart({ chart, base: 'XL' })).map(({ name }) => name);
+    const names = resultFiles(gradeChart({ style: 'pencil', chart, base: 'XL' })).map(
+      ({ name }) => name,
+    );
     expect(names.filter((name) => name.startsWith('size-'))).toEqual([
       'size-8_10.svg',
       'size-8_10_2.svg',

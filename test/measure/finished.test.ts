@@ -81,7 +81,7 @@ describe('finished measurements', () => {
       skirt_length: [25, 25.5, 26],
     });
     for (const unit of ['in', 'cm', 'mm'] as const)
-      expectByHand({ chart, base: '2', unit }, unit, ['1', '2', '3']);
+      expectByHand({ style: 'pencil', chart, base: '2', unit }, unit, ['1', '2', '3']);
   });
 
   it('are those of the written points for any chart, rounded or not, wherever it is stacked', () => {
@@ -93,6 +93,7 @@ describe('finished measurements', () => {
         (chart, round, stack) => {
           expectByHand(
             {
+              style: 'pencil',
               chart: sixteenthsText(chart),
               base: '1',
               stack,
@@ -115,13 +116,17 @@ describe('finished measurements', () => {
       waist_to_hip: [7, 7],
       skirt_length: [18, 18],
     });
-    expectByHand({ chart, base: '1', stack: 'side_hip', round: '1/16in' }, 'in', ['1', '2']);
+    expectByHand({ style: 'pencil', chart, base: '1', stack: 'side_hip', round: '1/16in' }, 'in', [
+      '1',
+      '2',
+    ]);
   });
 
   it('are body plus ease where nothing is rounded', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
         const { range } = gradeChart({
+          style: 'pencil',
           chart: sixteenthsText(chart),
           base: '1',
           set: { waist_ease: '1/2 in', hip_ease: '3 in' },
@@ -140,13 +145,14 @@ describe('finished measurements', () => {
   it('are written as fractions where asked and nothing is lost', () => {
     const chart = chartText('in', { waist_girth: [24.5, 26], hip_girth: [36, 38] });
     const [waist] = rowsOf(
-      tables({ chart, base: '1', fractions: true })('finished-measurements.csv'),
+      tables({ style: 'pencil', chart, base: '1', fractions: true })('finished-measurements.csv'),
     );
     expect(waist).toEqual({ measure: 'waist', unit: 'in', 1: '24 1/2', 2: '26' });
   });
 
   it('take each leg of a dart that leans by itself', () => {
     const [size] = gradeChart({
+      style: 'pencil',
       chart: chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] }),
       base: '1',
     }).range.sizes;

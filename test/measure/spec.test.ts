@@ -196,7 +196,12 @@ describe('the tables of a spec', () => {
       { waist_girth: ['26', '28', '30'], hip_girth: ['36', '38', '40'] },
       ['S', 'M', 'L'],
     );
-    const result = gradeChart({ chart, base: 'M', set: { hem_tolerance: '3/4 in' } });
+    const result = gradeChart({
+      style: 'pencil',
+      chart,
+      base: 'M',
+      set: { hem_tolerance: '3/4 in' },
+    });
     const found = gradeSpec(result, {}).spec;
     expect(found.rows.map(({ measure }) => measure)).toEqual([
       ...['waist', 'hip', 'hem', 'center_front_length', 'center_back_length', 'side_seam_front'],

@@ -252,7 +252,7 @@ skirt_length,60,60,60
 
   it('spreads the turn-up of 4 cm by 2 mm an edge, in every size', () => {
     const set = { hem_taper: '2 cm', hem_allowance: '4 cm', side_allowance: '0 cm' };
-    const { range } = gradeChart({ chart: CHART, base: '38', set });
+    const { range } = gradeChart({ style: 'pencil', chart: CHART, base: '38', set });
     for (const cut of range.sizes.map(cutSize))
       for (const { piece, corners } of cut) {
         const hem = pointOf(piece, 'side_hem');

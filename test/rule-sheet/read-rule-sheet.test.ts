@@ -23,7 +23,8 @@ const CHART = chartText(
   ['10', '12', '14', '16'],
 );
 
-const marked = (sheet: string) => markSheet({ chart: CHART, base: '12', sheet, pieces: ['front'] });
+const marked = (sheet: string) =>
+  markSheet({ style: 'pencil', chart: CHART, base: '12', sheet, pieces: ['front'] });
 
 /** A pattern in the base size with the points of the drafted front. */
 const PATTERN = FRONT.replace('dart_in,', 'dart_inner,').replace('dart_out,', 'dart_outer,');
@@ -97,7 +98,7 @@ front,side_hip,x,-1/4,0,1/4,1/2
   });
 
   it.each(Object.entries(HABITS))('with %s implies the steps of the chart', (_, sheet) => {
-    const { base, measurements, sizes } = inferIncrements({ sheet });
+    const { base, measurements, sizes } = inferIncrements({ style: 'pencil', sheet });
     expect(base).toBe('12');
     expect(sizes.map(({ label }) => label)).toEqual(['10', '12', '14', '16']);
     for (const [name, step] of [
@@ -134,7 +135,7 @@ front.side_hem,14,1/4 hip_girth,skirt_length - 0*hip_girth,
 `;
     expect(marked(sheet('1/4')).cells.filter(({ verdict }) => verdict === 'wrong')).toEqual([]);
     expect(marked(sheet('1/2')).diagnosis.found.map(({ slip }) => slip.id)).toEqual(['half']);
-    expect(() => inferIncrements({ sheet: sheet('1/4'), base: '12' })).toThrow(
+    expect(() => inferIncrements({ style: 'pencil', sheet: sheet('1/4'), base: '12' })).toThrow(
       expect.objectContaining({ code: 'measurement-missing' }),
     );
   });
@@ -166,6 +167,7 @@ front.side_hem,14,1/4 hip_girth,skirt_length - 0*hip_girth,
     }
     // The quarter method takes a quarter of the hip, which grows by 4, 9 and 6 in as well.
     const cells = markSheet({
+      style: 'pencil',
       chart,
       base: '12',
       pieces: ['front'],

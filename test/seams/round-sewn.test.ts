@@ -138,8 +138,8 @@ describe.each(SKIRTS)('%s', (_, skirt) => {
       beforeAll(() => {
         for (const chart of CHARTS)
           results.push([
-            gradedOnce({ ...chart, ...skirt }),
-            gradeChart({ ...chart, ...skirt, round }),
+            gradedOnce({ style: 'pencil', ...chart, ...skirt }),
+            gradeChart({ style: 'pencil', ...chart, ...skirt, round }),
           ]);
       });
 
@@ -211,7 +211,7 @@ describe('what must not matter to rounding', () => {
   const rows = { waist_girth: [25, 26, 27.5, 29.25], hip_girth: [35.5, 36.75, 38, 39.5] };
   const sizes = ['S', 'M', 'L', 'XL'];
   const rounded = (own: typeof rows, labels: readonly string[], round = '1mm'): DraftResult =>
-    gradeChart({ chart: chartText('in', own, labels), base: 'M', round });
+    gradeChart({ style: 'pencil', chart: chartText('in', own, labels), base: 'M', round });
 
   it('the order of the sizes', () => {
     const turned = {

@@ -3,6 +3,7 @@ import { InputError } from '../../errors';
 import { answerKey, askedPoints } from '../mark/answer-key';
 import { gradeUnchecked } from '../../jobs/grade-chart';
 import type { ResultFile } from '../../files/result-file';
+import { QUARTER_METHOD } from '../../draft/default-style';
 import { inchFraction, tableNumber, toMillimeters } from '../../units';
 import type { Difficulty, ExerciseUnit } from './exercise-chart';
 import { exerciseChart } from './exercise-chart';
@@ -28,8 +29,6 @@ export interface Exercise {
   readonly files: readonly ResultFile[];
 }
 
-/** The style of every exercise: the quarter method, whose rules are shares of the girths. */
-const STYLE = 'pencil';
 const PIECE = 'front';
 
 /** Makes an exercise on the front of the quarter method. Throws InputError `bad-option`. */
@@ -52,7 +51,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
     ),
     '',
   ].join('\n');
-  const result = gradeUnchecked({ chart, base, style: STYLE });
+  const result = gradeUnchecked({ chart, base, style: QUARTER_METHOD });
   const key = answerKey(result);
   const plan = result.range.plans.find(({ name }) => name === PIECE);
   const sheet = (cell: (moves: readonly number[], size: number) => string): string =>

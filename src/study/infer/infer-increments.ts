@@ -11,6 +11,7 @@ import { OWN_CONVENTION, inConvention } from '../mark/convention';
 import type { Series } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
+import { QUARTER_METHOD } from '../../draft/default-style';
 import type { GradeRequest } from '../../jobs/requests';
 import type { PiecePlan } from '../../pattern/piece';
 import type { DraftedGrade } from '../../jobs/grade-chart';
@@ -27,7 +28,7 @@ export interface InferRequest {
   readonly sheet: string;
   /** Its name for messages. */
   readonly file?: string;
-  /** The style whose points the sheet moves; `pencil` if absent. */
+  /** The style whose points the sheet moves; the quarter method, `pencil`, if absent. */
   readonly style?: GradeRequest['style'];
   readonly set?: GradeRequest['set'];
   /** Base size; otherwise the size whose cells are all zero. */
@@ -66,7 +67,7 @@ export function inferIncrements(request: InferRequest): Inference {
     chart: STAND_IN_CHART,
     file: 'the stand-in chart',
     base: STAND_IN_BASE,
-    ...(request.style === undefined ? {} : { style: request.style }),
+    style: request.style ?? QUARTER_METHOD,
     ...(request.set === undefined ? {} : { set: request.set }),
   });
   const sheet = readRuleSheet(request.sheet, request.file ?? 'sheet', {

@@ -33,7 +33,7 @@ describe('an exercise', () => {
         const made = exercise(request);
         expect(exercise(request)).toEqual(made);
         const mark = (sheet: string) =>
-          markSheet({ chart: text(made, 'chart.csv'), base: made.base, sheet });
+          markSheet({ style: 'pencil', chart: text(made, 'chart.csv'), base: made.base, sheet });
         expect(mark(text(made, 'key.csv')).cells.every(({ verdict }) => verdict === 'right')).toBe(
           true,
         );

@@ -36,7 +36,7 @@ describe('a derivation', () => {
         fc.constantFrom('side_waist', 'side_hip', 'dart_tip', 'side_hem'),
         (chart, point) => {
           const base = chart.waist.length > 2 ? '2' : '1';
-          const result = gradeChart({ chart: sixteenthsText(chart), base });
+          const result = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base });
           const derived = derivation(result, `front.${point}`, 25.4 / 16);
           const place = (i: number) =>
             quarterByHand('front', {
@@ -65,7 +65,7 @@ describe('a derivation', () => {
   it('writes products and sums that are true, read back from its own words', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
-        const result = gradeChart({ chart: sixteenthsText(chart), base: '1' });
+        const result = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
         const derived = derivation(result, 'back.dart_outer', 25.4 / 16);
         const cells = board(derived, INCHES).flatMap((line) =>
           line.kind === 'table' ? line.rows.flat() : [],
@@ -114,7 +114,12 @@ describe('a derivation', () => {
       hipDepth: [128, 128, 128],
       length: [400, 400, 400],
     });
-    const derived = derivation(gradeChart({ chart, base: '1' }), 'front.side_waist', 25.4 / 8, '3');
+    const derived = derivation(
+      gradeChart({ style: 'pencil', chart, base: '1' }),
+      'front.side_waist',
+      25.4 / 8,
+      '3',
+    );
     expect(markdown(board(derived, INCHES))).toContain(
       '    side_waist.x = waist_girth/4 + waist_ease/4 + front_dart_intake',
     );
@@ -204,7 +209,12 @@ describe('a derivation', () => {
       length: [400, 400, 400],
     });
     const draw = (point: string) =>
-      svg(ladderDrawing(derivation(gradeChart({ chart, base: '1' }), point, 1), INCHES));
+      svg(
+        ladderDrawing(
+          derivation(gradeChart({ style: 'pencil', chart, base: '1' }), point, 1),
+          INCHES,
+        ),
+      );
     expect(draw('front.side_hip')).toContain('3: dx 5/8, dy 1/8');
     expect(draw('front.side_hip')).toBe(draw('front.side_hip'));
     for (const point of ['front.center_waist', 'front.center_hip'])
@@ -221,7 +231,7 @@ describe('a derivation', () => {
       hipDepth: [128, 128],
       length: [400, 400],
     });
-    const result = gradeChart({ chart, base: '1' });
+    const result = gradeChart({ style: 'pencil', chart, base: '1' });
     for (const [point, code] of [
       ['front.knee', 'point-unknown'],
       ['sleeve.knee', 'piece-unknown'],

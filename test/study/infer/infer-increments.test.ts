@@ -50,7 +50,8 @@ describe('increments behind a sheet', () => {
         const text = sixteenthsText(chart);
         const base = 0;
         const { sizes, measurements } = inferIncrements({
-          sheet: rulesOf({ chart: text, base: '1' }),
+          style: 'pencil',
+          sheet: rulesOf({ style: 'pencil', chart: text, base: '1' }),
           base: '1',
         });
         for (const { label, increments, residual } of sizes) {
@@ -91,13 +92,16 @@ describe('increments behind a sheet', () => {
 
   it('stay open where no cell tells them', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\n';
-    const inference = inferIncrements({ sheet });
+    const inference = inferIncrements({ style: 'pencil', sheet });
     expect(inference.base).toBe('8');
     expect(inference.measurements).toEqual(['waist_girth']);
     expect(inference.unseen).toContain('hip_girth');
     expect(inference.sizes[1]?.increments[0]).toBeCloseTo(25.4, 9);
     // Only the handle between waist and hip: neither is told.
-    const between = inferIncrements({ sheet: sheet.replace('side_waist', 'side_waist_handle') });
+    const between = inferIncrements({
+      style: 'pencil',
+      sheet: sheet.replace('side_waist', 'side_waist_handle'),
+    });
     expect(between.sizes[1]?.increments).toEqual([undefined, undefined]);
   });
 
@@ -105,7 +109,7 @@ describe('increments behind a sheet', () => {
     const sheet =
       '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nfront.dart_tip,dx,0,1/8\n' +
       'back.side_waist,dx,0,1/4\nback.dart_tip,dx,0,1/2\n';
-    const { sizes } = inferIncrements({ sheet });
+    const { sizes } = inferIncrements({ style: 'pencil', sheet });
     expect(sizes[1]?.leftOut).toEqual([
       {
         cell: 'back.dart_tip dx',
@@ -121,7 +125,7 @@ describe('increments behind a sheet', () => {
   it('are open where two cells contradict each other and nothing tells which is wrong', () => {
     const sheet =
       '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\nback.side_waist,dx,0,1/2\n';
-    const { sizes } = inferIncrements({ sheet });
+    const { sizes } = inferIncrements({ style: 'pencil', sheet });
     expect(sizes[1]?.increments).toEqual([undefined]);
     expect(sizes[1]?.leftOut.map(({ cell, why }) => `${cell} ${why}`)).toEqual([
       'front.side_waist dx either',
@@ -135,7 +139,7 @@ describe('increments behind a sheet', () => {
       ['front.side_waist', 'front.dart_inner', 'back.side_waist', 'back.dart_inner']
         .map((point, i) => `${point},dx,0,${[0.25, 0.5, 0.75, 1][i] ?? 0}\n`)
         .join('');
-    const { sizes } = inferIncrements({ sheet });
+    const { sizes } = inferIncrements({ style: 'pencil', sheet });
     expect(sizes[1]?.leftOut).toEqual([]);
     // Normal equations in eighths: (2 * 2 + 4 + 2 * 6 + 8) / 10 for 1/8 of the waist.
     expect((sizes[1]?.increments[0] ?? NaN) / 25.4).toBeCloseTo(2.8, 9);
@@ -144,7 +148,7 @@ describe('increments behind a sheet', () => {
 
   it('are read from the steps, from another zero, and from the large size down', () => {
     const steps = '# unit: in\npoint,axis,12,10,8\nfront.side_hip,step_dx,1/4,1/2,0\n';
-    const read = inferIncrements({ sheet: steps, base: '8' });
+    const read = inferIncrements({ style: 'pencil', sheet: steps, base: '8' });
     expect(read.sizes.map(({ label }) => label)).toEqual(['8', '10', '12']);
     expect(read.sizes.map(({ increments }) => Math.round((increments[0] ?? NaN) / 25.4))).toEqual([
       0, 2, 3,
@@ -152,7 +156,7 @@ describe('increments behind a sheet', () => {
     const side =
       '# unit: in\n# zero: side_hip\npoint,axis,8,10\nfront.side_hip,dx,0,0\nfront.center_hip,dx,0,-1/4\n' +
       'front.side_waist,dx,0,1/8\n';
-    const { measurements, sizes } = inferIncrements({ sheet: side });
+    const { measurements, sizes } = inferIncrements({ style: 'pencil', sheet: side });
     const at = (name: string) =>
       (sizes.at(-1)?.increments[measurements.indexOf(name)] ?? NaN) / 25.4;
     expect(at('hip_girth')).toBeCloseTo(1, 9);
@@ -162,18 +166,18 @@ describe('increments behind a sheet', () => {
   it('are refused where the order of the sizes is not told, with words of the sheet alone', () => {
     const sheet = '# unit: in\npoint,axis,S,M\nfront.side_waist,dx,1/4,1/2\n';
     const way = 'Allowed: a line such as `# sizes: XS, S, M, L` in it.';
-    const infer = () => inferIncrements({ sheet, base: 'XS' });
+    const infer = () => inferIncrements({ style: 'pencil', sheet, base: 'XS' });
     expectRefusal(infer, 'size-missing', { file: 'sheet' }, way);
   });
 
   it('need a base', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,1/4,1/2\n';
-    expectRefusal(() => inferIncrements({ sheet }), 'size-missing', { file: 'sheet' });
-    expect(inferIncrements({ sheet, base: '6' }).sizes.map(({ label }) => label)).toEqual([
-      '6',
-      '8',
-      '10',
-    ]);
+    expectRefusal(() => inferIncrements({ style: 'pencil', sheet }), 'size-missing', {
+      file: 'sheet',
+    });
+    expect(
+      inferIncrements({ style: 'pencil', sheet, base: '6' }).sizes.map(({ label }) => label),
+    ).toEqual(['6', '8', '10']);
   });
 });
 

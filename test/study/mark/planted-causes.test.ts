@@ -58,6 +58,7 @@ function named(chart: PlantedChart, { id, write }: Habit, slips: readonly Plante
     cells.map((column) => column.map((cell) => cell ?? NaN)),
   ).replaceAll('NaN', '');
   const { cause, diagnosis } = markSheet({
+    style: 'pencil',
     chart: plantedChartText(chart),
     base: labelOf(chart, chart.base),
     sheet: blank,

@@ -46,6 +46,7 @@ function shows({ chart, slips }: Sheet): boolean {
 /** Whether exactly the planted slips are found; `loosely` counts a slip named as fitting as well. */
 function recognized({ chart, slips }: Sheet): { strictly: boolean; loosely: boolean } {
   const { cause, diagnosis } = markSheet({
+    style: 'pencil',
     chart: plantedChartText(chart),
     base: chart.sizes[chart.base] ?? '',
     sheet: sheetText(chart, handedIn(chart, slips)),
@@ -98,6 +99,7 @@ describe('slips planted in sheets worked out by hand', () => {
   it('are not seen where there are none', () => {
     for (const chart of fc.sample(plantedChart, { seed: SEED, numRuns: runs(4, 80) })) {
       const { cells, cause, decisions, diagnosis } = markSheet({
+        style: 'pencil',
         chart: plantedChartText(chart),
         base: chart.sizes[chart.base] ?? '',
         sheet: sheetText(chart, handedIn(chart, [])),

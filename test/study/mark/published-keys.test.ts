@@ -42,6 +42,7 @@ describe('the even one-inch grade of the front as a key', () => {
       sizes,
     ),
     base: '10',
+    style: 'pencil',
     pieces: ['front'],
     sheet: sheet('in', sizes, lines),
     ...more,
@@ -141,6 +142,7 @@ describe('the uneven misses grade as a key', () => {
   const sixteenths = (counts: readonly number[]) => counts.map((count) => `${count}/16`);
   const marked = (waist: readonly number[], dart = side.map((count) => count / 2)) =>
     markSheet({
+      style: 'pencil',
       chart,
       base: '12',
       sheet: sheet('in', sizes, [
@@ -196,6 +198,7 @@ describe('rounding as a key', () => {
   );
   const marked = (cells: readonly number[], tolerance: string) =>
     markSheet({
+      style: 'pencil',
       chart,
       base: '8',
       tolerance,
@@ -231,6 +234,7 @@ describe('the metric grade of 5 cm as a key', () => {
   const times = (share: number) => [-1, 0, 1, 2].map((steps) => steps * share);
   const marked = (factor: number) =>
     markSheet({
+      style: 'pencil',
       chart,
       base: 'M',
       sheet: sheet('cm', sizes, [
