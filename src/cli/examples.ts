@@ -6,13 +6,14 @@ import check from './help/check.txt';
 import exercise from './help/exercise.txt';
 import explain from './help/explain.txt';
 import grade from './help/grade.txt';
+import help from './help/help.txt';
 import infer from './help/infer.txt';
 import print from './help/print.txt';
 import styles from './help/styles.txt';
 
 /** By the name of a command: lines of at most 80 columns. */
 export const EXAMPLES: ReadonlyMap<string, string> = new Map(
-  Object.entries({ assess, chart, check, exercise, explain, grade, infer, print, styles }),
+  Object.entries({ assess, chart, check, exercise, explain, grade, help, infer, print, styles }),
 );
 
 /** Puts the examples below the help of each command that has some. */

@@ -6,9 +6,11 @@ import { terminalText } from '../table/characters';
 import { unprintableArgument } from './argument-text';
 import { addChartCommands } from './chart-commands';
 import { addExamples } from './examples';
+import { addHelp } from './help-commands';
 import type { ExitCode, Io } from './io';
 import type { Refusal } from './json-document';
 import { refusalOf, refusalText, wantsDocument } from './json-document';
+import { optionDescription } from './option-description';
 import { optionMessage } from './option-words';
 import { addPatternCommands } from './pattern-commands';
 import { STOP_CODES, Stopped } from './stopped';
@@ -18,6 +20,8 @@ import { addStudentCommands } from './student-commands';
 const LONGEST_ERROR = 600;
 
 const EXIT_CODES = `
+skirtgrade help lists topics: charts, tables, styles, paper, cloth, words.
+
 Exit codes: 0 nothing failed; 1 results were written, but at least one check
 failed; 2 the input or the call was wrong, and nothing was written; 3 the
 program itself failed; 4 the terminal, pipe or file it writes its words to
@@ -42,6 +46,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   const program = new Command('skirtgrade')
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
     .version(VERSION)
+    .helpCommand(false)
     .addHelpText('after', EXIT_CODES);
   const end = (code: ExitCode): void => {
     exitCode = code;
@@ -49,13 +54,14 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   addPatternCommands(program, io, end);
   addChartCommands(program, io, end);
   addStudentCommands(program, io, end);
+  addHelp(program, io, end);
 
   addExamples(program.commands);
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()
       // Wraps the words beside the longest call too, where 35 columns are left.
-      .configureHelp({ minWidthToWrap: 24 })
+      .configureHelp({ minWidthToWrap: 24, optionDescription })
       .showHelpAfterError('(skirtgrade --help tells more)')
       .configureOutput({
         writeOut: io.out,

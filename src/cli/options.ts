@@ -12,7 +12,7 @@ export type AddCommands = (program: Command, io: Io, end: (code: ExitCode) => vo
 function repeatable(flags: string, description: string): Option {
   return new Option(flags, description)
     .argParser((value: string, previous: readonly string[]) => [...previous, value])
-    .default([], 'none');
+    .default([]);
 }
 
 /** A part of a comma list: in double quotes, where two stand for one (RFC 4180), or up to a comma. */
@@ -31,7 +31,10 @@ export function list(value: string): readonly string[] {
 
 /** `--against`, which gathers the ids of published tables. */
 export function againstOption(): Option {
-  return repeatable('--against <table>', 'published table to compare with; may be repeated');
+  return repeatable(
+    '--against <table>',
+    'published table to compare with; may be repeated (the nearest)',
+  );
 }
 
 /**

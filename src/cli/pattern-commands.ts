@@ -38,7 +38,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
           : await patternCommand({ ...options, pattern }, io),
       );
     });
-  grading(program.command('print'), paperOption().default(['a4'], 'a4'), '<chart.csv>')
+  grading(program.command('print'), paperOption(' (a4)').default(['a4']), '<chart.csv>')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
     .action(async (chart: string, options: PrintCommandOptions) => {
       const { printCommand } = await import('./print-command');
@@ -46,10 +46,10 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     });
 };
 
-function paperOption(): Option {
+function paperOption(taken = ''): Option {
   return new Option(
     '--paper <a,b,c>',
-    'a4, a3, a2, a1, a0, letter, tabloid, a4-letter, roll=<width> or projector',
+    `a4, a3, a2, a1, a0, letter, tabloid, a4-letter, roll=<width>, projector${taken}`,
   ).argParser(list);
 }
 
@@ -78,9 +78,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
       ).choices(ALLOWANCE_PRESET_NAMES),
     )
     .optionsGroup('The paper:')
-    .addOption(
-      new Option('--lines <lines>', 'sewing lines, cut lines or both (both)').choices(LINES_SHOWN),
-    )
+    .addOption(new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN))
     .addOption(paper)
     .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
     .addOption(

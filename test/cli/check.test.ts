@@ -11,6 +11,7 @@ import home1968 from '../../size-charts/standards/home-pattern-misses-1968.csv';
 import homePre1958 from '../../size-charts/standards/home-pattern-pre-1958.csv';
 import jis from '../../size-charts/standards/jis-l-4005-women-a-type.csv';
 import survey from '../../size-charts/standards/survey-ansur-1988-women-by-hip.csv';
+import { indentedBlocks } from './typed-blocks';
 import { main } from '../../src/cli/main';
 import { publishedTables } from '../../src/standards/published-tables';
 
@@ -211,10 +212,10 @@ describe('grade', () => {
   });
 });
 
-describe("README's own pattern", () => {
-  const readme = readFileSync('README.md', 'utf8');
+describe('The own pattern of the help', () => {
+  const help = readFileSync('src/cli/help/own-pattern.txt', 'utf8');
   const block = (first: string) =>
-    /[^]*?(?=```)/u.exec(readme.slice(readme.indexOf(first)))?.[0] ?? '';
+    indentedBlocks(help).find(({ text }) => text.startsWith(first))?.text ?? '';
   const pattern = block('# title: Sorrel skirt');
   const rules = block('# sizes: 8, 10, 12, 14, 16');
   /** Every move and step with its sign turned. */

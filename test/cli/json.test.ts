@@ -68,6 +68,10 @@ const CALLS: readonly (readonly [call: readonly string[], fields: readonly strin
     ['exercise', '--seed', '7'],
     ['seed', 'difficulty', 'unit', 'base', 'sizes', 'folder', 'files'],
   ],
+  [
+    ['help', 'words'],
+    ['topic', 'text'],
+  ],
 ];
 
 describe('--json', () => {

@@ -1,0 +1,71 @@
+/** `skirtgrade help`: a command, a topic, or the points of a style. */
+import type { Command } from 'commander';
+import { InputError } from '../errors';
+import { wantedNames } from '../table/near-names';
+import { TOPICS } from './help-topics';
+import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { pointsText } from './points-text';
+import { textTable } from './text-table';
+
+/** The topic that is made for a style. */
+const POINTS = 'points';
+
+/**
+ * Tells the topic, or without one what there is; `style` is that of `help points`. Throws InputError
+ * `bad-option` for a topic that is not there, and `style-unknown`.
+ */
+export function helpCommand(
+  program: Command,
+  topic: string | undefined,
+  style: string | undefined,
+  { json }: AsDocument,
+  io: Io,
+): ExitCode {
+  const text = textOf(program, topic, style);
+  return tell(io, 'help', json, {
+    exitCode: 0,
+    words: () => text,
+    facts: () => ({ topic: topic ?? '', text }),
+  });
+}
+
+function textOf(program: Command, topic: string | undefined, style: string | undefined): string {
+  if (topic === POINTS) return pointsText(style);
+  if (style !== undefined)
+    throw new InputError('bad-option', {
+      what: `only ${POINTS} are those of a style`,
+      allowed: `skirtgrade help ${topic ?? ''}`,
+      got: style,
+    });
+  if (topic === undefined) return `${fullHelp(program)}\n${topicsText()}`;
+  const command = program.commands.find((one) => one.name() === topic);
+  if (command !== undefined) return fullHelp(command);
+  const text = TOPICS.get(topic);
+  if (text !== undefined) return text;
+  const names = [...TOPICS.keys(), POINTS, ...program.commands.map((one) => one.name())];
+  throw new InputError('bad-option', {
+    what: 'there is no help of this name',
+    ...wantedNames(topic, names, 'what skirtgrade help lists'),
+    got: topic,
+  });
+}
+
+/** The help of a command with what stands below its options. */
+function fullHelp(command: Command): string {
+  let text = '';
+  command.configureOutput({ writeOut: (part) => void (text += part) });
+  command.outputHelp();
+  return text;
+}
+
+/** A line a topic. */
+function topicsText(): string {
+  const rows = [...TOPICS].map(([name, text]) => [`  ${name}`, text.slice(0, text.indexOf('\n'))]);
+  rows.splice(2, 0, [
+    `  ${POINTS} [style]`,
+    'The points of a style, as rules and --stack name them',
+  ]);
+  return `Topics, by skirtgrade help <topic>:\n${textTable(rows, 2)}`;
+}

@@ -1,0 +1,129 @@
+/** Help: topics, and every example in them run as it is written. */
+import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { EXAMPLES } from '../../src/cli/examples';
+import { TOPICS } from '../../src/cli/help-topics';
+import { publishedTables } from '../../src/standards/published-tables';
+import { STYLES } from '../../src/draft/styles';
+import { callsIn, fencedBlocks, indentedBlocks } from './typed-blocks';
+import { runIn, workplace } from './workplace';
+
+const place = workplace();
+const FOLDER = 'src/cli/help';
+const README = fencedBlocks(readFileSync('README.md', 'utf8')).map(({ text }) => text);
+const starting = (texts: readonly string[], first: string): string =>
+  texts.find((text) => text.startsWith(first)) ?? '';
+const typedIn = (topic: string, first: string): string =>
+  starting(
+    indentedBlocks(TOPICS.get(topic) ?? '').map(({ text }) => text),
+    first,
+  );
+
+/** Sizes 10 to 14 alone, which take less time. */
+const CHART = fewerSizes(starting(README, '# title: Quill skirt'), [3, 4, 5]);
+
+function fewerSizes(chart: string, columns: readonly number[]): string {
+  return chart
+    .trimEnd()
+    .split('\n')
+    .map((line) => {
+      const cells = line.split(',');
+      const isRow = cells.length > 1;
+      return `${isRow ? [0, ...columns].map((column) => cells[column]).join(',') : line}\n`;
+    })
+    .join('');
+}
+
+/** The files that the examples name: those that README and help have typed, and an exercise. */
+beforeAll(async () => {
+  place.write('my-chart.csv', CHART);
+  place.write('room.csv', fewerSizes(starting(README, '# unit: cm'), [2, 3, 4]));
+  place.write('my-style.csv', typedIn('style-files', '# based on: shared-pencil'));
+  place.write('base.csv', typedIn('own-pattern', '# title: Sorrel skirt'));
+  place.write('rules.csv', typedIn('own-pattern', '# sizes: 8, 10, 12, 14, 16'));
+  place.write('list.csv', typedIn('spec', '# unit: in'));
+  place.write('sample.csv', '# unit: in\nmeasure,size,value\nwaist,10,29\n');
+  place.write('sheet.csv', starting(README, '# unit: in\npoint,axis'));
+  await place.run('exercise', '--seed', '7', '--out', 'lesson');
+  place.write('chart.csv', place.read('lesson/chart.csv'));
+  await place.run('grade', 'my-chart.csv', '--base', '10', '--dxf', '--out', 'handed');
+  for (const name of ['pattern.dxf', 'pattern.rul'])
+    copyFileSync(join(place.path, 'handed', name), join(place.path, name));
+});
+
+const CALLS = [...EXAMPLES.values(), ...TOPICS.values()].flatMap((text) =>
+  indentedBlocks(text.replace('Examples:\n', 'Examples:\n\n')).flatMap(callsIn),
+);
+const ALL = [...new Map(CALLS.map((call) => [call.join(' '), call])).values()];
+
+describe('the examples of help', () => {
+  it.each(ALL.map((call) => [call.join(' '), call] as const))('%s', async (_, call) => {
+    const { status, stdout, stderr } = await runIn(place.path, call, { input: CHART });
+    expect(stderr).toBe('');
+    // A sheet that is filled in for one point alone has cells missing.
+    expect(status).toBe(call[0] === 'assess' ? 1 : 0);
+    expect(stdout).not.toBe('');
+    if (call.includes('--json')) return;
+    for (const line of stdout.split('\n'))
+      if (/\S\s+\S/u.test(line.slice(8))) expect(line.length, line).toBeLessThanOrEqual(80);
+  });
+
+  it('are all that the files have', () => {
+    const written = readdirSync(FOLDER)
+      .map((name) => readFileSync(join(FOLDER, name), 'utf8'))
+      .flatMap((text) => text.match(/^ {2}skirtgrade .*$/gmu) ?? []);
+    expect(CALLS).toHaveLength(written.length);
+  });
+});
+
+describe('help', () => {
+  it.each([...TOPICS])('%s is within 80 columns, without tabs', async (topic, text) => {
+    expect(await place.run('help', topic)).toEqual({ status: 0, stdout: text, stderr: '' });
+    expect(text).toMatch(/^[A-Z][^\n]{5,62}\n\n/u);
+    for (const line of text.split('\n')) {
+      expect(line.length, line).toBeLessThanOrEqual(80);
+      expect(line).not.toMatch(/\t|\s$/u);
+    }
+    expect(text.endsWith('\n')).toBe(true);
+  });
+
+  it('lists commands and topics, each in a line of 80 columns', async () => {
+    const { stdout } = await place.run('help');
+    for (const topic of [...TOPICS.keys(), 'points'])
+      expect(stdout).toMatch(new RegExp(`^  ${topic} `, 'mu'));
+    for (const line of stdout.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+  });
+
+  it('names every published table', () => {
+    for (const { id, unusable } of publishedTables())
+      if (unusable === undefined) expect(TOPICS.get('tables')).toContain(`  ${id} `);
+  });
+
+  it.each(STYLES.map(({ name }) => name))(
+    'tells the points of %s as explain takes them',
+    async (style) => {
+      const { status, stdout } = await place.run('help', 'points', style);
+      expect(status).toBe(0);
+      expect(stdout).toMatch(/^front\n {2}center_waist, /mu);
+      expect(stdout).toContain('side_hip');
+    },
+  );
+
+  it('of a command is its own', async () => {
+    expect(await place.run('help', 'check')).toEqual(await place.run('check', '--help'));
+  });
+
+  it('refuses what it does not know', async () => {
+    const wrong = async (...call: readonly string[]) => (await place.run('help', ...call)).stderr;
+    expect(await wrong('printin')).toContain('Did you mean printing?');
+    expect(await wrong('words', 'pencil')).toContain('only points are those of a style');
+    expect(await wrong('points', 'pencli')).toContain('Did you mean pencil?');
+  });
+
+  it('of a command has no option that the command refuses', async () => {
+    for (const option of ['--fabric', '--spec', '--dxf', '--pattern'])
+      expect((await place.run('print', '--help')).stdout).not.toContain(`${option} `);
+    expect((await place.run('grade', '--help')).stdout).not.toContain('none)');
+  });
+});
