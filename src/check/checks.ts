@@ -39,6 +39,7 @@ import { checkSideTakeUp, noteSideDirection } from './side-seam';
 import { checkStride } from './stride';
 import { noteTruing } from './truing';
 import { checkTurnUps } from './turn-up';
+import { unlessUntrued } from './untrued';
 import { checkVent } from './vent';
 import { checkZip } from './zip';
 
@@ -136,16 +137,18 @@ export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
   // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
   ofSkirt(checkBandEase),
-  (context) => sewnSeams(context, context.redraft),
   FOLDS,
   // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.
   // Darts that cross are told of any outline.
   ofSkirt(checkDarts),
   // What there is to take in, and how many darts to a panel, are parameters.
   ofSkirt(checkDartNumber),
-  ...DARTS,
-  // Needs to know what is waist, side and center; corners over darts and seams are told of any edge.
-  ofSkirt(checkClosedWaist),
+  unlessUntrued([
+    (context) => sewnSeams(context, context.redraft),
+    ...DARTS,
+    // Needs to know what is waist, side and center; corners over darts and seams are told of any edge.
+    ofSkirt(checkClosedWaist),
+  ]),
   ofRange(noteTruing),
   // Side, stride, vent, facing, lining and zip hang on parameters, points and pieces by name.
   ofSkirt(checkSideTakeUp),

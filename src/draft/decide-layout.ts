@@ -64,7 +64,7 @@ export function decideLayout(
       },
       alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),
     });
-    return { ...layout, values };
+    return { ...layout, values: [...(layout.values ?? []), ...values] };
   };
 
   const usual = layoutWith(USUAL_OPENING);

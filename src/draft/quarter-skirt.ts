@@ -9,6 +9,8 @@ import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
 import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
+import { PANEL_TRUING } from './shaped-skirt/panel-truing';
+import { TRUED_VALUES, truedQuarter } from './trued-quarter';
 import { panelCutting } from './block';
 import { both } from './market-value';
 import type {
@@ -110,6 +112,18 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     source: COMMON_PRACTICE,
   },
   {
+    name: 'trued',
+    quantity: 'number',
+    value: '0',
+    least: '0',
+    most: '1',
+    count: true,
+    meaning:
+      '1: the waist is drawn over the closed darts, square to a side raised as far as that needs, and ' +
+      'the hem square to the side; 0: all edges as they are ruled, to be trued by hand',
+    source: COMMON_PRACTICE,
+  },
+  {
     name: 'zip_allowance',
     quantity: 'length',
     value: both('2.5 cm', '1 in'),
@@ -142,8 +156,11 @@ const MAKING: readonly Making[] = [
   {
     line: 'truing',
     words:
-      'none. Fold the darts, join the sides, and round off by hand what the findings tell of: the ' +
-      'waist over the darts and at the side, the side at the hip line, the hem at the side.',
+      'none with trued = 0: fold the darts, join the sides, and round off by hand what the findings ' +
+      'tell of: the waist over the darts and at the side, the side at the hip line, the hem at the ' +
+      'side. With trued = 1 these lines are drawn as `styles shared-drop` tells, with the girths, ' +
+      'darts and levels of this style and vertical darts; the side point stands as high as lets the ' +
+      'waist leave the center level, over the closed dart, and rise from there to the side.',
   },
 ];
 
@@ -226,6 +243,22 @@ const LINE_BOUNDS: LineBounds = {
 };
 
 function layout(facts: RangeFacts): BlockLayout {
+  return facts.alwaysZero('trued') ? ruledLayout(facts) : truedLayout(facts);
+}
+
+/** The panels in the lines of the shaped skirt, which have their zip allowance. */
+function truedLayout(facts: RangeFacts): BlockLayout {
+  const lines = lengthLines(facts, LINE_BOUNDS);
+  const pieces = (['front', 'back'] as const).map((panel) =>
+    skirtPanel(truedQuarter(panel, facts, lines)),
+  );
+  return {
+    ...{ pieces, values: TRUED_VALUES, truing: PANEL_TRUING, derived: [] },
+    seams: skirtSeams(pieces),
+  };
+}
+
+function ruledLayout(facts: RangeFacts): BlockLayout {
   const lines = lengthLines(facts, LINE_BOUNDS);
   const back = quarter('back', lines);
   const pieces: readonly BlockPiece[] = [
@@ -246,9 +279,7 @@ function layout(facts: RangeFacts): BlockLayout {
   return { pieces, truing: [], derived: [], seams: skirtSeams(pieces) };
 }
 
-/**
- * The block of the styles `pencil` and `straight`: the same points in every range, nothing trued.
- */
+/** The block of the styles `pencil` and `straight`: its points as a hand draws them, unless they are trued. */
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
   making: MAKING,

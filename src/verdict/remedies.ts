@@ -158,8 +158,14 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   },
   'corners-across-seam': {
     act: ['join the seam and true the edge across it by hand before you cut: {subjects}'],
-    note: 'nothing if the base is meant so',
+    note: 'nothing if the base is meant so; else join the seam and true the edge across it by hand',
     cause: 'truing',
+  },
+  untrued: {
+    act: [
+      'set trued=1, which draws waist, side and hem without corners; or true them by hand before you ' +
+        'cut: fold the darts, join the sides, draw through',
+    ],
   },
   'side-take-up': {
     act: ['make the darts of the {pieces} narrower: the side leans out at the waist'],

@@ -19,7 +19,7 @@ describe('what grade, print and check say first', () => {
     expect(lines.length).toBeLessThanOrEqual(25);
     expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
     expect(told(stdout)).toMatch(
-      /^Decide first: nothing failed, 2 decisions to make\.\n {2}1\. All sizes: true the edges/u,
+      /^Decide first: nothing failed, 2 decisions to make\.\n {2}1\. Set trued=1, which/u,
     );
   });
 
@@ -67,7 +67,7 @@ describe('how much is told', () => {
     expect(graded.stdout.split('\n')).toContain('graded/findings.csv');
     expect(graded.stdout).not.toMatch(/Decide|Finished/u);
     const { stdout } = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded', '--verbose');
-    expect(stdout).toContain('warning edge-over-dart (size 2, back, dart)');
+    expect(stdout).toContain('note edge-over-dart (size 2, back, dart)');
     expect(stdout).toContain('note drop-changes');
     expect(stdout).not.toContain('more of');
     const both = await place.run('check', DEMO, '--quiet', '--verbose');
@@ -91,7 +91,7 @@ describe('report.md', () => {
     expect(title).toMatch(/^# \S/u);
     expect(verdict?.split('\n')).toHaveLength(3);
     expect(heading).toBe('## To decide');
-    expect(decisions).toMatch(/^1\. All sizes: true the edges .*\n2\. All sizes: the hem allows/u);
+    expect(decisions).toMatch(/^1\. Set trued=1, which .*\n2\. All sizes: the hem allows/u);
     expect(stdout.replace(/\s+/gu, ' ')).toContain(verdict?.split('  \n')[0]);
     // The chart's waist of 12 and 14, and as much of the finished one, which has no ease in this style: 78.74 and 82.55 cm.
     expect(report).toContain('| waist girth | cm | 78.7 | 82.5 |\n|  | in | 31 | 32 1/2 |');

@@ -2,10 +2,9 @@
  * The shaped skirt: the hip-waist difference shared between side and darts as the style says, every
  * seam trued in every size.
  */
-import { pieceNamed, seamLength } from '../../pattern/piece';
 import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
 import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
-import type { Block, RangeFacts, Truing, ValueDefinition } from '../block';
+import type { Block, RangeFacts, ValueDefinition } from '../block';
 import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
 import type { LengthLines, LineBounds } from '../length-lines';
@@ -18,6 +17,8 @@ import { derivedPieces } from './derived-pieces';
 import { SHAPED_SKIRT_PARAMETERS } from './parameters';
 import { PIECE_PARAMETERS } from './piece-parameters';
 import type { Vent } from './vent';
+import { PANEL_TRUING } from './panel-truing';
+import { TAPER_VALUES } from './taper';
 import { VENT_PARAMETERS } from './vent-parameters';
 import { BAND_LENGTH } from './waistband';
 
@@ -42,43 +43,8 @@ const VALUES: readonly ValueDefinition[] = [
     formula: 'hip_girth/4 + hip_ease/4 - side_shift',
   },
   { name: 'back_hip_width', quantity: 'length', formula: 'hip_girth/4 + hip_ease/4 + side_shift' },
-  // Where the straight taper would leave the vertical, halfway down the curve that blends it in.
-  {
-    name: 'taper_level',
-    quantity: 'length',
-    formula: 'waist_to_hip + taper_start + taper_blend/2',
-  },
-  // Depth from there to the side end of a hem that is level at the center, square to the side, and
-  // a parabola between: the larger root of d^2 - d*fall = hem width * taper / 2.
-  { name: 'taper_fall', quantity: 'length', formula: 'skirt_length - taper_level' },
-  {
-    name: 'taper_depth',
-    quantity: 'length',
-    formula:
-      '(taper_fall + sqrt(taper_fall^2 + 2*hem_taper*(hip_girth/4 + hip_ease/4 - hem_taper)))/2',
-  },
+  ...TAPER_VALUES,
 ];
-
-/** The waist edge is longer than its plan width, since it slants and curves. */
-function waistTruing(panel: Panel): Truing {
-  return {
-    unknown: 'waist_move',
-    piece: panel,
-    residual: (pieces, value) =>
-      seamLength(pieceNamed(pieces, panel), 'waist') -
-      (value(`${panel}_hip_width`) - value(`${panel}_side_take_up`) - value(`${panel}_intake`)),
-    meaning: `the ${panel} side point in at the waist, so that the sewn waist meets its target`,
-  };
-}
-
-const SIDE_TRUING: Truing = {
-  unknown: 'rise_move',
-  piece: 'back',
-  residual: (pieces) =>
-    seamLength(pieceNamed(pieces, 'back'), 'side') -
-    seamLength(pieceNamed(pieces, 'front'), 'side'),
-  meaning: 'the back side point up at the waist, so that the back side seam equals the front one',
-};
 
 /**
  * The block of all styles but those of the quarter method: one or two darts a panel, flare, vent,
@@ -103,7 +69,7 @@ export const SHAPED_SKIRT: Block = {
     const derived = derivedPieces(front, back, facts);
     return {
       pieces: [front, back],
-      truing: [waistTruing('front'), waistTruing('back'), SIDE_TRUING],
+      truing: PANEL_TRUING,
       derived,
       seams: skirtSeams([front, back, ...derived.map(({ plan }) => plan)]),
     };
@@ -154,6 +120,7 @@ function shapeOf(panel: Panel, facts: RangeFacts, lines: LengthLines): PanelShap
     blended: !alwaysZero('hem_taper') && !alwaysZero('taper_blend'),
     flared: !alwaysZero('dart_closing'),
     vent: panel === 'back' ? ventOf(facts) : 'none',
+    highHip: true,
     lines,
   };
 }

@@ -19,6 +19,8 @@ export interface PanelShape {
   readonly flared: boolean;
   /** The opening at center back; always `none` for a front. */
   readonly vent: Vent;
+  /** True where the high hip is measured, which a line marks at the center. */
+  readonly highHip: boolean;
   /** Where it is lengthened or shortened, the same on front and back. */
   readonly lines: LengthLines;
 }

@@ -32,7 +32,7 @@ export function panelPiece(shape: PanelShape): BlockPiece {
       ...sidePoints(shape),
       ...hemPoints(shape),
       { name: 'center_hip', x: '0', y: 'waist_to_hip' },
-      { name: 'center_high_hip', x: '0', y: 'waist_to_high_hip' },
+      ...(shape.highHip ? [{ name: 'center_high_hip', x: '0', y: 'waist_to_high_hip' }] : []),
       ...lengthLinePoints(shape.lines, (depths) => sideEnds(shape, depths)),
       ...(isBack ? [...ventPoints(vent), ...zipPoints(vent)] : []),
     ],
