@@ -15,6 +15,10 @@ export interface PointKey {
   readonly slopes: Axes<ReadonlyMap<string, number>>;
   /** `tip` and `leg` belong to a dart. */
   readonly role: 'tip' | 'leg' | 'other';
+  /** Which leg of a dart it is; undefined for what is no leg. */
+  readonly side: 'inner' | 'outer' | undefined;
+  /** Where the point lies in the base size, mm from the zero. */
+  readonly place: Axes<number>;
 }
 
 /** The right answers of all points in all sizes, seen from the base size. */
@@ -32,6 +36,7 @@ export interface AnswerKey {
 /** The key of a graded chart, exact, with the zero on the range's own stack point. */
 export function answerKey({ range, chart }: DraftedGrade): AnswerKey {
   const { base, moves } = range.exactRules;
+  const drawn = range.sizes.find(({ label }) => label === range.base)?.pieces;
   const points = range.plans.flatMap((plan, p) =>
     plan.pointNames.map((point, k): [string, PointKey] => {
       const along = (axis: Axis): readonly number[] =>
@@ -47,6 +52,8 @@ export function answerKey({ range, chart }: DraftedGrade): AnswerKey {
           moves: { x: along('x'), y: along('y') },
           slopes: { x: slopes('x'), y: slopes('y') },
           role: roleOf(plan, point),
+          side: sideOf(plan, point),
+          place: drawn?.[p]?.points[k] ?? { x: NaN, y: NaN },
         },
       ];
     }),
@@ -66,6 +73,11 @@ export function answerKey({ range, chart }: DraftedGrade): AnswerKey {
 function roleOf({ darts }: PiecePlan, point: string): PointKey['role'] {
   if (darts.some(({ tip }) => tip === point)) return 'tip';
   return darts.some(({ from, to }) => from === point || to === point) ? 'leg' : 'other';
+}
+
+function sideOf({ darts }: PiecePlan, point: string): PointKey['side'] {
+  if (darts.some(({ from }) => from === point)) return 'inner';
+  return darts.some(({ to }) => to === point) ? 'outer' : undefined;
 }
 
 /**

@@ -10,11 +10,49 @@ import type { Slip } from './slip';
  */
 export function breakSlips(key: AnswerKey): readonly Slip[] {
   const intervals = key.sizes.slice(1).map((_, i) => i);
-  return intervals.flatMap((i) =>
-    [i - 1, i + 1]
-      .filter((other) => intervals.includes(other) && breaksBetween(key, i, other))
-      .map((other) => breakSlip(key, i, other)),
-  );
+  return [
+    ...intervals.flatMap((i) =>
+      [i - 1, i + 1]
+        .filter((other) => intervals.includes(other) && breaksBetween(key, i, other))
+        .map((other) => breakSlip(key, i, other)),
+    ),
+    ...intervals
+      .filter((i) => i > 0 && breaksBetween(key, i - 1, i))
+      .flatMap((i) => [
+        // One step alone is the wrong side of the break.
+        ...(i < intervals.length - 1 ? [neverBreaks(key, i, 'after')] : []),
+        ...(i > 1 ? [neverBreaks(key, i, 'before')] : []),
+      ]),
+  ];
+}
+
+/** A break that is not made at all: all steps on one side of it are as large as the last of the other. */
+function neverBreaks({ sizes }: AnswerKey, i: number, side: 'after' | 'before'): Slip {
+  const kept = side === 'after' ? i - 1 : i;
+  const name = (step: number): string => `${sizes[step] ?? ''}-${sizes[step + 1] ?? ''}`;
+  return {
+    id: `break-never ${side} ${name(kept)}`,
+    kind: 'break-never',
+    stage: 'break',
+    words:
+      `a size break left out: every step ${side} ${name(kept)} is taken as large as that one, ` +
+      `though the chart changes at ${sizes[i] ?? ''}`,
+    advice: 'read the step between every two sizes of the chart before writing a row',
+    distort: (moves, { key: { base } }) => {
+      const step = growth(moves, kept);
+      const made = moves.map((move, size) =>
+        side === 'after'
+          ? size > i
+            ? (moves[i] ?? NaN) + (size - i) * step
+            : move
+          : size < i
+            ? (moves[i] ?? NaN) - (i - size) * step
+            : move,
+      );
+      // Seen from the base again.
+      return made.map((move) => move - (made[base] ?? NaN));
+    },
+  };
 }
 
 function breaksBetween({ increments }: AnswerKey, a: number, b: number): boolean {

@@ -38,6 +38,8 @@ export function inConvention(key: AnswerKey, convention: Convention): AnswerKey 
         }),
       );
     };
+    const place = (axis: Axis): number =>
+      direction[axis] * (own.place[axis] - mean(zeros.map((zero) => zero?.place[axis] ?? 0)));
     return [
       name,
       {
@@ -47,6 +49,7 @@ export function inConvention(key: AnswerKey, convention: Convention): AnswerKey 
           y: movesInConvention(key, own, convention, 'y'),
         },
         slopes: { x: slopes('x'), y: slopes('y') },
+        place: { x: place('x'), y: place('y') },
       },
     ];
   });

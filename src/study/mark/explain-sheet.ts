@@ -18,7 +18,7 @@ export function explainSheet(
   // Where nothing is moved anywhere, nothing was done that could be a slip.
   const moved = series.some(({ given }) => given.some((mm) => Math.abs(mm ?? 0) > SAME_PLACE));
   if (!moved) return { found: [], unexplained: [] };
-  const slips = slipsFor(key, unit, tolerance);
+  const slips = slipsFor(key, series, unit, tolerance);
   const match = precisionOf(key, series, tolerance);
   const runs = series.flatMap((one) => explainSeries(key, one, slips, { tolerance, match }));
   const consistent = consistentSwaps(key, series, runs, match);

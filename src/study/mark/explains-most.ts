@@ -8,6 +8,7 @@ import { predicted } from './predict';
 import type { Series } from './series';
 import { rightValues } from './series';
 import type { Slip, Stage } from './slip';
+import { ANYTHING } from './slip';
 
 /** A unit and a form are of a whole sheet: who has them wrong has them wrong everywhere. */
 const OF_SHEETS: ReadonlySet<Stage> = new Set(['unit', 'form']);
@@ -87,7 +88,8 @@ function fitsTheSheet(
   found: FoundSlip,
   { tolerance }: Closeness,
 ): boolean {
-  if (!OF_SHEETS.has(found.slip.stage)) return true;
+  // Rows are exchanged together or not at all.
+  if (!OF_SHEETS.has(found.slip.stage) && found.slip.kind !== 'rows') return true;
   const { explained, touched } = reach(key, all, found, tolerance);
   return explained > EXPLAINS_MOST * touched;
 }
@@ -114,5 +116,7 @@ export function reach(
 }
 
 function differs(a: number | undefined, b: number | undefined, by: number): boolean {
+  // What may be anything is no evidence against a number that stands there.
+  if (a === ANYTHING || b === ANYTHING) return false;
   return !(Math.abs((a ?? NaN) - (b ?? NaN)) <= by + SAME_PLACE);
 }

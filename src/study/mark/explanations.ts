@@ -5,6 +5,7 @@ import { predicted } from './predict';
 import type { Series } from './series';
 import { rightValues } from './series';
 import type { Slip } from './slip';
+import { ANYTHING } from './slip';
 
 /** Slips that together give the cells of a run, and how closely, as a mean miss in mm. */
 export interface Explanation {
@@ -22,7 +23,10 @@ export interface Run {
 }
 
 /** Kinds that are nothing in a single cell. */
-const OF_LADDERS: ReadonlySet<string> = new Set(['break', 'rounded-steps', 'coarse', 'form']);
+const OF_LADDERS: ReadonlySet<string> = new Set([
+  ...['break', 'break-never', 'rounded-steps', 'coarse', 'form', 'form-from', 'copied', 'rows'],
+  'intake',
+]);
 
 /** Places of the cells that are given and differ from the key by more than the tolerance. */
 function wrongSizes(key: AnswerKey, series: Series, tolerance: number): readonly number[] {
@@ -85,14 +89,15 @@ function missOf(
 ): number | undefined {
   let sum = 0;
   for (const i of sizes) {
-    const miss = Math.abs((given[i] ?? NaN) - (values[i] ?? NaN));
+    const miss = values[i] === ANYTHING ? 0 : Math.abs((given[i] ?? NaN) - (values[i] ?? NaN));
     if (!(miss <= match + SAME_PLACE)) return undefined;
     sum += miss;
   }
   return sum / sizes.length;
 }
 
-function pairsOf(slips: readonly Slip[]): readonly (readonly Slip[])[] {
+function pairsOf(all: readonly Slip[]): readonly (readonly Slip[])[] {
+  const slips = all.filter(({ alone }) => alone !== true);
   return slips.flatMap((first, i) =>
     slips
       .slice(i + 1)

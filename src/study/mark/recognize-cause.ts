@@ -9,7 +9,7 @@ import type { Series } from './series';
 import { rightValues } from './series';
 import type { Reading, SheetCause } from './sheet-cause';
 import { asItStands } from './sheet-cause';
-import { EXCHANGED_FORM, exchangedColumns, sheetCauses } from './sheet-causes';
+import { EXCHANGED_FORM, copiedColumns, exchangedColumns, sheetCauses } from './sheet-causes';
 import type { StatedConvention } from './stated-convention';
 import { otherConvention } from './other-convention';
 
@@ -79,7 +79,7 @@ export function recognizeCause(
       read(cause, convention),
     ),
     ...[EXCHANGED_FORM, ...sheetCauses(exact)].map((cause) => read(cause)),
-    ...exchangedColumns(exact).map(exchanged),
+    ...[...exchangedColumns(exact), ...copiedColumns(exact, series)].map(exchanged),
   ].filter((one) => one.wrong < plain.wrong && explainsMost(plain.reading, one.reading, tolerance));
   const [first, ...others] = tried.toSorted((a, b) => a.wrong - b.wrong);
   if (first?.cause === EXCHANGED_FORM) return none;

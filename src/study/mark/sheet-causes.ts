@@ -1,6 +1,7 @@
 /** The causes of a whole sheet that are looked for, the likelier first where two read it alike. */
 import type { AnswerKey, PointKey } from './answer-key';
 import type { Series } from './series';
+import { keyPoint } from './series';
 import type { SheetCause } from './sheet-cause';
 import { placing } from './sheet-cause';
 
@@ -13,8 +14,61 @@ export function sheetCauses(key: AnswerKey): readonly SheetCause[] {
     ...upward(),
     shifted(1, 'smaller'),
     shifted(-1, 'larger'),
+    COORDINATES,
     ...sizes.flatMap((_, base) => (base === key.base ? [] : [fromBase(key, base)])),
   ];
+}
+
+/** Where each point lies, in the place of how far it moves. */
+const COORDINATES: SheetCause = {
+  id: 'coordinates',
+  words:
+    'coordinates for moves: each number tells where the point lies, not how far it moves from the base',
+  advice: 'take the coordinate of the base size away from that of every other size',
+  read: (key, series) => ({
+    key,
+    series: series.map((one) => {
+      if (one.form === 'step') return one;
+      const place = keyPoint(key, one).place[one.axis];
+      return { ...one, given: one.given.map((mm) => (mm === undefined ? mm : mm - place)) };
+    }),
+    left: 0,
+  }),
+};
+
+/** Every size whose column is, wherever it says something, that of another size. */
+export function copiedColumns(
+  { sizes, base }: AnswerKey,
+  series: readonly Series[],
+): readonly SheetCause[] {
+  return sizes.flatMap((own, to) =>
+    sizes.flatMap((other, from) => {
+      const told = series.filter(({ given }) => (given[from] ?? 0) !== 0);
+      const isCopy =
+        to !== from &&
+        to !== base &&
+        told.length > 1 &&
+        series.every(({ given }) => (given[to] ?? 0) === (given[from] ?? 0));
+      return isCopy ? [copied(own, to, other)] : [];
+    }),
+  );
+}
+
+/** What was to stand there is not known, so it is asked of nobody. */
+function copied(own: string, to: number, other: string): SheetCause {
+  return {
+    id: `copied ${own} ${other}`,
+    words: `a column copied: ${own} has the numbers of ${other}`,
+    advice: 'put a finger on the head of the column before writing its first number',
+    read: (key, series) => ({
+      key,
+      series: series.map((one) => ({
+        ...one,
+        given: one.given.map((mm, i) => (i === to ? undefined : mm)),
+      })),
+      left: 0,
+    }),
+  };
 }
 
 /** Every pair of sizes whose columns may be exchanged. */

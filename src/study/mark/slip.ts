@@ -35,4 +35,29 @@ export interface Slip {
    * written, differs.
    */
   readonly distort: (moves: readonly number[], course: Course) => readonly number[] | undefined;
+  /** True for a slip that is only looked for by itself, since in company it would fit by chance. */
+  readonly alone?: true;
 }
+
+/** Stands in distorted moves where the slip may have written any number. */
+export const ANYTHING = Infinity;
+
+/** What a slip does to moves. */
+export type Distort = Slip['distort'];
+
+/** A slip by its kind and particulars, which make its id. */
+export const slip = (
+  kind: string,
+  stage: Slip['stage'],
+  words: string,
+  advice: string,
+  distort: Distort,
+  particulars = '',
+): Slip => ({
+  id: particulars === '' ? kind : `${kind} ${particulars}`,
+  kind,
+  stage,
+  words,
+  advice,
+  distort,
+});

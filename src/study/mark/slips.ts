@@ -1,19 +1,15 @@
 /** The slips that are looked for, the likelier first where two explain a sheet equally well. */
-import { roundTo } from '../../grade/rounding';
 import type { LengthUnit } from '../../units';
-import {
-  CENTIMETERS_PER_INCH,
-  fromMillimeters,
-  inchFraction,
-  toMillimeters,
-  trimmed,
-} from '../../units';
+import { CENTIMETERS_PER_INCH, UNIT_WORDS, toMillimeters, trimmed } from '../../units';
 import type { AnswerKey } from './answer-key';
-import { addedUp, asSteps } from '../../rule-sheet/steps';
 import { breakSlips } from './break-slips';
-import type { Slip } from './slip';
-
-type Distort = Slip['distort'];
+import { BASE_MOVED, formSlips } from './form-slips';
+import { intakeSlips } from './intake-slips';
+import { bothRounds, inUnit, rulerSlips } from './rounding-slips';
+import { rowSlips } from './row-slips';
+import type { SeriesName } from './series';
+import type { Distort, Slip } from './slip';
+import { slip } from './slip';
 
 const WAIST = 'waist_girth';
 const HIP = 'hip_girth';
@@ -40,43 +36,12 @@ function scaled(factor: number): Distort {
   return (moves) => moves.map((move) => move * factor);
 }
 
-function roundedSteps(step: number): Distort {
-  return (moves, { key }) =>
-    addedUp(
-      asSteps(moves, key.base).map((move) => roundTo(move, step)),
-      key.base,
-    );
-}
-
 function still(role: 'tip' | 'other'): Distort {
   return (moves, { point }) =>
     (point.role === 'tip') === (role === 'tip') ? moves.map(() => 0) : undefined;
 }
 
 const unchanged: Distort = (moves) => moves;
-
-/** Rulers people round to, the finest first. */
-const RULERS: Readonly<Record<LengthUnit, readonly number[]>> = {
-  in: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2],
-  cm: [0.05, 0.1, 0.2, 0.25, 0.5, 1],
-  mm: [0.5, 1, 2, 2.5, 5, 10],
-};
-
-const slip = (
-  kind: string,
-  stage: Slip['stage'],
-  words: string,
-  advice: string,
-  distort: Distort,
-  particulars = '',
-): Slip => ({
-  id: particulars === '' ? kind : `${kind} ${particulars}`,
-  kind,
-  stage,
-  words,
-  advice,
-  distort,
-});
 
 /** Slips of units, signs, columns, shares and girths. */
 const MISREAD: readonly Slip[] = [
@@ -130,6 +95,13 @@ const MISREAD: readonly Slip[] = [
     shareOf(2),
   ),
   slip(
+    'eighth',
+    'share',
+    'an eighth instead of a quarter (at a dart, half of its share): half as far as it should go',
+    'divide the girth step by four for one panel; only what lies in the middle takes half of that',
+    shareOf(1 / 2),
+  ),
+  slip(
     'hip-for-waist',
     'girth',
     'hip used for waist',
@@ -144,6 +116,42 @@ const MISREAD: readonly Slip[] = [
     taken(HIP, WAIST),
   ),
 ];
+
+/** Units that are mixed up in sheets of each unit, centimeters also to the millimeter. */
+function mixedUnits(key: AnswerKey, unit: LengthUnit): readonly Slip[] {
+  switch (unit) {
+    case 'in':
+      return [
+        ...bothRounds(key, (round) => {
+          const distort = inUnit(CENTIMETERS_PER_INCH, toMillimeters(0.1, 'in'), round);
+          const written = 'centimeters to the millimeter';
+          return unitSlip('inches rounded', written, CENTIMETERS_PER_INCH, unit, distort);
+        }),
+        unitSlip('millimeters for inches', 'millimeters', 10 * CENTIMETERS_PER_INCH, unit),
+      ];
+    case 'cm':
+      return [unitSlip('millimeters', 'millimeters', 10, unit)];
+    case 'mm':
+      return [unitSlip('centimeters for millimeters', 'centimeters', 1 / 10, unit)];
+  }
+}
+
+/** `written` where the unit of the sheet belongs. */
+function unitSlip(
+  id: string,
+  written: string,
+  factor: number,
+  unit: LengthUnit,
+  distort: Distort = scaled(factor),
+): Slip {
+  return slip(
+    id,
+    'unit',
+    `${written} written where ${UNIT_WORDS[unit]} belong: every number is ${trimmed(factor, 2)} times as large`,
+    'write the unit at the head of the sheet, and turn every number into it',
+    distort,
+  );
+}
 
 /** Points left where they are. */
 const UNMOVED: readonly Slip[] = [
@@ -163,45 +171,22 @@ const UNMOVED: readonly Slip[] = [
   ),
 ];
 
-/** Rounding step by step, and by a ruler that is coarser than the tolerance in mm. */
-function rulerSlips(unit: LengthUnit, tolerance: number): readonly Slip[] {
+/** All slips for a sheet in `unit` with these rows, marked against `key`; `tolerance` in mm. */
+export function slipsFor(
+  key: AnswerKey,
+  rows: readonly SeriesName[],
+  unit: LengthUnit,
+  tolerance: number,
+): readonly Slip[] {
   return [
-    ...RULERS[unit].map((length) => {
-      const ruler = shownRuler(length, unit);
-      return slip(
-        'rounded-steps',
-        'rounding',
-        `rounded per step to ${ruler} instead of cumulatively`,
-        'add the exact steps up first and round the sum once, then no error can grow',
-        roundedSteps(toMillimeters(length, unit)),
-        ruler,
-      );
-    }),
-    // A ruler that stays within the tolerance makes no cell wrong.
-    ...RULERS[unit]
-      .filter((length) => toMillimeters(length, unit) / 2 > tolerance)
-      .map((length) => {
-        const ruler = shownRuler(length, unit);
-        return slip(
-          'coarse',
-          'rounding',
-          `rounded to ${ruler}, which is coarser than the tolerance allows`,
-          'use a finer ruler, or assess with a wider tolerance',
-          (moves) => moves.map((move) => roundTo(move, toMillimeters(length, unit))),
-          ruler,
-        );
-      }),
+    ...MISREAD,
+    ...mixedUnits(key, unit),
+    ...breakSlips(key),
+    ...UNMOVED,
+    ...rulerSlips(key, unit, tolerance),
+    ...rowSlips(key, rows),
+    ...formSlips(key),
+    ...intakeSlips(unit),
+    BASE_MOVED,
   ];
-}
-
-/** All slips for a sheet in `unit` marked against `key`; `tolerance` in mm. */
-export function slipsFor(key: AnswerKey, unit: LengthUnit, tolerance: number): readonly Slip[] {
-  return [...MISREAD, ...breakSlips(key), ...UNMOVED, ...rulerSlips(unit, tolerance)];
-}
-
-function shownRuler(length: number, unit: LengthUnit): string {
-  const mm = toMillimeters(length, unit);
-  return unit === 'in'
-    ? `${inchFraction(mm)} in`
-    : `${trimmed(fromMillimeters(mm, unit), 2)} ${unit}`;
 }
