@@ -1,9 +1,7 @@
 /** The library: the whole engine as pure functions over text and values. It touches no file. */
 export { gradeChart } from './jobs/grade-chart';
-export type { DraftResult } from './jobs/grade-chart';
 export { gradePattern } from './jobs/grade-pattern';
-export type { PatternResult } from './jobs/grade-pattern';
-export type { GradeResult } from './jobs/grade-result';
+export type { Drafted, Grade, GradeResult } from './jobs/grade-result';
 export { gradeSpec } from './jobs/grade-spec';
 export type { SpecRequest, SpecResult } from './jobs/grade-spec';
 export type { GradeRequest, NamedText, PatternRequest, RangeRequest } from './jobs/requests';
@@ -26,13 +24,19 @@ export type { StyleChoice } from './draft/style-file';
 export { STYLES } from './draft/styles';
 export type { Setting } from './draft/setting';
 export type { Style } from './draft/styles';
-export type { GradedPattern, GradedRange, GradedSize, SizedPattern } from './grade/graded-pattern';
+export type {
+  DraftedPattern,
+  GradedPattern,
+  RangeDraft,
+  SizeDraft,
+  SizedPattern,
+} from './grade/graded-pattern';
 export { measureOf } from './grade/graded-pattern';
 export type { PointRule, Rule, RuleFormulas, RuleKind } from './grade/rule-formula';
 export { stepsOf } from './grade/rules';
 export type { GradeRules } from './grade/rules';
-export { DRAFT_CHECKS, PATTERN_CHECKS, checkPattern } from './check/checks';
-export type { Check, CheckContext, DraftContext } from './check/checks';
+export { CHECKS, checkPattern } from './check/checks';
+export type { Check, CheckContext } from './check/checks';
 export type { Finding, Severity } from './check/finding';
 export type { Piece, PiecePlan, Edge } from './pattern/piece';
 export { outlineSegments, pointOf, seamLength } from './pattern/piece';

@@ -1,7 +1,7 @@
 /** Charts as a person types them, and what the tests read out of a graded result. */
 import fc from 'fast-check';
 import { pointOf } from '../src/index';
-import type { DraftResult, LengthUnit, Piece } from '../src/index';
+import type { GradeResult, LengthUnit, Piece } from '../src/index';
 
 export type Row = readonly (number | string)[];
 
@@ -26,7 +26,7 @@ export function sizeRowsText(
 }
 
 /** One graded piece of one size. */
-export function pieceOf(result: DraftResult, size: string, name: string): Piece {
+export function pieceOf(result: GradeResult, size: string, name: string): Piece {
   const pieces = result.range.sizes.find(({ label }) => label === size)?.pieces;
   const piece = pieces?.find(({ plan }) => plan.name === name);
   if (piece === undefined) throw new RangeError(`no ${name} of size ${size}`);
@@ -35,7 +35,7 @@ export function pieceOf(result: DraftResult, size: string, name: string): Piece 
 
 /** Where a point of one size lies, in inches. */
 export function inches(
-  result: DraftResult,
+  result: GradeResult,
   size: string,
   piece: string,
   point: string,
@@ -46,8 +46,8 @@ export function inches(
 
 /** Cumulative move and step of a point in the rules, in millimeters. */
 export function movesOf(
-  moves: DraftResult['range']['rules']['moves'],
-  result: DraftResult,
+  moves: GradeResult['range']['rules']['moves'],
+  result: GradeResult,
   size: string,
   piece: string,
   point: string,
@@ -62,7 +62,7 @@ export function movesOf(
 
 /** Every point of every size and piece as `size piece point` with its place. */
 export function allPoints(
-  result: DraftResult,
+  result: GradeResult,
 ): ReadonlyMap<string, { readonly x: number; readonly y: number }> {
   return new Map(
     result.range.sizes.flatMap(({ label, pieces }) =>
@@ -77,7 +77,7 @@ export function allPoints(
 }
 
 /** The largest coordinate difference between two results of the same sizes and points. */
-export function farthest(a: DraftResult, b: DraftResult): number {
+export function farthest(a: GradeResult, b: GradeResult): number {
   const [ours, theirs] = [allPoints(a), allPoints(b)];
   if (ours.size !== theirs.size) return NaN;
   let worst = 0;

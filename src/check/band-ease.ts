@@ -1,16 +1,16 @@
 /** A waistband is sewn to be closed over a body that breathes and sits: it has ease of its own. */
-import type { GradedRange } from '../grade/graded-pattern';
-import { measureOf } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes, measureOf } from '../grade/graded-pattern';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
 /** A finding for each size, none where there is no band: one without ease is warned of. */
-export function checkBandEase(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkBandEase(range: DraftedPattern, display: LengthDisplay): Finding[] {
   if (!range.plans.some(({ part }) => part === 'waistband')) return [];
-  return range.sizes.map((size): Finding => {
-    const body = size.body.get('waist_girth') ?? NaN;
+  return draftedSizes(range).map((size): Finding => {
+    const body = size.draft.body.get('waist_girth') ?? NaN;
     const measured = measureOf(size, 'waist') - body;
     const hasEase = measured > MEETS_TARGET;
     const differs =

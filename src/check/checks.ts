@@ -1,11 +1,12 @@
-/** The checks of graded patterns. A new check is a file of its own and a line in one of these lists. */
+/** The checks of graded patterns. A new check is a file of its own and a line in this list. */
 import type { SizeChart } from '../chart/size-chart';
-import type { GradedPattern, GradedRange } from '../grade/graded-pattern';
+import type { DraftedPattern, GradedPattern } from '../grade/graded-pattern';
+import { isDrafted } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { diagnose } from '../seams/diagnose';
-import type { Redraft } from '../seams/redraft';
 import { regrader } from '../seams/regrade';
+import type { SlipSearch } from '../seams/slip-search';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 import { checkBandEase } from './band-ease';
@@ -54,102 +55,75 @@ export interface CheckContext {
   readonly chart: SizeChart | undefined;
   /** Published tables to compare the chart with; a choice that fits it if undefined. */
   readonly against: readonly string[] | undefined;
+  /** Where slips in the rules are looked for. */
+  readonly search: SlipSearch;
   readonly display: LengthDisplay;
   /** The same before its rules were rounded; undefined where they are not. */
-  readonly exact: ExactGrade<CheckContext> | undefined;
-}
-
-/** What a check of a range may ask about, every size of which was drafted. */
-export interface DraftContext extends CheckContext {
-  readonly range: GradedRange;
-  /** What a changed formula would do to the rules. */
-  readonly redraft: Redraft;
-  readonly exact: ExactGrade<DraftContext> | undefined;
+  readonly exact: ExactGrade | undefined;
 }
 
 /** What a rounded grade is held against. */
-export interface ExactGrade<Context> extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
+export interface ExactGrade extends Pick<CheckContext, 'range' | 'seams' | 'rules'> {
   /** All that a check may ask about, made when it is asked for. */
-  readonly context: () => Context;
+  readonly context: () => CheckContext;
 }
 
 /** Says what it finds; never throws. */
-export type Check<Context = CheckContext> = (context: Context) => readonly Finding[];
+export type Check = (context: CheckContext) => readonly Finding[];
 
 type RangeCheck<Range> = (range: Range, display: LengthDisplay) => readonly Finding[];
 
 /** A check of nothing but the graded range. */
-function ofRange<Range>(
-  check: RangeCheck<Range>,
-): Check<Pick<CheckContext, 'display'> & { readonly range: Range }> {
+function ofRange(check: RangeCheck<GradedPattern>): Check {
   return ({ range, display }) => check(range, display);
 }
 
-/** A check of what only a drafted skirt has: declared panels, and the parameters of its style. */
-function ofSkirt(check: RangeCheck<GradedRange>): Check<DraftContext> {
-  return ({ range, display }) =>
-    range.plans.some(({ part }) => part === 'panel') ? check(range, display) : [];
+/** A check of sizes beside their drafts. */
+function ofDraft(check: RangeCheck<DraftedPattern>): Check {
+  return ({ range, display }) => (isDrafted(range) ? check(range, display) : []);
 }
 
-/** What is to be known before anything is measured. */
-const NOTES: readonly Check[] = [
+/** A check of what only a drafted skirt has: declared panels, and the parameters of its style. */
+function ofSkirt(check: RangeCheck<DraftedPattern>): Check {
+  return ofDraft((range, display) =>
+    range.plans.some(({ part }) => part === 'panel') ? check(range, display) : [],
+  );
+}
+
+/** A check of rules by themselves, which are not judged where each size has a draft to equal. */
+function unlessDrafted(check: Check): Check {
+  return (context) => (isDrafted(context.range) ? [] : check(context));
+}
+
+/** All checks, in the order in which findings of one severity are told. */
+export const CHECKS: readonly Check[] = [
+  // What is to be known before anything is measured.
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
   ({ pattern, rules, seams, range }) => checkGivenPattern(pattern, rules, seams, range),
-];
-
-const FOLDS: Check = ({ range, rules, display }) => checkFolds(range, rules, display);
-
-const DARTS: readonly Check[] = [ofRange(checkDartLegs), ofRange(checkDartTruing)];
-
-/** Of the lines of any piece. */
-const LINES: readonly Check[] = [
-  ofRange(checkOutlineSimple),
-  ofRange(checkCutLines),
-  ofRange(checkCutWidths),
-  ofRange(checkTurnUps),
-  ofRange(noteRoundedPoints),
-];
-
-const CHART: Check = ({ chart, against, display }) =>
-  chart === undefined ? [] : checkChart(chart, display, against);
-
-/** Of a pattern and rules that somebody typed, in the order in which those of one severity are told. */
-export const PATTERN_CHECKS: readonly Check[] = [
-  ...NOTES,
   // A derived step goes the other way where the chart's growth does, which is told of the chart.
-  ({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range),
+  unlessDrafted(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
-  ofRange(checkLargerPieces),
-  ({ range, chart, display }) => checkFarFromBase(range, chart, false, display),
-  (context) => sewnSeams(context, undefined),
-  FOLDS,
-  ...DARTS,
-  ...LINES,
-  CHART,
-];
-
-/** Of a drafted range, in the order in which those of one severity are told. */
-export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
-  ...NOTES,
-  ({ range, chart, display }) => checkFarFromBase(range, chart, true, display),
-  ofRange(checkGradedEqualsDraft),
-  ofRange(checkRuleFormulas),
+  unlessDrafted(({ range, display }) => checkLargerPieces(range, display)),
+  ({ range, chart, display }) => checkFarFromBase(range, chart, display),
+  ofDraft(checkGradedEqualsDraft),
+  ofDraft(checkRuleFormulas),
   // Body plus ease: no sheet says what a pattern is to measure.
   ofSkirt(checkFinishedGirths),
   ofSkirt(checkBandEase),
-  FOLDS,
+  ({ range, rules, display }) => checkFolds(range, rules, display),
   // How wide a dart may be depends on the body below it, and a tip needs a hip line to stay above.
   // Darts that cross are told of any outline.
   ofSkirt(checkDarts),
   // What there is to take in, and how many darts to a panel, are parameters.
   ofSkirt(checkDartNumber),
   unlessUntrued([
-    (context) => sewnSeams(context, context.redraft),
-    ...DARTS,
+    sewnSeams,
+    ofRange(checkDartLegs),
+    ofRange(checkDartTruing),
     // Needs to know what is waist, side and center; corners over darts and seams are told of any edge.
     ofSkirt(checkClosedWaist),
   ]),
-  ofRange(noteTruing),
+  ofDraft(noteTruing),
   // Side, stride, vent, facing, lining and zip hang on parameters, points and pieces by name.
   ofSkirt(checkSideTakeUp),
   ofSkirt(noteSideDirection),
@@ -159,26 +133,28 @@ export const DRAFT_CHECKS: readonly Check<DraftContext>[] = [
   ofSkirt(checkLining),
   ofSkirt(checkZip),
   ofSkirt(checkLengthLines),
-  ...LINES,
+  ofRange(checkOutlineSimple),
+  ofRange(checkCutLines),
+  ofRange(checkCutWidths),
+  ofRange(checkTurnUps),
+  ofRange(noteRoundedPoints),
   // Says what is lost in waist and hip, which are measured on panels.
   ofSkirt(noteRoundingDrift),
-  CHART,
+  ({ chart, against, display }) => (chart === undefined ? [] : checkChart(chart, display, against)),
 ];
 
 /** The findings of these checks, the gravest first. Rounding alone warns; it does not fail. */
-export function checkPattern<
-  Context extends { readonly exact: Pick<ExactGrade<Context>, 'context'> | undefined },
->(context: Context, checks: readonly Check<Context>[]): readonly Finding[] {
-  return bySeverity(checks.flatMap((check) => unlessRounded(check, context, context.exact)));
+export function checkPattern(
+  context: CheckContext,
+  checks: readonly Check[] = CHECKS,
+): readonly Finding[] {
+  return bySeverity(checks.flatMap((check) => unlessRounded(check, context)));
 }
 
 /** A failure that the exact grade does not have is of the rounding that was asked for, and a warning. */
-function unlessRounded<Context>(
-  check: Check<Context>,
-  context: Context,
-  exact: Pick<ExactGrade<Context>, 'context'> | undefined,
-): readonly Finding[] {
+function unlessRounded(check: Check, context: CheckContext): readonly Finding[] {
   const found = check(context);
+  const { exact } = context;
   if (exact === undefined || !found.some(isFailure)) return found;
   const failed = new Set(check(exact.context()).filter(isFailure).map(placeOf));
   return found.map((finding) =>
@@ -201,15 +177,11 @@ function placeOf({ check, size, piece, subject }: Finding): string {
   return JSON.stringify([check, size, piece, subject]);
 }
 
-/**
- * Slips first, which are looked for in the exact grade, then seam by seam. Slips are of formulas where
- * `redraft` tells what a changed one would do, else of the rules.
- */
-function sewnSeams(context: CheckContext, redraft: Redraft | undefined): readonly Finding[] {
-  const { pattern, range, seams, display } = context;
+/** Slips first, which are looked for in the exact grade, then seam by seam. */
+function sewnSeams(context: CheckContext): readonly Finding[] {
+  const { pattern, range, seams, search, display } = context;
   const exact = context.exact ?? context;
-  const regrade = regrader(pattern, exact.rules);
-  const graded = { pattern, rules: exact.rules, regrade, redraft };
+  const graded = { pattern, rules: exact.rules, regrade: regrader(pattern, exact.rules), search };
   const sizes = exact.range.sizes.map(({ pieces }) => pieces);
   const diagnoses = diagnose(graded, exact.seams, sizes);
   return [

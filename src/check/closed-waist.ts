@@ -8,7 +8,7 @@ import type { Point } from '../geometry/point';
 import { add, cross, dot, point, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { movedSegment, reversed, segmentTangent } from '../geometry/segment';
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import { closeDarts } from '../pattern/closed-darts';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
@@ -23,7 +23,7 @@ const SOURCE = 'common practice, no source: the waist is trued with the darts cl
  * Two findings for each size, turning and wave, which warn where the closed waist has a corner,
  * turns back or waves; none for a skirt whose panels are not a front and a back.
  */
-export function checkClosedWaist(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkClosedWaist(range: GradedPattern, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) => {
     const [front, back, ...others] = panelsOf(size.pieces);
     if (front === undefined || back === undefined || others.length > 0) return [];
@@ -54,7 +54,7 @@ function closedWaist(front: Piece, back: Piece): readonly Segment[] {
   ];
 }
 
-function turning(size: GradedSize, { corners, turnBack }: Bends): Finding {
+function turning(size: SizedPattern, { corners, turnBack }: Bends): Finding {
   const corner = Math.max(0, ...corners);
   const isBent = corner > EDGE_TURN;
   const held = !isBent && turnBack <= WAIST_TURNS_BACK;
@@ -77,7 +77,7 @@ function turning(size: GradedSize, { corners, turnBack }: Bends): Finding {
   };
 }
 
-function waving(size: GradedSize, { wave }: Bends, display: LengthDisplay): Finding {
+function waving(size: SizedPattern, { wave }: Bends, display: LengthDisplay): Finding {
   const held = wave <= WAIST_WAVE;
   return {
     severity: held ? 'ok' : 'warning',

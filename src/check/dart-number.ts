@@ -1,5 +1,5 @@
 /** Whether every size is content with the number of darts that the range was given. */
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import { panelsOf } from '../pattern/piece';
 import type { PiecePlan } from '../pattern/piece';
 import { DART_INTAKE_LEAST, SAME_PLACE } from '../tolerance';
@@ -11,7 +11,7 @@ import type { Finding } from './finding';
  * One finding for each stretch of sizes that would rather have another number of darts than all
  * sizes were given, with the size break to make. Says nothing of blocks without a dart limit.
  */
-export function checkDartNumber(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkDartNumber(range: GradedPattern, display: LengthDisplay): Finding[] {
   const panels = panelsOf(range.sizes[0]?.pieces ?? []);
   return panels.flatMap(({ plan }) =>
     stretches(range.sizes, (size) => wanted(size, plan)).flatMap((sizes) =>
@@ -21,7 +21,7 @@ export function checkDartNumber(range: GradedRange, display: LengthDisplay): Fin
 }
 
 /** Darts this size would have if it were alone. */
-function wanted({ parameters }: GradedSize, plan: PiecePlan): number {
+function wanted({ parameters }: SizedPattern, plan: PiecePlan): number {
   const given = plan.darts.length;
   const intake = parameters.get(`${plan.name}_intake`) ?? NaN;
   const limit = parameters.get(`${plan.name}_dart_limit`) ?? NaN;
@@ -38,10 +38,10 @@ function wanted({ parameters }: GradedSize, plan: PiecePlan): number {
 const NUMBERS = ['no dart', 'one dart', 'two darts', 'three darts'];
 
 function stretches(
-  sizes: readonly GradedSize[],
-  key: (size: GradedSize) => number,
-): readonly (readonly GradedSize[])[] {
-  const found: GradedSize[][] = [];
+  sizes: readonly SizedPattern[],
+  key: (size: SizedPattern) => number,
+): readonly (readonly SizedPattern[])[] {
+  const found: SizedPattern[][] = [];
   for (const size of sizes) {
     const last = found.at(-1);
     if (last?.[0] !== undefined && key(last[0]) === key(size)) last.push(size);
@@ -51,8 +51,8 @@ function stretches(
 }
 
 function findingOf(
-  range: GradedRange,
-  sizes: readonly GradedSize[],
+  range: GradedPattern,
+  sizes: readonly SizedPattern[],
   plan: PiecePlan,
   display: LengthDisplay,
 ): Finding[] {
@@ -67,7 +67,7 @@ function findingOf(
   ].filter((text) => text !== undefined);
   const intake = `${plan.name}_intake`;
   const span = first === last ? first.label : `${first.label}-${last.label}`;
-  const show = (size: GradedSize): string =>
+  const show = (size: SizedPattern): string =>
     showLength(size.parameters.get(intake) ?? NaN, display);
   return [
     {

@@ -1,7 +1,7 @@
 /** Darts that can be sewn: wide enough, not too wide, apart from each other, clear of the hip. */
 import type { Point } from '../geometry/point';
 import { distance, subtract } from '../geometry/point';
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';
@@ -16,7 +16,7 @@ const COMMON_PRACTICE = 'common practice, no source';
  * Findings for what is wrong with the darts of a panel, or one that all is well: darts that touch and
  * tips at the hip line fail, odd intakes warn.
  */
-export function checkDarts(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkDarts(range: GradedPattern, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((piece) => {
       const found = [
@@ -32,11 +32,11 @@ export function checkDarts(range: GradedRange, display: LengthDisplay): Finding[
 type Partial = Pick<Finding, 'severity' | 'check' | 'subject' | 'source' | 'message'> &
   Pick<Finding, 'measured' | 'expected' | 'tolerance'>;
 
-function finding(size: GradedSize, piece: Piece, rest: Partial): Finding {
+function finding(size: SizedPattern, piece: Piece, rest: Partial): Finding {
   return { size: size.label, piece: piece.plan.name, quantity: 'length', ...rest };
 }
 
-function allWell(size: GradedSize, piece: Piece): Finding {
+function allWell(size: SizedPattern, piece: Piece): Finding {
   return finding(size, piece, {
     severity: 'ok',
     check: 'darts',
@@ -46,7 +46,7 @@ function allWell(size: GradedSize, piece: Piece): Finding {
   });
 }
 
-function checkIntakes(size: GradedSize, piece: Piece, display: LengthDisplay): Finding[] {
+function checkIntakes(size: SizedPattern, piece: Piece, display: LengthDisplay): Finding[] {
   return piece.plan.darts.flatMap(({ name, from, to }) => {
     const measured = distance(pointOf(piece, from), pointOf(piece, to));
     const narrow = measured < DART_INTAKE_LEAST - SAME_PLACE;
@@ -71,7 +71,7 @@ function checkIntakes(size: GradedSize, piece: Piece, display: LengthDisplay): F
 }
 
 /** Along the waist edge each dart must begin after the corner or dart before it has ended. */
-function checkSpacing(size: GradedSize, piece: Piece): Finding[] {
+function checkSpacing(size: SizedPattern, piece: Piece): Finding[] {
   const waist = piece.plan.outline.filter((edge) => edge.seam === 'waist');
   const start = waist[0];
   const end = waist.at(-1);
@@ -100,7 +100,7 @@ function checkSpacing(size: GradedSize, piece: Piece): Finding[] {
   });
 }
 
-function checkTips(size: GradedSize, piece: Piece, display: LengthDisplay): Finding[] {
+function checkTips(size: SizedPattern, piece: Piece, display: LengthDisplay): Finding[] {
   const level = pointOf(piece, 'center_hip').y;
   return piece.plan.darts.flatMap(({ name, tip, from }) => {
     const at: Point = pointOf(piece, tip);

@@ -1,7 +1,7 @@
 /** Shaped facings: of one depth all along. That they lie on the waist, its seams tell. */
 import { distanceToCubic } from '../geometry/nearest';
 import { segmentAt } from '../geometry/segment';
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import { FACING_DEPTH } from '../tolerance';
@@ -14,7 +14,7 @@ import type { Finding } from './finding';
 const PLACES = 8;
 
 /** One finding for each facing of each size. */
-export function checkFacings(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkFacings(range: GradedPattern, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
   return range.sizes.flatMap((size) =>
     size.pieces
@@ -25,7 +25,7 @@ export function checkFacings(range: GradedRange, display: LengthDisplay): Findin
 
 /** The lower edge lies one depth below the upper one all along. */
 function depth(
-  size: GradedSize,
+  size: SizedPattern,
   facing: Piece,
   tolerance: number,
   display: LengthDisplay,

@@ -21,11 +21,11 @@ const SOURCE =
  * from its own measurements, a warning where rules carry the base to where its hip is known to be far.
  */
 export function checkFarFromBase(
-  { sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>,
+  { sizes, rules, draft }: Pick<GradedPattern, 'sizes' | 'rules' | 'draft'>,
   chart: SizeChart | undefined,
-  isDrafted: boolean,
   display: LengthDisplay,
 ): Finding[] {
+  const isDrafted = draft !== undefined;
   const hips = chart && findRow(chart, 'hip_girth')?.values;
   const hipOf = (i: number): number => {
     const column = chart?.sizes.indexOf(sizes[i]?.label ?? '') ?? -1;

@@ -1,6 +1,6 @@
 /** Finished waist and hip, measured from the outlines, against body plus ease. */
-import type { GradedRange } from '../grade/graded-pattern';
-import { measureOf } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes, measureOf } from '../grade/graded-pattern';
 import { finishedMeasures, measureNamed } from '../measure/finished';
 import { WAIST_EDGE, skirtPoints } from '../measure/skirt-points';
 import { usualTolerance } from '../measure/tolerances';
@@ -26,18 +26,18 @@ const NOTED = usualTolerance('girth', 'girth', 0).plus;
  * of. What only rounding makes of a girth is a note within the usual tolerance of a finished girth,
  * and a warning above it.
  */
-export function checkFinishedGirths(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkFinishedGirths(range: DraftedPattern, display: LengthDisplay): Finding[] {
   const rounded = range.roundingStep !== undefined;
   const points = skirtPoints(range.plans).filter(({ measure: own }) =>
     TARGETS.some(({ measure }) => measure === own),
   );
   const targets = TARGETS.filter((own) => points.some(({ measure }) => measure === own.measure));
-  return range.sizes.flatMap((size) => {
-    const exact = rounded ? finishedMeasures(points, size.draft) : size.measures;
+  return draftedSizes(range).flatMap((size) => {
+    const exact = rounded ? finishedMeasures(points, size.draft.pieces) : size.measures;
     return targets.map(({ measure, girth, eases }): Finding => {
       const measured = measureOf(size, measure);
       const ease = eases.reduce((sum, name) => sum + (size.parameters.get(name) ?? NaN), 0);
-      const expected = (size.body.get(girth) ?? NaN) + ease;
+      const expected = (size.draft.body.get(girth) ?? NaN) + ease;
       // Closing a dart into the hem opens the panel at the hip too: there the hip is a least width.
       const opens = measure === 'hip' && (size.parameters.get('dart_closing') ?? 0) > 0;
       const missedBy = (girthOf: number): number =>

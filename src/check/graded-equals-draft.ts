@@ -1,7 +1,8 @@
 /** The graded pattern against a fresh draft of each size, at every point and along every curve. */
 import { distance } from '../geometry/point';
 import { segmentAt } from '../geometry/segment';
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
@@ -25,10 +26,10 @@ interface Deviation {
  * One finding a size with its worst deviation. A rounded coordinate lies on one of the two grid lines
  * beside it, so less than a step off, and a point by less than a step times the square root of two.
  */
-export function checkGradedEqualsDraft(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkGradedEqualsDraft(range: DraftedPattern, display: LengthDisplay): Finding[] {
   const tolerance = GRADE_REPRODUCES_DRAFT + (range.roundingStep ?? 0) * Math.SQRT2;
-  return range.sizes.map((size) => {
-    const worst = worstDeviation(size);
+  return draftedSizes(range).map((size) => {
+    const worst = worstDeviation(size.pieces, size.draft.pieces);
     const held = worst.value <= tolerance;
     return {
       severity: held ? 'ok' : 'fail',
@@ -48,14 +49,14 @@ export function checkGradedEqualsDraft(range: GradedRange, display: LengthDispla
   });
 }
 
-function worstDeviation(size: GradedSize): Deviation {
+function worstDeviation(pieces: readonly Piece[], drafted: readonly Piece[]): Deviation {
   let worst: Deviation = { piece: '', subject: '', value: -1 };
   const note = (piece: string, subject: string, value: number): void => {
     // A value that is no number is the worst there is.
     if (!(value <= worst.value)) worst = { piece, subject, value };
   };
-  size.pieces.forEach((graded, p) => {
-    const draft = size.draft[p] as Piece;
+  pieces.forEach((graded, p) => {
+    const draft = drafted[p] as Piece;
     const { plan } = graded;
     plan.pointNames.forEach((name, i) => {
       const [a, b] = [graded.points[i], draft.points[i]];

@@ -1,5 +1,5 @@
 /** The lines at which a skirt is lengthened or shortened: clear of all that must keep its shape. */
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { MarkedLine, Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
@@ -24,7 +24,7 @@ const KINDS = [
 ] as const;
 
 /** A finding a size for each line; for one that was left out, one finding for the range. */
-export function checkLengthLines(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkLengthLines(range: GradedPattern, display: LengthDisplay): Finding[] {
   return KINDS.flatMap((kind): Finding[] => {
     const isDrawn = range.plans.some(({ marks }) => marks.some(({ name }) => name === kind.mark));
     const common = {
@@ -65,7 +65,7 @@ export function checkLengthLines(range: GradedRange, display: LengthDisplay): Fi
 }
 
 /** mm from the line to the nearest level that it must stay clear of; less than zero beyond one. */
-function clearance({ pieces }: GradedSize, mark: MarkedLine['name']): number {
+function clearance({ pieces }: SizedPattern, mark: MarkedLine['name']): number {
   const free = panelsOf(pieces).flatMap((panel) =>
     panel.plan.marks
       .filter(({ name }) => name === mark)

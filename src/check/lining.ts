@@ -1,5 +1,5 @@
 /** The lining has the room that it should. That its seams meet the shell's, the walk of seams tells. */
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { widthAt } from '../pattern/width';
@@ -12,7 +12,7 @@ import type { Finding } from './finding';
 const COMMON_PRACTICE = 'common practice, no source';
 
 /** One finding for each lining piece of each size. */
-export function checkLining(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkLining(range: GradedPattern, display: LengthDisplay): Finding[] {
   const step = range.roundingStep ?? 0;
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).flatMap((panel) =>
@@ -29,7 +29,7 @@ function hipWidth(piece: Piece): number {
 
 /** Lining does not give when its wearer sits, so it must not be narrower than the shell. */
 function hipRoom(
-  size: GradedSize,
+  size: SizedPattern,
   lining: Piece,
   panel: Piece,
   tolerance: number,

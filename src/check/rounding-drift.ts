@@ -1,6 +1,6 @@
 /** What rounding costs: cumulative positions against the habit of rounding each step. */
-import type { GradedRange } from '../grade/graded-pattern';
-import { measureOf } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes, measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
 import { finishedMeasures, measureNamed } from '../measure/finished';
@@ -14,15 +14,15 @@ import type { Finding } from './finding';
  * Notes for each size and girth how far off the finished garment is, and would have been. The size in
  * which a girth would have lost or won most is a warning where a sewer could not ease that in.
  */
-export function noteRoundingDrift(range: GradedRange, display: LengthDisplay): Finding[] {
+export function noteRoundingDrift(range: DraftedPattern, display: LengthDisplay): Finding[] {
   const step = range.roundingStep;
   const base = range.sizes[range.rules.base];
   if (step === undefined || base === undefined) return [];
   const drifted = applyRules(base.pieces, roundEachStep(range.exactRules, step));
   const girths = panelGirths(base.measures);
   const points = skirtPoints(range.plans).filter(({ measure }) => girths.includes(measure));
-  const drifts = range.sizes.map((size, i) => {
-    const exact = finishedMeasures(points, size.draft);
+  const drifts = draftedSizes(range).map((size, i) => {
+    const exact = finishedMeasures(points, size.draft.pieces);
     const stepwise = finishedMeasures(points, drifted[i] ?? []);
     return girths.map((girth) => ({
       off: measureOf(size, girth) - measureNamed(exact, girth),

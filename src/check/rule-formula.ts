@@ -1,5 +1,6 @@
 /** The rules as formulas against the rules as moves: increments times a linear rule is the move. */
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { DraftedPattern, SizeDraft } from '../grade/graded-pattern';
+import type { RuleFormulas } from '../grade/rule-formula';
 import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -19,16 +20,17 @@ interface LinearRule {
 }
 
 /** One finding a size with the coordinate that its linear rule misses most. */
-export function checkRuleFormulas(range: GradedRange, display: LengthDisplay): Finding[] {
-  const base = range.sizes[range.exactRules.base];
-  const rules = linearRules(range);
+export function checkRuleFormulas(range: DraftedPattern, display: LengthDisplay): Finding[] {
+  const { draft } = range;
+  const base = draft.sizes[range.exactRules.base];
+  const rules = linearRules(draft.ruleFormulas);
   if (base === undefined) return [];
   return range.sizes.map((size, i) => {
     let worst = -1;
     let at: LinearRule | undefined;
     for (const rule of rules) {
       const move = range.exactRules.moves[i]?.[rule.piece]?.[rule.point]?.[rule.axis] ?? NaN;
-      const off = Math.abs(moveByRule(rule, base, size) - move);
+      const off = Math.abs(moveByRule(rule, base, draft.sizes[i] as SizeDraft) - move);
       // A value that is no number is the worst there is.
       if (!(off <= worst)) [worst, at] = [off, rule];
     }
@@ -53,7 +55,7 @@ export function checkRuleFormulas(range: GradedRange, display: LengthDisplay): F
   });
 }
 
-function linearRules({ ruleFormulas }: GradedRange): readonly LinearRule[] {
+function linearRules(ruleFormulas: RuleFormulas): readonly LinearRule[] {
   return ruleFormulas.flatMap((points, piece) =>
     points.flatMap((rules, point) =>
       AXES.flatMap((axis) => {
@@ -65,7 +67,7 @@ function linearRules({ ruleFormulas }: GradedRange): readonly LinearRule[] {
   );
 }
 
-function moveByRule({ coefficients }: LinearRule, base: GradedSize, size: GradedSize): number {
+function moveByRule({ coefficients }: LinearRule, base: SizeDraft, size: SizeDraft): number {
   let sum = 0;
   for (const [name, coefficient] of coefficients)
     sum += coefficient * ((size.body.get(name) ?? NaN) - (base.body.get(name) ?? NaN));

@@ -32,7 +32,7 @@ export function checkSewnSeams(
     const cause = diagnoses.find(({ seam: told }) => told?.pair === seam.pair)?.cause;
     const words = (i: number): string => {
       if (cause !== undefined) return `; see the rule of ${nameOf(graded.pattern, cause.at)}`;
-      return graded.redraft === undefined
+      return graded.search.actsAlone
         ? changeWords(closingChangesOf(seam, i, sizes[i] ?? [], graded), display)
         : '; the gap alone does not tell which formula or parameter makes it';
     };

@@ -3,7 +3,7 @@ import { bendsOf } from '../geometry/bends';
 import { cubicBend, cubicTangent } from '../geometry/cubic';
 import { cross, length } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
-import type { GradedRange } from '../grade/graded-pattern';
+import type { GradedPattern } from '../grade/graded-pattern';
 import type { Edge, Piece, PiecePlan } from '../pattern/piece';
 import { edgeSegments, panelsOf, pointOf } from '../pattern/piece';
 import { CORNER_SEEN, SAME_PLACE, SIDE_BEND, SIDE_FOLDS } from '../tolerance';
@@ -12,7 +12,7 @@ import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
 
 /** A side that takes nothing in leans outward at the waist, and the darts lie. */
-export function checkSideTakeUp(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkSideTakeUp(range: GradedPattern, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap((size) =>
     panelsOf(size.pieces).map((piece): Finding => {
       const measured = pointOf(piece, 'side_hip').x - pointOf(piece, 'side_waist').x;
@@ -49,7 +49,7 @@ interface SideDirection {
  * each piece with a bend too tight for a side seam is noted once over the whole range, and a side
  * that folds back fails.
  */
-export function noteSideDirection(range: GradedRange): Finding[] {
+export function noteSideDirection(range: GradedPattern): Finding[] {
   return range.plans.flatMap((plan, p): Finding[] => {
     if (plan.part !== 'panel') return [];
     const seen = range.sizes.map(({ pieces }) => directionOf(pieces[p] as Piece));

@@ -1,5 +1,6 @@
 /** Room to walk: the step that the skirt allows in every size, against the one that is wanted. */
-import type { GradedRange } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes } from '../grade/graded-pattern';
 import { STRIDE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, toMillimeters } from '../units';
@@ -15,8 +16,11 @@ const SOURCE =
   'fast steps reach 1.05 of the leg: J. NeuroEngineering and Rehabilitation 2012 9:69 table 1';
 
 /** Findings for every size; never a failure, since who wears the skirt may know what it allows. */
-export function checkStride(range: GradedRange, display: LengthDisplay): Finding[] {
-  const rooms = range.sizes.map((size) => ({ size: size.label, room: walkingRoom(size) }));
+export function checkStride(range: DraftedPattern, display: LengthDisplay): Finding[] {
+  const rooms = draftedSizes(range).map((size) => ({
+    size: size.label,
+    room: walkingRoom({ ...size, body: size.draft.body }),
+  }));
   return [
     ...rooms.map(({ size, room }) => levelWalking(size, room, display)),
     ...rooms.flatMap(({ size, room }) => kneeGirth(size, room, display)),

@@ -1,14 +1,15 @@
 /** What truing moved in every size, and whether it reached its aim. */
-import type { GradedRange } from '../grade/graded-pattern';
+import type { DraftedPattern } from '../grade/graded-pattern';
+import { draftedSizes } from '../grade/graded-pattern';
 import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
 
 /** A finding for each length that truing found in each size; one whose aim was missed fails. */
-export function noteTruing(range: GradedRange, display: LengthDisplay): Finding[] {
-  return range.sizes.flatMap((size) =>
-    size.trued.map(({ piece, meaning, moved, left }): Finding => {
+export function noteTruing(range: DraftedPattern, display: LengthDisplay): Finding[] {
+  return draftedSizes(range).flatMap((size) =>
+    size.draft.trued.map(({ piece, meaning, moved, left }): Finding => {
       const held = Math.abs(left) <= MEETS_TARGET;
       return {
         severity: held ? 'ok' : 'fail',

@@ -1,5 +1,5 @@
 /** Edges that a style leaves as they are ruled: one thing to decide, not one in every size. */
-import type { Check, DraftContext } from './checks';
+import type { Check } from './checks';
 import type { Finding } from './finding';
 import { OWN_RULE } from './finding';
 import { trimmed } from '../units';
@@ -11,7 +11,7 @@ const OF_EDGES: readonly string[] = ['edge-over-dart', 'closed-waist', 'corners-
  * What these checks find; in a skirt that is left untrued the corners of its edges are notes, and one
  * warning for the whole range tells of them.
  */
-export function unlessUntrued(checks: readonly Check<DraftContext>[]): Check<DraftContext> {
+export function unlessUntrued(checks: readonly Check[]): Check {
   return (context) => {
     const found = checks.flatMap((check) => check(context));
     const { range } = context;

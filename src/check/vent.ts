@@ -1,5 +1,6 @@
 /** The vent or slit at center back: clear of the zip, above the knee, and of a usual length. */
-import type { GradedRange, GradedSize } from '../grade/graded-pattern';
+import type { DraftedPattern, GradedPattern, SizedPattern } from '../grade/graded-pattern';
+import { draftedSizes } from '../grade/graded-pattern';
 import { cornerAngle } from '../measure/corner';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
@@ -8,6 +9,7 @@ import { SAME_PLACE, SQUARE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import { depthOf } from '../stride/skirt-profile';
+import type { WalkedSize } from '../stride/walking-room';
 import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
 
@@ -31,23 +33,27 @@ const USUAL = {
 };
 
 /** Nothing where the range has neither vent nor slit. */
-export function checkVent(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkVent(range: DraftedPattern, display: LengthDisplay): Finding[] {
   return [
     ...range.sizes.flatMap((size) => ventOf(size).map((back) => clearOfZip(size, back, display))),
     ...range.sizes.flatMap((size) => ventOf(size).flatMap((back) => hemRunsOn(size, back))),
-    ...range.sizes
+    ...draftedSizes(range)
       .filter((size) => ventOf(size).length > 0)
-      .map((size) => aboveKnee(size, display)),
+      .map((size) => aboveKnee({ ...size, body: size.draft.body }, display)),
     ...usualLength(range, display),
   ];
 }
 
-function ventOf({ pieces }: GradedSize): readonly Piece[] {
+function ventOf({ pieces }: SizedPattern): readonly Piece[] {
   return panelsOf(pieces).filter(({ plan }) => plan.index.has('vent_top'));
 }
 
 /** Where the zip is not known, it is taken to reach the hip line, as no zip need be longer. */
-function clearOfZip({ label, measures }: GradedSize, back: Piece, display: LengthDisplay): Finding {
+function clearOfZip(
+  { label, measures }: SizedPattern,
+  back: Piece,
+  display: LengthDisplay,
+): Finding {
   const zip = measures.find(({ name }) => name === 'zip_length')?.value;
   const end = zip === undefined ? 0 : depthOf(back, 'center_waist') + zip;
   const measured = depthOf(back, 'vent_top') - end;
@@ -72,7 +78,7 @@ function clearOfZip({ label, measures }: GradedSize, back: Piece, display: Lengt
 }
 
 /** Where a vent goes on beyond the center line, so does the hem. */
-function hemRunsOn({ label }: GradedSize, back: Piece): readonly Finding[] {
+function hemRunsOn({ label }: SizedPattern, back: Piece): readonly Finding[] {
   if (!back.plan.index.has('vent_hem')) return [];
   const measured = cornerAngle(back, 'center_hem');
   const held = Math.abs(measured - 180) <= SQUARE;
@@ -96,7 +102,7 @@ function hemRunsOn({ label }: GradedSize, back: Piece): readonly Finding[] {
 }
 
 /** What daily movement wants beyond level walking; a note, since the study is known by its abstract. */
-function aboveKnee(size: GradedSize, display: LengthDisplay): Finding {
+function aboveKnee(size: SizedPattern & WalkedSize, display: LengthDisplay): Finding {
   const { walker, hem, opening } = walkingRoom(size);
   const measured = walker.knee - (hem - opening);
   const held = measured >= ABOVE_KNEE - SAME_PLACE;
@@ -119,7 +125,7 @@ function aboveKnee(size: GradedSize, display: LengthDisplay): Finding {
 }
 
 /** One finding for the range, since the length of a vent is not graded. */
-function usualLength({ sizes, plans }: GradedRange, display: LengthDisplay): Finding[] {
+function usualLength({ sizes, plans }: GradedPattern, display: LengthDisplay): Finding[] {
   const lengths = sizes
     .flatMap(ventOf)
     .map((back) => depthOf(back, 'center_hem') - depthOf(back, 'vent_top'));

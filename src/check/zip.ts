@@ -1,5 +1,5 @@
 /** The zip of each size: long enough for the waist to pass the hip, and no longer than to the hip. */
-import type { GradedRange } from '../grade/graded-pattern';
+import type { GradedPattern } from '../grade/graded-pattern';
 import { shopZip } from '../pattern/shop-length';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -10,7 +10,7 @@ import type { Finding } from './finding';
  * A finding for each size, none where a style has no zip: too short a zip fails, one that ends
  * below the hip line is noted.
  */
-export function checkZip(range: GradedRange, display: LengthDisplay): Finding[] {
+export function checkZip(range: GradedPattern, display: LengthDisplay): Finding[] {
   return range.sizes.flatMap(({ label, measures, parameters }): Finding[] => {
     const value = (name: string): number | undefined =>
       measures.find((measure) => measure.name === name)?.value;

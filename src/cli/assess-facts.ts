@@ -15,7 +15,7 @@ export function assessFacts(marking: Marking): object {
   return {
     sheet: sheet.file,
     chart: result.chart.file,
-    style: result.style.name,
+    style: result.range.draft.style.name,
     base: result.range.base,
     tolerance,
     pieces,

@@ -43,7 +43,7 @@ function heading(marking: Marking, display: LengthDisplay): string {
   });
   return (
     wrappedParagraph(
-      `${sheet.file} against ${result.chart.file}: style ${result.style.name}, base ` +
+      `${sheet.file} against ${result.chart.file}: style ${result.range.draft.style.name}, base ` +
         `${result.range.base}, ${UNIT_WORDS[display.unit]}, tolerance ` +
         showLength(tolerance, { ...display, fractions: true }),
     ) +
@@ -189,7 +189,7 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
   const right = rightValues(key, series);
   const p = result.range.plans.findIndex(({ name }) => name === series.piece);
   const k = result.range.plans[p]?.index.get(series.point) ?? -1;
-  const rule = result.range.ruleFormulas[p]?.[k]?.[series.axis].text ?? '';
+  const rule = result.range.draft.ruleFormulas[p]?.[k]?.[series.axis].text ?? '';
   const numbers = (values: readonly (number | undefined)[]): readonly string[] =>
     sizes.map((i) => showNumber(values[i] ?? NaN, display));
   return (

@@ -10,7 +10,7 @@ import { ladderDrawing } from '../study/explain/ladder-drawing';
 import { InputError } from '../errors';
 import type { PointRules } from '../study/explain/piece-rules';
 import { pieceRules } from '../study/explain/piece-rules';
-import type { DraftedGrade } from '../jobs/grade-chart';
+import type { Drafted, Grade } from '../jobs/grade-result';
 import { readRoundingStep } from '../grade/rounding-step';
 import { gradeUnchecked } from '../jobs/grade-chart';
 import { svg } from '../render/svg';
@@ -100,7 +100,7 @@ function refuseLadder(): never {
 }
 
 /** One row a point, a table a piece. */
-function rulesReport({ range }: DraftedGrade, rules: readonly PointRules[]): string {
+function rulesReport({ range }: Grade & Drafted, rules: readonly PointRules[]): string {
   const pieces = [...new Set(rules.map(({ piece }) => piece))];
   const shown = rules.find(({ dx }) => dx !== '0') ?? rules[0];
   const zero = range.stackPoint === '' ? 'as drafted' : range.stackPoint;

@@ -8,9 +8,7 @@ import { gradePattern } from '../jobs/grade-pattern';
 import type { GradeResult } from '../jobs/grade-result';
 import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
-import { draftWords } from './draft-words';
 import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
-import type { OwnWords } from './grade-report';
 import { gradeReport } from './grade-report';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
@@ -18,7 +16,6 @@ import { gradedFacts, writtenFacts } from './json-facts';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './options';
-import { patternWords } from './pattern-words';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
@@ -33,8 +30,7 @@ export function gradeCommand(
   options: GradeRequestOptions & OutputOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const result = gradeChart(gradeRequest(file, options, io));
-  return write(result, outFolder(file, options), options, io, draftWords(result));
+  return write(gradeChart(gradeRequest(file, options, io)), outFolder(file, options), options, io);
 }
 
 /** Grades a pattern that is given and writes the results. */
@@ -43,7 +39,7 @@ export function patternCommand(
   io: Io,
 ): Promise<ExitCode> {
   const result = gradePattern(patternRequest(options, io));
-  return write(result, outFolder(options.pattern, options), options, io, patternWords(result));
+  return write(result, outFolder(options.pattern, options), options, io);
 }
 
 async function write(
@@ -51,7 +47,6 @@ async function write(
   folder: string,
   options: OutputOptions,
   io: Io,
-  words: OwnWords,
 ): Promise<ExitCode> {
   const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
   const {
@@ -73,7 +68,7 @@ async function write(
   });
   return tell(io, 'grade', options.json, {
     exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
-    words: () => gradeReport(result, words, written, printed, { ...options, color: io.color }),
+    words: () => gradeReport(result, written, printed, { ...options, color: io.color }),
     facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, printed) }),
   });
 }

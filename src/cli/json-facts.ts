@@ -40,15 +40,13 @@ export function findingFacts(findings: readonly Finding[], display: LengthDispla
 }
 
 /** What was graded and what came of it; `style` of a drafted range alone. */
-export function gradedFacts(
-  result: GradeResult & { readonly style?: { readonly name: string } },
-): object {
-  const { title, chart, style, range, shown, findings, display, seams } = result;
+export function gradedFacts(result: GradeResult): object {
+  const { title, chart, range, shown, findings, display, seams } = result;
   const labels = range.sizes.map(({ label }) => label);
   return {
     title,
     chart: chart?.file,
-    style: style?.name,
+    style: range.draft?.style.name,
     base: range.base,
     sizes: labels,
     unit: display.unit,

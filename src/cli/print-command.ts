@@ -1,6 +1,6 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
-import type { DraftResult } from '../jobs/grade-chart';
 import { gradeChart } from '../jobs/grade-chart';
+import type { Drafted, GradeResult } from '../jobs/grade-result';
 import { printFiles } from '../files/print-files';
 import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
@@ -48,13 +48,13 @@ export async function printCommand(
 
 /** In lines of at most 80 columns; the verdict is that of `grade`. */
 function printReport(
-  result: DraftResult,
+  result: GradeResult & Drafted,
   { folder, dropped }: WrittenFiles,
   files: readonly PrintFile[],
   options: PrintCommandOptions,
   { color }: Io,
 ): string {
-  const { chart, style, range, shown, findings, display } = result;
+  const { chart, range, shown, findings, display } = result;
   const media = (['paper', 'projector'] as const).filter((medium) =>
     readPrintOptions(options).papers.some(
       ({ kind }) => (kind === 'projector') === (medium === 'projector'),
@@ -64,7 +64,7 @@ function printReport(
   return [
     wrappedParagraph(
       `${chart.file}: ${range.blend ?? (shown.length === 1 ? '1 size' : `${shown.length} sizes`)}, ` +
-        `style ${style.name}, base ${range.base}`,
+        `style ${range.draft.style.name}, base ${range.base}`,
     ),
     verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv of grade'),
     ...findingsInWords(findings, options, color),

@@ -1,5 +1,7 @@
 /** A pattern graded from its base: what every check, drawing and file reads. */
-import type { TruedLength } from '../draft/compile-block';
+import type { Drafter, TruedLength } from '../draft/compile-block';
+import type { ResolvedParameter } from '../draft/parameters';
+import type { Style } from '../draft/styles';
 import type { CutPiece } from '../pattern/cut-piece';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import type { RuleFormulas } from './rule-formula';
@@ -40,24 +42,46 @@ export interface GradedPattern {
   readonly sizes: readonly SizedPattern[];
   /** Label of the size that is put together from sizes of the chart, if one is: no neighbor of the base. */
   readonly blend?: string | undefined;
+  /** Where the sizes were drafted, from what: all that a typed pattern does not have. */
+  readonly draft?: RangeDraft;
 }
 
-/** One size of a drafted range, and the draft that it must equal. */
-export interface GradedSize extends SizedPattern {
+/** What is known of a range that was drafted from a chart, and of no other. */
+export interface RangeDraft {
+  readonly style: Style;
+  readonly parameters: readonly ResolvedParameter[];
+  /** The compiled block, whose definitions tell how each point is drawn. */
+  readonly drafter: Drafter;
+  /** The exact rules as formulas of the body measurements. */
+  readonly ruleFormulas: RuleFormulas;
+  /** One for each size of the range, in its order. */
+  readonly sizes: readonly SizeDraft[];
+}
+
+/** One size drafted from its own column of the chart. */
+export interface SizeDraft {
   /** The body measurements that the draft used and those that tell its walker, in mm. */
   readonly body: ReadonlyMap<string, number>;
-  /** The size drafted anew from its own column, laid on the stack point. */
-  readonly draft: readonly Piece[];
-  /** What truing moved when this size was drafted. */
+  /** As drafted, laid on the stack point of the range: what the graded pieces must equal. */
+  readonly pieces: readonly Piece[];
+  /** What truing moved. */
   readonly trued: readonly TruedLength[];
 }
 
-/** A graded range whose rules come from one draft a size. */
-export interface GradedRange extends GradedPattern {
-  /** The exact rules as formulas of the body measurements. */
-  readonly ruleFormulas: RuleFormulas;
-  /** From the smallest to the largest. */
-  readonly sizes: readonly GradedSize[];
+/** A graded pattern of which it is known that it was drafted. */
+export type DraftedPattern = GradedPattern & { readonly draft: RangeDraft };
+
+/** Whether a graded pattern was drafted. */
+export function isDrafted(range: GradedPattern): range is DraftedPattern {
+  return range.draft !== undefined;
+}
+
+/** Each size of a drafted range beside its draft. */
+export function draftedSizes({
+  sizes,
+  draft,
+}: DraftedPattern): readonly (SizedPattern & { readonly draft: SizeDraft })[] {
+  return sizes.map((size, i) => ({ ...size, draft: draft.sizes[i] as SizeDraft }));
 }
 
 /** A finished measure of one size, in mm. Throws a RangeError if it is not taken. */

@@ -3,21 +3,15 @@ import { withBlend } from '../chart/blend';
 import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import type { Check, DraftContext } from '../check/checks';
-import { DRAFT_CHECKS, checkPattern } from '../check/checks';
+import type { Check, CheckContext } from '../check/checks';
+import { CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
-import type { ResolvedParameter } from '../draft/parameters';
 import type { Style } from '../draft/styles';
 import { InputError } from '../errors';
 import { gradeSizes } from '../grade/grade-sizes';
-import type {
-  GradedPattern,
-  GradedRange,
-  GradedSize,
-  Measure,
-  SizedPattern,
-} from '../grade/graded-pattern';
+import type { DraftedPattern, GradedPattern, Measure, SizedPattern } from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
+import { redraftOf } from '../grade/redraft';
 import { ruleFormulas } from '../grade/rule-formula';
 import { CENTER_WAIST, stackOn } from '../grade/stack';
 import { finishedMeasures } from '../measure/finished';
@@ -31,33 +25,17 @@ import type { GivenRules } from '../rule-sheet/point-rules';
 import type { PlacedLine } from '../table/imprint';
 import { imprintOf } from '../table/imprint';
 import { statementsIn } from '../table/statement-words';
-import type { WalkedSeam } from '../seams/walked-seam';
+import { inFormulas } from '../seams/slip-search';
 import { walkedSeams } from '../seams/walked-seam';
-import { roundingOf, exactGrade } from './rounding';
 import { allowedStep } from '../stride/walking-room';
-import { refuseChartOrders, refuseOtherBase } from './chart-orders';
+import { displayOf, knownSize, roundingOf, shownSizes } from './asked';
 import { baseAndBlend, blendOf } from './blended-range';
+import { refuseChartOrders, refuseOtherBase } from './chart-orders';
+import { checkContext } from './check-context';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
-import type { GradeResult } from './grade-result';
-import { displayOf, knownSize, shownSizes } from './grade-result';
-import { redraftOf } from './redraft';
+import type { Drafted, Grade, GradeResult } from './grade-result';
 import type { GradeRequest } from './requests';
-
-/** A graded range that was drafted, and what it was drafted from. */
-export interface DraftResult extends GradeResult {
-  /** With the blend as one more size, where one was asked for. */
-  readonly chart: SizeChart;
-  readonly style: Style;
-  readonly parameters: readonly ResolvedParameter[];
-  /** The compiled block, whose definitions tell how each point is drawn. */
-  readonly drafter: Drafter;
-  readonly range: GradedRange;
-  readonly shown: readonly GradedSize[];
-}
-
-/** The same before anything is checked: all that a student's questions are about. */
-export type DraftedGrade = Omit<DraftResult, 'findings'>;
 
 /**
  * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
@@ -65,8 +43,8 @@ export type DraftedGrade = Omit<DraftResult, 'findings'>;
  */
 export function gradeChart(
   request: GradeRequest,
-  checks: readonly Check<DraftContext>[] = DRAFT_CHECKS,
-): DraftResult {
+  checks: readonly Check[] = CHECKS,
+): GradeResult & Drafted {
   const { grade, context } = graded(request);
   return { ...grade, findings: checkPattern(context(), checks) };
 }
@@ -75,7 +53,7 @@ export function gradeChart(
  * Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does, and
  * `sizes-too-few` for a chart of one size, of which nothing can be asked.
  */
-export function gradeUnchecked(request: GradeRequest): DraftedGrade {
+export function gradeUnchecked(request: GradeRequest): Grade & Drafted {
   const { grade } = graded(request);
   needSteps(grade.chart);
   return grade;
@@ -83,8 +61,8 @@ export function gradeUnchecked(request: GradeRequest): DraftedGrade {
 
 /** The graded range, and what its checks may ask about, made when it is asked for. */
 interface Graded {
-  readonly grade: DraftedGrade;
-  readonly context: () => DraftContext;
+  readonly grade: Grade & Drafted;
+  readonly context: () => CheckContext;
 }
 
 function graded(request: GradeRequest): Graded {
@@ -94,7 +72,7 @@ function graded(request: GradeRequest): Graded {
   const display = displayOf(request, typed.unit);
   const { chart, drafted } = draftedChart(typed, label, request);
   const base = drafted.sizes.findIndex((size) => size.label === label);
-  const { style, parameters, layout, drafter } = drafted;
+  const { style, layout, drafter } = drafted;
   refuseChartOrders(chart, style);
   const sized = gradeSizes(
     drafted.sizes.map((size) => ({ ...size.draft, label: size.label })),
@@ -104,44 +82,34 @@ function graded(request: GradeRequest): Graded {
       rounding: roundingOf(request.round, chart.unit, layout.seams),
     },
   );
-  const range = gradedRange(sized, drafted);
+  const range = draftedPattern(sized, drafted);
   const pattern = patternOf(chart, drafted, range);
   const seams = walkedSeams(range, pattern.seams);
   const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);
-  const contextOf = (own: GradedRange, walked: readonly WalkedSeam[]): DraftContext => ({
-    pattern,
-    range: own,
-    rules: rulesOf(own),
-    seams: walked,
-    // A blend is no size of the range, so that it has no steps.
-    chart: typed,
-    against: request.against,
-    redraft: redraftOf(drafted, own),
-    display,
-    exact: exactGrade(own, pattern.seams, rulesOf, (exact, exactSeams) =>
-      contextOf(gradedRange(exact, drafted), exactSeams),
-    ),
-  });
-  const grade: DraftedGrade = {
+  const rules = rulesOf(range);
+  const grade: Grade & Drafted = {
     title: pattern.title ?? '',
     imprint: imprintOf([...chart.comments.map(placedIn(chart)), ...drafted.styleLines]),
-    pattern,
-    chart,
-    style,
-    parameters,
-    drafter,
-    range,
-    ruleTexts: range.ruleFormulas,
-    seams,
+    ...{ pattern, chart, range, rules, seams, display },
+    ruleTexts: range.draft.ruleFormulas,
     shown: shownSizes(
       range.sizes,
       drafted.blend === undefined ? request.sizes : [drafted.blend],
       chart.file,
     ),
-    display,
     lines: request.lines,
   };
-  return { grade, context: () => contextOf(range, seams) };
+  const context = (): CheckContext =>
+    checkContext({
+      ...{ pattern, range, rules, seams, display },
+      // A blend is no size of the range, so that it has no steps.
+      chart: typed,
+      against: request.against,
+      search: inFormulas(redraftOf(drafter, drafted.sizes, range)),
+      rulesOf,
+      measured: (exact) => draftedPattern(exact, drafted),
+    });
+  return { grade, context };
 }
 
 /** The base as the chart spells it; the only size needs no naming. Throws `base-missing`, `size-unknown`. */
@@ -172,7 +140,7 @@ function draftedChart(
 function patternOf(
   chart: SizeChart,
   { style, layout }: DraftedRange,
-  { base, sizes }: GradedRange,
+  { base, sizes }: GradedPattern,
 ): Pattern {
   return {
     file: chart.file,
@@ -186,8 +154,11 @@ function patternOf(
   };
 }
 
-/** A graded pattern, rounded or exact, with what is known of each size besides its pieces. */
-function gradedRange(graded: GradedPattern, { drafter, sizes, blend }: DraftedRange): GradedRange {
+/** A graded pattern, rounded or exact, with its measures and what it was drafted from. */
+function draftedPattern(
+  graded: GradedPattern,
+  { style, parameters, drafter, sizes, blend }: DraftedRange,
+): DraftedPattern {
   const { stackPoint } = graded;
   const points = skirtPoints(graded.plans);
   const first = sizes.find(({ label }) => label === graded.base);
@@ -195,17 +166,18 @@ function gradedRange(graded: GradedPattern, { drafter, sizes, blend }: DraftedRa
   return {
     ...graded,
     blend,
-    sizes: graded.sizes.map((size, i) => {
-      const { body, draft } = sizes[i] ?? first;
-      return {
-        ...size,
-        body,
-        draft: draft.pieces.map((piece) => stackOn(piece, stackPoint)),
-        trued: draft.trued,
-        measures: measuresOf(points, size, body),
-      };
-    }),
-    ruleFormulas: ruleFormulas(drafter, first.measured, first.draft, stackPoint),
+    sizes: graded.sizes.map((size, i) => ({
+      ...size,
+      measures: measuresOf(points, size, (sizes[i] ?? first).body),
+    })),
+    draft: {
+      ...{ style, parameters, drafter },
+      ruleFormulas: ruleFormulas(drafter, first.measured, first.draft, stackPoint),
+      sizes: sizes.map(({ body, draft: { pieces, trued } }) => ({
+        ...{ body, trued },
+        pieces: pieces.map((piece) => stackOn(piece, stackPoint)),
+      })),
+    },
   };
 }
 

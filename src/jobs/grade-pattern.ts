@@ -2,31 +2,25 @@
 import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import type { Check, CheckContext } from '../check/checks';
-import { PATTERN_CHECKS, checkPattern } from '../check/checks';
+import type { Check } from '../check/checks';
+import { CHECKS, checkPattern } from '../check/checks';
 import { readD6673 } from '../dxf/read-d6673';
 import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
 import { readPattern } from '../given/read-pattern';
 import { gradeSizes } from '../grade/grade-sizes';
-import type { GradedPattern } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
+import { IN_TYPED_RULES } from '../seams/slip-search';
 import { withStated } from '../seams/stated-pair';
 import { matchSize } from '../table/name-match';
-import type { WalkedSeam } from '../seams/walked-seam';
 import { walkedSeams } from '../seams/walked-seam';
-import { roundingOf, exactGrade } from './rounding';
+import { displayOf, roundingOf, shownSizes } from './asked';
+import { checkContext } from './check-context';
 import type { GradeResult } from './grade-result';
-import { displayOf, shownSizes } from './grade-result';
 import type { PatternRequest } from './requests';
-
-/** A graded pattern that was there already, and its rules as they were given. */
-export interface PatternResult extends GradeResult {
-  readonly rules: GivenRules;
-}
 
 /**
  * Grades a given pattern and walks its seams. Throws InputError for input that cannot be used; what
@@ -34,8 +28,8 @@ export interface PatternResult extends GradeResult {
  */
 export function gradePattern(
   request: PatternRequest,
-  checks: readonly Check[] = PATTERN_CHECKS,
-): PatternResult {
+  checks: readonly Check[] = CHECKS,
+): GradeResult {
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const pattern = { ...read, seams: withStated(read, more ?? []) };
@@ -50,29 +44,22 @@ export function gradePattern(
     },
   );
   const seams = walkedSeams(range, pattern.seams);
-  const contextOf = (own: GradedPattern, walked: readonly WalkedSeam[]): CheckContext => ({
-    pattern,
-    range: own,
-    rules,
-    seams: walked,
-    chart,
+  const known = { pattern, range, rules, seams, chart, display };
+  const context = checkContext({
+    ...known,
     against: undefined,
-    display,
-    exact: exactGrade(own, pattern.seams, () => rules, contextOf),
+    search: IN_TYPED_RULES,
+    rulesOf: () => rules,
+    measured: (exact) => exact,
   });
   return {
+    ...known,
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
     imprint: pattern.imprint ?? {},
-    pattern,
-    chart,
-    rules,
-    range,
     ruleTexts: givenRuleTexts(pattern, rules),
-    seams,
     shown: shownSizes(range.sizes, request.sizes, pattern.file),
-    display,
     lines: request.lines,
-    findings: checkPattern(contextOf(range, seams), checks),
+    findings: checkPattern(context, checks),
   };
 }
 

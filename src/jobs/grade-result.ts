@@ -1,20 +1,16 @@
 /** What grading gives, whichever road the pattern came by: the one value that everything after reads. */
 import type { Imprint } from '../table/imprint';
-import { matchSize } from '../table/name-match';
-import { wantedSizes } from '../table/near-names';
 import type { SizeChart } from '../chart/size-chart';
 import type { Finding } from '../check/finding';
-import { InputError } from '../errors';
-import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
-import type { RuleTexts } from '../rule-sheet/point-rules';
+import type { DraftedPattern, GradedPattern, SizedPattern } from '../grade/graded-pattern';
+import type { GivenRules, RuleTexts } from '../rule-sheet/point-rules';
 import type { Pattern } from '../pattern/pattern';
 import type { LinesShown } from '../render/lines-shown';
 import type { WalkedSeam } from '../seams/walked-seam';
-import type { LengthDisplay, LengthUnit } from '../units';
-import type { RangeRequest } from './requests';
+import type { LengthDisplay } from '../units';
 
-/** A graded pattern with its seams walked and its checks made. */
-export interface GradeResult {
+/** A graded pattern with its seams walked, before anything is checked. */
+export interface Grade {
   readonly title: string;
   /** What the files state for a cover. */
   readonly imprint: Imprint;
@@ -22,6 +18,8 @@ export interface GradeResult {
   /** The body measurements that the sizes are for, where they are known. */
   readonly chart: SizeChart | undefined;
   readonly range: GradedPattern;
+  /** The rule of each point that has one of its own, as typed or as derived. */
+  readonly rules: GivenRules;
   readonly ruleTexts: RuleTexts;
   /** Every seam, walked in every size. */
   readonly seams: readonly WalkedSeam[];
@@ -30,42 +28,17 @@ export interface GradeResult {
   readonly display: LengthDisplay;
   /** The lines asked for. */
   readonly lines: LinesShown | undefined;
+}
+
+/** What is known of a grade whose sizes were drafted from a chart. */
+export interface Drafted {
+  /** With the blend as one more size, where one was asked for. */
+  readonly chart: SizeChart;
+  readonly range: DraftedPattern;
+}
+
+/** A grade and what its checks found. */
+export interface GradeResult extends Grade {
   /** Gravest first. */
   readonly findings: readonly Finding[];
-}
-
-/** How lengths are shown: as asked for, else in the pattern's own unit. */
-export function displayOf(
-  { unit, fractions = false }: RangeRequest,
-  own: LengthUnit,
-): LengthDisplay {
-  return { unit: unit ?? own, fractions };
-}
-
-/** A size label as the range has it. Throws InputError `size-unknown`. */
-export function knownSize(
-  labels: readonly string[],
-  label: string,
-  field: string,
-  file: string,
-): string {
-  const known = matchSize(label, labels);
-  if (known !== undefined) return known;
-  throw new InputError('size-unknown', {
-    what: 'the range has no such size',
-    ...wantedSizes(label, labels),
-    got: label,
-    place: { field, file },
-  });
-}
-
-/** The sizes asked for, in the order of the range. Throws InputError `size-unknown`. */
-export function shownSizes<Size extends SizedPattern>(
-  sizes: readonly Size[],
-  asked: readonly string[] | undefined,
-  file: string,
-): readonly Size[] {
-  const labels = sizes.map(({ label }) => label);
-  const known = asked?.map((label) => knownSize(labels, label, 'sizes', file));
-  return sizes.filter(({ label }) => known === undefined || known.includes(label));
 }

@@ -15,6 +15,12 @@ export interface GivenRule {
   readonly place: Place;
 }
 
+/** A point with a rule: the places of its piece in the pattern and of itself in the plan. */
+export interface RuledPoint {
+  readonly piece: number;
+  readonly point: number;
+}
+
 /** The rules of a pattern as somebody gave them, by piece and point. */
 export interface GivenRules {
   readonly file: string;

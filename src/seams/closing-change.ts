@@ -1,13 +1,13 @@
 /** The smallest change of one rule that would close the gap of a seam in one size. */
 import type { Pattern } from '../pattern/pattern';
-import type { GivenRules } from '../rule-sheet/point-rules';
+import type { GivenRules, RuledPoint } from '../rule-sheet/point-rules';
 import type { Piece } from '../pattern/piece';
 import type { Point } from '../geometry/point';
 import { dot, length, point, scale } from '../geometry/point';
-import type { Regrader, RuledPoint } from './regrade';
+import type { Regrader } from './regrade';
 import type { PairWalk, Way } from './walk-pair';
 import { walkPair } from './walk-pair';
-import type { Redraft } from './redraft';
+import type { SlipSearch } from './slip-search';
 import { ALIKE_CHANGES, GAP_FOLLOWS, RULE_PROBE } from '../tolerance';
 
 /** A change in mm to the move of a point, along and square to its reference line. */
@@ -26,7 +26,7 @@ export function closingChange(
   way: Way,
   pieces: readonly Piece[],
   size: number,
-  { pattern, rules, regrade }: Graded,
+  { pattern, rules, regrade }: Pick<Graded, 'pattern' | 'rules' | 'regrade'>,
   side: PairWalk['pair']['sides'][number],
 ): RuleChange | undefined {
   const pair = { ...stated, ease };
@@ -58,8 +58,7 @@ export interface Graded {
   readonly pattern: Pattern;
   readonly rules: GivenRules;
   readonly regrade: Regrader;
-  /** Where the rules are derived from formulas, what a changed formula would do to them. */
-  readonly redraft?: Redraft | undefined;
+  readonly search: SlipSearch;
 }
 
 /** The ruled points of the pieces on the sides of a seam. */

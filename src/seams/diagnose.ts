@@ -5,15 +5,12 @@ import type { Graded } from './closing-change';
 import { apart } from './evidence/fit';
 import type { Weigher } from './evidence/weigh';
 import { weigher } from './evidence/weigh';
-import { oddFormulas } from './odd-formulas';
-import { oddRules } from './odd-rules';
 import type { Weighed } from './slips/clear-cause';
 import { clearCause, rank } from './slips/clear-cause';
 import { closingOf, hasPart } from './slips/closing';
 import type { SheetState } from './slips/sheet-state';
 import { rewalked, startOf, undone } from './slips/sheet-state';
 import type { SuspectedSlip } from './slips/suspected-slip';
-import { subjectPoints } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
 /** What tells of a slip: a seam that the grade sets apart, or the steps of a point alone. */
@@ -45,22 +42,20 @@ export function diagnose(
 ): readonly Diagnosis[] {
   const found: Diagnosis[] = [];
   const told = new Set<string>();
+  const { regrade, search } = graded;
   let seams = given;
   let state = startOf(graded, given, sizes);
   for (let round = 0; round < MOST_SLIPS; round++) {
     const seam = widest(seams, state.base, told);
     if (seam === undefined) break;
-    const points = sidePieces(state, seam)
-      .flatMap((piece) => subjectPoints(state, piece))
-      .filter((at) => state.redraft !== undefined || hasPart(state, graded, seam, at));
-    const weigh = weigher(state, seams, graded.regrade);
-    const ranked = rank(state, points, weigh, closingOf(state, graded, seam));
+    const weigh = weigher(state, seams, regrade, search.nearingTells);
+    const ranked = rank(slipsAt(seam, state, graded), weigh);
     const shows = showing(seam, state.base);
     const cause = clearCause(ranked, (slip) => explains(slip, seam, state, weigh));
     told.add(seam.pair.name);
     if (cause !== undefined) {
       found.push({ seam, cause, places: [], shows });
-      state = undone(state, graded, cause);
+      state = undone(state, regrade, cause);
       seams = rewalked(seams, state);
       continue;
     }
@@ -77,11 +72,21 @@ export function diagnose(
       cause === undefined && seam !== undefined ? sidePieces(state, seam) : [],
     ),
   );
-  const odd =
-    state.redraft === undefined
-      ? oddRules(state, graded, seams, open)
-      : oddFormulas(state, graded, seams, open);
+  const odd = search.odd(state, regrade, seams, open);
   return [...found, ...odd.map((one) => ({ ...one, seam: undefined, places: [] }))];
+}
+
+/** The slips of which a seam may tell. */
+function slipsAt(
+  seam: WalkedSeam,
+  state: SheetState,
+  { regrade, search }: Graded,
+): readonly SuspectedSlip[] {
+  const closing = closingOf(state, regrade, seam);
+  return sidePieces(state, seam)
+    .flatMap((piece) => search.points(state, piece))
+    .filter((at) => !search.actsAlone || hasPart(state, regrade, seam, at))
+    .flatMap((at) => search.slips(state, at, closing));
 }
 
 /** The seam that the grade sets farthest apart, of those that tell and are not told of. */

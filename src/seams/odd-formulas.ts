@@ -1,17 +1,18 @@
 /** Wrong formulas of a drafted block that no seam tells of: namesakes that part, darts that gape. */
+import type { Redraft } from '../grade/redraft';
 import type { Axis } from '../rule-sheet/rule-sheet';
 import { SEAM_TELLS, SEAM_WARNING } from '../tolerance';
-import type { Graded } from './closing-change';
 import { edgeGrowth } from './evidence/fit';
 import { sameNamed } from './evidence/neighbors';
 import { weigher } from './evidence/weigh';
-import type { OddRule } from './odd-rules';
-import type { RuledPoint } from './regrade';
+import type { OddSlip } from './odd-rules';
+import type { RuledPoint } from '../rule-sheet/point-rules';
+import type { Regrader } from './regrade';
 import { clearCause, rank } from './slips/clear-cause';
+import { formulaPoints, formulaSlips } from './slips/formula';
 import type { SheetState } from './slips/sheet-state';
 import { rewalked, undone } from './slips/sheet-state';
 import type { SuspectedSlip } from './slips/suspected-slip';
-import { subjectPoints } from './slips/subject';
 import type { WalkedSeam } from './walked-seam';
 
 /** Riddles asked in one range; a block with more is wrong as a whole. */
@@ -28,22 +29,18 @@ interface Riddle {
   readonly shows: readonly number[];
 }
 
-/** An odd formula, and what tells of it. */
-export interface OddFormula extends OddRule {
-  readonly why: string;
-}
-
 /**
  * The formulas that explain what no seam tells of. Nothing is looked for on `open` pieces, of which a
- * seam is in doubt, nor where rules were typed, which have no formulas.
+ * seam is in doubt.
  */
 export function oddFormulas(
   start: SheetState,
-  graded: Graded,
+  regrade: Regrader,
   given: readonly WalkedSeam[],
   open: ReadonlySet<number>,
-): readonly OddFormula[] {
-  const found: OddFormula[] = [];
+  redraft: Redraft,
+): readonly OddSlip[] {
+  const found: OddSlip[] = [];
   const asked = new Set<string>();
   let [state, seams] = [start, given];
   for (let round = 0; round < MOST_RIDDLES; round++) {
@@ -52,14 +49,17 @@ export function oddFormulas(
     );
     if (riddle === undefined) break;
     asked.add(riddle.name);
-    const points = riddle.pieces.flatMap((piece) => subjectPoints(state, piece));
-    const ranked = rank(state, points, weigher(state, seams, graded.regrade), () => undefined);
+    const now = state;
+    const slips = riddle.pieces
+      .flatMap((piece) => formulaPoints(now, piece))
+      .flatMap((at) => formulaSlips(now, at, redraft));
+    const ranked = rank(slips, weigher(state, seams, regrade, true));
     const isSolved = (slip: SuspectedSlip): boolean =>
-      !riddlesOf(undone(state, graded, slip)).some(({ name }) => name === riddle.name);
+      !riddlesOf(undone(state, regrade, slip)).some(({ name }) => name === riddle.name);
     const cause = clearCause(ranked, isSolved);
     if (cause === undefined) continue;
     found.push({ cause, shows: riddle.shows, why: riddle.why });
-    state = undone(state, graded, cause);
+    state = undone(state, regrade, cause);
     seams = rewalked(seams, state);
   }
   return found;
@@ -141,6 +141,6 @@ function parted(
 }
 
 /** Every point that is drawn by a formula of its own along some axis. */
-function eachPoint({ sheet }: SheetState): readonly RuledPoint[] {
-  return sheet.flatMap((own, piece) => [...own.keys()].map((point) => ({ piece, point })));
+function eachPoint(state: SheetState): readonly RuledPoint[] {
+  return state.sheet.flatMap((_, piece) => formulaPoints(state, piece));
 }

@@ -3,11 +3,11 @@ import { besidePoints } from '../given/beside';
 import type { Axis } from '../rule-sheet/rule-sheet';
 import { growthOf } from '../rule-sheet/steps';
 import { CAUSE_CLEAR_BY, RULES_TELL_BY, SEAM_TELLS, STEP_SHAPE } from '../tolerance';
-import type { Graded } from './closing-change';
 import { besideOddness, oddness } from './evidence/neighbors';
 import { irregularity } from './evidence/regularity';
 import { weigher } from './evidence/weigh';
-import type { RuledPoint } from './regrade';
+import type { RuledPoint } from '../rule-sheet/point-rules';
+import type { Regrader } from './regrade';
 import { clearCause, rank } from './slips/clear-cause';
 import type { SheetMoves } from './slips/sheet-moves';
 import { along, repaired } from './slips/sheet-moves';
@@ -15,11 +15,14 @@ import type { SheetState } from './slips/sheet-state';
 import { nameOf, rewalked, undone } from './slips/sheet-state';
 import type { SuspectedSlip } from './slips/suspected-slip';
 import { isRuledByProgram } from './slips/subject';
+import { typedSlips } from './slips/typed';
 import type { WalkedSeam } from './walked-seam';
 
-/** A slip that only rules tell of, and the places of the sizes in which it shows. */
-export interface OddRule {
+/** A slip that no seam tells of, and the places of the sizes in which it shows. */
+export interface OddSlip {
   readonly cause: SuspectedSlip;
+  /** What tells of it, in words; undefined where that is steps and neighbors. */
+  readonly why?: string;
   readonly shows: readonly number[];
 }
 
@@ -29,24 +32,25 @@ export interface OddRule {
  */
 export function oddRules(
   state: SheetState,
-  graded: Graded,
+  regrade: Regrader,
   seams: readonly WalkedSeam[],
   open: ReadonlySet<number>,
-): readonly OddRule[] {
-  const found: OddRule[] = [];
+): readonly OddSlip[] {
+  const found: OddSlip[] = [];
   let now = state;
   let walks = seams;
   const told = new Set<string>();
   for (const at of oddPoints(state)) {
     if (open.has(at.piece) || told.has(nameOf(state.pattern, at))) continue;
     if (strangeness(now, at) <= RULES_TELL_BY) continue;
-    const weigh = weigher(now, walks, graded.regrade);
-    const ranked = rank(now, [at, ...besideOf(now, at)], weigh, () => undefined);
+    const [seen, places] = [now, [at, ...besideOf(now, at)]];
+    const slips = places.flatMap((place) => typedSlips(seen, place, () => undefined));
+    const ranked = rank(slips, weigher(now, walks, regrade, false));
     const cause = clearCause(ranked, (slip) => isWitnessed(now, slip), RULES_TELL_BY);
     if (cause === undefined) continue;
     for (const repair of cause.repairs) told.add(nameOf(state.pattern, repair.at));
     found.push({ cause, shows: changedSizes(now, cause) });
-    now = undone(now, graded, cause);
+    now = undone(now, regrade, cause);
     walks = rewalked(walks, now);
   }
   return found;

@@ -3,15 +3,9 @@ import { moveOnPaper } from '../given/grade-given';
 import type { Mover } from '../given/move-piece';
 import { moverOf, movedPiece } from '../given/move-piece';
 import type { Pattern } from '../pattern/pattern';
-import type { GivenRules } from '../rule-sheet/point-rules';
+import type { GivenRules, RuledPoint } from '../rule-sheet/point-rules';
 import type { Point } from '../geometry/point';
 import type { Piece } from '../pattern/piece';
-
-/** A point with a rule: the places of its piece in the pattern and of itself in the plan. */
-export interface RuledPoint {
-  readonly piece: number;
-  readonly point: number;
-}
 
 /** Asks what changed rules would do, without grading all the rest anew; moves in mm. */
 export interface Regrader {

@@ -3,21 +3,21 @@
  * once, so that each step can be timed and a block that is compiled already can be given a body.
  */
 import type { SizeChart } from '../../src/chart/size-chart';
-import type { DraftContext } from '../../src/check/checks';
-import { DRAFT_CHECKS, checkPattern } from '../../src/check/checks';
+import { checkPattern } from '../../src/check/checks';
 import { derivedRules } from '../../src/grade/derived-rules';
-import type { GradedRange } from '../../src/grade/graded-pattern';
+import type { DraftedPattern } from '../../src/grade/graded-pattern';
+import { redraftOf } from '../../src/grade/redraft';
 import type { RuleFormulas } from '../../src/grade/rule-formula';
 import { applyRules, deriveRules } from '../../src/grade/rules';
 import { CENTER_WAIST, stackOn } from '../../src/grade/stack';
 import type { DraftedRange } from '../../src/jobs/draft-range';
-import { redraftOf } from '../../src/jobs/redraft';
 import type { GradeResult } from '../../src/jobs/grade-result';
 import { finishedMeasures } from '../../src/measure/finished';
 import { skirtPoints } from '../../src/measure/skirt-points';
 import { zipLengths } from '../../src/measure/zip';
 import { cutPieces } from '../../src/pattern/cut-pieces';
 import { ruledPiece } from '../../src/pattern/pattern';
+import { inFormulas } from '../../src/seams/slip-search';
 import { walkedSeams } from '../../src/seams/walked-seam';
 import { allowedStep } from '../../src/stride/walking-room';
 
@@ -29,7 +29,7 @@ export const untimed: Timed = (_, work) => work();
 
 /** Grades the sizes of `drafted` from the one at place `base`, with the formulas of their rules. */
 export function gradedSteps(
-  { drafter, layout, sizes }: Pick<DraftedRange, 'drafter' | 'layout' | 'sizes'>,
+  { style, parameters, drafter, layout, sizes }: Omit<DraftedRange, 'styleLines' | 'blend'>,
   base: number,
   formulas: () => RuleFormulas,
   chart: SizeChart | undefined,
@@ -47,20 +47,26 @@ export function gradedSteps(
     graded.map((pieces, i) => cutPieces(pieces, sizes[i]?.draft.parameters ?? new Map())),
   );
   const points = skirtPoints(plans);
-  const range: GradedRange = timed('measure', () => ({
+  const range: DraftedPattern = timed('measure', () => ({
     ...{ plans, rules, exactRules: rules, roundingStep: undefined, stackPoint: CENTER_WAIST },
     base: sizes[base]?.label ?? '',
-    ruleFormulas: formulas(),
-    sizes: sizes.map(({ label, body, draft: { parameters, trued } }, i) => {
+    sizes: sizes.map(({ label, body, draft: { parameters: own } }, i) => {
       const pieces = graded[i] ?? [];
-      const stride = { name: 'stride', value: allowedStep({ pieces, parameters, body }) };
+      const stride = { name: 'stride', value: allowedStep({ pieces, parameters: own, body }) };
       return {
-        ...{ label, body, parameters, trued, pieces },
+        ...{ label, parameters: own, pieces },
         cutPieces: cut[i],
-        draft: drafts[i] ?? [],
-        measures: [...finishedMeasures(points, pieces, zipLengths(pieces, parameters)), stride],
+        measures: [...finishedMeasures(points, pieces, zipLengths(pieces, own)), stride],
       };
     }),
+    draft: {
+      ...{ style, parameters, drafter },
+      ruleFormulas: formulas(),
+      sizes: sizes.map(({ body, draft: { trued } }, i) => ({
+        ...{ body, trued },
+        pieces: drafts[i] ?? [],
+      })),
+    },
   }));
   const seams = timed('walk', () => walkedSeams(range, layout.seams));
   const pattern = {
@@ -73,21 +79,20 @@ export function gradedSteps(
     unpaired: [],
     leftOut: [],
   };
+  const given = derivedRules(range, pattern.file);
   const findings = timed('check', () =>
-    checkPattern<DraftContext>(
-      {
-        ...{ pattern, range, seams, chart, display },
-        rules: derivedRules(range, pattern.file),
-        redraft: redraftOf({ drafter, sizes }, range),
-        against: undefined,
-        exact: undefined,
-      },
-      DRAFT_CHECKS,
-    ),
+    checkPattern({
+      ...{ pattern, range, seams, chart, display },
+      rules: given,
+      search: inFormulas(redraftOf(drafter, sizes, range)),
+      against: undefined,
+      exact: undefined,
+    }),
   );
   return {
     ...{ title: pattern.title, imprint: {}, pattern, chart, range, seams, display, findings },
-    ruleTexts: range.ruleFormulas,
+    rules: given,
+    ruleTexts: range.draft.ruleFormulas,
     shown: range.sizes,
     lines: undefined,
   };

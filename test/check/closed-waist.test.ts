@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkClosedWaist } from '../../src/check/closed-waist';
 import { checkDartTruing } from '../../src/check/dart-truing';
-import type { GradedRange, GradedSize } from '../../src/index';
+import type { GradedPattern, SizedPattern } from '../../src/index';
 import { closedWaist, figures } from '../draft/closed-waist';
 import type { Figures } from '../draft/closed-waist';
 import { CHARTS, DEMO, everyResult } from '../draft/shaped-pieces';
@@ -14,13 +14,13 @@ import { withMoved } from '../seam-findings';
 
 const MM = { unit: 'mm', fractions: false } as const;
 
-function ruled({ pieces }: GradedSize): Figures {
+function ruled({ pieces }: SizedPattern): Figures {
   const [front, back] = pieces;
   if (front === undefined || back === undefined) throw new RangeError('no panels');
   return figures(closedWaist(front, back));
 }
 
-const found = (range: GradedRange) =>
+const found = (range: GradedPattern) =>
   checkClosedWaist(range, MM).map(({ severity, size, subject, measured }) => ({
     severity,
     size,

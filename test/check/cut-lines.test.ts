@@ -3,7 +3,7 @@ import type { Segment } from '../../src/geometry/segment';
 import { describe, expect, it } from 'vitest';
 import { checkCutLine } from '../../src/check/cut-line';
 import { checkTurnUp } from '../../src/check/turn-up';
-import type { Finding, GradedSize, GradeRequest } from '../../src/index';
+import type { Finding, SizedPattern, GradeRequest } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
 import { cutOf } from '../pattern/cut-of';
@@ -21,7 +21,7 @@ function found(request: Partial<GradeRequest>): readonly Finding[] {
 /** What a check says of every cut piece of every size, each piece changed before. */
 function foundOn(
   change: (piece: CutPiece) => CutPiece,
-  check: (piece: CutPiece, size: GradedSize) => Finding | undefined,
+  check: (piece: CutPiece, size: SizedPattern) => Finding | undefined,
 ): readonly Finding[] {
   const { range } = gradedOnce(DEMO);
   return range.sizes.flatMap((size) =>
@@ -60,7 +60,7 @@ describe('checks of the cut pattern', () => {
   });
 
   it('fail for a cut line that lies on the sewing line, or crosses it', () => {
-    const check = (piece: CutPiece, { parameters, label }: GradedSize): Finding =>
+    const check = (piece: CutPiece, { parameters, label }: SizedPattern): Finding =>
       checkCutLine(piece, parameters, label, INCHES);
     const bare = foundOn((piece) => ({ ...piece, cut: piece.net }), check);
     expect(bare.every(({ severity }) => severity === 'fail')).toBe(true);

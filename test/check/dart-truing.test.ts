@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkDartTruing } from '../../src/check/dart-truing';
 import { gradeChart } from '../../src/index';
-import type { GradedRange } from '../../src/index';
+import type { GradedPattern } from '../../src/index';
 import { FRONT, graded } from '../given/sheets';
 import { chartText } from '../skirts';
 
@@ -13,11 +13,11 @@ const DEPTH = 101.6;
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
-function range(set: Readonly<Record<string, string>> = {}): GradedRange {
+function range(set: Readonly<Record<string, string>> = {}): GradedPattern {
   return gradeChart({ chart: CHART, base: 'S', style: 'pencil', set }).range;
 }
 
-function frontOf(graded: GradedRange, check: string, size: string) {
+function frontOf(graded: GradedPattern, check: string, size: string) {
   const found = checkDartTruing(graded, MM).filter(
     (finding) => finding.check === check && finding.piece === 'front' && finding.size === size,
   );
@@ -27,7 +27,7 @@ function frontOf(graded: GradedRange, check: string, size: string) {
 
 describe('the axis of a dart', () => {
   /** The tip of the front dart of the large size moved to the side. */
-  function leaning(by: number): GradedRange {
+  function leaning(by: number): GradedPattern {
     const graded = range();
     return {
       ...graded,

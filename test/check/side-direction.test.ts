@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { noteSideDirection } from '../../src/check/side-seam';
 import type { Point } from '../../src/geometry/point';
 import { gradeChart, pointOf } from '../../src/index';
-import type { DraftResult, Piece } from '../../src/index';
+import type { GradeResult, Piece } from '../../src/index';
 import { flattened } from '../draft/closed-waist';
 import { CHARTS, DEMO, dense, total, chords } from '../draft/shaped-pieces';
 import { gradedOnce } from '../graded';
@@ -14,7 +14,7 @@ import { gradedOnce } from '../graded';
 const TAPERED = ['shared-pencil', 'shared-a-line'] as const;
 const STARTS = ['0 cm', '4 in', '15 cm'] as const;
 
-const panels = ({ range }: DraftResult): readonly Piece[] =>
+const panels = ({ range }: GradeResult): readonly Piece[] =>
   range.sizes.flatMap(({ pieces }) => pieces.slice(0, 2));
 
 /** The most by which a side seam turns from one chord to the next, in degrees. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { DraftResult, Piece } from '../../src/index';
+import type { GradeResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
 import { gradedOnce } from '../graded';
 import { STYLE_NAMES } from '../styles';
@@ -10,7 +10,7 @@ import { CHARTS, curveOf, DEMO } from './shaped-pieces';
 const KINDS = ['length-line', 'hip-depth-line'] as const;
 
 /** The pieces of all sizes that are drafted from waist to hem. */
-function longPieces({ range }: DraftResult): readonly Piece[] {
+function longPieces({ range }: GradeResult): readonly Piece[] {
   return range.sizes.flatMap(({ pieces }) =>
     pieces.filter(({ plan }) => plan.part === 'panel' || plan.part === 'lining'),
   );
@@ -40,7 +40,7 @@ function tips(pieces: readonly Piece[]): readonly number[] {
   return pieces.flatMap((piece) => piece.plan.darts.map(({ tip }) => pointOf(piece, tip).y));
 }
 
-const MADE: readonly (readonly [string, DraftResult])[] = [
+const MADE: readonly (readonly [string, GradeResult])[] = [
   ...CHARTS.flatMap(({ chart, base }) =>
     STYLE_NAMES.map(
       (style) => [`${style}, base ${base}`, gradedOnce({ chart, base, style })] as const,

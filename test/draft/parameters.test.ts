@@ -49,14 +49,14 @@ describe('which value a parameter takes', () => {
   });
 
   it('is told with where it comes from', () => {
-    const { parameters } = gradeChart({
+    const { range } = gradeChart({
       chart: CHART,
       base: '1',
       style: styleFile('hem_taper,2 in,as in the sample'),
       set: { zip_allowance: '5/8 in' },
     });
     const origins = new Map(
-      parameters.map(({ definition, origin, text, source }) => [
+      range.draft.parameters.map(({ definition, origin, text, source }) => [
         definition.name,
         [origin, text, source],
       ]),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, outlineSegments } from '../../src/index';
-import type { GradeRequest, DraftResult, Piece } from '../../src/index';
+import type { GradeRequest, GradeResult, Piece } from '../../src/index';
 import type { Cubic } from '../../src/geometry/segment';
 import { casteljau } from '../geometry/curves';
 import { anyChart, chartText, inches, pieceOf, quarterByHand, sixteenthsText } from '../skirts';
@@ -9,7 +9,7 @@ import { runs } from '../samples';
 
 const CHECK_CHART = chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] });
 
-function drafted(request: Partial<GradeRequest> = {}): DraftResult {
+function drafted(request: Partial<GradeRequest> = {}): GradeResult {
   return gradeChart({ style: 'pencil', chart: CHECK_CHART, base: '1', ...request });
 }
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { draftedSizes } from '../../src/grade/graded-pattern';
 import { checkLining } from '../../src/check/lining';
 import { dartCap } from '../../src/pattern/dart-cap';
-import type { DraftResult, Piece } from '../../src/index';
+import type { GradeResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
 import { seamFindings, withMoved } from '../seam-findings';
 import { chartText, pieceOf } from '../skirts';
@@ -17,7 +18,7 @@ function straightFrom({ plan }: Piece): string {
 }
 
 /** Every panel with each of its linings, the left one turned over, as it lies on the panel. */
-function linings(result: DraftResult): readonly (readonly [shell: Piece, lining: Piece])[] {
+function linings(result: GradeResult): readonly (readonly [shell: Piece, lining: Piece])[] {
   return result.range.sizes.flatMap(({ label, pieces }) =>
     PANELS.flatMap((name) =>
       pieces
@@ -285,10 +286,10 @@ describe('which pieces are made', () => {
 // Every size is base plus rules: a plan that changed between sizes could not be graded.
 it.each(['1', '2'])('every piece grades: base plus rules is the redraft, finish %s', (finish) => {
   for (const [, { findings, range }] of everyResult({ waist_finish: finish })) {
-    for (const { draft, pieces } of range.sizes)
+    for (const { draft, pieces } of draftedSizes(range))
       pieces.forEach(({ points }, p) =>
         points.forEach(({ x, y }, i) => {
-          const other = draft[p]?.points[i] ?? { x: NaN, y: NaN };
+          const other = draft.pieces[p]?.points[i] ?? { x: NaN, y: NaN };
           expect(Math.hypot(x - other.x, y - other.y)).toBeLessThan(0.01);
         }),
       );

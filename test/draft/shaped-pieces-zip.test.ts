@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { DraftResult } from '../../src/index';
+import type { GradeResult } from '../../src/index';
 import { gradeChart, measureOf } from '../../src/index';
 import { chartText } from '../skirts';
 import { DEMO, WHOLE_DEMO } from './shaped-pieces';
@@ -11,7 +11,7 @@ const sizes = ['1', '2', '3', '4', '5'];
 function graded(
   depths: readonly number[],
   set: Readonly<Record<string, string>> = {},
-): DraftResult {
+): GradeResult {
   const chart = chartText(
     'cm',
     {
@@ -24,7 +24,7 @@ function graded(
   return gradeChart({ chart, base: '3', style: 'shared-drop', set });
 }
 
-function zips(result: DraftResult): readonly number[] {
+function zips(result: GradeResult): readonly number[] {
   return result.range.sizes.map((size) => measureOf(size, 'zip_length'));
 }
 
@@ -62,7 +62,7 @@ describe('the zip', () => {
   });
 
   it('is long enough in every size, and told where it passes the hip line', () => {
-    const found = (result: DraftResult) =>
+    const found = (result: GradeResult) =>
       result.findings
         .filter(({ check }) => check === 'zip-length')
         .toSorted((a, b) => sizes.indexOf(a.size) - sizes.indexOf(b.size))

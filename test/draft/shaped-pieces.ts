@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import type { Point } from '../../src/geometry/point';
 import type { Cubic } from '../../src/geometry/segment';
 import { pointOf } from '../../src/index';
-import type { DraftResult, Piece } from '../../src/index';
+import type { Piece } from '../../src/index';
+import type { DraftedResult } from '../graded';
 import { casteljau, chordLength } from '../geometry/curves';
 import { gradedOnce } from '../graded';
 import { someSizes } from '../samples';
@@ -40,7 +41,7 @@ export const METRIC = {
 /** Every style on both charts, with these parameters set on top of `METRIC`. */
 export function everyResult(
   set: Readonly<Record<string, string>>,
-): readonly (readonly [name: string, result: DraftResult])[] {
+): readonly (readonly [name: string, result: DraftedResult])[] {
   return SHAPED_NAMES.flatMap((style) =>
     CHARTS.map(
       ({ chart, base }) =>

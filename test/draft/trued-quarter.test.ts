@@ -7,7 +7,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, pointOf } from '../../src/index';
-import type { DraftResult, Edge, GradedSize, Piece } from '../../src/index';
+import { draftedSizes } from '../../src/grade/graded-pattern';
+import type { GradeResult, Edge, SizedPattern, Piece } from '../../src/index';
 import { gradedOnce } from '../graded';
 import { runs } from '../samples';
 import { anyChart, sixteenthsText } from '../skirts';
@@ -35,7 +36,7 @@ const RESULTS = ['pencil', 'straight'].flatMap((style) =>
 );
 
 /** Front and back of one size. */
-function panels({ pieces }: GradedSize): readonly [Piece, Piece] {
+function panels({ pieces }: SizedPattern): readonly [Piece, Piece] {
   const [front, back] = pieces;
   if (front === undefined || back === undefined) throw new RangeError('no panels');
   return [front, back];
@@ -59,7 +60,7 @@ function corner(piece: Piece, before: Edge | undefined, after: Edge | undefined)
 }
 
 /** What must hold of each size, measured here. */
-function expectTrued({ range }: DraftResult): void {
+function expectTrued({ range }: GradeResult): void {
   for (const size of range.sizes) {
     const [front, back] = panels(size);
     const { corner: turn, wave } = figures(closedWaist(front, back));
@@ -89,8 +90,8 @@ describe.each(RESULTS)('%s, trued', (_, result) => {
   });
 
   it('keeps its girths, its darts and its levels', () => {
-    for (const { body, pieces, parameters } of result.range.sizes) {
-      const [waist = NaN, hip = NaN] = [body.get('waist_girth'), body.get('hip_girth')];
+    for (const { draft, pieces, parameters } of draftedSizes(result.range)) {
+      const [waist = NaN, hip = NaN] = [draft.body.get('waist_girth'), draft.body.get('hip_girth')];
       for (const piece of pieces.slice(0, 2)) {
         // A quarter of the waist with its ease, which is none, sewn, whatever the edge curves.
         expect(total(chords(piece, 'waist'))).toBeCloseTo(waist / 4, 2);

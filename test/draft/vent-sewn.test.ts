@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
-import type { DraftResult, Piece } from '../../src/index';
+import type { GradeResult, Piece } from '../../src/index';
 import { outlineSegments, pointOf } from '../../src/index';
 import { segmentAt } from '../../src/geometry/segment';
 import { gradedOnce } from '../graded';
@@ -25,7 +25,7 @@ function lengths(way: readonly Point[]): readonly number[] {
     .map(({ x, y }, i) => Math.hypot(x - (way[i]?.x ?? NaN), y - (way[i]?.y ?? NaN)));
 }
 
-const MADE: readonly (readonly [string, DraftResult])[] = CHARTS.flatMap(({ chart, base }) =>
+const MADE: readonly (readonly [string, GradeResult])[] = CHARTS.flatMap(({ chart, base }) =>
   [
     {},
     { vent_width: '7 cm', lining_shorter: '3 cm', vent_length: '30 cm' },

@@ -3,7 +3,7 @@
  * of the source or plain arithmetic on them; y runs down here, so a downward move is positive.
  */
 import { describe, expect, test } from 'vitest';
-import type { GradeRequest, GradedSize, Piece } from '../../src/index';
+import type { GradeRequest, SizedPattern, Piece } from '../../src/index';
 import { gradeChart, measureOf, pointOf, seamLength } from '../../src/index';
 
 const CM = 10;
@@ -32,7 +32,7 @@ function chart(from: number, to: number, body: (step: number) => Body): string {
 
 function grade(request: Omit<GradeRequest, 'base'>) {
   const result = gradeChart({ ...request, base: 's0' });
-  const size = (step: number): GradedSize => {
+  const size = (step: number): SizedPattern => {
     const found = result.range.sizes.find(({ label }) => label === `s${step}`);
     if (found === undefined) throw new Error(`no size s${step}`);
     return found;
@@ -184,7 +184,7 @@ describe('metric draft with fixed darts (project-patterns.co.uk, corsetmaking.bl
     const plain = 2 * (slope(21.75, 1.25) - 4 + slope(19.75, 1.25) - 2);
     expect(plain).toBeCloseTo(71.15, 2);
     expect(draft.measure(0, 'skirt_waist_edge')).toBeCloseTo(71, 4);
-    const moved = draft.result.range.sizes[0]?.trued.map(({ moved: mm }) => mm / CM) ?? [];
+    const moved = draft.result.range.draft.sizes[0]?.trued.map(({ moved: mm }) => mm / CM) ?? [];
     expect(moved[0]).toBeGreaterThan(0);
     expect(moved[1]).toBeGreaterThan(0);
     expect((moved[0] ?? NaN) + (moved[1] ?? NaN)).toBeLessThan(0.4);
@@ -200,7 +200,7 @@ describe('metric draft with fixed darts (project-patterns.co.uk, corsetmaking.bl
       const side = draft.measure(0, `side_seam_${name}`);
       expect(side - 39.5).toBeCloseTo(flatArc(takenIn, height), 2);
     }
-    const rise = draft.result.range.sizes[0]?.trued[2]?.moved ?? NaN;
+    const rise = draft.result.range.draft.sizes[0]?.trued[2]?.moved ?? NaN;
     expect(rise).toBeGreaterThan(0.8);
     expect(rise).toBeLessThan(1.8);
     expect(draft.measure(0, 'side_seam_front')).toBeCloseTo(draft.measure(0, 'side_seam_back'), 4);

@@ -1,7 +1,7 @@
 /** What is added to the engine is a file of its own and at most a line in a list. */
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../src/check/checks';
-import { DRAFT_CHECKS } from '../../src/check/checks';
+import { CHECKS } from '../../src/check/checks';
 import type { StyleChoice } from '../../src/draft/style-file';
 import { SHAPED_SKIRT } from '../../src/draft/shaped-skirt/block';
 import type { Export } from '../../src/index';
@@ -61,7 +61,7 @@ describe('what a file of its own adds', () => {
   const result = gradeChart({ chart: CHART, base: '2', style: SHORT });
 
   it('is a style that grades like any other', () => {
-    expect(result.style.name).toBe('short');
+    expect(result.range.draft.style.name).toBe('short');
     for (const { measures } of result.range.sizes)
       expect(measures.find(({ name }) => name === 'center_front_length')?.value).toBeCloseTo(
         450 - (result.range.sizes[0]?.parameters.get('center_front_drop') ?? 0),
@@ -71,7 +71,7 @@ describe('what a file of its own adds', () => {
 
   it('is a check, a line in the list of checks', () => {
     const request = { chart: CHART, base: '2', style: SHORT };
-    const { findings: found, range } = gradeChart(request, [...DRAFT_CHECKS, manyPieces]);
+    const { findings: found, range } = gradeChart(request, [...CHECKS, manyPieces]);
     expect(found.filter(({ check }) => check !== 'many-pieces')).toEqual(result.findings);
     expect(found.find(({ check }) => check === 'many-pieces')?.measured).toBe(range.plans.length);
   });

@@ -4,7 +4,7 @@ import type { Point } from '../../src/geometry/point';
 import { segmentAt, segmentLength } from '../../src/geometry/segment';
 import { pointOf } from '../../src/pattern/piece';
 import { CURVE_POINTS } from '../../src/tolerance';
-import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import { drillHole } from '../../src/pattern/notch-places';
 import { expectRefusal } from '../expect-refusal';
 import {
@@ -28,11 +28,11 @@ import {
 const block = (inside: string): string =>
   drawing({ header: MILLIMETERS, blocks: { FRONT: inside }, sheet: insert('FRONT') });
 
-const around = (result: PatternResult): number =>
+const around = (result: GradeResult): number =>
   outline(result).segments.reduce((sum, own) => sum + segmentLength(own), 0);
 
 /** mm by which the curved part of the outline leaves a circle, y up. */
-function offCircle(result: PatternResult, center: readonly [number, number], radius: number) {
+function offCircle(result: GradeResult, center: readonly [number, number], radius: number) {
   const curved = outline(result).segments.filter(({ kind }) => kind === 'cubic');
   expect(curved.length).toBeGreaterThan(0);
   const places = curved.flatMap((own) =>

@@ -1,5 +1,5 @@
 /** Drawings as others may make them, typed as tags. Nothing in here is from the project's writer. */
-import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { Segment } from '../../src/geometry/segment';
 import { outlineSegments } from '../../src/pattern/piece';
@@ -109,7 +109,7 @@ RULE: DELTA 2
 END
 `;
 
-export function read(dxf: string, table = rules()): PatternResult {
+export function read(dxf: string, table = rules()): GradeResult {
   return gradePattern({
     pattern: { text: dxf, file: 'foreign.dxf' },
     rules: { text: table, file: 'foreign.rul' },
@@ -118,7 +118,7 @@ export function read(dxf: string, table = rules()): PatternResult {
 
 /** The outline of a piece in a size, y up as the drawing counts it. */
 export function outline(
-  result: PatternResult,
+  result: GradeResult,
   size = 'M',
   piece = 0,
 ): { readonly corners: readonly XY[]; readonly segments: readonly Segment[] } {
@@ -141,5 +141,5 @@ export const ruled = (corners: readonly XY[], far = 2): string =>
 export const RECTANGLE = polyline('1', SQUARE) + ruled(SQUARE);
 
 /** What is told by findings of a check. */
-export const told = ({ findings }: PatternResult, check: string): readonly string[] =>
+export const told = ({ findings }: GradeResult, check: string): readonly string[] =>
   findings.filter((own) => own.check === check).map((own) => `${own.severity}: ${own.message}`);

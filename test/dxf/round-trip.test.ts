@@ -9,7 +9,7 @@ import type { Point } from '../../src/geometry/point';
 import { distance } from '../../src/geometry/point';
 import type { Segment } from '../../src/geometry/segment';
 import { segmentAt } from '../../src/geometry/segment';
-import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { SizedPattern } from '../../src/grade/graded-pattern';
 import type { CutPiece } from '../../src/pattern/cut-piece';
@@ -18,7 +18,6 @@ import { outlineSegments, pointOf } from '../../src/pattern/piece';
 import type { Finding } from '../../src/check/finding';
 import type { ResultFile } from '../../src/files/result-file';
 import { gradeChart } from '../../src/jobs/grade-chart';
-import type { DraftResult } from '../../src/jobs/grade-chart';
 import { EXCHANGED } from '../../src/tolerance';
 import { expectRefusal } from '../expect-refusal';
 import { graded } from '../given/sheets';
@@ -41,7 +40,7 @@ function textOf(files: readonly ResultFile[], name: string): string {
   return files.find((file) => file.name === name)?.text ?? '';
 }
 
-function readResult(files: readonly ResultFile[]): PatternResult {
+function readResult(files: readonly ResultFile[]): GradeResult {
   return gradePattern({
     pattern: { text: textOf(files, 'pattern.dxf'), file: 'pattern.dxf' },
     rules: { text: textOf(files, 'pattern.rul'), file: 'pattern.rul' },
@@ -53,7 +52,7 @@ function readBack(files: readonly ResultFile[]): readonly SizedPattern[] {
 }
 
 interface Exchanged {
-  readonly result: DraftResult;
+  readonly result: GradeResult;
   readonly back: readonly SizedPattern[];
   readonly findings: readonly Finding[];
 }

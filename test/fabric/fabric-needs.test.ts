@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { FabricNeed, DraftResult, Lay, ResultFile, SizeNeed } from '../../src/index';
+import type { FabricNeed, GradeResult, Lay, ResultFile, SizeNeed } from '../../src/index';
 import { exportFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
 import { buyLength } from '../../src/fabric/fabric-needs';
 import { isLay } from '../../src/fabric/lay';
@@ -13,7 +13,7 @@ import { faults, rectangle } from './lay-pieces';
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
 function needsOf(
-  { shown }: DraftResult,
+  { shown }: GradeResult,
   ...options: Parameters<typeof fabricNeeds> extends [unknown, ...infer Rest] ? Rest : never
 ): readonly FabricNeed[] {
   const sizes = shown.map((size) => ({ label: size.label, pieces: cutOf(size) }));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { segmentsBounds } from '../../src/geometry/bounds';
-import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { expectRefusal } from '../expect-refusal';
 import { graded } from './sheets';
@@ -21,7 +21,7 @@ function box(more: string, rows = ['a', 'b', 'n', 'c', 'd']): string {
   return `# unit: cm\n# base: M\n${more}piece,point,x,y,kind,edge,fold,allowance\n${lines.join('\n')}\n`;
 }
 
-function cutOf(result: PatternResult, size: number): CutPiece {
+function cutOf(result: GradeResult, size: number): CutPiece {
   const [cut] = result.range.sizes[size]?.cutPieces ?? [];
   if (cut === undefined) throw new Error('no cut piece');
   return cut;
@@ -82,7 +82,7 @@ describe('allowances of a given pattern', () => {
   });
 
   it('are kept all round in every size, and a finding says so', () => {
-    const kept = (result: PatternResult) =>
+    const kept = (result: GradeResult) =>
       result.findings.filter(({ check }) => check === 'cut-line').map(({ severity }) => severity);
     expect(kept(graded(box('# allowance: 1.5\n'), RULES))).toEqual(['ok', 'ok']);
   });

@@ -1,5 +1,5 @@
 /** Pattern and rule files as a sample room types them. */
-import type { PatternResult } from '../../src/jobs/grade-pattern';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import type { PatternRequest } from '../../src/jobs/requests';
 import { gradePattern } from '../../src/jobs/grade-pattern';
 import type { Point } from '../../src/geometry/point';
@@ -49,7 +49,7 @@ export function graded(
   pattern: string,
   rules: string,
   more: Omit<Partial<PatternRequest>, 'pattern' | 'rules'> = {},
-): PatternResult {
+): GradeResult {
   return gradePattern({
     pattern: { text: pattern, file: 'base.csv' },
     rules: { text: rules, file: 'rules.csv' },
@@ -58,7 +58,7 @@ export function graded(
 }
 
 /** How far a point has moved from the base in a size, in mm. */
-export function move(result: PatternResult, size: string, piece: string, point: string): Point {
+export function move(result: GradeResult, size: string, piece: string, point: string): Point {
   const at = (label: string): Point => {
     const found = result.range.sizes.find((sized) => sized.label === label);
     return pointOf(pieceNamed(found?.pieces ?? [], piece), point);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, resultFiles, stepsOf } from '../../src/index';
-import type { DraftResult } from '../../src/index';
+import type { GradeResult } from '../../src/index';
 import type { SixteenthsChart } from '../skirts';
 import {
   INCH_PENCIL,
@@ -13,6 +13,7 @@ import {
   quarterByHand,
   sixteenthsText,
 } from '../skirts';
+import type { DraftedResult } from '../graded';
 import { runs } from '../samples';
 
 /** A chart and one of its sizes. */
@@ -33,11 +34,11 @@ const STEPS = [
   ['0,3 cm', 3],
 ] as const;
 
-function grade(chart: SixteenthsChart, base: string, more = {}): DraftResult {
+function grade(chart: SixteenthsChart, base: string, more = {}): DraftedResult {
   return gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base, ...more });
 }
 
-function everyMove(result: DraftResult, moves = result.range.rules.moves): readonly number[] {
+function everyMove(result: GradeResult, moves = result.range.rules.moves): readonly number[] {
   return moves.flatMap((pieces) =>
     pieces.flatMap((points) => points.flatMap(({ x, y }) => [x, y])),
   );
@@ -48,9 +49,9 @@ describe('grading any chart', () => {
     fc.assert(
       fc.property(chartAndBase, ([chart, base]) => {
         const { range } = grade(chart, base);
-        const size = range.sizes.find(({ label }) => label === base);
-        expect(size?.pieces).toEqual(size?.draft);
         const i = Number(base) - 1;
+        expect(range.sizes[i]?.label).toBe(base);
+        expect(range.sizes[i]?.pieces).toEqual(range.draft.sizes[i]?.pieces);
         expect(range.rules.base).toBe(i);
         expect(range.rules.moves[i]?.flat().every(({ x, y }) => x === 0 && y === 0)).toBe(true);
       }),
@@ -277,7 +278,7 @@ describe('what must not matter', () => {
         ];
         expect(down.range.sizes.map(({ label }) => label)).toEqual(sizes);
         expect(farthest(up, down)).toBe(0);
-        const texts = (result: DraftResult) =>
+        const texts = (result: GradeResult) =>
           resultFiles(result).map(({ name, text }) =>
             // One note says that the chart was turned round.
             name === 'findings.csv'

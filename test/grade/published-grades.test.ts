@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, stepsOf } from '../../src/index';
-import type { DraftResult } from '../../src/index';
+import type { GradeResult } from '../../src/index';
 import { chartText, movesOf } from '../skirts';
 
 /** Cumulative move in inches; the engine's y runs down, so longer is positive. */
-function rule(result: DraftResult, size: string, piece: string, point: string): [number, number] {
+function rule(result: GradeResult, size: string, piece: string, point: string): [number, number] {
   const { x, y } = movesOf(result.range.rules.moves, result, size, piece, point);
   return [x / 25.4, y / 25.4];
 }
 
 function expectRule(
-  result: DraftResult,
+  result: GradeResult,
   size: string,
   point: string,
   [dx, dy]: readonly [number, number],
@@ -22,7 +22,7 @@ function expectRule(
   }
 }
 
-function girth(result: DraftResult, label: string, measure: string): number {
+function girth(result: GradeResult, label: string, measure: string): number {
   const size = result.range.sizes.find((candidate) => candidate.label === label);
   return size === undefined ? NaN : measureOf(size, measure) / 25.4;
 }

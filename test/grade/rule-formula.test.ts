@@ -9,7 +9,8 @@ import { findStyle } from '../../src/draft/styles';
 import { quotient } from '../../src/formula/fraction';
 import { blockGradients } from '../../src/grade/rule-formula-gradients';
 import { gradeChart, resultFiles } from '../../src/index';
-import type { GradeRequest, DraftResult, PointRule, Rule } from '../../src/index';
+import type { GradeRequest, PointRule, Rule } from '../../src/index';
+import type { DraftedResult } from '../graded';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
 import { STYLE_NAMES } from '../styles';
@@ -22,13 +23,13 @@ const CHART = chartText('cm', {
   skirt_length: [59, 60, 61],
 });
 
-function grade(request: Partial<GradeRequest> = {}): DraftResult {
+function grade(request: Partial<GradeRequest> = {}): DraftedResult {
   return gradeChart({ style: 'pencil', chart: CHART, base: '2', ...request });
 }
 
-function ruleOf({ range }: DraftResult, piece: string, point: string): PointRule {
+function ruleOf({ range }: DraftedResult, piece: string, point: string): PointRule {
   const p = range.plans.findIndex(({ name }) => name === piece);
-  const rule = range.ruleFormulas[p]?.[range.plans[p]?.index.get(point) ?? -1];
+  const rule = range.draft.ruleFormulas[p]?.[range.plans[p]?.index.get(point) ?? -1];
   if (rule === undefined) throw new RangeError(`no rule for ${piece} ${point}`);
   return rule;
 }
@@ -228,12 +229,12 @@ function expectSlopes(request: Partial<GradeRequest>): void {
   for (const direction of DIRECTIONS) {
     const step = 0.05;
     const result = grade({ ...request, chart: beside(step, direction) });
-    const [below, , above] = result.range.sizes;
-    result.range.ruleFormulas.forEach((points, p) => {
+    const [below, , above] = result.range.draft.sizes;
+    result.range.draft.ruleFormulas.forEach((points, p) => {
       points.forEach((rules, k) => {
         for (const axis of ['x', 'y'] as const) {
-          const to = above?.draft[p]?.points[k]?.[axis] ?? NaN;
-          const from = below?.draft[p]?.points[k]?.[axis] ?? NaN;
+          const to = above?.pieces[p]?.points[k]?.[axis] ?? NaN;
+          const from = below?.pieces[p]?.points[k]?.[axis] ?? NaN;
           const slope = (to - from) / (2 * step * 10);
           const plan = result.range.plans[p];
           const off = Math.abs(slopeAlong(rules[axis], direction) - slope);
@@ -352,12 +353,12 @@ describe('the check', () => {
   it('names the coordinate of a rule that is wrong', () => {
     const { range, display } = grade();
     const wrong: Rule = { kind: 'linear', coefficients: new Map([['hip_girth', 0.3]]), text: '' };
-    const ruleFormulas = range.ruleFormulas.map((points, p) =>
+    const ruleFormulas = range.draft.ruleFormulas.map((points, p) =>
       points.map((rule, k) =>
         p === 1 && range.plans[1]?.pointNames[k] === 'side_hip' ? { ...rule, x: wrong } : rule,
       ),
     );
-    const found = checkRuleFormulas({ ...range, ruleFormulas }, display);
+    const found = checkRuleFormulas({ ...range, draft: { ...range.draft, ruleFormulas } }, display);
     expect(found.map(({ severity, piece, subject }) => [severity, piece, subject])).toEqual([
       ['fail', 'back', 'side_hip'],
       ['ok', 'front', 'center_waist'],

@@ -1,7 +1,7 @@
 /** A body between sizes, held against the sizes that it is made of and against sums by hand. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { DraftResult, GradeRequest, Piece } from '../../src/index';
+import type { GradeResult, GradeRequest, Piece } from '../../src/index';
 import { resultFiles } from '../../src/files/result-files';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { measureOf } from '../../src/grade/graded-pattern';
@@ -12,16 +12,16 @@ import { gradedOnce } from '../graded';
 const CHART = readFileSync('size-charts/demo.csv', 'utf8');
 const INCH = 25.4;
 
-function demo(request: Partial<GradeRequest>): DraftResult {
+function demo(request: Partial<GradeRequest>): GradeResult {
   return gradedOnce({ chart: CHART, file: 'demo.csv', base: '8', ...request });
 }
 
-function measured(result: DraftResult, label: string, name: string): number {
+function measured(result: GradeResult, label: string, name: string): number {
   const size = result.range.sizes.find((own) => own.label === label);
   return size === undefined ? NaN : measureOf(size, name);
 }
 
-function outlines(result: DraftResult, label: string): readonly (readonly number[])[] {
+function outlines(result: GradeResult, label: string): readonly (readonly number[])[] {
   const pieces: readonly Piece[] =
     result.range.sizes.find((own) => own.label === label)?.pieces ?? [];
   return pieces.map(({ points }) => points.flatMap(({ x, y }) => [x, y]));
@@ -146,7 +146,7 @@ describe('a blend', () => {
     const [darts] = blend.findings.filter(({ check }) => check === 'dart-number');
     expect(darts?.message).toContain('set front_darts=2');
     expect(gradeSpec(blend, {}).findings).toEqual([]);
-    const steps = (result: DraftResult) =>
+    const steps = (result: GradeResult) =>
       result.findings.filter(({ check }) => check === 'grade-break').map(({ size }) => size);
     expect(steps(blend)).toEqual(steps(demo({ style: 'shared-pencil' })));
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkGradedEqualsDraft } from '../../src/check/graded-equals-draft';
 import { checkOutlineSimple } from '../../src/check/outline-simple';
 import { gradeChart } from '../../src/index';
-import type { Finding, GradeRequest, GradedRange } from '../../src/index';
+import type { Finding, GradeRequest, DraftedPattern } from '../../src/index';
 import { seamFindings, withMoved } from '../seam-findings';
 import { chartText } from '../skirts';
 
@@ -128,7 +128,7 @@ describe('finished girths', () => {
 });
 
 /** The range with one point of one graded piece moved. */
-function tampered(size: string, piece: string, point: string, by: number): GradedRange {
+function tampered(size: string, piece: string, point: string, by: number): DraftedPattern {
   const { range } = gradeChart({ style: 'pencil', chart: CHART, base: 'S' });
   return {
     ...range,

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { segmentAt } from '../../src/geometry/segment';
 import type { Segment } from '../../src/geometry/segment';
 import { allowanceAlong } from '../../src/pattern/allowance';
-import type { CutPiece, GradedSize } from '../../src/index';
+import type { CutPiece, SizedPattern } from '../../src/index';
 import { measureOf } from '../../src/index';
 import { edgeSegments } from '../../src/pattern/piece';
 import { CHARTS } from '../draft/shaped-pieces';
@@ -49,7 +49,7 @@ function inside(chain: readonly Place[], { x, y }: Place): boolean {
   return odd;
 }
 
-function cut(size: GradedSize): readonly CutPiece[] {
+function cut(size: SizedPattern): readonly CutPiece[] {
   return cutOf(size);
 }
 

@@ -2,14 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
 import { measureOf, pointOf } from '../../src/index';
-import type { DraftResult, gradeChart } from '../../src/index';
+import type { GradeResult, gradeChart } from '../../src/index';
 import type { CutPiece, Notch } from '../../src/pattern/cut-piece';
 import { cutOf } from './cut-of';
 import { CHARTS, DEMO, chords, everyResult, total } from '../draft/shaped-pieces';
 import { densely, edgePlaces, isWithin, nearest, sewingPolygon } from './sewing-line';
 import { gradedOnce } from '../graded';
 
-const RESULTS: readonly (readonly [string, DraftResult])[] = [
+const RESULTS: readonly (readonly [string, GradeResult])[] = [
   ...everyResult({}),
   ...CHARTS.map((input) => [`pencil, base ${input.base}`, gradedOnce(input)] as const),
   ...CHARTS.map(

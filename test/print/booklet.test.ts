@@ -5,7 +5,7 @@ import { bookletOf } from '../../src/files/booklet-content';
 import { printFiles } from '../../src/files/print-files';
 import { printTables } from '../../src/files/print-tables';
 import { measureOf } from '../../src/grade/graded-pattern';
-import type { DraftResult } from '../../src/index';
+import type { GradeResult } from '../../src/index';
 import { bookletPages } from '../../src/print/booklet/booklet-pages';
 import { sheetNamed } from '../../src/print/paper';
 import type { Scene, Shape, TextShape } from '../../src/render/scene';
@@ -16,7 +16,7 @@ import { demo } from './printing';
 const MARGIN = 10;
 
 function pagesOf(
-  result: DraftResult,
+  result: GradeResult,
   choice: 'full' | 'short' | 'none',
   paper = 'a4',
 ): readonly Scene[] {

@@ -2,13 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib';
 import type { PDFRef } from '@cantoo/pdf-lib';
-import type { GradeRequest, DraftResult } from '../../src/index';
+import type { GradeRequest } from '../../src/index';
+import type { DraftedResult } from '../graded';
 import { gradedOnce } from '../graded';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
 /** The demo skirt with trued seams. */
-export function demo(request: Partial<GradeRequest> = {}): DraftResult {
+export function demo(request: Partial<GradeRequest> = {}): DraftedResult {
   return gradedOnce({ chart: DEMO, base: '12', style: 'shared-pencil', ...request });
 }
 

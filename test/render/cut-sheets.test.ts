@@ -1,7 +1,7 @@
 /** Sheets of whole styles with cut lines: what is drawn, what is hidden, and where the words are. */
 import { describe, expect, it } from 'vitest';
 import { boxesOverlap, grownBox } from '../../src/geometry/bounds';
-import type { DraftResult } from '../../src/index';
+import type { GradeResult } from '../../src/index';
 import { chordsOf, isClear } from '../../src/render/chords';
 import { nestSheet } from '../../src/render/nest-sheet';
 import type { LinesShown } from '../../src/render/lines-shown';
@@ -26,7 +26,7 @@ function result(style: string, set: Readonly<Record<string, string>> = {}, lines
   return gradedOnce({ ...DEMO, style, set, ...(lines === undefined ? {} : { lines }) });
 }
 
-function sheetsOf(graded: DraftResult): readonly Scene[] {
+function sheetsOf(graded: GradeResult): readonly Scene[] {
   const drawing = drawingOf(graded);
   return [nestSheet(drawing), sizeSheet(drawing, '2'), sizeSheet(drawing, '24')];
 }

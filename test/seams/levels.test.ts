@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, InputError, pointOf } from '../../src/index';
-import type { DraftResult, Piece } from '../../src/index';
+import type { GradeResult, Piece } from '../../src/index';
 import { applyRules } from '../../src/grade/rules';
 import { roundSewn } from '../../src/seams/round-sewn';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
@@ -67,14 +67,14 @@ function along({ axis, names }: Line, piece: Piece): readonly number[] {
 const spread = (places: readonly number[]): number => Math.max(...places) - Math.min(...places);
 
 /** The pieces of every size as the rules of the result make them when rounded to a step in mm. */
-function roundedSizes({ range, seams }: DraftResult, step: number): readonly (readonly Piece[])[] {
+function roundedSizes({ range, seams }: GradeResult, step: number): readonly (readonly Piece[])[] {
   const base = range.sizes[range.rules.base]?.pieces ?? [];
   const pairs = seams.map(({ pair }) => pair);
   return applyRules(base, roundSewn(base, pairs, range.exactRules, step));
 }
 
 /** How the lines of rounded sizes stand beside those of the exact ones, in mm. */
-function linesOf({ range }: DraftResult, sizes: readonly (readonly Piece[])[]) {
+function linesOf({ range }: GradeResult, sizes: readonly (readonly Piece[])[]) {
   return sizes.flatMap((pieces, i) => {
     const { label, pieces: exact = [] } = range.sizes[i] ?? {};
     return pieces.flatMap((piece, p) =>
@@ -127,7 +127,7 @@ describe.each(SKIRTS)('the lines of $style', (skirt) => {
 });
 
 /** Pairs of points of a piece that share a line in the base and in the exact size, but not rounded. */
-function parted({ range }: Pick<DraftResult, 'range'>): readonly string[] {
+function parted({ range }: Pick<GradeResult, 'range'>): readonly string[] {
   const base = range.sizes[range.rules.base]?.pieces ?? [];
   return base.flatMap(({ plan, points }, p) => {
     const folds = plan.marks.flatMap(({ name, through }) =>
@@ -171,7 +171,7 @@ describe('points on one line', () => {
         fc.constantFrom(...STACKS),
         fc.constantFrom(...STEPS.map(([round]) => round), '1/4in', '0.3mm'),
         (chart, style, stack, round) => {
-          let result: DraftResult;
+          let result: GradeResult;
           try {
             result = gradeChart({ chart: sixteenthsText(chart), base: '1', style, stack, round });
           } catch (error) {

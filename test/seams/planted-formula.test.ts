@@ -4,7 +4,7 @@ import type { Block, BlockPiece } from '../../src/draft/block';
 import { QUARTER_SKIRT } from '../../src/draft/quarter-skirt';
 import type { StyleChoice } from '../../src/draft/style-file';
 import type { Axis } from '../../src/rule-sheet/rule-sheet';
-import type { DraftResult } from '../../src/jobs/grade-chart';
+import type { GradeResult } from '../../src/jobs/grade-result';
 import { gradeChart } from '../../src/jobs/grade-chart';
 import { TROUSER } from '../drill/trouser';
 import { runs } from '../samples';
@@ -81,16 +81,16 @@ function turned(block: Block, { piece, point, axis }: Place): Block {
   };
 }
 
-function grade({ chart, settings }: Drafted, block: Block): DraftResult {
+function grade({ chart, settings }: Drafted, block: Block): GradeResult {
   const style = { name: 'planted', description: '', block, settings };
   return gradeChart({ chart, base: BASE, style: { style, settings: [] } });
 }
 
-const accusing = ({ findings }: DraftResult) =>
+const accusing = ({ findings }: GradeResult) =>
   findings.filter(({ check }) => /^(wrong-sign|rule-slip|rule-doubt)$/u.test(check));
 
 /** Every coordinate that moves by what can be seen. */
-function moving({ range }: DraftResult): readonly Place[] {
+function moving({ range }: GradeResult): readonly Place[] {
   return range.plans.flatMap(({ name: piece, pointNames }, p) =>
     pointNames.flatMap((point, i) =>
       (['x', 'y'] as const)
@@ -107,7 +107,7 @@ function spread<T>(all: readonly T[], count: number): readonly T[] {
 }
 
 /** What the findings say of the place: it alone, a doubt, nothing, or another place. */
-function verdictOn(result: DraftResult, { piece, point, axis }: Place): Verdict {
+function verdictOn(result: GradeResult, { piece, point, axis }: Place): Verdict {
   const found = accusing(result);
   const stated = found.filter(({ check }) => check !== 'rule-doubt');
   const words = `the sign of d${axis} at ${piece} ${point} is probably wrong`;

@@ -1,7 +1,7 @@
 /** Every sign of a drafted skirt's own rule sheet turned round, one at a time, and named. */
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/check/finding';
-import type { GradedRange } from '../../src/grade/graded-pattern';
+import type { GradedPattern } from '../../src/grade/graded-pattern';
 import type { Point } from '../../src/geometry/point';
 import { pointOf } from '../../src/pattern/piece';
 import { gradeChart } from '../../src/jobs/grade-chart';
@@ -32,7 +32,7 @@ interface Rule {
 }
 
 /** The panels of a skirt as a sample room has them: a base pattern, and a rule for every point. */
-function handedOn({ sizes, rules, plans }: GradedRange) {
+function handedOn({ sizes, rules, plans }: GradedPattern) {
   const base = sizes[rules.base]?.pieces ?? [];
   const rows: string[] = [];
   const sheet: Rule[] = [];

@@ -2,10 +2,12 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { gradeChart, InputError, STYLES } from '../../src/index';
-import type { DraftResult, Finding, GradeRequest, Piece } from '../../src/index';
+import type { GradeResult, Finding, GradeRequest, Piece } from '../../src/index';
+import { draftedSizes } from '../../src/grade/graded-pattern';
 import { pieceNamed } from '../../src/pattern/piece';
 import { apart, chords, CHARTS, total } from '../draft/shaped-pieces';
 import { graded } from '../given/sheets';
+import type { DraftedResult } from '../graded';
 import { gradedOnce } from '../graded';
 import { LONG, runs } from '../samples';
 import { anyChart, chartText, farthest, sixteenthsText } from '../skirts';
@@ -28,7 +30,7 @@ const length = (pieces: readonly Piece[], piece: string, edge: string): number =
   total(chords(pieceNamed(pieces, piece), edge));
 
 /** Findings of a check for one size that are not `ok`, by their subjects. */
-function told(result: DraftResult, check: string, size: string): readonly string[] {
+function told(result: GradeResult, check: string, size: string): readonly string[] {
   return result.findings
     .filter((f) => f.check === check && f.size === size && f.severity !== 'ok')
     .map(({ piece, subject }) => (check === 'dart-legs' ? `${piece} ${subject}` : subject));
@@ -36,19 +38,24 @@ function told(result: DraftResult, check: string, size: string): readonly string
 
 const missed = new WeakMap<object, ReturnType<typeof missesOf>>();
 
-/** `missesOf` a size, which is walked once. */
-function misses(size: DraftResult['range']['sizes'][number]): ReturnType<typeof missesOf> {
-  const found = missed.get(size) ?? missesOf(size);
-  missed.set(size, found);
+/** `missesOf` every size of a drafted range, which is walked once. */
+function misses(result: DraftedResult): ReturnType<typeof missesOf> {
+  const found = missed.get(result) ?? draftedSizes(result.range).flatMap(missesOf);
+  missed.set(result, found);
   return found;
 }
 
 /** What differs by more than it may, as check and subject, in a size of a drafted range. */
-function missesOf({ pieces, body, parameters }: DraftResult['range']['sizes'][number]) {
-  const found: { check: string; subject: string; off: number }[] = [];
+function missesOf({
+  label: size,
+  pieces,
+  draft: { body },
+  parameters,
+}: ReturnType<typeof draftedSizes>[number]) {
+  const found: { size: string; check: string; subject: string; off: number }[] = [];
   const miss = (check: string, subject: string, off: number): void => {
     // Just at the tolerance, chords and the engine may disagree.
-    if (Math.abs(off) > UNSEEN + CHORDED) found.push({ check, subject, off });
+    if (Math.abs(off) > UNSEEN + CHORDED) found.push({ size, check, subject, off });
   };
   const walked = new Map<string, number>();
   const long = (piece: string, edge: string): number => {
@@ -90,7 +97,7 @@ function missesOf({ pieces, body, parameters }: DraftResult['range']['sizes'][nu
 }
 
 /** Corners that are on no grid line, a step off or more, or farther off than half without a word. */
-function offGrid({ range, findings }: DraftResult, step: number): readonly string[] {
+function offGrid({ range, findings }: GradeResult, step: number): readonly string[] {
   return range.sizes.flatMap(({ label, pieces }, i) =>
     pieces.flatMap(({ plan }, p) => {
       const said = findings
@@ -134,7 +141,7 @@ describe.each(SKIRTS)('%s', (_, skirt) => {
   describe.each(STEPS.filter((_, i) => LONG || (i + rank) % 2 === 0))(
     'rounded to %s',
     (round, step) => {
-      const results: (readonly [exact: DraftResult, rounded: DraftResult])[] = [];
+      const results: (readonly [exact: DraftedResult, rounded: DraftedResult])[] = [];
       beforeAll(() => {
         for (const chart of CHARTS)
           results.push([
@@ -152,21 +159,19 @@ describe.each(SKIRTS)('%s', (_, skirt) => {
 
       it('tells of every seam, girth and leg that is off', () => {
         for (const [, result] of results)
-          for (const size of result.range.sizes)
-            for (const { check, subject } of misses(size))
-              expect(told(result, check, size.label), `${check} ${size.label}`).toContain(subject);
+          for (const { size, check, subject } of misses(result))
+            expect(told(result, check, size), `${check} ${size}`).toContain(subject);
       });
 
       it('keeps the waist within about a step all round, and a seam within less', () => {
         // Front and back count twice each, so the waist goes by two steps and its nearest is one off.
-        for (const [, { range }] of results)
-          for (const size of range.sizes)
-            for (const { check, subject, off } of misses(size)) {
-              if (check === 'finished-girth') expect(Math.abs(off)).toBeLessThan(1.05 * step);
-              else if (check === 'dart-legs') expect(Math.abs(off)).toBeLessThan(0.3 + step / 15);
-              else if (subject === 'side') expect(Math.abs(off)).toBeLessThan(0.5 + step / 5);
-              else expect(Math.abs(off)).toBeLessThan(step);
-            }
+        for (const [, result] of results)
+          for (const { check, subject, off } of misses(result)) {
+            if (check === 'finished-girth') expect(Math.abs(off)).toBeLessThan(1.05 * step);
+            else if (check === 'dart-legs') expect(Math.abs(off)).toBeLessThan(0.3 + step / 15);
+            else if (subject === 'side') expect(Math.abs(off)).toBeLessThan(0.5 + step / 5);
+            else expect(Math.abs(off)).toBeLessThan(step);
+          }
       });
 
       it('has corners on the grid, and says which are more than half a step off', () => {
@@ -184,7 +189,7 @@ describe('any chart in any style to any step', () => {
     fc.assert(
       fc.property(anyChart, styles, steps, (chart, style, [round, step]) => {
         const request = { chart: sixteenthsText(chart), base: '1', style };
-        let result: DraftResult;
+        let result: DraftedResult;
         try {
           result = gradeChart({ ...request, round });
         } catch (error) {
@@ -193,11 +198,10 @@ describe('any chart in any style to any step', () => {
           throw error;
         }
         checked++;
-        expect(result.range.sizes[0]?.pieces).toEqual(result.range.sizes[0]?.draft);
+        expect(result.range.sizes[0]?.pieces).toEqual(result.range.draft.sizes[0]?.pieces);
         expect(offGrid(result, step)).toEqual([]);
-        for (const size of result.range.sizes)
-          for (const { check, subject } of misses(size))
-            expect(told(result, check, size.label), `${check} ${size.label}`).toContain(subject);
+        for (const { size, check, subject } of misses(result))
+          expect(told(result, check, size), `${check} ${size}`).toContain(subject);
         const before = new Set(failures(gradeChart(request).findings));
         expect(failures(result.findings).filter((one) => !before.has(one))).toEqual([]);
       }),
@@ -210,7 +214,7 @@ describe('any chart in any style to any step', () => {
 describe('what must not matter to rounding', () => {
   const rows = { waist_girth: [25, 26, 27.5, 29.25], hip_girth: [35.5, 36.75, 38, 39.5] };
   const sizes = ['S', 'M', 'L', 'XL'];
-  const rounded = (own: typeof rows, labels: readonly string[], round = '1mm'): DraftResult =>
+  const rounded = (own: typeof rows, labels: readonly string[], round = '1mm'): GradeResult =>
     gradeChart({ style: 'pencil', chart: chartText('in', own, labels), base: 'M', round });
 
   it('the order of the sizes', () => {
@@ -224,7 +228,7 @@ describe('what must not matter to rounding', () => {
   it('what other sizes there are', () => {
     const whole = rounded(rows, sizes);
     const some = rounded({ waist_girth: [26, 29.25], hip_girth: [36.75, 39.5] }, ['M', 'XL']);
-    const last = ({ range }: DraftResult) => range.sizes.at(-1)?.pieces.map(({ points }) => points);
+    const last = ({ range }: GradeResult) => range.sizes.at(-1)?.pieces.map(({ points }) => points);
     expect(last(some)).toEqual(last(whole));
   });
 });

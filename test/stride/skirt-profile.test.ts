@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf } from '../../src/index';
-import type { GradeRequest, GradedSize } from '../../src/index';
+import type { GradeRequest, SizedPattern } from '../../src/index';
 import { girthAt } from '../../src/stride/girth-profile';
 import { skirtProfile } from '../../src/stride/skirt-profile';
 import { chartText } from '../skirts';
@@ -13,11 +13,11 @@ const CHART = chartText('cm', {
   skirt_length: [62, 63, 64],
 });
 
-function sizes(request: Partial<GradeRequest>): readonly GradedSize[] {
+function sizes(request: Partial<GradeRequest>): readonly SizedPattern[] {
   return gradeChart({ chart: CHART, base: '2', ...request }).range.sizes;
 }
 
-function profileOf({ pieces, parameters }: GradedSize) {
+function profileOf({ pieces, parameters }: SizedPattern) {
   return skirtProfile(pieces, parameters.get('waist_to_hip') ?? NaN);
 }
 

@@ -6,7 +6,7 @@ import type { Piece } from '../../pattern/piece';
 import { meetsItself } from '../../pattern/seam-pair';
 import type { WalkedSeam } from '../walked-seam';
 import type { SheetMoves } from '../slips/sheet-moves';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
 import { GOES_WITH, SEAM_MATCH } from '../../tolerance';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { misfit } from './misfit';

@@ -3,7 +3,8 @@ import { besidePoints } from '../../given/beside';
 import { SAME_PLACE } from '../../tolerance';
 import { growthOf } from '../../rule-sheet/steps';
 import type { Piece } from '../../pattern/piece';
-import type { Regrader, RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
+import type { Regrader } from '../regrade';
 import { along, repaired } from '../slips/sheet-moves';
 import type { SheetMoves } from '../slips/sheet-moves';
 import type { SuspectedSlip } from '../slips/suspected-slip';
@@ -27,11 +28,15 @@ export interface Weigher {
   readonly walkWithout: (slip: SuspectedSlip, seam: WalkedSeam, size: number) => PairWalk;
 }
 
-/** Weighs slips against the sheet as it is; `seams` are walked as it makes them. */
+/**
+ * Weighs slips against the sheet as it is; `seams` are walked as it makes them. Points that near each
+ * other where the pattern grows speak for a slip only if `nearingTells`.
+ */
 export function weigher(
   state: SheetState,
   seams: readonly WalkedSeam[],
   regrade: Regrader,
+  nearingTells: boolean,
 ): Weigher {
   const { pattern, sheet, base, sizes } = state;
   const seamsOf = remembered(
@@ -45,7 +50,7 @@ export function weigher(
   const pieceAt = (piece: number, size: number): Piece => sizes[size]?.[piece] as Piece;
   const pieceNow = (piece: number, size: number): number =>
     pieceMisfit(pieceAt(piece, size), pieceAt(piece, base));
-  const rulesGain = weighedByRules(state);
+  const rulesGain = weighedByRules(state, nearingTells);
   const sizesOf = (slip: SuspectedSlip): readonly number[] =>
     state.labels.flatMap((_, size) => (differsIn(state, slip, size) ? [size] : []));
   const piecesOf = (slip: SuspectedSlip): readonly number[] => [
@@ -88,7 +93,7 @@ export function weigher(
 }
 
 /** What undoing a slip is worth in steps that grow evenly and in points that go with their neighbors. */
-function weighedByRules(state: SheetState): (slip: SuspectedSlip) => number {
+function weighedByRules(state: SheetState, nearingTells: boolean): (slip: SuspectedSlip) => number {
   const { pattern, sheet, base, shapes, sizes } = state;
   const irregular = remembered(
     (growth: readonly number[]) => growth.join(),
@@ -121,7 +126,7 @@ function weighedByRules(state: SheetState): (slip: SuspectedSlip) => number {
     );
     let gain = 0;
     for (const at of points.values()) gain += ofRuleNow(at) - ofRule(rules, at);
-    if (state.redraft !== undefined)
+    if (nearingTells)
       for (const piece of new Set(repairs.map(({ at }) => at.piece)))
         gain += nearingNow(piece) - nearingBy(rules, piece);
     return gain;

@@ -2,13 +2,7 @@
 import { distance } from '../../geometry/point';
 import { CAUSE_CLEAR_BY, CAUSE_TOLD_BY, KIND_CLEAR_BY, SEAM_TELLS } from '../../tolerance';
 import type { Weigher } from '../evidence/weigh';
-import type { RuledPoint } from '../regrade';
-import { SLIP_FAMILIES } from './families';
-import { formulaSlips } from './formula';
-import type { SheetState } from './sheet-state';
 import type { SuspectedSlip } from './suspected-slip';
-import type { Closing } from './subject';
-import { subjectAt } from './subject';
 
 /** A slip and what speaks for it in nats. */
 export interface Weighed {
@@ -16,23 +10,12 @@ export interface Weighed {
   readonly gain: number;
 }
 
-/** The slips at these points by what speaks for them; those that cannot matter are not weighed. */
+/** The slips by what speaks for them; those that cannot matter are not weighed. */
 export function rank(
-  state: SheetState,
-  points: readonly RuledPoint[],
+  slips: readonly SuspectedSlip[],
   { bound, gain }: Weigher,
-  closing: Closing,
 ): readonly Weighed[] {
-  const bounded = points
-    .flatMap((at) => {
-      // No person wrote derived rules point by point: there only formulas have slips.
-      if (state.redraft !== undefined) return formulaSlips(state, at);
-      const subject = subjectAt(state, at, closing);
-      const sharers = sharersOf(state, at);
-      return SLIP_FAMILIES.flatMap((family) => family(subject)).map((slip) =>
-        sharedBy(slip, sharers),
-      );
-    })
+  const bounded = slips
     .map((slip) => ({ slip, most: bound(slip) }))
     .sort((a, b) => b.most - a.most);
   const weighed: Weighed[] = [];
@@ -45,24 +28,6 @@ export function rank(
     if (own >= least) weighed.push({ slip, gain: own });
   }
   return weighed.sort((a, b) => b.gain - a.gain);
-}
-
-/** The other points that use the named rule of a point. */
-function sharersOf({ sheet }: SheetState, at: RuledPoint): readonly RuledPoint[] {
-  const rule = sheet[at.piece]?.get(at.point);
-  if (rule === undefined) return [];
-  return sheet.flatMap((own, piece) =>
-    [...own].flatMap(([point, other]) =>
-      other === rule && (piece !== at.piece || point !== at.point) ? [{ piece, point }] : [],
-    ),
-  );
-}
-
-/** A slip in a named rule is made at every point that uses the rule. */
-function sharedBy(slip: SuspectedSlip, sharers: readonly RuledPoint[]): SuspectedSlip {
-  const [repair, second] = slip.repairs;
-  if (sharers.length === 0 || repair === undefined || second !== undefined) return slip;
-  return { ...slip, repairs: [repair, ...sharers.map((at) => ({ at, moves: repair.moves }))] };
 }
 
 /** The best slip, if it explains what tells, and no other that is told in other words is near it. */

@@ -2,9 +2,9 @@
 import type { Point } from '../../geometry/point';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { GAP_FOLLOWS, RULE_PROBE, SAME_PLACE } from '../../tolerance';
-import type { Graded } from '../closing-change';
 import { apart } from '../evidence/fit';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
+import type { Regrader } from '../regrade';
 import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
 import type { SheetState } from './sheet-state';
@@ -17,7 +17,7 @@ const ROUNDS = 3;
 /** Whether a seam changes, as a whole or from notch to notch, if a rule of the point does. */
 export function hasPart(
   state: SheetState,
-  { regrade }: Graded,
+  regrade: Regrader,
   seam: WalkedSeam,
   at: RuledPoint,
 ): boolean {
@@ -40,7 +40,7 @@ const PROBES: readonly Point[] = [
 ];
 
 /** By Newton's method along one axis of one point; mm, along or square to the reference line. */
-export function closingOf(state: SheetState, { regrade }: Graded, seam: WalkedSeam): Closing {
+export function closingOf(state: SheetState, regrade: Regrader, seam: WalkedSeam): Closing {
   const known = new Map<string, number | undefined>();
   const base = seam.walks[state.base]?.gap ?? NaN;
   const solve = (at: RuledPoint, axis: Axis, size: number): number | undefined => {

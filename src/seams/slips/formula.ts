@@ -1,8 +1,9 @@
 /** A formula of a drafted block that goes the wrong way or too far, and all that is drawn from it. */
+import type { Redraft } from '../../grade/redraft';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { SAME_PLACE } from '../../tolerance';
 import { sameNamed } from '../evidence/neighbors';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
 import { along } from './sheet-moves';
 import type { SheetState } from './sheet-state';
 import { nameOf } from './sheet-state';
@@ -14,13 +15,21 @@ interface Wrong extends Pick<SuspectedSlip, 'kind' | 'cost'> {
   readonly words: string;
 }
 
+/** Every point of a piece, since each may have a formula of its own. */
+export function formulaPoints({ sheet }: SheetState, piece: number): readonly RuledPoint[] {
+  return [...(sheet[piece]?.keys() ?? [])].map((point) => ({ piece, point }));
+}
+
 /**
  * Each coordinate of a point by itself, since each has a formula of its own: with its sign turned, or as
  * the point of its name moves on another piece.
  */
-export function formulaSlips(state: SheetState, at: RuledPoint): readonly SuspectedSlip[] {
-  const { redraft, sheet, pattern } = state;
-  if (redraft === undefined) return [];
+export function formulaSlips(
+  state: SheetState,
+  at: RuledPoint,
+  redraft: Redraft,
+): readonly SuspectedSlip[] {
+  const { sheet, pattern } = state;
   const name = nameOf(pattern, at);
   return (['x', 'y'] as const).flatMap((axis) =>
     [...turnedSign(state, at, axis, name), ...asNamesakes(state, at, axis, name)].flatMap(

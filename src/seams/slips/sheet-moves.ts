@@ -1,7 +1,7 @@
 /** The moves of a whole rule sheet, and the same sheet with some of its rules repaired. */
 import type { Point } from '../../geometry/point';
 import type { GivenRules } from '../../rule-sheet/point-rules';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
 
 /** Cumulative moves in mm by piece and point, along and square to the reference line, one a size. */
 export type SheetMoves = readonly ReadonlyMap<number, readonly Point[]>[];

@@ -3,13 +3,12 @@ import type { Point } from '../../geometry/point';
 import { dot, quarterTurn, subtract } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Piece } from '../../pattern/piece';
-import type { Graded } from '../closing-change';
 import type { Namesakes } from '../evidence/neighbors';
 import { namesakesIn } from '../evidence/neighbors';
 import type { StepShapes } from '../evidence/regularity';
 import { stepShapes } from '../evidence/regularity';
-import type { Redraft } from '../redraft';
-import type { RuledPoint } from '../regrade';
+import type { GivenRules, RuledPoint } from '../../rule-sheet/point-rules';
+import type { Regrader } from '../regrade';
 import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
 import type { SheetMoves } from './sheet-moves';
@@ -24,15 +23,13 @@ export interface SheetState {
   readonly sheet: SheetMoves;
   readonly shapes: StepShapes;
   readonly namesakes: Namesakes;
-  /** Where the rules are derived from formulas, what a changed formula would do to them. */
-  readonly redraft: Redraft | undefined;
   /** The pieces of each size as the sheet makes them. */
   readonly sizes: readonly (readonly Piece[])[];
 }
 
 /** The sheet as given; shapes and namesakes are worked out when they are first asked for. */
 export function startOf(
-  { pattern, rules, redraft }: Graded,
+  { pattern, rules }: { readonly pattern: Pattern; readonly rules: GivenRules },
   seams: readonly WalkedSeam[],
   sizes: readonly (readonly Piece[])[],
 ): SheetState {
@@ -44,7 +41,6 @@ export function startOf(
     labels: rules.sizes,
     base: rules.base,
     sheet,
-    redraft,
     get shapes() {
       return (shapes ??= stepShapes(sheet));
     },
@@ -58,7 +54,7 @@ export function startOf(
 /** The sheet with a slip undone, and the pieces that it makes then. */
 export function undone(
   state: SheetState,
-  { regrade }: Graded,
+  regrade: Regrader,
   { repairs }: SuspectedSlip,
 ): SheetState {
   const sheet = repaired(state.sheet, repairs);

@@ -3,7 +3,7 @@ import type { Point } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { namesakeMoves } from '../evidence/neighbors';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
 import type { SheetState } from './sheet-state';
 import { movesNow, nameOf } from './sheet-state';
 import type { Subject } from './suspected-slip';
@@ -28,15 +28,12 @@ export function isRuledByProgram(
 
 /**
  * The ruled points of a piece, handles left out, and those without a rule that might want one: its
- * corners, and points whose namesake or mate has one. None of a piece that a program ruled; where the
- * rules are derived, every point, since each may have a formula of its own.
+ * corners, and points whose namesake or mate has one. None of a piece that a program ruled.
  */
 export function subjectPoints(
-  { pattern, sheet, namesakes, redraft }: SheetState,
+  { pattern, sheet, namesakes }: SheetState,
   piece: number,
 ): readonly RuledPoint[] {
-  if (redraft !== undefined)
-    return [...(sheet[piece]?.keys() ?? [])].map((point) => ({ piece, point }));
   const { handles, pointNames } = pattern.pieces[piece]?.base.plan ?? {
     handles: new Set<string>(),
     pointNames: [],

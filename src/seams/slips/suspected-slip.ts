@@ -2,7 +2,7 @@
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import type { LengthDisplay } from '../../units';
 import { SAME_PLACE } from '../../tolerance';
-import type { RuledPoint } from '../regrade';
+import type { RuledPoint } from '../../rule-sheet/point-rules';
 import type { StepShapes } from '../evidence/regularity';
 import type { Point } from '../../geometry/point';
 import type { SheetMoves, Repair } from './sheet-moves';

@@ -8,7 +8,7 @@ import { namedPoint } from '../../pattern/named-point';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { addedUp, asSteps } from '../../rule-sheet/steps';
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import { matchSize } from '../../table/name-match';
 import { wantedSizes } from '../../table/near-names';
 import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
@@ -93,12 +93,13 @@ const NOWHERE: FormulaChain = {
  * `point-unknown` or `size-unknown`.
  */
 export function derivation(
-  result: DraftedGrade,
+  result: Grade & Drafted,
   name: string,
   ruler: number,
   size?: string,
 ): Derivation {
-  const { range, chart, drafter } = result;
+  const { range, chart } = result;
+  const { drafter } = range.draft;
   const { piece, point, p, k } = found(result, name);
   const only = size === undefined ? undefined : matchSize(size, chart.sizes);
   if (size !== undefined && only === undefined)
@@ -117,7 +118,7 @@ export function derivation(
   const movesOf = (axis: Axis): readonly number[] =>
     range.exactRules.moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
   const along = (axis: Axis): AxisDerivation => {
-    const rule = range.ruleFormulas[p]?.[k]?.[axis];
+    const rule = range.draft.ruleFormulas[p]?.[k]?.[axis];
     const terms = [...(rule?.coefficients ?? [])]
       .filter(([, slope]) => Math.abs(slope) > NO_SLOPE)
       .map(([measurement, slope]): Term => ({ measurement, share: shareFraction(slope) }));
@@ -151,7 +152,7 @@ export function derivation(
 
 /** The steps from the base down and up, or those on the way to `size`; `moves` and `ruler` in mm. */
 function derivedSteps(
-  { range, chart, display }: DraftedGrade,
+  { range, chart, display }: Grade & Drafted,
   terms: readonly Term[],
   moves: readonly number[],
   ruler: number,
@@ -198,7 +199,7 @@ export function addsUp({ sum, move }: DerivedStep, unitInMm: number): boolean {
   return Math.abs(quotient(sum) * unitInMm - move) <= STEPS_ADD_UP;
 }
 
-function found({ range: { plans } }: DraftedGrade, name: string) {
+function found({ range: { plans } }: Grade & Drafted, name: string) {
   const place = { point: name };
   const { piece, point } = namedPoint({ text: '', place }, { text: name, place }, plans);
   const p = plans.findIndex((plan) => plan.name === piece);

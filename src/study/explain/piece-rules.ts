@@ -1,6 +1,6 @@
 /** The rules of all corners of the panels, one line a point. */
 import { askedPoints } from '../mark/answer-key';
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { Rule } from '../../grade/rule-formula';
 import { ruleText } from '../../grade/rule-formula-text';
 import { NO_SLOPE } from '../../tolerance';
@@ -15,12 +15,12 @@ export interface PointRules {
 }
 
 /** Every corner of every panel, in the order of the outline, seen from the stack point. */
-export function pieceRules({ range }: DraftedGrade): readonly PointRules[] {
+export function pieceRules({ range }: Grade & Drafted): readonly PointRules[] {
   return range.plans.flatMap((plan, p) =>
     plan.part !== 'panel'
       ? []
       : askedPoints(plan).map((point) => {
-          const rule = range.ruleFormulas[p]?.[plan.index.get(point) ?? -1];
+          const rule = range.draft.ruleFormulas[p]?.[plan.index.get(point) ?? -1];
           return {
             ...{ piece: plan.name, point },
             dx: shortRule(rule?.x),

@@ -14,7 +14,7 @@ import { statedConvention } from '../mark/stated-convention';
 import { QUARTER_METHOD } from '../../draft/default-style';
 import type { GradeRequest } from '../../jobs/requests';
 import type { PiecePlan } from '../../pattern/piece';
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import { gradeUnchecked } from '../../jobs/grade-chart';
 import { SAME_PLACE } from '../../tolerance';
 import type { Inferred, InferredSize } from './inferred-sizes';
@@ -87,10 +87,12 @@ export function inferIncrements(request: InferRequest): Inference {
   const fit = inferredSizes(inConvention(key, convention), series);
   return {
     sheet,
-    style: result.style.name,
+    style: result.range.draft.style.name,
     base,
     measurements: fit.measurements,
-    unseen: result.drafter.measurements.filter((name) => !fit.measurements.includes(name)),
+    unseen: result.range.draft.drafter.measurements.filter(
+      (name) => !fit.measurements.includes(name),
+    ),
     atStandIn: series.some((one) => !isLinear(result, one)),
     zeros: convention.zeros,
     upIsTaken,
@@ -169,8 +171,8 @@ function conventionOf(
   return { ...OWN_CONVENTION, zeros: new Map(zeros), up };
 }
 
-function isLinear({ range }: DraftedGrade, { piece, point, axis }: Series): boolean {
+function isLinear({ range }: Grade & Drafted, { piece, point, axis }: Series): boolean {
   const p = range.plans.findIndex(({ name }) => name === piece);
   const k = range.plans[p]?.index.get(point) ?? -1;
-  return range.ruleFormulas[p]?.[k]?.[axis].kind === 'linear';
+  return range.draft.ruleFormulas[p]?.[k]?.[axis].kind === 'linear';
 }

@@ -1,5 +1,5 @@
 /** The right answers of a rule sheet: every move of every point, and what it is made of. */
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
@@ -34,14 +34,14 @@ export interface AnswerKey {
 }
 
 /** The key of a graded chart, exact, with the zero on the range's own stack point. */
-export function answerKey({ range, chart }: DraftedGrade): AnswerKey {
+export function answerKey({ range, chart }: Grade & Drafted): AnswerKey {
   const { base, moves } = range.exactRules;
   const drawn = range.sizes.find(({ label }) => label === range.base)?.pieces;
   const points = range.plans.flatMap((plan, p) =>
     plan.pointNames.map((point, k): [string, PointKey] => {
       const along = (axis: Axis): readonly number[] =>
         moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
-      const rule = range.ruleFormulas[p]?.[k];
+      const rule = range.draft.ruleFormulas[p]?.[k];
       const slopes = (axis: Axis): ReadonlyMap<string, number> =>
         rule?.[axis].coefficients ?? new Map<string, number>();
       return [

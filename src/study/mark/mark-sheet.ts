@@ -7,7 +7,7 @@ import { isBlank } from '../../table/tidy-text';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import { gradeUnchecked } from '../../jobs/grade-chart';
 import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
@@ -52,7 +52,7 @@ export interface MarkRequest extends Pick<
 /** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
-  readonly result: DraftedGrade;
+  readonly result: Grade & Drafted;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
   readonly convention: Convention;
@@ -161,7 +161,7 @@ function errorId(piece: string, point: string, axis: Axis): string {
 }
 
 function piecesOf(
-  { range }: DraftedGrade,
+  { range }: Grade & Drafted,
   sheet: RuleSheet,
   wanted: readonly string[] | undefined,
 ): readonly string[] {

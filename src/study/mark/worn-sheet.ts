@@ -2,13 +2,14 @@
 import type { Point } from '../../geometry/point';
 import { add, distance, point } from '../../geometry/point';
 import type { Measure } from '../../grade/graded-pattern';
+import { draftedSizes } from '../../grade/graded-pattern';
 import { finishedMeasures } from '../../measure/finished';
 import { skirtPoints } from '../../measure/skirt-points';
 import type { Piece } from '../../pattern/piece';
 import type { SeamPair } from '../../pattern/seam-pair';
 import { meetsItself } from '../../pattern/seam-pair';
 import { walkPair } from '../../seams/walk-pair';
-import type { DraftedGrade } from '../../jobs/grade-chart';
+import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 
 /** How far the sheet is from the key at a point, mm, in the axes of the drawing; zero where right. */
@@ -29,12 +30,12 @@ export interface WornSize {
 
 /** Every size made from the base and the sheet. Cells that the sheet leaves blank count as right. */
 export function wornSheet(
-  { range, seams }: Pick<DraftedGrade, 'range' | 'seams'>,
+  { range, seams }: Pick<Grade & Drafted, 'range' | 'seams'>,
   errorAt: ErrorAt,
 ): readonly WornSize[] {
   const points = skirtPoints(range.plans);
-  return range.sizes.map(({ label, draft, parameters }, size) => {
-    const made = draft.map((piece) =>
+  return draftedSizes(range).map(({ label, draft, parameters }, size) => {
+    const made = draft.pieces.map((piece) =>
       moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
     );
     const gapsOf = (pieces: readonly Piece[]) => [
@@ -49,9 +50,9 @@ export function wornSheet(
     const onSheet = gapsOf(made);
     return {
       label,
-      right: finishedMeasures(points, draft),
+      right: finishedMeasures(points, draft.pieces),
       sheet: finishedMeasures(points, made),
-      gaps: gapsOf(draft).map(({ words, gap }, i) => ({
+      gaps: gapsOf(draft.pieces).map(({ words, gap }, i) => ({
         words,
         right: gap,
         sheet: onSheet[i]?.gap ?? NaN,

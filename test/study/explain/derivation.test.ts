@@ -172,7 +172,8 @@ describe('a derivation', () => {
       ...['# unit: in', 'measurement,1,2', 'waist_girth,27,30', 'hip_girth,38,41'],
       ...['waist_to_hip,8,8.25', 'skirt_length,25,25.5', 'knee_height,18,18.5'],
     ].join('\n');
-    const { drafter, chart: read } = gradeChart({ chart, base: '1', style });
+    const { range, chart: read } = gradeChart({ chart, base: '1', style });
+    const { drafter } = range.draft;
     const body = drafter.measurements.map((name) => needValues(read, name)[0] ?? NaN);
     const draft = drafter.draft(body, '1');
     let summed = 0;

@@ -1,15 +1,42 @@
-/** Drafting a range again with one formula changed, to ask what would follow. */
+/** What a changed formula of a drafted block would do to the rules that are derived from it. */
+import type { Draft, Drafter } from '../draft/compile-block';
 import { InputError } from '../errors';
-import type { GradedPattern } from '../grade/graded-pattern';
-import { deriveRules } from '../grade/rules';
-import { stackOn } from '../grade/stack';
-import type { Redraft } from '../seams/redraft';
+import type { Point } from '../geometry/point';
+import type { RuledPoint } from '../rule-sheet/point-rules';
+import type { Axis } from '../rule-sheet/rule-sheet';
 import { SAME_PLACE } from '../tolerance';
-import type { DraftedRange } from './draft-range';
+import type { GradedPattern } from './graded-pattern';
+import { deriveRules } from './rules';
+import { stackOn } from './stack';
+
+/** A point that moves otherwise, and by how much in mm, one a size. */
+export interface FollowingPoint {
+  readonly at: RuledPoint;
+  readonly by: readonly Point[];
+}
+
+/**
+ * The points that would move otherwise if one coordinate's formula moved by `change` of what it does, in
+ * mm from the base: the point itself and all that are drawn from it. None where the point has no formula of its own, or
+ * nothing could be drafted then.
+ */
+export type Redraft = (
+  at: RuledPoint,
+  axis: Axis,
+  change: (move: number, size: number) => number,
+) => readonly FollowingPoint[];
+
+/** A size that can be drafted again: what was measured for it, and its draft. */
+interface RedraftedSize {
+  readonly label: string;
+  readonly measured: readonly number[];
+  readonly draft: Draft;
+}
 
 /** Asks the drafter of a range; `graded` tells its base and how its sizes lie. */
 export function redraftOf(
-  { drafter, sizes }: Pick<DraftedRange, 'drafter' | 'sizes'>,
+  drafter: Drafter,
+  sizes: readonly RedraftedSize[],
   { exactRules, plans, stackPoint }: GradedPattern,
 ): Redraft {
   const { base, moves: now } = exactRules;
