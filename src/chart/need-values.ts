@@ -19,10 +19,10 @@ export function needRows(chart: SizeChart, names: readonly string[]): void {
     .map(({ label }) => ({ label, name: nearMeasurement(label) }))
     .filter(({ name }) => name !== undefined && missing.includes(name))
     .map(({ label, name }) => `; "${label}" may be meant for ${name}`);
-  const rows = missing.join(' and ');
+  const rows = `row${missing.length > 1 ? 's' : ''} ${missing.join(' and ')}`;
   throw new InputError('measurement-missing', {
-    what: `the chart has no row ${rows}${meant.join('')}`,
-    allowed: `a row ${rows}, by that name or another that is usual`,
+    what: `the chart has no ${rows}${meant.join('')}`,
+    allowed: `${missing.length > 1 ? '' : 'a '}${rows}, by that name or another that is usual`,
     got: listedNames(chart.rows.map(({ label }) => label)),
     place: { file: chart.file, measurement: first },
   });

@@ -1,5 +1,6 @@
 /** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
 import { QUARTER_METHOD } from '../draft/default-style';
+import { InputError } from '../errors';
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
@@ -26,7 +27,7 @@ export async function exerciseCommand(
   { seed, difficulty, unit, out, replace, json }: ExerciseCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const number = /^\d+$/.test(seed) ? Number(seed) : NaN;
+  const number = seedOf(seed);
   const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
   const folder = out ?? `output/exercise-${seed}-${difficulty}`;
   const written = await io.write(folder, files, { set: 'exercise', replace });
@@ -41,11 +42,22 @@ export async function exerciseCommand(
     ) +
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
     `  ${folder}/key.csv    the key\n\n` +
-    `Have it assessed:\n  npx skirtgrade assess ${folder}/chart.csv \\\n` +
-    `    ${folder}/sheet.csv --style ${QUARTER_METHOD} --base ${base}\n`;
+    'Have it assessed there:\n' +
+    `  cd ${folder}\n  skirtgrade assess chart.csv sheet.csv --style ${QUARTER_METHOD} --base ${base}\n`;
   return tell(io, 'exercise', json, {
     exitCode: 0,
     words,
     facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
+  });
+}
+
+/** Digits alone; their range is the engine's to judge. */
+function seedOf(text: string): number {
+  if (/^\d+$/u.test(text)) return Number(text);
+  throw new InputError('bad-option', {
+    what: 'the seed is not usable',
+    allowed: 'a whole number, such as 7',
+    got: text,
+    place: { field: 'seed' },
   });
 }

@@ -1,9 +1,10 @@
 /** The command line: a shell over the pipeline. Commands load what they need when they run. */
 import { Command, CommanderError } from 'commander';
-import { InputError, cut } from '../errors';
+import { InputError, problemText } from '../errors';
 import { VERSION } from '../render/version';
 import { terminalText } from '../table/characters';
 import { unprintableArgument } from './argument-text';
+import { calledCommand, callProblem } from './call-problem';
 import { addChartCommands } from './chart-commands';
 import { addExamples } from './examples';
 import { addHelp } from './help-commands';
@@ -16,8 +17,7 @@ import { addPatternCommands } from './pattern-commands';
 import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
 
-/** Characters of a message of commander, which repeats what was typed. */
-const LONGEST_ERROR = 600;
+const NO_COMMAND = 'no command is named';
 
 const EXIT_CODES = `
 skirtgrade help lists topics: charts, tables, styles, paper, cloth, words.
@@ -62,13 +62,11 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
       .exitOverride()
       // Wraps the words beside the longest call too, where 35 columns are left.
       .configureHelp({ minWidthToWrap: 24, optionDescription })
-      .showHelpAfterError('(skirtgrade --help tells more)')
       .configureOutput({
         writeOut: io.out,
         writeErr: io.error,
-        outputError: (text, write) => {
-          write(`${cut(text.trimEnd(), LONGEST_ERROR)}\n`);
-        },
+        // What is wrong with a call is told once it is known what all is.
+        outputError: () => undefined,
         getOutHelpWidth: () => 80,
       });
   }
@@ -76,9 +74,15 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
     await program.parseAsync(argv, { from: 'user' });
     return exitCode;
   } catch (error) {
-    // Commander has told the user already; its own code 0 is for help and version.
-    if (error instanceof CommanderError)
-      return error.exitCode === 0 ? 0 : refuse({ code: 'call', message: callMessage(error) });
+    if (error instanceof CommanderError) {
+      // Help and version end so, and the help that is shown where nothing is asked for.
+      if (error.exitCode === 0) return 0;
+      if (error.code === 'commander.help') return refuse({ code: 'call', message: NO_COMMAND });
+      const message = problemText(callProblem(error, program));
+      const more = ['skirtgrade', calledCommand(program)?.name(), '--help'].filter(Boolean);
+      io.error(`skirtgrade: ${message}\n(${more.join(' ')} tells more)\n`);
+      return refuse({ code: 'call', message });
+    }
     if (error instanceof Stopped) {
       io.error(`skirtgrade: ${error.message}.\n`);
       return refuse({ code: 'stopped', message: error.message }, STOP_CODES[error.signal]);
@@ -87,11 +91,6 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
     io.error(`skirtgrade: ${optionMessage(error)}\n`);
     return refuse(refusalOf(error));
   }
-}
-
-/** What commander says, without its first word. */
-function callMessage({ message }: CommanderError): string {
-  return message.replace(/^error: /u, '');
 }
 
 /** No text that came from a file, from the call or from the system moves what the terminal shows. */

@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
+import { InputError } from '../errors';
 import { EXPORTS } from '../files/exports';
 import { BOOKLETS } from '../print/booklet/booklet';
 import { JOINS } from '../print/print-options';
@@ -100,10 +101,14 @@ function grading(command: Command, paper: Option, chart: string): Command {
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
 type GradingOptions = GradeRequestOptions & Partial<PatternRequestOptions> & OutputOptions;
 
-/** The chart that drafting cannot do without; its lack is told as for any argument. */
+/** The chart that drafting cannot do without; its lack is told as for any argument. Throws InputError `bad-option`. */
 function needed(chart: string | undefined, command: Command): string {
   if (chart !== undefined) return chart;
   const { base } = command.opts<{ readonly base?: string }>();
-  const more = base === undefined ? ", and option '--base <size>' where it has several sizes" : '';
-  return command.error(`error: missing required argument 'chart.csv'${more}`);
+  const more = base === undefined ? ', and --base <size> where it has several sizes' : '';
+  throw new InputError('bad-option', {
+    what: `grade lacks <chart.csv>${more}`,
+    allowed:
+      'skirtgrade grade <chart.csv> --base <size>, or --pattern <base.csv> --rules <rules.csv>',
+  });
 }

@@ -64,6 +64,7 @@ export function readStandardInput(given: string): ReadFile {
 function readOpen(given: string, file: number): ReadFile {
   const stat = fstatSync(file, { bigint: true });
   const identity = identityOf(stat);
+  if (stat.isDirectory()) throw unreadable(given, 'a folder');
   if (stat.isFile() && stat.size > MOST_BYTES) throw tooLarge(given, `${stat.size} bytes`);
   return { bytes: readAll(file, given, stat.isFIFO()), identity };
 }

@@ -163,6 +163,14 @@ function refuseName(
   const { text, place } = formulaOf(definition);
   const settable = [...definitions.keys()].filter((key) => !/[/.]/.test(key));
   const known = [...measurable, ...settable];
+  const measurement = recognizeMeasurement(name)?.name;
+  if (measurement !== undefined && !known.includes(measurement))
+    throw new InputError('formula-unknown-name', {
+      what: `the formula takes ${measurement}, and the chart has no row of it`,
+      allowed: `a row ${measurement} in the chart, or a formula without it`,
+      got: text,
+      place,
+    });
   throw new InputError('formula-unknown-name', {
     what: `"${name}" is neither a measurement of the chart nor a parameter of the style`,
     ...wantedNames(

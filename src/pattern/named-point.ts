@@ -1,7 +1,8 @@
 /** Points and edges of a pattern by the names of their pieces and their own, as people write them. */
+import type { InputProblem } from '../errors';
 import { InputError } from '../errors';
 import { meantName, namesMeant } from '../table/name-match';
-import { listedNames } from '../table/near-names';
+import { MOST_NEAR, listedNames } from '../table/near-names';
 import { excerpt } from '../table/tidy-text';
 import type { TypedCell } from '../table/typed-table';
 import type { PiecePlan } from './piece';
@@ -25,8 +26,8 @@ export function namedPoint(
   const [first, second] = inOne ? partedName(point, plans) : [piece.text, point.text];
   if (first === '' || second === '') {
     throw new InputError('sheet-malformed', {
-      what: 'a row does not name its piece and point',
-      allowed: 'names of the pattern, such as front and side_hip, or front.side_hip',
+      what: 'a point is not named with its piece',
+      ...wholeNames(inOne ? point.text : second, plans),
       got: excerpt(inOne ? point.text : `${first}, ${second}`),
       place: point.place,
     });
@@ -48,6 +49,19 @@ export function namedPoint(
     },
   );
   return { piece: plan.name, point: name };
+}
+
+/** Piece and point of those whose point is meant, or how they are named. */
+function wholeNames(
+  point: string,
+  plans: readonly PiecePlan[],
+): Pick<InputProblem, 'near' | 'allowed'> {
+  const near = plans.flatMap(({ name, pointNames }) =>
+    namesMeant(point, pointNames).map((own) => `${name}.${own}`),
+  );
+  return near.length > 0
+    ? { near: near.slice(0, MOST_NEAR) }
+    : { allowed: 'names of the pattern, such as front and side_hip, or front.side_hip' };
 }
 
 /** The piece of this name. Throws InputError `piece-unknown`. */

@@ -3,8 +3,9 @@ import { distance } from 'fastest-levenshtein';
 import type { InputProblem } from '../errors';
 import { labelKey } from './label';
 
-/** Names told at most where some are near, and names that are listed whole where none is. */
-const MOST_NEAR = 3;
+/** Names told at most where some are near. */
+export const MOST_NEAR = 3;
+/** Names that are listed whole where none is near. */
 const MOST_LISTED = 12;
 /** Letters of what was typed, from which on a longer name that has them all in a row is near. */
 const LEAST_PART = 3;

@@ -287,7 +287,7 @@ describe('refusals of grade --pattern', () => {
       '--pattern',
     ],
     ['rules without a pattern', ['bodice.csv', '--base', 'M', '--rules', 'rules.csv'], '--rules'],
-    ['neither chart nor pattern', ['--base', 'M'], "missing required argument 'chart.csv'"],
+    ['neither chart nor pattern', ['--base', 'M'], 'grade lacks <chart.csv>'],
   ])('%s: one message, exit code 2, nothing written', async (_, args, told) => {
     const { status, stderr } = await place.run('grade', ...args, '--out', 'refused');
     expect(status).toBe(2);

@@ -35,7 +35,7 @@ export function callsIn({ text }: TypedBlock): readonly (readonly string[])[] {
 }
 
 /** As a shell parts them, double quotes apart. */
-function argumentsOf(line: string): readonly string[] {
+export function argumentsOf(line: string): readonly string[] {
   const words = [...line.matchAll(/(?:[^\s"]|"[^"]*")+/gu)];
   return words.slice(1).map(([word]) => word.replaceAll('"', ''));
 }

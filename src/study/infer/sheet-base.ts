@@ -22,6 +22,7 @@ export function baseOf(sheet: RuleSheet, wanted: string | undefined): string {
   if (stated !== undefined) {
     const own = columns.find(({ size }) => size === stated);
     const [first] = own?.moved ?? [];
+    if (own === undefined) refuseOtherBase(sheet, stated, still);
     if (own === undefined || first === undefined) return stated;
     const others = still.length === 1 ? `; the column of ${still.join()} is zero` : '';
     throw new InputError('rule-moves-base', {
@@ -51,5 +52,17 @@ export function baseOf(sheet: RuleSheet, wanted: string | undefined): string {
           : `no size without moves; nearest is ${nearest.size}, but for ${slip.piece}.${slip.point} ` +
             `d${slip.axis} and its ${slip.text}`,
     place: { file: sheet.file },
+  });
+}
+
+/** A size that the sheet does not have cannot be its base where all cells of another are zero. */
+function refuseOtherBase(sheet: RuleSheet, stated: string, still: readonly string[]): void {
+  const [zero] = still;
+  if (zero === undefined || still.length === sheet.sizes.length) return;
+  throw new InputError('rule-moves-base', {
+    what: `the sheet has no size ${stated}, and its rules count from ${still.join(' or ')}`,
+    allowed: zero,
+    got: stated,
+    place: { file: sheet.file, field: 'base' },
   });
 }
