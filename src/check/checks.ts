@@ -31,6 +31,7 @@ import { checkLargerPieces } from './larger-pieces';
 import { checkLengthLines } from './length-lines';
 import { checkLining } from './lining';
 import { checkOutlineSimple } from './outline-simple';
+import { checkPatternSize } from './pattern-size';
 import { noteRoundedPoints } from './rounded-points';
 import { noteRoundingDrift } from './rounding-drift';
 import { checkRuleFormulas } from './rule-formula';
@@ -100,6 +101,8 @@ export const CHECKS: readonly Check[] = [
   // What is to be known before anything is measured.
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
   ({ pattern, rules, seams, range }) => checkGivenPattern(pattern, rules, seams, range),
+  // Of a draft the lengths are parameters, which have limits.
+  unlessDrafted(({ pattern, range, display }) => checkPatternSize(pattern, range, display)),
   // A derived step goes the other way where the chart's growth does, which is told of the chart.
   unlessDrafted(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.

@@ -13,7 +13,7 @@ import type { Blanks } from '../table/blanks';
 import { isDash, statedBlanks } from '../table/blanks';
 import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
-import { seemsAllowance, seemsOtherSize } from '../table/seeming';
+import { seemsAllowance, seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { imprintOf } from '../table/imprint';
 import { checkTitle } from '../table/title';
@@ -82,7 +82,8 @@ export function readPattern(text: string, file: string): TypedPattern {
   const base = statedBy(table, 'base')?.text;
   refuseUnread(table, {
     what: base === undefined ? 'the size of the pattern' : `another size than the base ${base}`,
-    seems: (text) => seemsOtherSize(text, base),
+    seems: (text) =>
+      seemsOtherSize(text, base) || (base !== undefined && seemsOtherOrigin(text, base)),
     allowed: 'one line such as "# base: 12" for the size in which the pattern is drawn',
     also: ['title'],
   });

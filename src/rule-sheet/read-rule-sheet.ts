@@ -15,6 +15,7 @@ import { longRows } from './long-rows';
 import { namedPoint } from '../pattern/named-point';
 import { pointCells } from './point-cells';
 import { readMove } from './read-cell';
+import { refuseOtherRuler } from './other-ruler';
 import { COLUMNS, LAYOUTS } from './rule-columns';
 import type { RuleEntry, RuleRow } from './rule-row';
 import type { RuleCell, RuleSheet } from './rule-sheet';
@@ -75,7 +76,8 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   if (known !== undefined) refuseUnknown(labels, heads);
   // A direction that is not understood is refused, also where one would be recognized.
   statedDown(table);
-  const unit = agreedUnit(table, [...table.units.values(), ...units]) ?? about.unit;
+  const stated = agreedUnit(table, [...table.units.values(), ...units]);
+  const unit = stated ?? about.unit;
   if (unit === undefined) {
     throw new InputError('unit-missing', {
       what: 'the sheet does not say its unit',
@@ -84,13 +86,18 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
     });
   }
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
+  const own = pointCells(rows, cellsOf, ({ piece, point }) =>
+    namedPoint(piece, point, about.plans),
+  );
+  if (stated === undefined)
+    refuseOtherRuler([...own.cells, ...[...own.named.values()].flat()], unit, file);
   return {
     file,
     comments: table.comments,
     unit,
     sizes: heads.sizes,
     sizesKnown: known !== undefined,
-    ...pointCells(rows, cellsOf, ({ piece, point }) => namedPoint(piece, point, about.plans)),
+    ...own,
   };
 }
 

@@ -4,7 +4,7 @@ import type { Place } from '../errors';
 import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { PiecePlan } from '../pattern/piece';
-import { seemsOtherSize } from '../table/seeming';
+import { seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
 import { refuseUnread, statedBy, statedDown } from '../table/statements';
 import type { LengthUnit } from '../units';
 import { trimmed } from '../units';
@@ -66,8 +66,9 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
   const base = list.labels[list.base] ?? '';
   refuseUnread(sheet, {
     what: `that moves count from another size than the base ${base}`,
-    seems: (text) => seemsOtherSize(text, base),
+    seems: (text) => seemsOtherSize(text, base) || seemsOtherOrigin(text, base),
     allowed: `moves and steps from the base, and "# base: ${base}" or no line`,
+    also: ['title'],
   });
   const context: Context = { sheet, list, down: statedDown(sheet), chart };
   const own = byPoint(sheet.cells);

@@ -12,7 +12,7 @@ export interface LabelParts {
 /** `waist (cm)`, `Waist [in inches]`. */
 const BRACKETED = /^(?<text>.+?)[\s,;:/_-]*[([{]\s*(?:in\s+)?(?<unit>[^()[\]{}]+?)\s*[)\]}]$/iu;
 /** `waist, cm`, `waist_cm`, `Waist in inches`. */
-const APPENDED = /^(?<text>.+?)[\s,;:/_-]+(?:in\s+)?(?<unit>\p{L}+\.?|["\u2033])$/iu;
+const APPENDED = /^(?<text>.+?)[\s,;:/_-]+(?:in\s+)?(?<unit>\p{L}+\.?|[cm]\. ?m\.?|["\u2033])$/iu;
 
 /** Characters. Anything longer is prose and states no unit. */
 const LONGEST_LABEL = 100;

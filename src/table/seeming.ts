@@ -22,7 +22,7 @@ function oneOf(
 }
 
 const UNIT = String.raw`(?:mm|cm|ins?|inch(?:es)?|centimet(?:er|re)s?|millimet(?:er|re)s?)\b|["\u2033]`;
-const UNIT_NAME = String.raw`\b(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b`;
+const UNIT_NAME = String.raw`\b(?:mm|cm|[cm]\. ?m|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)\b`;
 /** Behind a figure, or over another unit, a unit says how long or how steep something is. */
 const NOT_BEHIND_FIGURE = String.raw`(?<![\d\u00BC-\u00BE\u2150-\u215E] ?\/? ?|[\p{L}\d]\/)`;
 
@@ -152,6 +152,11 @@ const GROWS = String.raw`\b(?:increas\w*|grows?|growing|positive|negative|plus|m
 
 const bothOf = (a: string, b: string): RegExp => new RegExp(`${a}.*(?:${b})|(?:${b}).*${a}`, 'iu');
 const X = String.raw`(?<![\p{L}\d])[d+]?x\b`;
+/** `vertical up`, `heights count upward`; a vertical dart, and a nap that runs up, are none. */
+const VERTICAL = new RegExp(
+  String.raw`\b(?:verticals?|vertically|ordinates?|heights?)\b[ :=-]*(?:(?:axis|values?|coordinates?|directions?|moves?|positive|plus|is|are|runs?|points?|counts?|counted|goes|go|increas\w*|measured)[ :=-]+)*(?:${UP}|${DOWN})`,
+  'iu',
+);
 const WAYS: readonly RegExp[] = [
   bothOf(X, `${ASIDE}|${TURNED}|\\b(?:negative|minus)\\b`),
   bothOf(String.raw`\bsigns?\b`, String.raw`\b(?:turned|changed|flipped|reversed|opposite)\b`),
@@ -159,6 +164,8 @@ const WAYS: readonly RegExp[] = [
   /\b(?:moves|steps|growth) (?:is |are )?(?:positive|negative|plus|minus)\b/iu,
   bothOf(SIGN, `${UP}|${DOWN}|${ASIDE}`),
   bothOf(Y, `${UP}|${DOWN}|${TURNED}|${GROWS}`),
+  VERTICAL,
+  /^up(?:wards?)?[.!]?$/iu,
   /\b(?:[xy]|vertical|horizontal)[- ]?ax[ie]s\b|\baxes\b(?! of (?:the )?darts?)|\bcartesian\b/iu,
   bothOf(String.raw`\borigin\b`, String.raw`\b(?:bottom|lower|hem|right)\b`),
   /\bhem (?:is|=) ?(?:0|zero)\b/iu,
@@ -248,6 +255,28 @@ export function seemsOtherSize(text: string, base: string | undefined): boolean 
   return [...(isOfPattern ? text.matchAll(SIZE_NAMED) : []), ...text.matchAll(SIZE_DRAWN)].some(
     ([, size = '']) => size.toLowerCase() !== base?.toLowerCase(),
   );
+}
+
+const COUNTED = String.raw`\b(?:steps?|moves?|rules?|grad(?:es?|ed|ing)|increments?|counts?|counted|counting|cumulative|growth|relative|starts?|starting|base|zero|origin)\b`;
+const END_SIZE = String.raw`(?:the )?(?:(?:smallest|largest|biggest)\b(?: sizes?| one)?|(?:lowest|highest|first|last|bottom|top) size\b)`;
+/** `steps count from the largest size`, `the smallest size is the base`; from end to end is none. */
+const FROM_END = new RegExp(
+  String.raw`${COUNTED}[^\d.;]{0,30}?\b(?:from|against|off|(?:relative|compared) to|in|is|at)(?: |: ?)${END_SIZE}(?! (?:up )?to\b)|` +
+    String.raw`^(?:(?:base|zero|origin|start)[ :=]+|relative to )${END_SIZE}|` +
+    String.raw`\b(?:smallest|largest|biggest) (?:size )?(?:is|as|=) (?:the )?(?:base|zero|origin|start)\b`,
+  'iu',
+);
+/** `moves from 14`, `relative to size 10`. */
+const FROM_SIZE = new RegExp(
+  String.raw`${COUNTED}[^\d.;]{0,30}?\b(?:from|against|off|(?:relative|compared) to)(?: the)?(?: size)? ((?:\p{L}{0,2}\d[\p{L}\d]*|\d?x*[sml])(?:\/\d+)?)[.!]?$`,
+  'iu',
+);
+
+/** That moves or steps count from another size than `base`. */
+export function seemsOtherOrigin(text: string, base: string): boolean {
+  if (FROM_END.test(text)) return true;
+  const size = FROM_SIZE.exec(text)?.[1];
+  return size !== undefined && size.toLowerCase() !== base.toLowerCase();
 }
 
 const EASE =

@@ -125,7 +125,7 @@ const HEADS: readonly Heads[] = FORMS.map((form) => {
 });
 
 /** `cm`, `all lengths in cm`, `all lengths are in centimeters`. */
-const UNIT_ALONE = /^(?<before>(?:\p{L}+ ){0,4}in )?(?<unit>\p{L}+)$/iu;
+const UNIT_ALONE = /^(?<before>(?:\p{L}+ ){0,4}in )?(?<unit>\p{L}+|[cm]\. ?m\.?)$/iu;
 /** `up is positive`, `positive is up`. */
 const DIRECTION_ALONE = /^(?:positive is (?<after>up|down)|(?<before>up|down) is positive)$/iu;
 

@@ -8,9 +8,12 @@ const NAMES: Readonly<Record<LengthUnit, RegExp>> = {
   mm: /^(?:mms?|millimet(?:er|re)s?)$/u,
 };
 
-/** The unit that `text` names, such as `in.`, `″` or `Centimetres`; undefined if it names none. */
+/** `c.m`, `m. m`. */
+const ABBREVIATED = /^([cm])\. ?m$/u;
+
+/** The unit that `text` names, such as `in.`, `c.m.`, `″` or `Centimetres`; undefined if it names none. */
 export function unitNamed(text: string): LengthUnit | undefined {
-  const name = tidyText(text).toLowerCase().replace(/\.$/u, '');
+  const name = tidyText(text).toLowerCase().replace(/\.$/u, '').replace(ABBREVIATED, '$1m');
   if (NAMES.in.test(name)) return 'in';
   if (NAMES.cm.test(name)) return 'cm';
   return NAMES.mm.test(name) ? 'mm' : undefined;

@@ -72,6 +72,11 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
     act: ['look at the signs of the rules of {subjects} on {pieces}'],
     each: 'piece',
   },
+  'pattern-size': {
+    act: [
+      'measure {pieces} on paper: as read, {measured} long; if that is not so, mend the unit in {subjects}',
+    ],
+  },
   'nothing-grows': { act: ['give the sizes different measures or rules; now all are the same'] },
   'fold-straight': { act: ['let all points of the fold of {pieces} move alike across it'] },
   'seam-unpaired': {

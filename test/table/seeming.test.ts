@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readChart } from '../../src/chart/read-chart';
 import { readSeams } from '../../src/seams/read-seams';
 import { readStyle } from '../../src/draft/style-file';
 import { readPattern } from '../../src/given/read-pattern';
@@ -157,6 +158,14 @@ describe('a direction of the axes in other words', () => {
     ],
     ...['# x from the side', '# dx positive toward center', '# negative x to the right'],
     ...['# minus means outwards', '# smaller sizes have reversed signs'],
+    ...[
+      '# vertical up',
+      '# vertical: up',
+      '# verticals count upward',
+      '# height counts up',
+      '# up',
+    ],
+    ...['# vertical coordinates increase upward', '# ordinate up'],
   ];
   it.each(UP)('"%s" is refused', (line) => {
     refusedSheet(() => gradedWith(line), 'rules.csv', '# y: up');
@@ -171,6 +180,102 @@ describe('a direction of the axes in other words', () => {
     expect(pattern('# dy up is plus', '# y: up').countsUp).toBe(true);
     expect(pattern('# dy down is plus').countsUp).toBe(false);
   });
+});
+
+it.each([
+  ...[
+    '# vertical darts',
+    '# vertical grain, nap up',
+    '# height of the model 172 cm',
+    '# right side up',
+  ],
+  ...['# vertical: down', '# verticals count downward'],
+])('"%s" states no other direction', (line) => {
+  expect(pattern(line).countsUp).toBe(false);
+});
+
+describe('a unit with points', () => {
+  it.each(['# unit: c.m.', '# c.m.', '# all in c.m.', '# Unit c.m', '# unit: C. M.'])(
+    '"%s" is centimeters',
+    (line) => {
+      const own = FRONT.replace('# unit: in', line);
+      expect(readPattern(own, 'base.csv').unit).toBe('cm');
+      expectRefusal(() => pattern(line), 'unit-contradicted', { file: 'base.csv', row: 2 });
+      const moves = gradedWith(line).rules.ruled[0]?.get(4)?.moves;
+      // A quarter of a centimeter.
+      expect(moves?.[2]?.x).toBeCloseTo(2.5, 9);
+    },
+  );
+
+  it('is millimeters, stands behind labels, and is refused where a sentence has it', () => {
+    expect(readPattern(FRONT.replace('# unit: in', '# unit: m.m.'), 'base.csv').unit).toBe('mm');
+    const chart = 'measurement,1,2\nwaist_girth (c.m.),66,70\nhip_girth c.m.,92,96\n';
+    expect(readChart(chart, 'chart.csv').rows.map(({ values }) => values[0])).toEqual([660, 920]);
+    refusedSheet(() => pattern('# numbers c.m.'), 'base.csv', 'unit');
+    expect(pattern('# designer: M.M. Smith').imprint?.designer).toBe('M.M. Smith');
+  });
+});
+
+describe('the size from which moves count', () => {
+  it.each([
+    ...['# steps count from the largest size', 'steps count from the largest size'],
+    ...['# title: steps count from the largest size', '# counted from the smallest'],
+    ...['# base is the largest size', '# the largest size is the base', '# moves from 14'],
+    ...['# steps relative to 10', '# relative to the smallest', '# graded down from 14'],
+  ])('"%s" is refused beside base 12', (line) => {
+    refusedSheet(() => gradedWith(line), 'rules.csv', 'base 12');
+  });
+
+  it.each([
+    ...[
+      '# from largest to smallest',
+      '# largest first',
+      '# sizes from the smallest to the largest',
+    ],
+    ...['# graded from the smallest to the largest', '# each step from the size before'],
+    ...['# moves from 12', '# steps from the base', '# grading from 10 to 14', '# starts in May'],
+  ])('"%s" is read', (line) => {
+    expect(gradedWith(line).rules.sizes).toHaveLength(3);
+  });
+});
+
+describe('a rule sheet that says no unit', () => {
+  const typed = (dx: string, unit: string) =>
+    graded(
+      FRONT.replace('# unit: in', `# unit: ${unit}`),
+      `# sizes: 10,12,14\npiece;point;step_dx;step_dy\nfront;side_waist;${dx};0\n`,
+    );
+  it.each(['0.6', '0.3', '1.2', '0,65', '-0.8', '1.55'])('with %s beside inches', (dx) => {
+    const place = { file: 'rules.csv', row: 3, column: 3, point: 'front.side_waist' };
+    expectRefusal(() => typed(dx, 'in'), 'unit-missing', place, dx, '# unit: cm');
+    expect(typed(dx, 'cm').rules.sizes).toHaveLength(3);
+  });
+
+  it.each(['1/4', '3/16', '¼'])('with %s beside centimeters', (dx) => {
+    const place = { file: 'rules.csv', row: 3, column: 3, point: 'front.side_waist' };
+    expectRefusal(() => typed(dx, 'cm'), 'unit-missing', place, dx, '# unit: in');
+    expect(typed(dx, 'in').rules.sizes).toHaveLength(3);
+  });
+
+  it.each(['0.5', '.25', '0.13', '.12', '0.06', '0.188', '0.031', '1', '0.50', '1/4 in'])(
+    'is in the inches of its pattern with %s',
+    (dx) => {
+      expect(typed(dx, 'in').rules.sizes).toHaveLength(3);
+    },
+  );
+});
+
+it('a skirt of 65 in is questioned, with what it would be in centimeters', () => {
+  const long = FRONT.replace('9,25', '9,65').replace('0,25', '0,65');
+  const found = (text: string) =>
+    graded(text, `# unit: in\n${RULES}`).findings.filter(({ check }) => check === 'pattern-size');
+  const [finding, ...others] = found(long);
+  expect(others).toEqual([]);
+  expect(finding).toMatchObject({ severity: 'warning', piece: 'front', subject: 'base.csv' });
+  // 65 cm are 25.59 in.
+  expect(finding?.message).toMatch(/65\S* in long.*25\.59\d* in$/u);
+  expect(found(FRONT)).toEqual([]);
+  expect(found(long.replace('# unit: in', '# unit: cm'))).toEqual([]);
 });
 
 describe('an allowance in other words', () => {
