@@ -30,7 +30,9 @@ export function gradeCommand(
   options: GradeRequestOptions & OutputOptions,
   io: Io,
 ): Promise<ExitCode> {
-  return write(gradeChart(gradeRequest(file, options, io)), outFolder(file, options), options, io);
+  const request = gradeRequest(file, options, io);
+  io.progress('drafting and grading');
+  return write(gradeChart(request), outFolder(file, options), options, io);
 }
 
 /** Grades a pattern that is given and writes the results. */
@@ -38,8 +40,9 @@ export function patternCommand(
   options: PatternRequestOptions & OutputOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const result = gradePattern(patternRequest(options, io));
-  return write(result, outFolder(options.pattern, options), options, io);
+  const request = patternRequest(options, io);
+  io.progress('grading');
+  return write(gradePattern(request), outFolder(options.pattern, options), options, io);
 }
 
 async function write(
@@ -49,6 +52,7 @@ async function write(
   io: Io,
 ): Promise<ExitCode> {
   const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
+  if (names.length > 0) io.progress(`making ${names.join(', ')}`);
   const {
     files: exported,
     findings,
@@ -58,9 +62,11 @@ async function write(
   const { paper } = options;
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
+    io.progress('laying out the sheets');
     const { printFiles } = await import('../files/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
+  io.progress('writing the files');
   const files = [...resultFiles(result), reportFile(result, tables), ...exported, ...printed];
   const written = await io.write(folder, files, {
     set: 'grade',

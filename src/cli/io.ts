@@ -6,6 +6,7 @@ import type { BinaryFile, ResultFile } from '../files/result-file';
 import { decodedTable } from '../table/decode';
 import type { ReadFile } from './read-file';
 import { readBounded, readStandardInput } from './read-file';
+import { progressLine } from './progress';
 import { STDIN, nameOf } from './read-named';
 import type { WriteOrder, WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
@@ -34,15 +35,29 @@ export interface Io extends Files {
   readonly error: (text: string) => void;
   /** True where the output may be colored. */
   readonly color: boolean;
+  /** Says what a step that may take over a second does, where somebody looks on. */
+  readonly progress: (words: string) => void;
 }
 
 /** The process's own streams and files; colored only on a terminal that is not dumb, and never with NO_COLOR. */
 export function processIo(): Io {
+  const isDumb = process.env.TERM === 'dumb';
+  const { show, clear } = progressLine(
+    (text) => void process.stderr.write(text),
+    process.stderr.isTTY && !isDumb,
+  );
   return {
-    out: (text) => void process.stdout.write(text),
-    error: (text) => void process.stderr.write(text),
+    out: (text) => {
+      clear();
+      process.stdout.write(text);
+    },
+    error: (text) => {
+      clear();
+      process.stderr.write(text);
+    },
+    progress: show,
     ...filesFrom('.', readStandardInput),
-    color: process.stdout.isTTY && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+    color: process.stdout.isTTY && !process.env.NO_COLOR && !isDumb,
   };
 }
 

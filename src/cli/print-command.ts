@@ -32,7 +32,10 @@ export async function printCommand(
   options: PrintCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const result = gradeChart(gradeRequest(file, options, io));
+  const request = gradeRequest(file, options, io);
+  io.progress('drafting and grading');
+  const result = gradeChart(request);
+  io.progress('laying out the sheets');
   const files = await printFiles(result, options);
   const order = { set: 'print', replace: options.replace };
   const written = await io.write(outFolder(file, options), files, order);

@@ -30,6 +30,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     readText: (path) => files[path] ?? '',
     write: (folder) => Promise.resolve({ folder, names: [], leftovers: [], dropped: [] }),
     color: false,
+    progress: () => undefined,
   });
   const flat = (text: string) => text.replace(/\s+/gu, ' ');
   return { code, out: flat(told.out), error: flat(told.error) };

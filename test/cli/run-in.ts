@@ -8,11 +8,17 @@ export interface Run {
   readonly stderr: string;
 }
 
+interface Surroundings {
+  readonly color?: boolean;
+  readonly input?: string;
+  readonly progress?: (words: string) => void;
+}
+
 /** One call whose relative paths start in a folder; `input` is its standard input. */
 export async function runIn(
   folder: string,
   args: readonly string[],
-  { color = false, input = '' } = {},
+  { color = false, input = '', progress = (): void => undefined }: Surroundings = {},
 ): Promise<Run> {
   let [stdout, stderr] = ['', ''];
   const status = await main(args, {
@@ -20,6 +26,7 @@ export async function runIn(
     out: (text) => void (stdout += text),
     error: (text) => void (stderr += text),
     color,
+    progress,
   });
   return { status, stdout, stderr };
 }
