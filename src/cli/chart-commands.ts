@@ -6,6 +6,7 @@ import type { StylesCommandOptions } from './styles-command';
 /** Adds `check`, `chart` and `styles`. */
 export const addChartCommands: AddCommands = (program, io, end) => {
   withTelling(program.command('check'), 'only the verdict')
+    .summary("hold a chart's increments against published tables")
     .description("compare a chart's increments with published body-measurement tables")
     .argument('<chart.csv>', 'body measurements')
     .addOption(againstOption())

@@ -81,11 +81,26 @@ function checkReport(checked: CheckedChart, telling: Telling, color: boolean): s
     ),
     verdictReport(verdict, color, where, ready),
     ...(isGraded
-      ? comparedTables(chart, against).map((table) => comparison(chart, table, findings, display))
+      ? comparisons(checked, telling.verbose === true || against !== undefined)
       : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),
     ...findingsInWords(words, telling, color),
     ...explanations(display).slice(isGraded ? 0 : 1),
   ].join('\n');
+}
+
+/** Every table that is compared, or the nearest alone and the names of the others. */
+function comparisons(
+  { chart, findings, display, against }: CheckedChart,
+  isEvery: boolean,
+): readonly string[] {
+  const tables = comparedTables(chart, against);
+  const told = isEvery ? tables : tables.slice(0, 1);
+  const others = tables.slice(told.length).map(({ table }) => table.id);
+  const also = `Compared besides: ${others.join(', ')}; --verbose shows them, --against one of them.`;
+  return [
+    ...told.map((table) => comparison(chart, table, findings, display)),
+    ...(others.length === 0 ? [] : [wrappedParagraph(also)]),
+  ];
 }
 
 /** The document of a check: findings, and each step of the chart beside that of each table. */

@@ -19,13 +19,12 @@ import { addStudentCommands } from './student-commands';
 
 const NO_COMMAND = 'no command is named';
 
-const EXIT_CODES = `
-skirtgrade help lists topics: charts, tables, styles, paper, cloth, words.
+const MORE = `
+Begin with: skirtgrade grade my-chart.csv --base 10
+skirtgrade <command> --help has options and examples, skirtgrade help topics.
 
-Exit codes: 0 nothing failed; 1 results were written, but at least one check
-failed; 2 the input or the call was wrong, and nothing was written; 3 the
-program itself failed; 4 the terminal, pipe or file it writes its words to
-cannot take them.`;
+Exit codes: 0 nothing failed; 1 written, but a check failed; 2 wrong input, and
+nothing written; 3 a fault of the program; 4 its words could not be written.`;
 
 /**
  * Runs one call. Never throws for wrong input: that is one message and the exit code 2. What else is
@@ -47,7 +46,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
     .description('Drafts a skirt from body measurements and grades it over a whole size range.')
     .version(VERSION)
     .helpCommand(false)
-    .addHelpText('after', EXIT_CODES);
+    .addHelpText('after', MORE);
   const end = (code: ExitCode): void => {
     exitCode = code;
   };
@@ -60,8 +59,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()
-      // Wraps the words beside the longest call too, where 35 columns are left.
-      .configureHelp({ minWidthToWrap: 24, optionDescription })
+      .configureHelp({ optionDescription, subcommandTerm: (one) => one.name() })
       .configureOutput({
         writeOut: io.out,
         writeErr: io.error,

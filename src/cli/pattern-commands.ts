@@ -27,6 +27,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     .option('--rules <rules.csv>', 'its rule sheet')
     .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
     .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
+    .summary('draft, grade and check every size of a chart, and write it')
     .description('draft, grade, measure and check every size of a chart, and write the results')
     .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
       refuseMixedOptions(command, chart);
@@ -40,6 +41,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       );
     });
   grading(program.command('print'), paperOption(' (a4)').default(['a4']), '<chart.csv>')
+    .summary('print the pattern at true scale, one PDF file a paper')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
     .action(async (chart: string, options: PrintCommandOptions) => {
       const { printCommand } = await import('./print-command');

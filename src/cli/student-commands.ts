@@ -23,6 +23,7 @@ const addAssess: AddCommands = (program, io, end) => {
   withStyle(
     program
       .command('assess')
+      .summary('assess a rule sheet: what is right, wrong or missing')
       .description(
         'assess a rule sheet: which cells are right, what went wrong, what it would make',
       )
@@ -69,6 +70,7 @@ const addInfer: AddCommands = (program, io, end) => {
   withStyle(
     program
       .command('infer')
+      .summary('tell which body increments a rule sheet implies')
       .description('tell which body increments a rule sheet implies, and the nearest tables')
       .argument('<sheet.csv>', 'a rule sheet, with the columns of grade-rules.csv')
       .option('--base <size>', 'the size from which the sheet counts (the one without moves)'),

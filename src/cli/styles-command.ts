@@ -48,7 +48,8 @@ function styleList(): string {
     STYLES.map(listed).join('') +
     '\n' +
     wrappedParagraph(
-      '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters.',
+      '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters; ' +
+        '`skirtgrade styles --out drawings` draws them all.',
     )
   );
 }
