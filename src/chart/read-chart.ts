@@ -2,32 +2,26 @@
 import { InputError } from '../errors';
 import { checkDoubtfulCells } from './doubtful-cells';
 import { checkGirthUnit } from './girth-unit';
-import { splitLabel } from '../table/label';
 import type { ChartTable } from './layout';
 import { findLayout } from './layout';
-import type { MeasurementLine } from './measurement-lines';
 import { measurementRow, nameLines } from './measurement-lines';
 import { needRows, needValues } from './need-values';
 import type { SheetComment } from '../table/sheet';
 import { readSheet } from '../table/sheet';
 import type { SizeChart } from './size-chart';
+import { statedUnit } from './stated-unit';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
 import { refuseCounting } from '../table/statements';
 import { isBlank, tidyText } from '../table/tidy-text';
 import { statementsIn } from '../table/statement-words';
 import { checkTitle, seemsTitle } from '../table/title';
-import { unitNamed } from '../table/unit-name';
-import type { UnitStatement } from '../table/unit-statement';
-import { oneUnit } from '../table/unit-statement';
-import type { LengthUnit } from '../units';
-import { LENGTH_UNITS } from '../units';
 import { recognizeMeasurement } from './vocabulary';
 import { takeUnitColumn } from './unit-column';
 import { takeUnitLines, takeUnits } from './unit-lines';
 
 /** The rows without which no skirt can be drafted; every size must have them. */
-const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
+export const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
 
 /** Cells of a chart: a thousand sizes with a hundred measurements. The engine's own figure. */
 const MOST_CELLS = 100_000;
@@ -56,10 +50,7 @@ export function readChart(text: string, file: string): SizeChart {
   const lines = nameLines(table, file);
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);
-  const unit = unitOf(
-    [...statements, ...titles.statements, ...inColumn, ...statedByLabels(table, lines, file)],
-    file,
-  );
+  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
 
   const comments = [...rest.comments, ...titles.rest];
   refuseCounting({ file, comments }, unit);
@@ -83,38 +74,12 @@ export function readChart(text: string, file: string): SizeChart {
 }
 
 /** A line of a chart has a label and a size or more. */
-function namesMeasurement(cells: readonly string[]): boolean {
+export function namesMeasurement(cells: readonly string[]): boolean {
   return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
 }
 
-/** Units behind the labels of known measurements, and in the corner, as in `measurement (cm)`. */
-function statedByLabels(
-  { corner }: ChartTable,
-  lines: readonly MeasurementLine[],
-  file: string,
-): UnitStatement[] {
-  const cornerUnit = splitLabel(corner.text).unit ?? unitNamed(corner.text);
-  return [
-    { unit: cornerUnit, label: corner },
-    ...lines.filter(({ known }) => known).map(({ unit, label }) => ({ unit, label })),
-  ].flatMap(({ unit, label: { row, column } }) =>
-    unit === undefined ? [] : [{ text: unit, place: { file, row, column } }],
-  );
-}
-
-/** The one unit of a chart. Throws what `oneUnit` throws, and `unit-missing` if nothing states one. */
-function unitOf(statements: readonly UnitStatement[], file: string): LengthUnit {
-  const unit = oneUnit(statements);
-  if (unit !== undefined) return unit;
-  throw new InputError('unit-missing', {
-    what: 'the chart does not say in which unit it is',
-    allowed: `a line such as \`# unit: cm\`, with one of ${LENGTH_UNITS.join(', ')}`,
-    place: { file },
-  });
-}
-
 /** The records above the header as lines of words. */
-function titleLines({ titles }: ChartTable): readonly SheetComment[] {
+export function titleLines({ titles }: ChartTable): readonly SheetComment[] {
   return titles.map(({ row, cells }) => ({
     row,
     text: cells

@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import assess from './help/assess.txt';
 import chart from './help/chart.txt';
 import check from './help/check.txt';
+import draft from './help/draft.txt';
 import exercise from './help/exercise.txt';
 import explain from './help/explain.txt';
 import grade from './help/grade.txt';
@@ -13,7 +14,19 @@ import styles from './help/styles.txt';
 
 /** By the name of a command: lines of at most 80 columns. */
 export const EXAMPLES: ReadonlyMap<string, string> = new Map(
-  Object.entries({ assess, chart, check, exercise, explain, grade, help, infer, print, styles }),
+  Object.entries({
+    assess,
+    chart,
+    check,
+    draft,
+    exercise,
+    explain,
+    grade,
+    help,
+    infer,
+    print,
+    styles,
+  }),
 );
 
 /** Puts the examples below the help of each command that has some. */

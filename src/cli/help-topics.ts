@@ -1,6 +1,7 @@
 /** What `help` knows besides the commands: texts of whole pages, each kept as a file. */
 import allowances from './help/allowances.txt';
 import assessing from './help/assessing.txt';
+import bodies from './help/bodies.txt';
 import charts from './help/charts.txt';
 import cloth from './help/cloth.txt';
 import exchange from './help/exchange.txt';
@@ -26,6 +27,7 @@ export const TOPICS: ReadonlyMap<string, string> = new Map([
   ['style-files', styleFiles],
   ['walking', walking],
   ['sizes', sizes],
+  ['bodies', bodies],
   ['rounding', rounding],
   ['allowances', allowances],
   ['own-pattern', ownPattern],

@@ -4,6 +4,7 @@ import { InputError, problemText } from '../errors';
 import { VERSION } from '../render/version';
 import { terminalText } from '../table/characters';
 import { unprintableArgument } from './argument-text';
+import { addBodiesCommands } from './bodies-commands';
 import { calledCommand, callProblem } from './call-problem';
 import { addChartCommands } from './chart-commands';
 import { addExamples } from './examples';
@@ -52,6 +53,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   };
   addPatternCommands(program, io, end);
   addChartCommands(program, io, end);
+  addBodiesCommands(program, io, end);
   addStudentCommands(program, io, end);
   addHelp(program, io, end);
 

@@ -4,8 +4,6 @@ import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { InputError } from '../errors';
 import { EXPORTS } from '../files/exports';
-import { BOOKLETS } from '../print/booklet/booklet';
-import { JOINS } from '../print/print-options';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
@@ -13,6 +11,7 @@ import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options'
 import type { AddCommands } from './options';
 import { againstOption, list, replaceOption, unitOption, withStyle, withTelling } from './options';
 import type { PrintCommandOptions } from './print-command';
+import { paperOption, withPrinting } from './printing-options';
 
 /** Adds `grade` and `print`. */
 export const addPatternCommands: AddCommands = (program, io, end) => {
@@ -49,13 +48,6 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     });
 };
 
-function paperOption(taken = ''): Option {
-  return new Option(
-    '--paper <a,b,c>',
-    `a4, a3, a2, a1, a0, letter, tabloid, a4-letter, roll=<width>, projector${taken}`,
-  ).argParser(list);
-}
-
 /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
 function grading(command: Command, paper: Option, chart: string): Command {
   const drafting = withStyle(
@@ -81,19 +73,8 @@ function grading(command: Command, paper: Option, chart: string): Command {
       ).choices(ALLOWANCE_PRESET_NAMES),
     )
     .optionsGroup('The paper:')
-    .addOption(new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN))
-    .addOption(paper)
-    .option('--margin <length>', 'what the printer leaves blank along each side (10mm)')
-    .addOption(
-      new Option('--booklet <kind>', 'words before the sheets: size, cloth, sewing (full)').choices(
-        BOOKLETS,
-      ),
-    )
-    .addOption(
-      new Option('--join <way>', 'glue sheets on a strip, or edge to edge (overlap)').choices(
-        JOINS,
-      ),
-    )
+    .addOption(new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN));
+  withPrinting(drafting, paper)
     .optionsGroup('The files:')
     .option('--out <folder>', 'where the results go (output/<name of the chart>)')
     .addOption(replaceOption());

@@ -13,8 +13,20 @@ export function* gradedPointsRows(
   sizes: readonly SizedPattern[],
   display: LengthDisplay,
 ): Generator<string> {
-  const { unit } = display;
-  yield writtenCsv([['size', 'piece', 'point', `x_${unit}`, `y_${unit}`]]);
+  yield pointsHeader('size', display);
+  yield* pointsRows(sizes, display);
+}
+
+/** The header of a table of points; `label` is what the labels are of. */
+export function pointsHeader(label: string, { unit }: LengthDisplay): string {
+  return writtenCsv([[label, 'piece', 'point', `x_${unit}`, `y_${unit}`]]);
+}
+
+/** The rows below it, in texts of a piece each. */
+export function* pointsRows(
+  sizes: readonly SizedPattern[],
+  display: LengthDisplay,
+): Generator<string> {
   for (const { label, pieces } of sizes) {
     for (const { plan, points } of pieces) {
       yield writtenCsv(
@@ -69,6 +81,11 @@ export function* gradeRulesRows(
 /** Stands for the stride of a skirt that does not limit the step. */
 export const NO_LIMIT = 'no limit';
 
+/** A finished measurement in mm as a cell; a stride may have no limit. */
+export function measureCell(value: number, display: LengthDisplay): string {
+  return value === Infinity ? NO_LIMIT : tableLength(value, display);
+}
+
 /** `measure,unit,<one column a size>`: the finished measurements. */
 export function finishedMeasurementsTable(
   sizes: readonly SizedPattern[],
@@ -77,16 +94,20 @@ export function finishedMeasurementsTable(
   const rows = (sizes[0]?.measures ?? []).map(({ name }, i) => [
     name,
     display.unit,
-    ...sizes.map(({ measures }) => {
-      const value = measures[i]?.value ?? NaN;
-      return value === Infinity ? NO_LIMIT : tableLength(value, display);
-    }),
+    ...sizes.map(({ measures }) => measureCell(measures[i]?.value ?? NaN, display)),
   ]);
   return writtenCsv([['measure', 'unit', ...sizes.map(({ label }) => label)], ...rows]);
 }
 
-/** `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message,what_to_do`. */
-export function findingsTable(findings: readonly Finding[], display: LengthDisplay): string {
+/**
+ * `severity,check,size,piece,subject,measured,expected,tolerance,unit,source,message,what_to_do`; `label`
+ * is what the labels are of.
+ */
+export function findingsTable(
+  findings: readonly Finding[],
+  display: LengthDisplay,
+  label = 'size',
+): string {
   const number = (finding: Finding, value: number | undefined): string => {
     if (value === undefined) return '';
     return finding.quantity === 'length' ? tableLength(value, display) : trimmed(value, 4);
@@ -109,7 +130,7 @@ export function findingsTable(findings: readonly Finding[], display: LengthDispl
     [
       'severity',
       'check',
-      'size',
+      label,
       'piece',
       'subject',
       'measured',

@@ -41,12 +41,28 @@ import type { GradeRequest } from './requests';
  * Drafts, grades, measures and checks a whole size range. Throws InputError for input that cannot
  * be used; what is wrong with the skirt itself comes back as findings of `checks`.
  */
-export function gradeChart(
-  request: GradeRequest,
+export function gradeChart(request: GradeRequest, checks: readonly Check[] = CHECKS): ChartGrade {
+  return gradeReadChart(readRequested(request), request, checks);
+}
+
+/** A chart graded and checked. */
+export type ChartGrade = GradeResult & Drafted;
+
+/** What is asked of a chart that is read already. */
+export type ReadChartRequest = Omit<GradeRequest, 'chart' | 'file'>;
+
+/** The same for a chart that is read already. Throws InputError as `gradeChart` does. */
+export function gradeReadChart(
+  chart: SizeChart,
+  request: ReadChartRequest,
   checks: readonly Check[] = CHECKS,
-): GradeResult & Drafted {
-  const { grade, context } = graded(request);
+): ChartGrade {
+  const { grade, context } = graded(chart, request);
   return { ...grade, findings: checkPattern(context(), checks) };
+}
+
+function readRequested({ chart, file = 'chart' }: GradeRequest): SizeChart {
+  return readChart(chart, file);
 }
 
 /**
@@ -54,7 +70,7 @@ export function gradeChart(
  * `sizes-too-few` for a chart of one size, of which nothing can be asked.
  */
 export function gradeUnchecked(request: GradeRequest): Grade & Drafted {
-  const { grade } = graded(request);
+  const { grade } = graded(readRequested(request), request);
   needSteps(grade.chart);
   return grade;
 }
@@ -65,8 +81,7 @@ interface Graded {
   readonly context: () => CheckContext;
 }
 
-function graded(request: GradeRequest): Graded {
-  const typed = readChart(request.chart, request.file ?? 'chart');
+function graded(typed: SizeChart, request: ReadChartRequest): Graded {
   const label = baseOf(typed, request.base);
   refuseOtherBase(typed, label);
   const display = displayOf(request, typed.unit);
@@ -128,7 +143,7 @@ function baseOf({ sizes, file }: SizeChart, base: string | undefined): string {
 function draftedChart(
   typed: SizeChart,
   base: string,
-  request: GradeRequest,
+  request: ReadChartRequest,
 ): { readonly chart: SizeChart; readonly drafted: DraftedRange } {
   const blend = blendOf(request, typed);
   const chart = blend === undefined ? typed : withBlend(typed, blend);

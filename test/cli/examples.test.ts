@@ -6,7 +6,18 @@ import { workplace } from './workplace';
 const place = workplace();
 
 const COMMANDS = [
-  ...['grade', 'print', 'check', 'chart', 'assess', 'explain', 'infer', 'exercise', 'styles'],
+  ...[
+    'grade',
+    'print',
+    'check',
+    'chart',
+    'assess',
+    'explain',
+    'infer',
+    'exercise',
+    'styles',
+    'draft',
+  ],
 ];
 
 it.each(COMMANDS)('%s --help has two examples, within 80 columns', async (command) => {

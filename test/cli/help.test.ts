@@ -39,6 +39,7 @@ function fewerSizes(chart: string, columns: readonly number[]): string {
 beforeAll(async () => {
   place.write('my-chart.csv', CHART);
   place.write('room.csv', fewerSizes(starting(README, '# unit: cm'), [2, 3, 4]));
+  place.write('bodies.csv', typedIn('bodies', '# unit: cm'));
   place.write('my-style.csv', typedIn('style-files', '# based on: shared-pencil'));
   place.write('base.csv', typedIn('own-pattern', '# title: Sorrel skirt'));
   place.write('rules.csv', typedIn('own-pattern', '# sizes: 8, 10, 12, 14, 16'));

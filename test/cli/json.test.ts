@@ -13,6 +13,7 @@ const CHART = [
   'waist_to_hip,20,20,20.5,20.5,21',
 ].join('\n');
 place.write('sedge.csv', CHART);
+place.write('bodies.csv', '# unit: cm\nname,waist,hip\nAda,68,96\n');
 const SHEET = '# unit: cm\npoint,axis,38,40,42\nfront.side_waist,dx,-1,0,1\n';
 place.write('sheet.csv', SHEET);
 
@@ -49,6 +50,10 @@ const CALLS: readonly (readonly [call: readonly string[], fields: readonly strin
   [
     ['chart', 'sedge.csv'],
     ['chart', 'comments', 'unit', 'sizes', 'measurements'],
+  ],
+  [
+    ['draft', 'bodies.csv'],
+    ['bodies', 'style', 'unit', 'drafted', 'refused', 'folder', 'files'],
   ],
   [['styles'], ['styles']],
   [['styles', 'pencil'], ['styles']],

@@ -27,6 +27,7 @@ export const ROOMS = [
   'render',
   'print',
   'jobs',
+  'bodies',
   'files',
   'study/mark',
   'study/explain',

@@ -1,0 +1,117 @@
+/** A list of bodies as read: each is a chart of one size, or is set aside. */
+import { NEEDED, namesMeasurement, titleLines } from '../chart/read-chart';
+import type { ChartCell, ChartTable } from '../chart/layout';
+import type { MeasurementLine } from '../chart/measurement-lines';
+import { measurementRow, nameLines } from '../chart/measurement-lines';
+import { needRows, needValues } from '../chart/need-values';
+import type { MeasurementRow, SizeChart } from '../chart/size-chart';
+import { statedUnit } from '../chart/stated-unit';
+import { takeUnitColumn } from '../chart/unit-column';
+import { takeUnitLines, takeUnits } from '../chart/unit-lines';
+import { InputError } from '../errors';
+import { MOST_CELLS } from '../table/limits';
+import { readSheet } from '../table/sheet';
+import { refuseCounting } from '../table/statements';
+import { tidyText } from '../table/tidy-text';
+import type { LengthUnit } from '../units';
+import { findBodies } from './body-table';
+import { checkBody } from './check-body';
+
+/** What all bodies of a list have in common. */
+export interface BodyColumns {
+  readonly file: string;
+  /** Comment and title lines, without the `#`. */
+  readonly comments: readonly string[];
+  readonly unit: LengthUnit;
+  readonly layout: SizeChart['layout'];
+  readonly columns: readonly Pick<MeasurementLine, 'name' | 'known' | 'unit' | 'label'>[];
+}
+
+/** One body before its cells are read. */
+export interface BodyEntry {
+  /** Where it stands in the file (from 1): its row, or where each body has a column its column. */
+  readonly number: number;
+  /** As typed, without blanks around it; empty for none. */
+  readonly name: string;
+  /** One for each of the columns. */
+  readonly cells: readonly ChartCell[];
+}
+
+/** A list of bodies in the order of its file. */
+export interface BodyList extends BodyColumns {
+  readonly entries: readonly BodyEntry[];
+}
+
+/**
+ * Reads a list of bodies in either layout. Throws InputError where the list as a whole cannot be used,
+ * as `readChart` does; what is wrong with one body is told by `bodyChart`.
+ */
+export function readBodyList(text: string, file: string): BodyList {
+  const sheet = readSheet(text, file, namesMeasurement, MOST_CELLS);
+  const { statements, rest } = takeUnitLines(sheet, file);
+  if (rest.records.length === 0) {
+    throw new InputError('chart-empty', {
+      what: 'the list of bodies is empty',
+      allowed: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
+      got: '',
+      place: { file },
+    });
+  }
+  const { table, statements: inColumn } = takeUnitColumn(findBodies(rest.records, file), file);
+  const titles = takeUnits(titleLines(table), file);
+  const lines = nameLines(table, file);
+  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
+  const comments = [...rest.comments, ...titles.rest];
+  refuseCounting({ file, comments }, unit);
+  const columns: BodyColumns = {
+    ...{ file, unit, layout: table.layout, columns: lines },
+    comments: comments.map((comment) => comment.text),
+  };
+  refuseMissing(columns);
+  return { ...columns, entries: entriesOf(table, lines) };
+}
+
+function entriesOf(
+  { layout, sizes }: ChartTable,
+  lines: readonly MeasurementLine[],
+): readonly BodyEntry[] {
+  return sizes.map((label, i) => ({
+    number: layout === 'size-rows' ? label.row : label.column,
+    name: tidyText(label.text),
+    cells: lines.map(({ cells }) => cells[i] ?? { ...label, text: '' }),
+  }));
+}
+
+/** What a body is called where it has no name, or none is to be told: `row 7`, or `column 3`. */
+export function placeName({ layout }: BodyColumns, { number }: BodyEntry): string {
+  return `${layout === 'size-rows' ? 'row' : 'column'} ${number}`;
+}
+
+/**
+ * One body as a chart of one size, called by its place. Throws InputError for a cell that is needed or
+ * known and cannot be read, and `measurement-doubtful` for one that is no adult's.
+ */
+export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
+  const name = placeName(columns, entry);
+  const { file, comments, unit } = columns;
+  const rows = columns.columns.map((column, i): MeasurementRow => {
+    const cell = entry.cells[i] ?? { ...column.label, text: '' };
+    return measurementRow({ ...column, cells: [cell] }, [{ name, index: 0 }], unit, file);
+  });
+  const chart: SizeChart = {
+    ...{ file, comments, unit, sizes: [name], rows, largestFirst: false },
+    // How the list is laid out says nothing of a body.
+    layout: 'measurement-rows',
+  };
+  for (const needed of NEEDED) needValues(chart, needed);
+  checkBody(chart);
+  return chart;
+}
+
+/** Throws `measurement-missing` for a list without the measurements that every draft needs. */
+function refuseMissing({ columns, ...columnsOf }: BodyColumns): void {
+  const rows = columns.map(({ name, known, label }): MeasurementRow => {
+    return { name, known, label: tidyText(label.text), values: [], cells: [], places: [] };
+  });
+  needRows({ ...columnsOf, rows, sizes: [], largestFirst: false }, NEEDED);
+}

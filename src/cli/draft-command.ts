@@ -1,0 +1,173 @@
+/** `skirtgrade draft`: a skirt for each body of a list, made to its own measurements. */
+import type { BodyEntry, BodyList } from '../bodies/body-list';
+import { placeName, readBodyList } from '../bodies/body-list';
+import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
+import { draftBodies } from '../bodies/draft-bodies';
+import { InputError } from '../errors';
+import type { BodyRecord } from '../files/body-files';
+import { bodyDrawing, bodyRecord, bodyStem, bodyTables, namedResult } from '../files/body-files';
+import type { BinaryFile, ResultFile } from '../files/result-file';
+import type { ChartGrade } from '../jobs/grade-chart';
+import type { GradeRequest } from '../jobs/requests';
+import type { PrintRequest } from '../print/print-options';
+import { draftReport } from './draft-report';
+import { outFolder } from './grade-request';
+import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { verdictFacts, writtenFacts } from './json-facts';
+import type { Telling } from './options';
+import { readNamed } from './read-named';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+import { withoutUndefined } from './without-undefined';
+import type { WrittenFiles } from './write-files';
+import { namesReport } from './written-report';
+
+/** The options of `draft` as commander reads them. */
+export type DraftCommandOptions = Pick<
+  GradeRequest,
+  'allowances' | 'unit' | 'fractions' | 'lines'
+> &
+  StyleOptions &
+  Partial<PrintRequest> &
+  Telling &
+  AsDocument & {
+    readonly rows?: readonly string[];
+    readonly anonymous?: boolean;
+    readonly out?: string;
+    readonly replace?: boolean;
+  };
+
+/** What was made of a list. */
+export interface DraftedList {
+  readonly list: BodyList;
+  readonly style: string;
+  readonly records: readonly BodyRecord[];
+  readonly refused: readonly RefusedBody[];
+  /** Bodies that were printed under their place, since the font lacks letters of their names. */
+  readonly unprintable: readonly BodyEntry[];
+  readonly written: WrittenFiles;
+}
+
+/**
+ * Drafts every body, writes the files and tells the verdicts. Gives 0, or 1 where a check failed or a
+ * body was set aside; throws InputError, and then nothing is written.
+ */
+export async function draftCommand(
+  path: string,
+  options: DraftCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const { text, file } = readNamed(io, path);
+  const list = readBodyList(text, file);
+  const entries = wantedEntries(list, options.rows);
+  const { style, set, allowances, unit, fractions, lines } = options;
+  const request = { allowances, unit, fractions, lines, ...styleRequest({ style, set }, io) };
+  const made = await makeBodies(draftBodies(list, entries, withoutUndefined(request)), options);
+  const display = { unit: unit ?? list.unit, fractions: fractions ?? false };
+  const anonymous = options.anonymous ?? false;
+  const tables = bodyTables(made.records, made.refused, { columns: list, display, anonymous });
+  const written = await io.write(outFolder(path, options), [...tables, ...made.files], {
+    set: 'draft',
+    replace: options.replace,
+  });
+  const drafted: DraftedList = { list, ...made, written };
+  return tell(io, 'draft', options.json, {
+    exitCode: hasTrouble(drafted) ? 1 : 0,
+    words: () =>
+      options.quiet === true ? namesReport(written) : draftReport(drafted, options, io.color),
+    facts: () => draftFacts(drafted, anonymous),
+  });
+}
+
+function hasTrouble({ records, refused }: DraftedList): boolean {
+  return refused.length > 0 || records.some(({ verdict }) => verdict.kind === 'mend');
+}
+
+type Made = Pick<DraftedList, 'style' | 'records' | 'refused' | 'unprintable'> & {
+  readonly files: readonly (ResultFile | BinaryFile)[];
+};
+
+/** Makes the files of each body, and keeps of its draft what the tables need. */
+async function makeBodies(
+  bodies: Iterable<DraftedBody | RefusedBody>,
+  options: DraftCommandOptions,
+): Promise<Made> {
+  const records: BodyRecord[] = [];
+  const refused: RefusedBody[] = [];
+  const unprintable: BodyEntry[] = [];
+  const files: (ResultFile | BinaryFile)[] = [];
+  let style = '';
+  for (const body of bodies) {
+    if ('error' in body) {
+      refused.push(body);
+      continue;
+    }
+    const { entry } = body;
+    style = body.result.range.draft.style.name;
+    records.push(bodyRecord(body));
+    const named = options.anonymous === true ? body.result : namedResult(body.result, entry.name);
+    files.push(bodyDrawing(entry, named));
+    const { printed, isNamed } = await printedBody(named, body.result, options);
+    if (!isNamed) unprintable.push(entry);
+    files.push(...printed.map((file) => ({ ...file, name: `${bodyStem(entry)}-${file.name}` })));
+  }
+  return { style, records, refused, unprintable, files };
+}
+
+/** The sheets under the name of a body, or under its place where the font lacks a letter of the name. */
+async function printedBody(
+  named: ChartGrade,
+  placed: ChartGrade,
+  { paper, ...print }: DraftCommandOptions,
+): Promise<{ readonly printed: readonly BinaryFile[]; readonly isNamed: boolean }> {
+  if (paper === undefined) return { printed: [], isNamed: true };
+  const { printFiles } = await import('../files/print-files');
+  try {
+    return { printed: await printFiles(named, { ...print, paper }), isNamed: true };
+  } catch (error) {
+    const isLetter = error instanceof InputError && error.code === 'character-unprintable';
+    if (!isLetter || named === placed) throw error;
+    return { printed: await printFiles(placed, { ...print, paper }), isNamed: false };
+  }
+}
+
+/** The bodies asked for by their rows or columns, all if none is. Throws InputError `bad-option`. */
+function wantedEntries(list: BodyList, rows: readonly string[] | undefined): readonly BodyEntry[] {
+  if (rows === undefined) return list.entries;
+  const numbers = new Set(list.entries.map(({ number }) => String(number)));
+  const stray = rows.find((row) => !numbers.has(row));
+  if (stray === undefined) return list.entries.filter(({ number }) => rows.includes(`${number}`));
+  const [first] = list.entries;
+  const last = list.entries.at(-1);
+  throw new InputError('bad-option', {
+    what: 'no body of the list stands there',
+    allowed:
+      first === undefined || last === undefined
+        ? 'a list with bodies in it'
+        : `${placeName(list, first)} to ${placeName(list, last)}, by their numbers`,
+    got: stray,
+    place: { file: list.file, field: 'rows' },
+  });
+}
+
+function draftFacts({ list, style, records, refused, written }: DraftedList, anonymous: boolean) {
+  return {
+    bodies: list.file,
+    style,
+    unit: list.unit,
+    drafted: records.map(({ entry, body, verdict, measures }) => ({
+      body,
+      ...(anonymous ? {} : { name: entry.name }),
+      verdict: verdictFacts(verdict),
+      measures: Object.fromEntries(measures.map(({ name, value }) => [name, value])),
+    })),
+    refused: refused.map(({ entry, error }) => ({
+      body: placeName(list, entry),
+      code: error.code,
+      place: { ...error.place, size: undefined },
+    })),
+    ...writtenFacts(written),
+  };
+}

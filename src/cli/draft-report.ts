@@ -1,0 +1,126 @@
+/** What `draft` tells on the terminal: verdicts counted, what is to be decided, and who was set aside. */
+import type { BodyEntry, BodyList } from '../bodies/body-list';
+import { InputError } from '../errors';
+import type { BodyRecord } from '../files/body-files';
+import type { Decision, Verdict } from '../verdict/verdict';
+import type { DraftedList } from './draft-command';
+import { optionMessage } from './option-words';
+import type { Telling } from './options';
+import { textTable, wrappedParagraph } from './text-table';
+import { withoutUndefined } from './without-undefined';
+import { droppedReport } from './written-report';
+
+/** Decisions and reasons that are told; the rest is counted. */
+const TOLD = 5;
+/** Places that are named in one line. */
+const NAMED = 6;
+
+const KINDS: readonly (readonly [Verdict['kind'], string, string])[] = [
+  ['cut', 'can be cut', '32'],
+  ['decide', 'need a decision', '33'],
+  ['mend', 'are to be mended', '31'],
+];
+
+/** In lines of at most 80 columns, without a single name: bodies are told by their place in the list. */
+export function draftReport(drafted: DraftedList, telling: Telling, color: boolean): string {
+  const { list, style, records, refused, unprintable, written } = drafted;
+  const of = records.length + refused.length;
+  return [
+    wrappedParagraph(
+      `${list.file}: ${of === 1 ? '1 body' : `${of} bodies`}, ${records.length} drafted` +
+        (style === '' ? '' : `, style ${style}`) +
+        (refused.length === 0 ? '' : `; ${refused.length} set aside, in refused.csv`),
+    ),
+    verdictLines(records, color) + decisionsReport(list, records) + refusedReport(drafted),
+    ...(telling.verbose === true ? [bodiesTable(records)] : []),
+    wrappedParagraph(
+      `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +
+        `findings.csv, refused.csv and ${written.names.length - TABLES} files body-<row>`,
+      2,
+    ) +
+      droppedReport(written.dropped) +
+      (unprintable.length === 0
+        ? ''
+        : wrappedParagraph(
+            `Printed by their place, since the font lacks letters of their names: ${placesOf(list, unprintable)}`,
+            2,
+          )),
+    wrappedParagraph(
+      'Sew a toile first. A list of bodies is personal data: --anonymous leaves the names out.',
+    ),
+  ]
+    .filter((part) => part !== '')
+    .join('\n');
+}
+
+/** drafts, finished measurements, points, findings, refused. */
+const TABLES = 5;
+
+function verdictLines(records: readonly BodyRecord[], color: boolean): string {
+  const counts = KINDS.flatMap(([kind, words, code]) => {
+    const count = records.filter(({ verdict }) => verdict.kind === kind).length;
+    if (count === 0) return [];
+    const text = `${count} ${words}`;
+    return [color ? `\u001b[${code}m${text}\u001b[0m` : text];
+  });
+  return counts.length === 0 ? 'No body could be drafted.\n' : `${counts.join(', ')}.\n`;
+}
+
+/** Each decision once, with the bodies that it is for, those of most bodies first. */
+function decisionsReport(list: BodyList, records: readonly BodyRecord[]): string {
+  const groups = new Map<string, { readonly decision: Decision; readonly of: BodyEntry[] }>();
+  for (const { entry, verdict } of records)
+    for (const decision of verdict.decisions) {
+      const key = decision.findings.map(({ check }) => check).join(' ');
+      const group = groups.get(key) ?? { decision, of: [] };
+      if (!group.of.includes(entry)) group.of.push(entry);
+      groups.set(key, group);
+    }
+  const all = [...groups.values()].toSorted(
+    (a, b) =>
+      Number(b.decision.severity === 'fail') - Number(a.decision.severity === 'fail') ||
+      b.of.length - a.of.length,
+  );
+  const lines = all
+    .slice(0, TOLD)
+    .map(({ decision, of }, i) =>
+      wrappedParagraph(`  ${i + 1}. ${placesOf(list, of)}: ${sayingOf(decision, of)}`, 5),
+    );
+  const rest = all.length - TOLD;
+  return lines.join('') + (rest > 0 ? `  And ${rest} more, in drafts.csv.\n` : '');
+}
+
+/** The words of the first, which tell its place where there is but one. */
+function sayingOf({ text }: Decision, of: readonly BodyEntry[]): string {
+  const words = text.replace(/^(?:Row|Column|Size \w+|All sizes)[^:]{0,20}: /u, '');
+  return of.length === 1 ? words : `such as ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+}
+
+function refusedReport({ list, refused }: DraftedList): string {
+  if (refused.length === 0) return '';
+  const told = refused.slice(0, TOLD).map(({ error: { code, problem } }) => {
+    // What was typed may be anything, a name in a wrong column too.
+    const { got: _, place, ...said } = problem;
+    const where = { ...place, size: undefined, file: undefined };
+    const plain = new InputError(code, { ...said, place: withoutUndefined(where) });
+    return wrappedParagraph(`  set aside: ${optionMessage(plain)}`, 4);
+  });
+  const rest = refused.length - told.length;
+  return told.join('') + (rest > 0 ? `  And ${rest} more of ${list.file}, in refused.csv.\n` : '');
+}
+
+function bodiesTable(records: readonly BodyRecord[]): string {
+  const rows = records.map(({ body, verdict: { counts } }) => [
+    body,
+    ...[counts.fail, counts.warning, counts.note, counts.ok].map(String),
+  ]);
+  return textTable([['body', 'fail', 'warning', 'note', 'ok'], ...rows]);
+}
+
+/** `rows 2, 3 and 9 more`. */
+function placesOf({ layout }: BodyList, entries: readonly BodyEntry[]): string {
+  const word = layout === 'size-rows' ? 'row' : 'column';
+  const named = entries.slice(0, NAMED).map(({ number }) => number);
+  const rest = entries.length - named.length;
+  return `${word}${entries.length === 1 ? '' : 's'} ${named.join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`;
+}

@@ -1,0 +1,178 @@
+/** A list of bodies: each its own draft, none lost, and names where the user wrote them alone. */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { chartText } from '../skirts';
+import { contents, workplace } from './workplace';
+
+const place = workplace();
+const NAMES = ['Ada Quill', 'Bea Quill', 'Cleo Quill'];
+const COLUMNS = 'name,waist,hip,waist_to_hip,skirt_length';
+const ROWS = ['68,96,20,60', '74.5,101,21,62', '110,118,21,58'];
+const list = (names: readonly string[], rows = ROWS): string =>
+  `# unit: cm\n${COLUMNS}\n${rows.map((row, i) => `${names[i] ?? ''},${row}\n`).join('')}`;
+place.write('bodies.csv', list(NAMES));
+const PENCIL = ['--style', 'pencil'];
+
+/** The rows of a written table, its header first. */
+function table(path: string): readonly string[] {
+  return place.read(path).trimEnd().split('\n');
+}
+
+describe('a body', () => {
+  it('that is a size alone drafts its bytes, in every style that is asked for', async () => {
+    const sizes = ['12', '14'];
+    place.write('sizes.csv', list(sizes, ROWS.slice(0, 2)));
+    for (const style of ['pencil', 'shared-pencil']) {
+      await place.run('draft', 'sizes.csv', '--style', style, '--out', 'sizes');
+      for (const [i, label] of sizes.entries()) {
+        const cells = (ROWS[i] ?? '').split(',').map((cell) => [Number(cell)]);
+        const [waist = [], hip = [], depth = [], length = []] = cells;
+        const chart = { waist, hip, waist_to_hip: depth, skirt_length: length };
+        place.write('alone.csv', chartText('cm', chart, [label]));
+        await place.run('grade', 'alone.csv', '--style', style, '--out', 'alone');
+        expect(place.read(`sizes/body-${i + 3}.svg`)).toBe(place.read(`alone/size-${label}.svg`));
+        const own = table('sizes/points.csv').filter((row) => row.startsWith(`row ${i + 3},`));
+        const alone = table('alone/graded-points.csv').slice(1);
+        expect(own).toEqual(alone.map((row) => row.replace(/^[^,]*/u, `row ${i + 3}`)));
+      }
+    }
+  });
+
+  it('has the lines of its size in a range whose rules are those of the quarter method', async () => {
+    // Where the lines to lengthen at go is decided for a range, by its shortest and its longest size.
+    const range = { waist: [68, 74.5], hip: [96, 101], waist_to_hip: [20, 20], length: [60, 60] };
+    place.write('range.csv', chartText('cm', range, ['12', '14']));
+    place.write('same.csv', list(['12', '14'], ['68,96,20,60', '74.5,101,20,60']));
+    await place.run('grade', 'range.csv', '--base', '12', ...PENCIL, '--out', 'range');
+    await place.run('draft', 'same.csv', ...PENCIL, '--out', 'of-range');
+    expect(place.read('of-range/body-3.svg')).toBe(place.read('range/size-12.svg'));
+    const own = table('of-range/points.csv').filter((row) => row.startsWith('row 4,'));
+    const graded = table('range/graded-points.csv').filter((row) => row.startsWith('14,'));
+    expect(own).toEqual(graded.map((row) => row.replace('14,', 'row 4,')));
+  });
+
+  it('may stand in a column, as a size does in a chart, or have no name', async () => {
+    await place.run('draft', 'bodies.csv', ...PENCIL, '--out', 'in-rows');
+    const columns = ['waist', 'hip', 'waist_to_hip', 'skirt_length'].map(
+      (name, c) => `${name},${ROWS.map((row) => row.split(',')[c]).join(',')}`,
+    );
+    place.write(
+      'turned.csv',
+      `# unit: cm\nmeasurement,${NAMES.join(',')}\n${columns.join('\n')}\n`,
+    );
+    await place.run('draft', 'turned.csv', ...PENCIL, '--out', 'in-columns');
+    expect(place.read('in-columns/body-2.svg')).toBe(place.read('in-rows/body-3.svg'));
+    const nameless = list([]).replace('name,', '').replace(/^,/gmu, '');
+    place.write('nameless.csv', nameless);
+    const { status } = await place.run('draft', 'nameless.csv', ...PENCIL, '--out', 'nameless');
+    expect(status).toBe(0);
+    expect(table('nameless/finished-measurements.csv')).toEqual(
+      table('in-rows/finished-measurements.csv'),
+    );
+    expect(place.read('nameless/body-3.svg')).toContain('Size row 3');
+  });
+
+  it('measures body plus ease, a row a body', async () => {
+    await place.run('draft', 'bodies.csv', '--style', 'shared-pencil', '--out', 'sums');
+    const [header = '', ...rows] = table('sums/finished-measurements.csv');
+    const cells = rows.map((row) => row.split(','));
+    // The style brings 1 cm of ease to the waist and 4 cm to the hip.
+    const column = (name: string): number[] =>
+      cells.map((row) => Number(row[header.split(',').indexOf(name)]));
+    expect(column('waist_cm')).toEqual([69, 75.5, 111]);
+    expect(column('hip_cm')).toEqual([100, 105, 122]);
+    expect(column('center_front_length_cm')).toEqual([60, 62, 58]);
+  });
+});
+
+describe('a row that cannot be used', () => {
+  const bad = [
+    ['x,96,20,60', '3,2,waist_girth,"a measurement is not a number'],
+    ['68,,20,60', '3,3,hip_girth,"a measurement is missing'],
+    ['27,39,20,60', "3,2,waist_girth,waist_girth is no adult's in centimeters; in inches it would"],
+    ['68,96,,60', '3,4,waist_to_hip,"a measurement is missing'],
+    ['68,96,20 in,60', '3,4,waist_to_hip,"a cell is in inches, its chart in centimeters'],
+    ['68,96,20,-60', '3,5,skirt_length,"a measurement is not above zero'],
+  ] as const;
+
+  it.each(bad)(
+    '%s is set aside with place and reason, and the others go on',
+    async (row, words) => {
+      place.write('bad.csv', list(NAMES, [row, ...ROWS.slice(1)]));
+      const call = ['draft', 'bad.csv', ...PENCIL, '--out', 'bad'];
+      const { status, stdout, stderr } = await place.run(...call);
+      expect([status, stderr]).toEqual([1, '']);
+      expect(stdout).toContain('3 bodies, 2 drafted');
+      const [, refused = '', ...others] = table('bad/refused.csv');
+      expect(refused.startsWith(words), refused).toBe(true);
+      expect(others).toEqual([]);
+      expect(table('bad/drafts.csv').map((line) => line.split(',')[0])).toEqual([
+        ...['body', 'row 4', 'row 5'],
+      ]);
+      expect(readdirSync(join(place.path, 'bad'))).not.toContain('body-3.svg');
+    },
+  );
+
+  it('is none where the list as a whole is wrong: that is refused, and nothing is written', async () => {
+    const refusals = [
+      [list(NAMES).replace('# unit: cm\n', ''), [], 'does not say in which unit'],
+      [list(NAMES).replace(',hip,', ',head,'), [], 'no row hip_girth'],
+      [list(NAMES), ['--set', 'hip_eas=2 cm'], 'Did you mean hip_ease?'],
+      [list(NAMES), ['--rows', '3,9'], 'row 3 to row 5, by their numbers. Got: 9.'],
+      ['', [], 'the list of bodies is empty'],
+    ] as const;
+    for (const [text, more, words] of refusals) {
+      place.write('whole.csv', text);
+      const { status, stdout, stderr } = await place.run(
+        ...['draft', 'whole.csv', ...PENCIL, ...more, '--out', 'whole'],
+      );
+      expect([status, stdout]).toEqual([2, '']);
+      expect(stderr).toContain(words);
+      expect(readdirSync(place.path)).not.toContain('whole');
+    }
+  });
+});
+
+describe('names', () => {
+  const print = ['--paper', 'a0', '--booklet', 'none', '--rows', '3,4'];
+
+  it('stand in drafts.csv, on the drawing and the sheets of their body, and nowhere else', async () => {
+    place.write('named.csv', list(NAMES, ['68,96,20,60', ...ROWS.slice(1)]));
+    const { stdout, stderr } = await place.run(
+      ...['draft', 'named.csv', ...PENCIL, ...print, '--verbose', '--out', 'named'],
+    );
+    expect(stdout + stderr).not.toContain('Quill');
+    const files = contents(join(place.path, 'named'));
+    const having = [...files].filter(([, text]) => text.includes('Quill')).map(([path]) => path);
+    expect(having.map((path) => path.replace(/^.*\//u, ''))).toEqual([
+      ...['body-3.svg', 'body-4.svg', 'drafts.csv'],
+    ]);
+    expect(place.read('named/body-3.svg')).not.toContain('Bea');
+    expect([...files.keys()].some((path) => /named\/.*(?:Ada|Quill)/u.test(path))).toBe(false);
+  });
+
+  it('are left out with --anonymous, and so is what was typed in a wrong cell', async () => {
+    place.write('private.csv', list(['Ada Quill', 'Bea Quill'], ['Ada Quill,96,20,60', ...ROWS]));
+    const { stdout, stderr } = await place.run(
+      ...['draft', 'private.csv', ...PENCIL, '--anonymous', '--json', '--out', 'private'],
+    );
+    expect(stdout + stderr).not.toContain('Quill');
+    for (const [path, text] of contents(join(place.path, 'private')))
+      expect(text.includes('Quill'), path).toBe(false);
+    expect(place.read('private/body-4.svg')).toContain('Size row 4');
+  });
+
+  it('that the font of printed files lacks give way to the row, and a line says so', async () => {
+    place.write('letters.csv', list(['\u674e', 'Bea Quill'], ROWS.slice(0, 2)));
+    const { status, stdout } = await place.run(
+      ...['draft', 'letters.csv', ...PENCIL, ...print, '--out', 'letters'],
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/font lacks letters of\s+their names: row 3/u);
+    for (const row of [3, 4]) {
+      const bytes = readFileSync(join(place.path, `letters/body-${row}-print-a0.pdf`));
+      expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    }
+  });
+});
