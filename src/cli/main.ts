@@ -22,7 +22,7 @@ const NO_COMMAND = 'no command is named';
 
 const MORE = `
 Begin with: skirtgrade grade my-chart.csv --base 10
-skirtgrade <command> --help has options and examples, skirtgrade help topics.
+skirtgrade <command> --help tells its options, skirtgrade help lists topics.
 
 Exit codes: 0 nothing failed; 1 written, but a check failed; 2 wrong input, and
 nothing written; 3 a fault of the program; 4 its words could not be written.`;
