@@ -1,5 +1,7 @@
-/** Plants a mutant in the texts of src as they are loaded; no file is touched. */
-import type { Plugin } from 'vitest/config';
+/** Plants a mutant in the texts of src as they are built for the tests; no file is touched. */
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Plugin } from 'esbuild';
 import type { Mutant } from './mutants';
 
 /** The text with the slip in it. Throws an Error unless its place is there exactly once. */
@@ -11,10 +13,15 @@ export function planted(text: string, { file, find, replace }: Mutant): string {
 }
 
 export function planting(mutant: Mutant): Plugin {
+  const place = resolve('src', mutant.file);
   return {
     name: 'planted-mutant',
-    enforce: 'pre',
-    transform: (code, id) =>
-      id.endsWith(`/src/${mutant.file}`) ? planted(code, mutant) : undefined,
+    setup(build) {
+      build.onLoad({ filter: /\.ts$/ }, ({ path }) =>
+        path === place
+          ? { contents: planted(readFileSync(path, 'utf8'), mutant), loader: 'ts' }
+          : undefined,
+      );
+    },
   };
 }
