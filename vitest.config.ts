@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Plugin } from 'esbuild';
 import { defineConfig } from 'vitest/config';
 import type { ViteUserConfig } from 'vitest/config';
-import { nativeEngine } from './test/native-engine';
+import { nativeEngine } from './test/native-engine.ts';
 
 /** Asks Poppler, qpdf, librsvg and ezdxf, which npm does not install. */
 const OUTSIDE = 'test/outside/**/*.test.ts';
