@@ -3,7 +3,7 @@ import { InputError } from '../errors';
 import { excerpt } from '../table/tidy-text';
 import { LIKELY_MEANING } from '../tolerance';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
-import { farthestFromNeighbors } from './neighbors';
+import { farthestFromNeighbors } from './row-neighbors';
 import { ADULT_GIRTHS, boundsOf, isImpossible, isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
 

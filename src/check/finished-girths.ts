@@ -1,7 +1,7 @@
 /** Finished waist and hip, measured from the outlines, against body plus ease. */
 import type { DraftedPattern } from '../grade/graded-pattern';
 import { draftedSizes, measureOf } from '../grade/graded-pattern';
-import { finishedMeasures, measureNamed } from '../measure/finished';
+import { finishedMeasures } from '../measure/finished';
 import { WAIST_EDGE, skirtPoints } from '../measure/skirt-points';
 import { usualTolerance } from '../measure/tolerances';
 import { MEETS_TARGET } from '../tolerance';
@@ -43,7 +43,7 @@ export function checkFinishedGirths(range: DraftedPattern, display: LengthDispla
       const missedBy = (girthOf: number): number =>
         opens ? Math.max(0, expected - girthOf) : Math.abs(girthOf - expected);
       const off = missedBy(measured);
-      const held = severityOf(off, missedBy(measureNamed(exact, measure)));
+      const held = severityOf(off, missedBy(measureOf({ measures: exact }, measure)));
       const isSmaller = held === 'ok' && ease < 0;
       const byRounding = held === 'note' || held === 'warning';
       return {

@@ -3,7 +3,7 @@ import type { DraftedPattern } from '../grade/graded-pattern';
 import { draftedSizes, measureOf } from '../grade/graded-pattern';
 import { roundEachStep } from '../grade/rounding';
 import { applyRules } from '../grade/rules';
-import { finishedMeasures, measureNamed } from '../measure/finished';
+import { finishedMeasures } from '../measure/finished';
 import { panelGirths, skirtPoints } from '../measure/skirt-points';
 import { SEAM_FAILURE } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -25,8 +25,8 @@ export function noteRoundingDrift(range: DraftedPattern, display: LengthDisplay)
     const exact = finishedMeasures(points, size.draft.pieces);
     const stepwise = finishedMeasures(points, drifted[i] ?? []);
     return girths.map((girth) => ({
-      off: measureOf(size, girth) - measureNamed(exact, girth),
-      drift: measureNamed(stepwise, girth) - measureNamed(exact, girth),
+      off: measureOf(size, girth) - measureOf({ measures: exact }, girth),
+      drift: measureOf({ measures: stepwise }, girth) - measureOf({ measures: exact }, girth),
     }));
   });
   const worst = girths.map((_, k) =>

@@ -1,7 +1,7 @@
 /** The vent or slit at center back: clear of the zip, above the knee, and of a usual length. */
 import type { DraftedPattern, GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import { draftedSizes } from '../grade/graded-pattern';
-import { cornerAngle } from '../measure/corner';
+import { cornerAngle } from '../pattern/corner-angle';
 import type { Piece } from '../pattern/piece';
 import { panelsOf } from '../pattern/piece';
 import { shopLength } from '../pattern/shop-length';

@@ -1,5 +1,5 @@
 /** In words and figures, what a sheet would do to the garment. */
-import { measureNamed } from '../measure/finished';
+import { measureOf } from '../grade/graded-pattern';
 import { panelGirths } from '../measure/skirt-points';
 import { seamGaps } from '../study/mark/seam-gaps';
 import type { WornSize } from '../study/mark/worn-sheet';
@@ -19,7 +19,10 @@ export function garmentReport(
   const rows = worn.map(({ label, right, sheet }) => [
     label,
     ...girths.flatMap((girth) => {
-      const [own, made] = [measureNamed(right, girth), measureNamed(sheet, girth)];
+      const [own, made] = [
+        measureOf({ measures: right }, girth),
+        measureOf({ measures: sheet }, girth),
+      ];
       return [show(made), show(own), show(made - own)];
     }),
   ]);
@@ -45,7 +48,7 @@ function girthWords(
   const offs = worn
     .map(({ label, right, sheet }) => ({
       label,
-      off: measureNamed(sheet, measure) - measureNamed(right, measure),
+      off: measureOf({ measures: sheet }, measure) - measureOf({ measures: right }, measure),
     }))
     .filter(({ off }) => !(Math.abs(off) <= MEETS_TARGET));
   if (offs.length === 0)

@@ -1,9 +1,9 @@
 /** What a command needs of the world; tests give their own. */
 import { isAbsolute, join } from 'node:path';
-import { decodedDrawing } from '../dxf/decode';
+import { decodedDrawing } from '../dxf/drawing-text';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
-import { decodedTable } from '../table/decode';
+import { decodedTable } from '../table/table-text';
 import type { ReadFile } from './read-file';
 import { readBounded, readStandardInput } from './read-file';
 import { progressLine } from './progress';

@@ -9,8 +9,8 @@ import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
 import type { RuleTable } from './rule-table';
 import { RULE_WORDS } from './rule-words';
-import type { Labeled } from './size-label';
-import { labeled } from './size-label';
+import type { Labeled } from './named-size';
+import { labeled } from './named-size';
 
 type Table = Pick<RuleTable, 'sizes' | 'sample' | 'rules'>;
 

@@ -3,8 +3,8 @@ import { InputError } from '../errors';
 import { refuseGrowing } from './growing-blocks';
 import type { PlacedBlock } from './placed-blocks';
 import type { RuleTable } from './rule-table';
-import type { Labeled } from './size-label';
-import { isIn, labeled } from './size-label';
+import type { Labeled } from './named-size';
+import { isIn, labeled } from './named-size';
 
 /**
  * Throws InputError `dxf-malformed` for a nest, of which each size of a piece is a block of its own,

@@ -6,7 +6,7 @@ import { writeRuleTable } from '../dxf/rule-table';
 import { ruleNumbers, writeD6673 } from '../dxf/write-d6673';
 import { writeNest } from '../dxf/write-nest';
 import type { GradeResult } from '../jobs/grade-result';
-import { cornerAngle } from '../measure/corner';
+import { cornerAngle } from '../pattern/corner-angle';
 import type { PatternPiece } from '../pattern/pattern';
 import type { SeamPair } from '../pattern/seam-pair';
 import { meetsItself } from '../pattern/seam-pair';

@@ -18,8 +18,3 @@ export function finishedMeasures(
     return value === undefined ? [] : [{ name: point.measure, value }];
   });
 }
-
-/** A measure in mm by its name; NaN if it is not taken. */
-export function measureNamed(measures: readonly Measure[], name: string): number {
-  return measures.find((measure) => measure.name === name)?.value ?? NaN;
-}

@@ -3,7 +3,7 @@ import { besidePoints } from '../given/beside';
 import type { Axis } from '../rule-sheet/rule-sheet';
 import { growthOf } from '../rule-sheet/steps';
 import { CAUSE_CLEAR_BY, RULES_TELL_BY, SEAM_TELLS, STEP_SHAPE } from '../tolerance';
-import { besideOddness, oddness } from './evidence/neighbors';
+import { besideOddness, oddness } from './evidence/namesakes';
 import { irregularity } from './evidence/regularity';
 import { weigher } from './evidence/weigh';
 import type { RuledPoint } from '../rule-sheet/point-rules';

@@ -1,7 +1,7 @@
 /** A side of a seam as it is walked with a tape: its length, and what is met on the way. */
-import { angleBetween, distance, scale } from '../geometry/point';
-import type { Segment } from '../geometry/segment';
-import { segmentLength, segmentTangent } from '../geometry/segment';
+import { distance } from '../geometry/point';
+import { segmentLength } from '../geometry/segment';
+import { angleBetweenEdges } from '../pattern/corner-angle';
 import { nearestEdgePlace } from '../pattern/edge-place';
 import type { SeamSide } from '../pattern/seam-pair';
 import type { Edge, NotchPlace, Piece } from '../pattern/piece';
@@ -104,7 +104,7 @@ function walkEdge(piece: Piece, seam: string): Walk {
     joins: [],
     darts,
     joints,
-    angles: [angleAt(piece, before, first), angleAt(piece, last, after)],
+    angles: [angleBetweenEdges(piece, before, first), angleBetweenEdges(piece, last, after)],
     ends: [`${name}.${first.from}`, `${name}.${last.to}`],
     beside: [`${name}.${before?.seam ?? ''}`, `${name}.${after?.seam ?? ''}`],
   };
@@ -170,15 +170,4 @@ export function edgesInOrder(outline: readonly Edge[], seam: string): readonly E
   );
   const turned = start <= 0 ? outline : [...outline.slice(start), ...outline.slice(0, start)];
   return turned.filter((edge) => edge.seam === seam);
-}
-
-function angleAt(piece: Piece, before: Edge | undefined, after: Edge | undefined): number {
-  const arriving = before && edgeSegments(piece, before).at(-1);
-  const leaving = after && edgeSegments(piece, after)[0];
-  if (arriving === undefined || leaving === undefined) return NaN;
-  return angleBetween(back(arriving), segmentTangent(leaving, 0));
-}
-
-function back(segment: Segment): { x: number; y: number } {
-  return scale(segmentTangent(segment, 1), -1);
 }

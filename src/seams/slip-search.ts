@@ -5,7 +5,7 @@ import { oddFormulas } from './odd-formulas';
 import type { OddSlip } from './odd-rules';
 import { oddRules } from './odd-rules';
 import type { Regrader } from './regrade';
-import { formulaPoints, formulaSlips } from './slips/formula';
+import { formulaPoints, formulaSlips } from './slips/formula-slips';
 import type { SheetState } from './slips/sheet-state';
 import type { Closing } from './slips/subject';
 import { subjectPoints } from './slips/subject';

@@ -37,11 +37,7 @@ export function girthForStep(step: number, level: number, walker: Walker): numbe
   return hullOfLegs(step / SHARE.careful, level, walker);
 }
 
-/** The step in mm that a girth allows at a level, by the careful figure; infinite where it holds none. */
-export function stepInGirth(girth: number, level: number, walker: Walker): number {
-  return strideAt(girth, level, walker).step;
-}
-
+/** The step that a girth allows at a level; infinite where it holds none. */
 function strideAt(girth: number, level: number, walker: Walker): Stride {
   const hull = stepOfHull(girth, level, walker);
   // As long as both legs: nothing holds the step, and there is nothing to be careful about.

@@ -116,11 +116,6 @@ export function isSeeming(
   );
 }
 
-/** The unit that `# unit: cm` states. Throws InputError as `oneUnit`, and `sheet-malformed`. */
-export function statedUnit(statements: Statements): LengthUnit | undefined {
-  return agreedUnit(statements, []);
-}
-
 /**
  * The one unit that a file states and that the labels of its columns name; undefined if neither
  * does. Throws InputError `unit-unknown`, `unit-contradicted`, and `sheet-malformed` for a line that

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { farthestFromNeighbors } from '../../src/chart/neighbors';
+import { farthestFromNeighbors } from '../../src/chart/row-neighbors';
 import { readChart } from '../../src/chart/read-chart';
 import { publishedTable, publishedTables } from '../../src/standards/published-tables';
 import { fromMillimeters, trimmed } from '../../src/units';

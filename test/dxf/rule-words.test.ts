@@ -1,6 +1,6 @@
 /** Which point a rule belongs to, words in other alphabets, and what is not read. */
 import { describe, expect, it } from 'vitest';
-import { decodedDrawing } from '../../src/dxf/decode';
+import { decodedDrawing } from '../../src/dxf/drawing-text';
 import { expectRefusal } from '../expect-refusal';
 import {
   MILLIMETERS,

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { girthAt } from '../../src/stride/girth-profile';
 import type { GirthProfile } from '../../src/stride/girth-profile';
-import { girthForStep, longestStride, openingForStep, stepInGirth } from '../../src/stride/stride';
+import { girthForStep, longestStride, openingForStep } from '../../src/stride/stride';
 import { hullOfLegs, stepOfHull } from '../../src/stride/two-legs';
+import type { Walker } from '../../src/stride/walker';
 import { walkerOf, wantedStep } from '../../src/stride/walker';
 import {
   JOINT,
@@ -36,6 +37,10 @@ const REMEMBERED = [
   ['the lower calf', 200, 134],
   ['the ankle', 360, 146],
 ] as const;
+
+/** mm that a skirt of this girth at one level allows. */
+const stepInGirth = (girth: number, level: number, walker: Walker): number =>
+  longestStride([{ level, girth }], walker).step;
 
 describe('the band round two legs', () => {
   // The convex hull of two outlines laid down as points, in hull-by-hand.ts.

@@ -5,7 +5,7 @@ import { readChart } from '../../src/chart/read-chart';
 import { writeChart } from '../../src/chart/write-chart';
 import { writtenCsv } from '../../src/table/written-csv';
 import { typedForDate } from '../../src/table/date-cell';
-import { decodedTable } from '../../src/table/decode';
+import { decodedTable } from '../../src/table/table-text';
 import { lengthCell, readTypedTable } from '../../src/table/typed-table';
 import { withoutTextMark, writtenCell } from '../../src/table/written-cell';
 import { expectRefusal } from '../expect-refusal';

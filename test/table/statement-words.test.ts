@@ -1,8 +1,11 @@
+import type { Statements } from '../../src/table/statements';
 import { describe, expect, it } from 'vitest';
 import { expectRefusal } from '../expect-refusal';
-import { statedBy, statedDown, statedUnit, statementsOf } from '../../src/table/statements';
+import { statedBy, statedDown, agreedUnit, statementsOf } from '../../src/table/statements';
 
 const stating = (text: string) => statementsOf('sheet.csv', [{ row: 1, text }], []);
+
+const statedUnit = (statements: Statements) => agreedUnit(statements, []);
 
 describe('a statement in other words', () => {
   it.each([

@@ -1,5 +1,6 @@
+import type { Statements } from '../../src/table/statements';
 import { describe, expect, it } from 'vitest';
-import { agreedUnit, statedBy, statedDown, statedUnit } from '../../src/table/statements';
+import { agreedUnit, statedBy, statedDown } from '../../src/table/statements';
 import { readTypedTable } from '../../src/table/typed-table';
 import { readPattern } from '../../src/given/read-pattern';
 import { readSeams } from '../../src/seams/read-seams';
@@ -9,6 +10,8 @@ import { expectRefusal } from '../expect-refusal';
 const file = 'table.csv';
 const read = (text: string) =>
   readTypedTable<'edge' | 'ease' | 'note'>(text, file, ['edge', 'ease'], ['note']);
+
+const statedUnit = (statements: Statements) => agreedUnit(statements, []);
 
 describe('a typed table', () => {
   it.each([

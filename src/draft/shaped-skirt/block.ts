@@ -14,7 +14,7 @@ import { dartNames, lastDart } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
 import { skirtPanel } from '../skirt-traits';
 import { derivedPieces } from './derived-pieces';
-import { SHAPED_SKIRT_PARAMETERS } from './parameters';
+import { SHAPED_SKIRT_PARAMETERS } from './shape-parameters';
 import { PIECE_PARAMETERS } from './piece-parameters';
 import type { Vent } from './vent';
 import { PANEL_TRUING } from './panel-truing';

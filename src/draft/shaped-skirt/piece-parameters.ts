@@ -1,7 +1,7 @@
 /** Parameters of the pieces that go with the panels: waist finish, lining, zip. */
 import type { ParameterDefinition } from '../block';
 import { both } from '../market-value';
-import { lengthParameter } from './parameters';
+import { lengthParameter } from './shape-parameters';
 
 const COMMON_PRACTICE = 'common practice, no source';
 const WAISTLINES = 'extension bulletin CT-MMB.186, Waistline treatments';

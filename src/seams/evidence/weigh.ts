@@ -14,7 +14,7 @@ import type { PairWalk } from '../walk-pair';
 import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
 import { pieceMisfit, seamMisfit } from './fit';
-import { oddness } from './neighbors';
+import { oddness } from './namesakes';
 import { irregularity } from './regularity';
 import { growing, nearing } from './widening';
 

@@ -2,7 +2,7 @@
 import type { Point } from '../../geometry/point';
 import type { Pattern } from '../../pattern/pattern';
 import type { Axis } from '../../rule-sheet/rule-sheet';
-import { namesakeMoves } from '../evidence/neighbors';
+import { namesakeMoves } from '../evidence/namesakes';
 import type { RuledPoint } from '../../rule-sheet/point-rules';
 import type { SheetState } from './sheet-state';
 import { movesNow, nameOf } from './sheet-state';

@@ -2,7 +2,7 @@
 import type { Redraft } from '../../grade/redraft';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { SAME_PLACE } from '../../tolerance';
-import { sameNamed } from '../evidence/neighbors';
+import { sameNamed } from '../evidence/namesakes';
 import type { RuledPoint } from '../../rule-sheet/point-rules';
 import { along } from './sheet-moves';
 import type { SheetState } from './sheet-state';
