@@ -41,6 +41,7 @@ export type InputErrorCode =
   | 'sizes-too-few'
   | 'range-turns'
   | 'standard-unknown'
+  | 'population-unknown'
   | 'style-unknown'
   | 'parameter-unknown'
   | 'parameter-twice'

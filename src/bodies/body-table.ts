@@ -49,15 +49,14 @@ function bodyRows(records: readonly SheetRecord[], headerAt: number): ChartTable
 }
 
 /**
- * The column (from 0) with the names of the bodies: one that is called so, else the first that is no
- * measurement; undefined if every column is one.
+ * The column (from 0) with the names of the bodies: one that is called so, else the first column where it
+ * is no measurement; undefined for none.
  */
 export function nameColumn({ cells }: SheetRecord): number | undefined {
   const keys = cells.map(labelKey);
   const called = NAME_WORDS.map((word) => keys.indexOf(word)).find((column) => column >= 0);
   if (called !== undefined) return called;
-  const first = cells.findIndex((cell) => recognizeMeasurement(cell) === undefined);
-  return first < 0 ? undefined : first;
+  return recognizeMeasurement(cells[0] ?? '') === undefined ? 0 : undefined;
 }
 
 /** The columns (from 0) of a header that have a heading and are not that of the names. */

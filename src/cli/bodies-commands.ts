@@ -3,12 +3,13 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { LINES_SHOWN } from '../render/lines-shown';
+import type { CoverageCommandOptions } from './coverage-command';
 import type { DraftCommandOptions } from './draft-command';
 import type { AddCommands } from './options';
-import { list, replaceOption, unitOption, withStyle, withTelling } from './options';
+import { jsonOption, list, replaceOption, unitOption, withStyle, withTelling } from './options';
 import { withPrinting } from './printing-options';
 
-/** Adds `draft`. */
+/** Adds `draft` and `coverage`. */
 export const addBodiesCommands: AddCommands = (program, io, end) => {
   const drafting = withStyle(
     program
@@ -42,4 +43,35 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
     const { draftCommand } = await import('./draft-command');
     end(await draftCommand(bodies, options, io));
   });
+  addCoverage(program, io, end);
+};
+
+const addCoverage: AddCommands = (program, io, end) => {
+  withStyle(
+    program
+      .command('coverage')
+      .description('tell whom the sizes of a chart fit, and whom they leave out')
+      .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
+      .optionsGroup('The bodies:')
+      .option('--population <name>', 'a survey that comes with the program (us-army-women-1988)')
+      .option('--bodies <survey.csv>', 'a list of measured bodies instead, one a row')
+      .option('--weights <column>', 'its column of how many people each stands for')
+      .optionsGroup('What fits:')
+      .option('--waist-tolerance <length>', 'how far a waist may be off (2cm, or 3/4in)')
+      .option('--hip-tolerance <length>', 'how far a hip may be off (4cm, or 1 1/2in)')
+      .option('--give <percent>', 'how much the cloth gives, such as 5%'),
+  )
+    .optionsGroup('A range proposed:')
+    .option('--suggest <count>', 'propose so many sizes for the same bodies')
+    .optionsGroup('The words:')
+    .addOption(unitOption("unit of what is told (the chart's)"))
+    .option('--fractions', 'write inches as fractions')
+    .addOption(jsonOption())
+    .optionsGroup('The files:')
+    .option('--out <folder>', 'write the shares (CSV) and their picture (SVG)')
+    .addOption(replaceOption())
+    .action(async (chart: string, options: CoverageCommandOptions) => {
+      const { coverageCommand } = await import('./coverage-command');
+      end(await coverageCommand(chart, options, io));
+    });
 };

@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import assess from './help/assess.txt';
 import chart from './help/chart.txt';
 import check from './help/check.txt';
+import coverage from './help/coverage.txt';
 import draft from './help/draft.txt';
 import exercise from './help/exercise.txt';
 import explain from './help/explain.txt';
@@ -18,6 +19,7 @@ export const EXAMPLES: ReadonlyMap<string, string> = new Map(
     assess,
     chart,
     check,
+    coverage,
     draft,
     exercise,
     explain,

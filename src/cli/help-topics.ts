@@ -4,6 +4,7 @@ import assessing from './help/assessing.txt';
 import bodies from './help/bodies.txt';
 import charts from './help/charts.txt';
 import cloth from './help/cloth.txt';
+import populations from './help/populations.txt';
 import exchange from './help/exchange.txt';
 import files from './help/files.txt';
 import json from './help/json.txt';
@@ -28,6 +29,7 @@ export const TOPICS: ReadonlyMap<string, string> = new Map([
   ['walking', walking],
   ['sizes', sizes],
   ['bodies', bodies],
+  ['populations', populations],
   ['rounding', rounding],
   ['allowances', allowances],
   ['own-pattern', ownPattern],

@@ -17,6 +17,7 @@ const COMMANDS = [
     'exercise',
     'styles',
     'draft',
+    'coverage',
   ],
 ];
 

@@ -55,6 +55,10 @@ const CALLS: readonly (readonly [call: readonly string[], fields: readonly strin
     ['draft', 'bodies.csv'],
     ['bodies', 'style', 'unit', 'drafted', 'refused', 'folder', 'files'],
   ],
+  [
+    ['coverage', 'sedge.csv'],
+    ['chart', 'style', 'crowd', 'rules', 'coverage', 'changes', 'published'],
+  ],
   [['styles'], ['styles']],
   [['styles', 'pencil'], ['styles']],
   [

@@ -28,6 +28,7 @@ export const ROOMS = [
   'print',
   'jobs',
   'bodies',
+  'coverage',
   'files',
   'study/mark',
   'study/explain',

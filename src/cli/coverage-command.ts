@@ -1,0 +1,195 @@
+/** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
+import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
+import { coverChart } from '../coverage/cover-chart';
+import { LEFT_OUT } from '../coverage/fit';
+import { LEFT_OUT_WORDS, changeWords, percentWords, sourceNotes } from '../coverage/words';
+import { coverageFiles, suggestedChart } from '../files/coverage-files';
+import type { LengthDisplay, LengthUnit } from '../units';
+import { UNIT_WORDS, showLength, showNumber } from '../units';
+import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { writtenFacts } from './json-facts';
+import { readNamed } from './read-named';
+import type { StyleOptions } from './style-request';
+import { styleRequest } from './style-request';
+import { textTable, wrappedParagraph } from './text-table';
+import { withoutUndefined } from './without-undefined';
+import type { WrittenFiles } from './write-files';
+
+/** The options of `coverage` as commander reads them. */
+export interface CoverageCommandOptions extends StyleOptions, AsDocument {
+  readonly bodies?: string;
+  readonly weights?: string;
+  readonly population?: string;
+  readonly waistTolerance?: string;
+  readonly hipTolerance?: string;
+  readonly give?: string;
+  readonly suggest?: string;
+  readonly unit?: LengthUnit;
+  readonly fractions?: boolean;
+  readonly out?: string;
+  readonly replace?: boolean;
+}
+
+/** Tells the shares, and writes them and the picture where a folder is asked for. Gives 0. */
+export async function coverageCommand(
+  path: string,
+  options: CoverageCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const chart = readNamed(io, path);
+  const { style, set, bodies, suggest, out, replace } = options;
+  const { weights, population, waistTolerance, hipTolerance, give } = options;
+  const request: CoverRequest = {
+    ...{ chart: chart.text, file: chart.file },
+    ...styleRequest({ style, set }, io),
+    ...withoutUndefined({ weights, population, waistTolerance, hipTolerance, give }),
+    ...(bodies === undefined ? {} : { bodies: readNamed(io, bodies) }),
+    ...(suggest === undefined ? {} : { suggest: Number(suggest) }),
+  };
+  const result = coverChart(request);
+  const display = {
+    unit: options.unit ?? result.chart.unit,
+    fractions: options.fractions ?? false,
+  };
+  const written =
+    out === undefined
+      ? undefined
+      : await io.write(out, coverageFiles(result, display), { set: 'coverage', replace });
+  return tell(io, 'coverage', options.json, {
+    exitCode: 0,
+    words: () => coverageReport(result, display, written),
+    facts: () => ({
+      ...coverageFacts(result),
+      ...(written === undefined ? {} : writtenFacts(written)),
+    }),
+  });
+}
+
+function coverageReport(
+  result: ChartCoverage,
+  display: LengthDisplay,
+  written: WrittenFiles | undefined,
+): string {
+  const { range, suggested, changes } = result;
+  const { served, leftOut } = range.coverage;
+  const out = LEFT_OUT.map((why) => ({ share: leftOut[why], words: LEFT_OUT_WORDS[why] }))
+    .filter(({ share }) => share > 0)
+    .map(({ share, words }) => [`  ${percentWords(share)}`, words]);
+  return [
+    wrappedParagraph(
+      `${range.name}: ${percentWords(served)} find one of its ${range.sizes.length} sizes, ` +
+        `style ${result.style}`,
+    ) +
+      sourceNotes(result)
+        .map((note) => wrappedParagraph(note))
+        .join(''),
+    wrappedParagraph(rulesWords(result, display)),
+    sizesTable(range, display),
+    ...(out.length === 0 ? [] : [`Left out\n${textTable(out, 2)}`]),
+    ...(changes.length === 0 ? [] : [changesReport(result, display)]),
+    publishedReport(result),
+    ...(suggested === undefined ? [] : [suggestedReport(result, suggested, display)]),
+    ...(written === undefined
+      ? []
+      : [wrappedParagraph(`Written to ${written.folder}: ${written.names.join(', ')}`, 2)]),
+  ].join('\n');
+}
+
+function rulesWords({ rules, range }: ChartCoverage, display: LengthDisplay): string {
+  const [size] = range.sizes.slice(Math.floor(range.sizes.length / 2));
+  const { waist, hip } = rules;
+  const show = (mm: number | undefined): string => showLength(mm ?? NaN, display);
+  return (
+    `A size fits where the body's waist is at most ${show(size?.waistTolerance.larger)} larger or ` +
+    `${show(size?.waistTolerance.smaller)} smaller than the size's own, and the hip at most ` +
+    `${show(size?.hipTolerance.larger)} larger or ${show(size?.hipTolerance.smaller)} smaller: the ` +
+    `tolerance, on the larger side no more than the ease (waist ${show(waist.ease)}, hip ${show(hip.ease)})` +
+    (waist.give === 0 ? '' : ` and what the cloth gives, ${percentWords(waist.give)}`) +
+    '. The tolerances are our own choice where none is asked for.'
+  );
+}
+
+function sizesTable({ sizes, coverage }: CoveredRange, display: LengthDisplay): string {
+  const rows = sizes.map(({ label, waist, hip }, i) => [
+    label,
+    showNumber(waist, display),
+    showNumber(hip, display),
+    percentWords(coverage.bySize[i] ?? 0),
+  ]);
+  return `Share that each size serves, ${UNIT_WORDS[display.unit]}\n${textTable([
+    ['size', 'waist', 'hip', 'share'],
+    ...rows,
+  ])}`;
+}
+
+/** The best change of each kind; the one that wins most is told first. */
+function changesReport({ changes }: ChartCoverage, display: LengthDisplay): string {
+  const rows = changes.map((change) => {
+    const sign = change.wins < 0 ? '-' : '+';
+    return wrappedParagraph(
+      `  ${sign}${percentWords(Math.abs(change.wins))}  ${changeWords(change, display)}`,
+      11,
+    );
+  });
+  return `What one change would win, the best of each kind\n${rows.join('')}`;
+}
+
+function publishedReport({ published }: ChartCoverage): string {
+  const rows = published.map(({ name, sizes, coverage }) => [
+    `  ${name}`,
+    `${sizes.length} sizes`,
+    percentWords(coverage.served),
+  ]);
+  return `Published tables under the same rules\n${textTable(rows)}`;
+}
+
+function suggestedReport(
+  result: ChartCoverage,
+  suggested: CoveredRange,
+  display: LengthDisplay,
+): string {
+  return (
+    wrappedParagraph(
+      `${suggested.sizes.length} sizes proposed would serve ${percentWords(suggested.coverage.served)}. ` +
+        'Even intervals over waist and hip after ISO 8559-3, as it is known here from memory, unverified; ' +
+        'which first size and which steps is a search of our own. As a chart that grade takes:',
+    ) +
+    `\n${suggestedChart(result, suggested)}` +
+    `\n${sizesTable(suggested, display)}`
+  );
+}
+
+function coverageFacts({
+  range,
+  style,
+  source,
+  rules,
+  changes,
+  published,
+  suggested,
+}: ChartCoverage) {
+  const facts = ({ name, sizes, coverage }: CoveredRange): object => ({
+    name,
+    served: coverage.served,
+    sizes: sizes.map(({ label, waist, hip }, i) => ({
+      ...{ size: label, waist, hip },
+      share: coverage.bySize[i],
+    })),
+    left_out: coverage.leftOut,
+  });
+  return {
+    chart: range.name,
+    style,
+    crowd:
+      'bodies' in source
+        ? { bodies: source.file, counted: source.bodies.length, set_aside: source.setAside }
+        : { population: source.id, sample: source.sample, certainty: source.certainty },
+    rules,
+    coverage: facts(range),
+    changes: changes.map(({ kind, by, size, added, wins }) => ({ kind, by, size, added, wins })),
+    published: published.map(facts),
+    ...(suggested === undefined ? {} : { suggested: facts(suggested) }),
+  };
+}

@@ -1,0 +1,221 @@
+/** Whom a chart's sizes fit: the chart, a style and a crowd in, shares and changes out. */
+import { readChart } from '../chart/read-chart';
+import type { SizeChart } from '../chart/size-chart';
+import { findRow } from '../chart/size-chart';
+import { marketValue, both } from '../draft/market-value';
+import { InputError } from '../errors';
+import { draftRange } from '../jobs/draft-range';
+import type { GradeRequest } from '../jobs/requests';
+import { publishedTable, publishedTables } from '../standards/published-tables';
+import { lengthWithUnit } from '../table/length-with-unit';
+import { parseLength } from '../table/number-cell';
+import type { LengthUnit } from '../units';
+import type { Change, SizeBody } from './changes';
+import { bestChanges } from './changes';
+import type { Coverage, Crowd } from './coverage';
+import { coverageOf } from './coverage';
+import type { FitRules, FittedSize } from './fit';
+import { fittedSize } from './fit';
+import type { BivariateNormal, Population } from './population';
+import { DEFAULT_POPULATION, population } from './population';
+import { suggestedSizes } from './suggest';
+import type { Survey } from './survey';
+import { normalOf, readSurvey } from './survey';
+
+/** What is asked of a chart and a crowd. */
+export interface CoverRequest extends Pick<GradeRequest, 'chart' | 'file' | 'style' | 'set'> {
+  /** A list of bodies instead of a population. */
+  readonly bodies?: { readonly text: string; readonly file: string };
+  /** The column of the list that says how many people a body stands for. */
+  readonly weights?: string;
+  /** The id of a population; `us-army-women-1988` if absent. */
+  readonly population?: string;
+  /** How far a body may be off at waist and hip, with their units. */
+  readonly waistTolerance?: string;
+  readonly hipTolerance?: string;
+  /** How much the cloth gives, such as `5%`. */
+  readonly give?: string;
+  /** Sizes of a range to propose. */
+  readonly suggest?: number;
+}
+
+/** A range and whom it serves. */
+export interface CoveredRange {
+  readonly name: string;
+  readonly sizes: readonly FittedSize[];
+  readonly coverage: Coverage;
+}
+
+/** The coverage of a chart, and of what it may be held against. */
+export interface ChartCoverage {
+  readonly chart: SizeChart;
+  readonly style: string;
+  readonly rules: FitRules;
+  readonly source: Population | Survey;
+  readonly crowd: Crowd;
+  readonly normal: BivariateNormal;
+  readonly range: CoveredRange;
+  /** For a survey: the same from the normal that would stand for it. */
+  readonly byNormal: Coverage | undefined;
+  /** What wins most first; none for a chart of one size. */
+  readonly changes: readonly Change[];
+  /** Standards and trade tables under the same rules, the highest share first. */
+  readonly published: readonly CoveredRange[];
+  readonly suggested: CoveredRange | undefined;
+}
+
+/** Our own choice, no source: about half of a usual step at the waist; a hip hangs looser. */
+const WAIST_TOLERANCE = both('2 cm', '3/4 in');
+const HIP_TOLERANCE = both('4 cm', '1 1/2 in');
+/** By what girths of a proposed range are told apart. */
+const GRID = both('1 cm', '1/2 in');
+
+/** Sizes that may be proposed at most. The engine's own figure. */
+const MOST_SUGGESTED = 30;
+
+/** Holds a chart against a crowd. Throws InputError for what cannot be read or used. */
+export function coverChart(request: CoverRequest): ChartCoverage {
+  const chart = readChart(request.chart, request.file ?? 'chart');
+  const source = sourceOf(request);
+  const crowd: Crowd =
+    'bodies' in source
+      ? { kind: 'bodies', bodies: source.bodies }
+      : { kind: 'normal', normal: source };
+  const normal = crowd.kind === 'normal' ? crowd.normal : normalOf(crowd.bodies);
+  const { rules, style } = rulesOf(chart, request);
+  const grid = lengthOf(marketValue(GRID, chart.unit), chart.unit);
+  const covered = (name: string, bodies: readonly SizeBody[]): CoveredRange => {
+    const sizes = bodies.map((size) => fittedSize(size, rules));
+    return { name, sizes, coverage: coverageOf(crowd, sizes) };
+  };
+  const bodies = sizeBodies(chart);
+  const range = covered(chart.file, bodies);
+  return {
+    ...{ chart, style, rules, source, crowd, normal, range },
+    byNormal:
+      crowd.kind === 'normal' ? undefined : coverageOf({ kind: 'normal', normal }, range.sizes),
+    changes: bodies.length < 2 ? [] : bestChanges(crowd, bodies, rules, grid),
+    published: tables()
+      .map(({ name, bodies: own }) => covered(name, own))
+      .sort((a, b) => b.coverage.served - a.coverage.served),
+    suggested:
+      request.suggest === undefined
+        ? undefined
+        : covered(
+            'suggested',
+            suggestedSizes(crowd, normal, suggestedCount(request.suggest), rules, grid),
+          ),
+  };
+}
+
+function sourceOf({ bodies, weights, population: id }: CoverRequest): Population | Survey {
+  if (bodies === undefined) {
+    if (weights === undefined) return population(id ?? DEFAULT_POPULATION);
+    throw new InputError('bad-option', {
+      what: 'weights stand in a list of bodies',
+      allowed: 'together with a list of bodies',
+      got: weights,
+      place: { field: 'weights' },
+    });
+  }
+  if (id === undefined) return readSurvey(bodies.text, bodies.file, weights);
+  throw new InputError('bad-option', {
+    what: 'a list of bodies is a population of its own',
+    allowed: 'a list of bodies, or the name of a population',
+    got: id,
+    place: { field: 'population' },
+  });
+}
+
+/** The ease of the style in the middle size, and the tolerances. */
+function rulesOf(
+  chart: SizeChart,
+  { style, set, waistTolerance, hipTolerance, give }: CoverRequest,
+): { readonly rules: FitRules; readonly style: string } {
+  const middle = Math.floor(chart.sizes.length / 2);
+  const drafted = draftRange(chart, middle, {
+    ...(style === undefined ? {} : { style }),
+    ...(set === undefined ? {} : { set }),
+  });
+  const ease = (name: string): number => drafted.sizes[middle]?.draft.parameters.get(name) ?? 0;
+  const share = giveOf(give);
+  const { unit } = chart;
+  const waist = waistTolerance ?? marketValue(WAIST_TOLERANCE, unit);
+  const hip = hipTolerance ?? marketValue(HIP_TOLERANCE, unit);
+  return {
+    style: drafted.style.name,
+    rules: {
+      waist: {
+        ease: ease('waist_ease'),
+        tolerance: lengthOf(waist, unit, 'waistTolerance'),
+        give: share,
+      },
+      hip: { ease: ease('hip_ease'), tolerance: lengthOf(hip, unit, 'hipTolerance'), give: share },
+    },
+  };
+}
+
+/** mm. Throws InputError `bad-option` for what is no length above zero. */
+function lengthOf(text: string, unit: LengthUnit, field?: string): number {
+  const length = field === undefined ? parseLength(text, unit) : lengthWithUnit(text, unit, field);
+  if (length !== undefined && length > 0 && length <= MOST_TOLERANCE) return length;
+  throw new InputError('bad-option', {
+    what: 'the tolerance is not usable',
+    allowed: 'a length above 0 and up to 20 cm with its unit, such as 2cm or 3/4in',
+    got: text,
+    ...(field === undefined ? {} : { place: { field } }),
+  });
+}
+
+/** mm; a body that is further off is no such size. The engine's own figure. */
+const MOST_TOLERANCE = 200;
+
+/** `5%` or `0.05` as a share. Throws InputError `bad-option`. */
+function giveOf(text: string | undefined): number {
+  if (text === undefined) return 0;
+  const match = /^\s*(\d{1,3}(?:\.\d+)?)\s*(?:%|percent)\s*$/iu.exec(text);
+  const share = match === null ? NaN : Number(match[1]) / 100;
+  if (share >= 0 && share <= 1) return share;
+  throw new InputError('bad-option', {
+    what: 'the give of the cloth is not usable',
+    allowed: '0% to 100%, such as 5%',
+    got: text,
+    place: { field: 'give' },
+  });
+}
+
+function suggestedCount(count: number): number {
+  if (Number.isInteger(count) && count >= 2 && count <= MOST_SUGGESTED) return count;
+  throw new InputError('bad-option', {
+    what: 'the number of sizes to propose is not usable',
+    allowed: `a whole number from 2 to ${MOST_SUGGESTED}`,
+    got: `${count}`,
+    place: { field: 'suggest' },
+  });
+}
+
+function sizeBodies(chart: SizeChart): readonly SizeBody[] {
+  const girth = (name: string, i: number): number => findRow(chart, name)?.values[i] ?? NaN;
+  return chart.sizes.map((label, i) => ({
+    label,
+    waist: girth('waist_girth', i),
+    hip: girth('hip_girth', i),
+  }));
+}
+
+/** Every published table that is one of sizes. */
+function tables(): readonly { readonly name: string; readonly bodies: readonly SizeBody[] }[] {
+  return publishedTables()
+    .filter(({ kind, unusable }) => kind !== 'survey' && unusable === undefined)
+    .map(({ id }) => {
+      const { sizes, waist, hip } = publishedTable(id);
+      return {
+        name: id,
+        bodies: sizes.map((label, i) => ({
+          label,
+          waist: waist.values[i] ?? NaN,
+          hip: hip.values[i] ?? NaN,
+        })),
+      };
+    });
+}

@@ -1,0 +1,85 @@
+/** What a coverage rests on, in sentences for people. */
+import type { LengthDisplay } from '../units';
+import { showLength, trimmed } from '../units';
+import type { Change } from './changes';
+import type { ChartCoverage } from './cover-chart';
+import type { LeftOut } from './fit';
+import type { Tails } from './population';
+
+/** No tolerance: half of the last decimal that is told. */
+const LEAST_TOLD = 0.0005;
+
+/** A share as a person reads it. */
+export function percentWords(share: number): string {
+  return share > 0 && share < LEAST_TOLD ? 'under 0.1 %' : `${trimmed(100 * share, 1)} %`;
+}
+
+/** Why bodies are left out, in words that find no fault with them. */
+export const LEFT_OUT_WORDS: Readonly<Record<LeftOut, string>> = {
+  below: 'smaller than the range in waist or hip',
+  above: 'larger than the range in waist or hip',
+  between: 'between two sizes',
+  'fuller-hip': 'with more hip for their waist',
+  'slimmer-hip': 'with less hip for their waist',
+};
+
+/** Who was measured, when, how, and what that leaves out. */
+export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage): readonly string[] {
+  const limits =
+    "A survey is of some people at some time, and nobody's body is wrong. Lengths, posture and taste are " +
+    'not asked.';
+  if ('bodies' in source) {
+    const { file, bodies, setAside, weights } = source;
+    return [
+      `${bodies.length} bodies of ${file}, ` +
+        (weights === undefined ? 'each counted once' : `weighted by ${weights}`) +
+        (setAside === 0
+          ? ''
+          : `; ${setAside} set aside, whose waist, hip or weight cannot be read`) +
+        `. Correlation of waist and hip ${trimmed(normal.r, 3)}.`,
+      ...(byNormal === undefined
+        ? []
+        : [
+            `The bivariate normal of these bodies would serve ${percentWords(byNormal.served)}, ` +
+              `the bodies themselves ${percentWords(range.coverage.served)}.`,
+          ]),
+      limits,
+    ];
+  }
+  const { title, sample, weighted, waistLevel, certainty, tails } = source;
+  return [
+    `${title}: ${sample} measured, ${weighted}, waist ${waistLevel} (${certainty}).`,
+    `Taken as a bivariate normal. ${tailWords(tails)}`,
+    limits,
+  ];
+}
+
+function tailWords(tails: Tails | undefined): string {
+  if (tails === undefined)
+    return 'How far the people measured differ from it in the tails is not known.';
+  const { waistAbove, waistBelow, hipAbove, hipBelow, outside } = tails;
+  return (
+    'Of the people measured ' +
+    `${percentWords(waistAbove)} have a waist more than two standard deviations above the mean and ` +
+    `${percentWords(waistBelow)} below, for the hip ${percentWords(hipAbove)} and ${percentWords(hipBelow)}, ` +
+    `where a normal has 2.3 %; ${percentWords(outside)} lie outside of the ellipse that should leave out 10 %. ` +
+    'So the normal has too few large bodies and too many small ones.'
+  );
+}
+
+/** What a change does, as somebody would ask for it. */
+export function changeWords({ kind, by, size, added }: Change, display: LengthDisplay): string {
+  const length = showLength(Math.abs(by), display);
+  const larger = by > 0 ? 'larger' : 'smaller';
+  switch (kind) {
+    case 'smaller-size':
+    case 'larger-size':
+      return `one more size ${size}`;
+    case 'step':
+      return `waist and hip ${length} ${larger} from size ${size} on`;
+    case 'hips':
+      return `all hips ${length} ${larger}`;
+    case 'second-drop':
+      return `the same waists once more with hips ${length} ${larger} (${added} more sizes)`;
+  }
+}

@@ -1,0 +1,81 @@
+/** What `coverage` tells and writes. */
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { chartText } from '../skirts';
+import { workplace } from './workplace';
+
+const place = workplace();
+const CHART = { waist_girth: [64, 68, 72, 76], hip_girth: [92, 96, 100, 104] };
+place.write('chart.csv', chartText('cm', CHART, ['36', '38', '40', '42']));
+
+describe('coverage', () => {
+  it('tells shares, whom it leaves out, changes and published tables, within 80 columns', async () => {
+    const { status, stdout, stderr } = await place.run('coverage', 'chart.csv');
+    expect([status, stderr]).toEqual([0, '']);
+    for (const words of [
+      'find one of its 4 sizes',
+      'Left out',
+      'What one change would win',
+      'en-13402-3',
+    ])
+      expect(stdout).toContain(words);
+    expect(stdout).toMatch(/nobody's\s+body\s+is\s+wrong/u);
+    expect(stdout).toMatch(/normal has too few large\s+bodies/u);
+    for (const line of stdout.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+    expect(readdirSync(place.path)).toEqual(['chart.csv']);
+  });
+
+  it('writes the shares, a picture, and a range that grade takes and that serves what is said', async () => {
+    const { stdout } = await place.run('coverage', 'chart.csv', '--suggest', '5', '--out', 'fits');
+    const said = /5 sizes proposed would serve ([\d.]+) %/u.exec(stdout)?.[1];
+    const chart = join('fits', 'suggested-chart.csv');
+    const again = await place.run('coverage', chart);
+    expect(again.stdout).toContain(`${said ?? '?'} % find one of its 5 sizes`);
+    const graded = await place.run(
+      'grade',
+      chart,
+      '--base',
+      '3',
+      '--style',
+      'pencil',
+      '--out',
+      'made',
+    );
+    expect([graded.status, graded.stderr]).toEqual([0, '']);
+    const rows = place.read('fits/coverage.csv').trimEnd().split('\n');
+    const served = rows
+      .find((row) => row.startsWith('chart.csv,served'))
+      ?.split(',')
+      .at(-1);
+    const sizes = rows.filter((row) => /^chart\.csv,\d/u.test(row));
+    expect(sizes).toHaveLength(4);
+    const sum = sizes.reduce((total, row) => total + Number(row.split(',').at(-1)), 0);
+    expect(sum).toBeCloseTo(Number(served), 2);
+  });
+
+  it('draws every size as a box, and tells all apart without color', async () => {
+    await place.run('coverage', 'chart.csv', '--out', 'drawn');
+    const svg = place.read('drawn/coverage.svg');
+    expect(svg.match(/data-part="size"/gu)).toHaveLength(4 + 1);
+    // Cloud, ink and soft ink: greys that differ in lightness, each line by its dash besides.
+    const colors = new Set(svg.match(/#[0-9a-f]{6}/gu));
+    expect([...colors].sort()).toEqual(['#141a22', '#5a6472', '#9aa3ad', '#ffffff']);
+    const dashes = svg
+      .match(/data-part="table"[^>]*/gu)
+      ?.map((tag) => /dasharray="[^"]*"/u.exec(tag)?.[0]);
+    expect(new Set(dashes).size).toBe(5);
+  });
+
+  it('takes a list of bodies, and says what it set aside', async () => {
+    place.write('survey.csv', '# unit: cm\nname,waist,hip\na,64,92\nb,65,93\nc,x,90\n');
+    const { status, stdout } = await place.run('coverage', 'chart.csv', '--bodies', 'survey.csv');
+    expect(status).toBe(0);
+    expect(stdout).toContain('100 % find one of its 4 sizes');
+    expect(stdout).toMatch(/2 bodies of survey.csv, each counted once; 1 set aside/u);
+    const wrong = await place.run(
+      ...['coverage', 'chart.csv', '--bodies', 'survey.csv', '--population', 'us-women-2017'],
+    );
+    expect(wrong.stderr).toMatch(/^skirtgrade: --population: a list of bodies is a population/u);
+  });
+});
