@@ -28,7 +28,7 @@ export interface AssessCommandOptions extends StyleOptions, AsDocument {
 export function assessCommand(
   file: string,
   sheetFile: string,
-  { style, set, unit, fractions, json, ...options }: AssessCommandOptions,
+  { style, set, project, unit, fractions, json, ...options }: AssessCommandOptions,
   io: Io,
 ): ExitCode {
   const chart = readNamed(io, file);
@@ -39,7 +39,7 @@ export function assessCommand(
     file: chart.file,
     sheet: sheet.text,
     sheetFile: sheet.file,
-    ...styleRequest({ style, set }, io),
+    ...styleRequest({ style, set, project }, io),
   });
   const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
   return tell(io, 'assess', json, {

@@ -1,7 +1,8 @@
 /** What is wrong with a call that commander refuses, said as any wrong input is. */
-import type { Command, CommanderError } from 'commander';
+import type { Command, CommanderError, Option } from 'commander';
 import type { InputProblem } from '../errors';
 import { nearNames } from '../table/near-names';
+import { NeededOption } from './options';
 
 /** The command of a refused call; none where the call names none that there is. */
 export function calledCommand(program: Command): Command | undefined {
@@ -78,10 +79,14 @@ function missing(command: Command): readonly string[] {
     ...command.options
       .filter(
         (option) =>
-          option.mandatory && command.getOptionValue(option.attributeName()) === undefined,
+          isNeeded(option) && command.getOptionValue(option.attributeName()) === undefined,
       )
       .map(({ flags }) => flags),
   ];
+}
+
+function isNeeded(option: Option): boolean {
+  return option.mandatory || option instanceof NeededOption;
 }
 
 /** The shortest call, such as `skirtgrade assess <chart.csv> <sheet.csv> --base <size>`. */
@@ -89,6 +94,6 @@ function usage(command: Command): string {
   const files = command.registeredArguments.map((argument) =>
     argument.required ? `<${argument.name()}>` : `[${argument.name()}]`,
   );
-  const options = command.options.filter(({ mandatory }) => mandatory).map(({ flags }) => flags);
+  const options = command.options.filter(isNeeded).map(({ flags }) => flags);
   return ['skirtgrade', command.name(), ...files, ...options].join(' ');
 }

@@ -1,6 +1,14 @@
 /** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
+import type { Command } from 'commander';
 import type { AddCommands } from './options';
-import { againstOption, jsonOption, replaceOption, unitOption, withTelling } from './options';
+import {
+  againstOption,
+  jsonOption,
+  neededChart,
+  replaceOption,
+  unitOption,
+  withTelling,
+} from './options';
 import type { StylesCommandOptions } from './styles-command';
 
 /** Adds `check`, `chart` and `styles`. */
@@ -8,13 +16,13 @@ export const addChartCommands: AddCommands = (program, io, end) => {
   withTelling(program.command('check'), 'only the verdict')
     .summary("hold a chart's increments against published tables")
     .description("compare a chart's increments with published body-measurement tables")
-    .argument('<chart.csv>', 'body measurements')
+    .argument('[chart.csv]', 'body measurements')
     .addOption(againstOption())
     .addOption(unitOption())
     .option('--fractions', 'show inches as fractions')
-    .action(async (chart: string, options: { against: string[] }) => {
+    .action(async (chart: string | undefined, options: { against: string[] }, command: Command) => {
       const { checkCommand } = await import('./check-command');
-      end(checkCommand(chart, options, io));
+      end(checkCommand(neededChart(chart, command), options, io));
     });
   program
     .command('chart')

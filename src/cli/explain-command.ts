@@ -57,13 +57,24 @@ export async function explainCommand(
   options: ExplainCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const { set, style, size, round, out, replace, json, markdown: asMarkdown, ...rest } = options;
+  const {
+    set,
+    style,
+    project,
+    size,
+    round,
+    out,
+    replace,
+    json,
+    markdown: asMarkdown,
+    ...rest
+  } = options;
   const chart = readNamed(io, file);
   const result = gradeUnchecked({
     ...rest,
     chart: chart.text,
     file: chart.file,
-    ...styleRequest({ style, set }, io),
+    ...styleRequest({ style, set, project }, io),
   });
   if (point === undefined) {
     if (out !== undefined) refuseLadder();

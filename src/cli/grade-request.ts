@@ -41,12 +41,12 @@ export interface SpecOptions {
 /** Reads the files that the options name. */
 export function gradeRequest(path: string, options: GradeRequestOptions, io: Io): GradeRequest {
   const { text, file } = readNamed(io, path);
-  const { style, set, against, ...rest } = options;
+  const { style, set, project, against, ...rest } = options;
   return {
     ...rest,
     chart: text,
     file,
-    ...styleRequest({ style, set }, io),
+    ...styleRequest({ style, set, project }, io),
     ...(against.length > 0 ? { against } : {}),
   };
 }

@@ -10,6 +10,7 @@ import files from './help/files.txt';
 import json from './help/json.txt';
 import ownPattern from './help/own-pattern.txt';
 import printing from './help/printing.txt';
+import projects from './help/projects.txt';
 import rounding from './help/rounding.txt';
 import sizes from './help/sizes.txt';
 import spec from './help/spec.txt';
@@ -26,6 +27,7 @@ export const TOPICS: ReadonlyMap<string, string> = new Map([
   ['charts', charts],
   ['tables', tables],
   ['style-files', styleFiles],
+  ['projects', projects],
   ['walking', walking],
   ['sizes', sizes],
   ['bodies', bodies],

@@ -25,7 +25,7 @@ export interface InferCommandOptions extends StyleOptions, AsDocument {
  */
 export function inferCommand(
   file: string,
-  { style, set, unit, fractions, json, ...options }: InferCommandOptions,
+  { style, set, project, unit, fractions, json, ...options }: InferCommandOptions,
   io: Io,
 ): ExitCode {
   const sheet = readNamed(io, file);
@@ -33,7 +33,7 @@ export function inferCommand(
     ...options,
     sheet: sheet.text,
     file: sheet.file,
-    ...styleRequest({ style, set }, io),
+    ...styleRequest({ style, set, project }, io),
   });
   const display = { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false };
   return tell(io, 'infer', json, {

@@ -1,4 +1,5 @@
 /** What a command needs of the world; tests give their own. */
+import { existsSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/drawing-text';
 import { InputError } from '../errors';
@@ -19,6 +20,8 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130 | 143;
 
 /** What a command needs of the files that its call names. */
 export interface Files {
+  /** Whether there is something of this name. */
+  readonly exists: (path: string) => boolean;
   /** The text of a file, or of the standard input by `-`, once. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
   /** Writes all files into a folder, or none. Throws what `writeFiles` throws. */
@@ -70,6 +73,7 @@ export function filesFrom(folder: string, stdin: (given: string) => ReadFile): F
   const inputs = new Set<string>();
   let isDrained = false;
   return {
+    exists: (path) => existsSync(at(path)),
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.
       const isDrawing = /\.(dxf|rul)$/iu.test(path);

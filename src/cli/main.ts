@@ -15,6 +15,8 @@ import { refusalOf, refusalText, wantsDocument } from './json-document';
 import { optionDescription } from './option-description';
 import { optionMessage } from './option-words';
 import { addPatternCommands } from './pattern-commands';
+import type { Heading } from './project-options';
+import { projects } from './project-options';
 import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
 
@@ -32,7 +34,8 @@ nothing written; 3 a fault of the program; 4 its words could not be written.`;
  * thrown is a fault of the program.
  */
 export async function main(argv: readonly string[], world: Io): Promise<ExitCode> {
-  const io = withSafeText(world);
+  const heading = { text: '' };
+  const io = withSafeText(world, heading);
   const refuse = (refusal: Refusal, exitCode: ExitCode = 2): ExitCode => {
     if (wantsDocument(argv)) io.out(refusalText(argv, exitCode, refusal));
     return exitCode;
@@ -56,6 +59,9 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   addBodiesCommands(program, io, end);
   addStudentCommands(program, io, end);
   addHelp(program, io, end);
+
+  const project = projects(program, io, heading);
+  program.hook('preAction', (_, command) => project.apply(command));
 
   addExamples(program.commands);
   for (const command of [program, ...program.commands]) {
@@ -88,17 +94,19 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
       return refuse({ code: 'stopped', message: error.message }, STOP_CODES[error.signal]);
     }
     if (!(error instanceof InputError)) throw error;
-    io.error(`skirtgrade: ${optionMessage(error)}\n`);
-    return refuse(refusalOf(error));
+    const placed = project.placed(error);
+    io.error(`skirtgrade: ${optionMessage(placed)}\n`);
+    return refuse(refusalOf(placed));
   }
 }
 
 /** No text that came from a file, from the call or from the system moves what the terminal shows. */
-function withSafeText(io: Io): Io {
+function withSafeText(io: Io, heading: Heading): Io {
   return {
     ...io,
     out: (text) => {
-      io.out(terminalText(text, io.color));
+      io.out(terminalText(heading.text + text, io.color));
+      heading.text = '';
     },
     error: (text) => {
       io.error(terminalText(text, false));

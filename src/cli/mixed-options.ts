@@ -12,9 +12,9 @@ const GIVEN = ['rules', 'chart', 'seams'];
  * without one.
  */
 export function refuseMixedOptions(command: Command, chart: string | undefined): void {
-  const isGiven = command.getOptionValueSource('pattern') === 'cli';
+  const isGiven = isSaid(command, 'pattern');
   const own = isGiven ? DRAFTING : GIVEN;
-  const mixed = own.find((name) => command.getOptionValueSource(name) === 'cli');
+  const mixed = own.find((name) => isSaid(command, name));
   if (mixed !== undefined) {
     throw new InputError('bad-option', {
       what: isGiven
@@ -33,6 +33,11 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
       place: { field: 'pattern' },
     });
   }
+}
+
+/** By the call, or by a project file. */
+function isSaid(command: Command, name: string): boolean {
+  return ['cli', 'config'].includes(command.getOptionValueSource(name) ?? '');
 }
 
 const PRINTING = ['margin', 'join', 'booklet'];

@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { DEFAULT_STYLE } from '../draft/default-style';
+import { InputError } from '../errors';
 import { LENGTH_UNITS } from '../units';
 import type { ExitCode, Io } from './io';
 
@@ -27,6 +28,37 @@ export function list(value: string): readonly string[] {
     parts.push(quoted?.replaceAll('""', '"') ?? plain.trim());
     if (!whole.endsWith(',')) return parts;
   }
+}
+
+/**
+ * The chart that a call cannot do without, which a project file may have said. Throws InputError `bad-option`.
+ */
+export function neededChart(chart: string | undefined, command: Command): string {
+  if (chart !== undefined) return chart;
+  const name = command.name();
+  const hasBase = command.options.some((option) => option.attributeName() === 'base');
+  const base = hasBase ? ' --base <size>' : '';
+  const isBaseLacking = hasBase && command.getOptionValue('base') === undefined;
+  throw new InputError('bad-option', {
+    what: `${name} lacks <chart.csv>${isBaseLacking ? ', and --base <size> where it has several sizes' : ''}`,
+    allowed:
+      `skirtgrade ${name} <chart.csv>${base}` +
+      (name === 'grade' ? ', or --pattern <base.csv> --rules <rules.csv>' : ''),
+  });
+}
+
+/** An option that a call cannot do without, but which a project file may have said. */
+export class NeededOption extends Option {}
+
+/** Ends a call without an option that it needs, as commander would. */
+export function needOptions(command: Command): void {
+  const isMissing = command.options.some(
+    (option) =>
+      option instanceof NeededOption &&
+      command.getOptionValue(option.attributeName()) === undefined,
+  );
+  if (isMissing)
+    command.error('error: an option is missing', { code: 'commander.missingMandatoryOptionValue' });
 }
 
 /** `--against`, which gathers the ids of published tables. */

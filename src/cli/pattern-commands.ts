@@ -2,14 +2,21 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
-import { InputError } from '../errors';
 import { EXPORTS } from '../files/exports';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { OutputOptions } from './grade-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
 import type { AddCommands } from './options';
-import { againstOption, list, replaceOption, unitOption, withStyle, withTelling } from './options';
+import {
+  againstOption,
+  list,
+  neededChart,
+  replaceOption,
+  unitOption,
+  withStyle,
+  withTelling,
+} from './options';
 import type { PrintCommandOptions } from './print-command';
 import { paperOption, withPrinting } from './printing-options';
 
@@ -35,16 +42,16 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { pattern } = options;
       end(
         pattern === undefined
-          ? await gradeCommand(needed(chart, command), options, io)
+          ? await gradeCommand(neededChart(chart, command), options, io)
           : await patternCommand({ ...options, pattern }, io),
       );
     });
-  grading(program.command('print'), paperOption(' (a4)').default(['a4']), '<chart.csv>')
+  grading(program.command('print'), paperOption(' (a4)').default(['a4']), '[chart.csv]')
     .summary('print the pattern at true scale, one PDF file a paper')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
-    .action(async (chart: string, options: PrintCommandOptions) => {
+    .action(async (chart: string | undefined, options: PrintCommandOptions, command: Command) => {
       const { printCommand } = await import('./print-command');
-      end(await printCommand(chart, options, io));
+      end(await printCommand(neededChart(chart, command), options, io));
     });
 };
 
@@ -83,15 +90,3 @@ function grading(command: Command, paper: Option, chart: string): Command {
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */
 type GradingOptions = GradeRequestOptions & Partial<PatternRequestOptions> & OutputOptions;
-
-/** The chart that drafting cannot do without; its lack is told as for any argument. Throws InputError `bad-option`. */
-function needed(chart: string | undefined, command: Command): string {
-  if (chart !== undefined) return chart;
-  const { base } = command.opts<{ readonly base?: string }>();
-  const more = base === undefined ? ', and --base <size> where it has several sizes' : '';
-  throw new InputError('bad-option', {
-    what: `grade lacks <chart.csv>${more}`,
-    allowed:
-      'skirtgrade grade <chart.csv> --base <size>, or --pattern <base.csv> --rules <rules.csv>',
-  });
-}

@@ -1,4 +1,5 @@
 /** The commands of somebody who learns grading: assess, explain, infer, exercise. */
+import type { Command } from 'commander';
 import { Option } from 'commander';
 import { QUARTER_METHOD } from '../draft/default-style';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
@@ -7,7 +8,15 @@ import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
 import type { AssessCommandOptions } from './assess-command';
 import type { AddCommands } from './options';
-import { jsonOption, list, replaceOption, unitOption, withStyle } from './options';
+import {
+  jsonOption,
+  list,
+  NeededOption,
+  needOptions,
+  replaceOption,
+  unitOption,
+  withStyle,
+} from './options';
 
 /** Adds `assess`, `explain`, `infer` and `exercise`. */
 export const addStudentCommands: AddCommands = (program, io, end) => {
@@ -29,7 +38,7 @@ const addAssess: AddCommands = (program, io, end) => {
       )
       .argument('<chart.csv>', 'body measurements')
       .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
-      .requiredOption('--base <size>', 'the size from which the sheet counts'),
+      .addOption(new NeededOption('--base <size>', 'the size from which the sheet counts')),
   )
     .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
@@ -37,10 +46,13 @@ const addAssess: AddCommands = (program, io, end) => {
     .addOption(sheetUnit())
     .option('--fractions', 'show inches as fractions')
     .addOption(jsonOption())
-    .action(async (chart: string, sheet: string, options: AssessCommandOptions) => {
-      const { assessCommand } = await import('./assess-command');
-      end(assessCommand(chart, sheet, options, io));
-    });
+    .action(
+      async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
+        needOptions(command);
+        const { assessCommand } = await import('./assess-command');
+        end(assessCommand(chart, sheet, options, io));
+      },
+    );
 };
 
 const addExplain: AddCommands = (program, io, end) => {
@@ -50,7 +62,7 @@ const addExplain: AddCommands = (program, io, end) => {
       .description('derive the rule of one point step by step, in exact fractions')
       .argument('<chart.csv>', 'body measurements')
       .argument('[piece.point]', 'such as front.side_waist; the rules of all corners if absent')
-      .requiredOption('--base <size>', 'the size from which the rule counts')
+      .addOption(new NeededOption('--base <size>', 'the size from which the rule counts'))
       .option('--size <size>', 'derive it for this size only (all)'),
   )
     .option('--round <step>', 'the ruler of the last step (1/16in, or 1mm in a metric chart)')
@@ -60,10 +72,18 @@ const addExplain: AddCommands = (program, io, end) => {
     .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
     .addOption(replaceOption())
     .addOption(jsonOption('markdown'))
-    .action(async (chart: string, point: string | undefined, options: ExplainCommandOptions) => {
-      const { explainCommand } = await import('./explain-command');
-      end(await explainCommand(chart, point, options, io));
-    });
+    .action(
+      async (
+        chart: string,
+        point: string | undefined,
+        options: ExplainCommandOptions,
+        command: Command,
+      ) => {
+        needOptions(command);
+        const { explainCommand } = await import('./explain-command');
+        end(await explainCommand(chart, point, options, io));
+      },
+    );
 };
 
 const addInfer: AddCommands = (program, io, end) => {

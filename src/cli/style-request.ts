@@ -1,5 +1,7 @@
 /** The style of a call: its name or file, and the parameters that `--set` changes. */
+import type { StyleChoice } from '../draft/style-file';
 import { readStyle } from '../draft/style-file';
+import { findStyle } from '../draft/styles';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
 import { namesMeant } from '../table/name-match';
@@ -12,20 +14,35 @@ export interface StyleOptions {
   readonly style: string;
   /** Each `parameter=formula`, as typed. */
   readonly set: readonly string[];
+  /** What a project file sets on top of the style. */
+  readonly project?: Pick<StyleChoice, 'settings' | 'lines'> | undefined;
 }
 
 /** Reads the style file that is named. Throws InputError `bad-option` or `parameter-twice`. */
 export function styleRequest(
-  { style, set }: StyleOptions,
+  { style, set, project }: StyleOptions,
   io: Io,
 ): Required<Pick<GradeRequest, 'style' | 'set'>> {
+  const named = isFile(style) ? readStyle(...textAndName(style, io)) : style;
   return {
-    style: isFile(style) ? readStyle(...textAndName(style, io)) : style,
+    style: project === undefined ? named : withProject(named, project),
     set: settingsOf(set),
   };
 }
 
-/** A style file, by the end of its name or from the standard input. */
+function withProject(
+  named: string | StyleChoice,
+  { settings, lines = [] }: Pick<StyleChoice, 'settings' | 'lines'>,
+): StyleChoice {
+  const choice = typeof named === 'string' ? { style: findStyle(named), settings: [] } : named;
+  return {
+    ...choice,
+    settings: [...choice.settings, ...settings],
+    lines: [...(choice.lines ?? []), ...lines],
+  };
+}
+
+/** Whether a style is a file: by the end of its name or from the standard input. */
 function isFile(style: string): boolean {
   return style === STDIN || /\.csv$/iu.test(style);
 }

@@ -29,27 +29,63 @@ export interface StyleChoice {
  * line that names a style or an allowance and does not say what of it, and what tables throw.
  */
 export function readStyle(text: string, file: string): StyleChoice {
+  const { statements, settings: typed, lines } = readSettings(text, file);
+  const base = basedOn(statements, file);
+  const settings = typed.map((setting) => ({
+    ...setting,
+    parameter: findParameter(base, setting).name,
+  }));
+  refuseTwice(settings);
+  const name = file.replace(/^.*[\\/]/, '').replace(/\.csv$/i, '');
+  return {
+    style: { ...base, name, description: `${base.name}, changed by ${file}` },
+    settings,
+    lines,
+  };
+}
+
+/** What a table with the columns parameter, value, note says, before it is asked what has these names. */
+export interface SettingSheet {
+  readonly statements: Statements;
+  /** A row each, `parameter` as it was typed. */
+  readonly settings: readonly TypedSetting[];
+  readonly lines: readonly PlacedLine[];
+}
+
+/** A setting as it stands in a cell, the same for every market. */
+export interface TypedSetting extends Setting {
+  readonly value: string;
+}
+
+/** Reads the rows of a style file or of a project file. Throws InputError, as `readStyle` does. */
+export function readSettings(text: string, file: string): SettingSheet {
   const table = readTypedTable<'parameter' | 'value' | 'note'>(
     text,
     file,
     ['parameter', 'value'],
     ['note'],
   );
-  const base = basedOn(table, file);
   refuseAllowance(table);
   const unit = agreedUnit(table, table.units.values());
-  const settings = table.rows.map((row): Setting => {
-    const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
-    refuseUnitNote(row('note'), unit);
-    const setting = {
-      parameter: parameter.text,
-      value,
-      note: note === '' ? `style file ${file}` : note,
-      place: { file, row: parameter.place.row ?? 1 },
-      ...(unit === undefined ? {} : { unit }),
-    };
-    return { ...setting, parameter: findParameter(base, setting).name };
-  });
+  return {
+    statements: table,
+    settings: table.rows.map((row): TypedSetting => {
+      const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
+      refuseUnitNote(row('note'), unit);
+      return {
+        parameter: parameter.text,
+        value,
+        note: note === '' ? `style file ${file}` : note,
+        place: { file, row: parameter.place.row ?? 1 },
+        ...(unit === undefined ? {} : { unit }),
+      };
+    }),
+    lines: table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
+  };
+}
+
+/** Throws InputError `parameter-twice` where two rows have the same name. */
+export function refuseTwice(settings: readonly Setting[]): void {
   settings.forEach((setting, index) => {
     if (settings.findIndex((s) => s.parameter === setting.parameter) === index) return;
     throw new InputError('parameter-twice', {
@@ -59,16 +95,10 @@ export function readStyle(text: string, file: string): StyleChoice {
       place: setting.place,
     });
   });
-  const name = file.replace(/^.*[\\/]/, '').replace(/\.csv$/i, '');
-  return {
-    style: { ...base, name, description: `${base.name}, changed by ${file}` },
-    settings,
-    lines: table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
-  };
 }
 
-/** The style that is changed. Throws InputError `style-unknown` and `sheet-malformed`. */
-function basedOn(table: Statements, file: string): Style {
+/** The style that the lines of a file name, or the usual one. Throws InputError `style-unknown` and `sheet-malformed`. */
+export function basedOn(table: Statements, file: string): Style {
   const based = statedBy(table, 'based on');
   if (based !== undefined) {
     // `shared-pencil, ours` says something of the file behind the name.

@@ -27,6 +27,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
   const code = await main(argv, {
     out: (text) => void (told.out += text),
     error: (text) => void (told.error += text),
+    exists: (path) => path in files,
     readText: (path) => files[path] ?? '',
     write: (folder) => Promise.resolve({ folder, names: [], leftovers: [], dropped: [] }),
     color: false,

@@ -1,5 +1,5 @@
 /** Help: topics, and every example in them run as it is written. */
-import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { EXAMPLES } from '../../src/cli/examples';
@@ -38,6 +38,10 @@ function fewerSizes(chart: string, columns: readonly number[]): string {
 /** The files that the examples name: those that README and help have typed, and an exercise. */
 beforeAll(async () => {
   place.write('my-chart.csv', CHART);
+  // Calls that name no file are those of a folder with a project.
+  mkdirSync(join(place.path, 'kept'));
+  place.write('kept/my-chart.csv', CHART);
+  place.write('kept/skirt.csv', typedIn('projects', 'parameter,value'));
   place.write('room.csv', fewerSizes(starting(README, '# unit: cm'), [2, 3, 4]));
   place.write('bodies.csv', typedIn('bodies', '# unit: cm'));
   place.write('my-style.csv', typedIn('style-files', '# based on: shared-pencil'));
@@ -60,7 +64,9 @@ const ALL = [...new Map(CALLS.map((call) => [call.join(' '), call])).values()];
 
 describe('the examples of help', () => {
   it.each(ALL.map((call) => [call.join(' '), call] as const))('%s', async (_, call) => {
-    const { status, stdout, stderr } = await runIn(place.path, call, { input: CHART });
+    const isKept = call.length === 1 && ['grade', 'print', 'check'].includes(call[0] ?? '');
+    const folder = isKept ? join(place.path, 'kept') : place.path;
+    const { status, stdout, stderr } = await runIn(folder, call, { input: CHART });
     expect(stderr).toBe('');
     // A sheet that is filled in for one point alone has cells missing.
     expect(status).toBe(call[0] === 'assess' ? 1 : 0);

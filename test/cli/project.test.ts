@@ -1,0 +1,125 @@
+/** The project file `skirt.csv` beside a chart, in a call as somebody makes it. */
+import { mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { chartText } from '../skirts';
+import { runIn, workplace } from './workplace';
+
+const place = workplace();
+const CHART = chartText(
+  'in',
+  { waist_girth: [26, 27, 28.5], hip_girth: [36, 37, 38.5], waist_to_hip: [8, 8, 8.25] },
+  ['8', '10', '12'],
+);
+place.write('my.csv', CHART);
+
+const project = (...rows: readonly string[]): void => {
+  place.write('skirt.csv', ['parameter,value,note', ...rows, ''].join('\n'));
+};
+/** Words of a text, whatever its lines. */
+const flat = (text: string): string => text.replace(/\s+/gu, ' ');
+
+beforeEach(() => {
+  rmSync(join(place.path, 'output'), { recursive: true, force: true });
+});
+
+describe('a project beside its chart', () => {
+  it('does again what a call said, to the byte', async () => {
+    const said = ['my.csv', '--base', '10', '--style', 'straight', '--unit', 'cm'];
+    const set = ['--set', 'hem_allowance=4 cm', '--sizes', '8,10'];
+    await place.run('grade', ...said, ...set, '--out', 'said');
+    project(
+      ...['chart,my.csv,', 'base,10,', 'style,straight,', 'unit,cm,', 'out,kept,'],
+      ...['Hem Allowance,4 cm,deep', '"sizes","8,10",', 'fabric,no,'],
+    );
+    const { status, stdout, stderr } = await place.run('grade');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(flat(stdout)).toMatch(
+      /^From skirt\.csv: chart my\.csv, .*base 10.*hem_allowance 4 cm my\.csv: 3 sizes, style straight/u,
+    );
+    for (const file of ['nest.svg', 'graded-points.csv', 'grade-rules.csv'])
+      expect(place.read(`kept/${file}`)).toBe(place.read(`said/${file}`));
+  });
+
+  it('gives way to the call, row by row', async () => {
+    project('base,10,', 'style,straight,', 'hem_allowance,4 cm,', 'unit,cm,');
+    const call = ['grade', 'my.csv', '--base', '12', '--set', 'hem_allowance=2 in', '--out', 'won'];
+    const { stdout } = await place.run(...call);
+    expect(stdout).toMatch(/^From skirt\.csv: style straight, unit cm\n\n/u);
+    expect(stdout).toContain('base 12');
+    const plain = ['grade', 'my.csv', '--base', '12', '--style', 'straight', '--unit', 'cm'];
+    rmSync(join(place.path, 'skirt.csv'));
+    await place.run(...plain, '--set', 'hem_allowance=2 in', '--out', 'plain');
+    expect(place.read('won/nest.svg')).toBe(place.read('plain/nest.svg'));
+  });
+
+  it('is taken by every command that has its options, from wherever it is called', async () => {
+    mkdirSync(join(place.path, 'room'), { recursive: true });
+    place.write('room/chart.csv', CHART);
+    place.write('room/ours.csv', '# based on: straight\nparameter,value\nhip_ease,3 in\n');
+    place.write(
+      'room/skirt.csv',
+      'parameter,value\nchart,chart.csv\nstyle,ours.csv\nbase,10\npaper,a0\nagainst,astm-d5585-95\n',
+    );
+    const graded = await place.run('grade', 'room/chart.csv');
+    expect(graded.stdout).toContain('style ours, base 10');
+    // A path of a project starts in its folder.
+    expect(flat(graded.stdout)).toContain('From room/skirt.csv: base 10, style room/ours.csv');
+    const inside = join(place.path, 'room');
+    expect((await runIn(inside, ['print'])).stdout).toContain('print-a0.pdf');
+    expect((await runIn(inside, ['check'])).stdout).toContain('ASTM D5585-95');
+    const rules = 'output/chart/grade-rules.csv';
+    const assessed = await place.run('assess', 'room/chart.csv', rules);
+    expect(assessed.stdout).toContain('Score: 100 of 100');
+    const explained = await place.run('explain', 'room/chart.csv', 'front.side_hip');
+    expect(explained.stdout).toContain('Base 10');
+    expect((await runIn(inside, ['explain', 'chart.csv', '--markdown'])).stdout).not.toMatch(
+      /^From/u,
+    );
+    const json = (await runIn(inside, ['grade', '--json'])).stdout;
+    expect(JSON.parse(json)).toMatchObject({ result: { base: '10' } });
+  });
+
+  it('is of the chart that it names alone, and of any where it names none', async () => {
+    place.write('other.csv', CHART);
+    project('chart,my.csv', 'base,10,');
+    const { status, stderr, stdout } = await place.run('grade', 'other.csv', '--base', '8');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toMatch(/^skirt\.csv is of my\.csv, and is left out here\.\n/u);
+    expect(stdout).toContain('base 8');
+    project('base,10,');
+    expect((await place.run('grade', 'other.csv')).stdout).toContain('base 10');
+    const alone = await place.run('grade');
+    expect(alone).toMatchObject({ status: 2, stdout: '' });
+    expect(alone.stderr).toContain('grade lacks <chart.csv>');
+  });
+
+  it('is no project where the chart itself has that name', async () => {
+    place.write('skirt.csv', CHART);
+    const { status, stdout } = await place.run('grade', 'skirt.csv', '--base', '10');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^skirt\.csv: 3 sizes/u);
+  });
+});
+
+describe('a row of a project', () => {
+  it.each([
+    ['bsae,10,', 'skirt.csv, row 2', 'Did you mean base?', 'Got: bsae'],
+    ['hem_tapper,1 in,', 'skirt.csv, row 2', 'Did you mean hem_taper?', 'Got: hem_tapper'],
+    ['unit,ell,', 'skirt.csv, row 2', 'Allowed: in, cm, mm', 'Got: ell'],
+    ['style,pensil,', 'skirt.csv, row 2', 'Did you mean pencil', 'Got: pensil'],
+    ['base,11,', 'skirt.csv, row 2', 'Allowed: 8, 10, 12', 'Got: 11'],
+    ['fractions,perhaps,', 'skirt.csv, row 2', 'yes or no', 'Got: perhaps'],
+    ['round,3in,', 'skirt.csv, row 2', 'rounding step', 'Got: 3in'],
+    ['hem_taper,9 kg,', 'skirt.csv, row 2', 'hem_taper', '9 kg'],
+    ['base,10,\nbase,12,', 'skirt.csv, row 3', 'set twice', 'Got: base'],
+    ['chart,none.csv,', 'none.csv', 'no such file'],
+  ])('%j is refused by its place', async (row, ...words) => {
+    const others = ['chart,my.csv,', 'base,10,'].filter((one) => !row.includes(one.slice(0, 5)));
+    project(row, ...others);
+    const { status, stdout, stderr } = await place.run('grade');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    for (const word of words) expect(flat(stderr)).toContain(word);
+    expect(stderr).not.toContain('--base:');
+  });
+});
