@@ -34,8 +34,7 @@ nothing written; 3 a fault of the program; 4 its words could not be written.`;
  * thrown is a fault of the program.
  */
 export async function main(argv: readonly string[], world: Io): Promise<ExitCode> {
-  const heading = { text: '' };
-  const io = withSafeText(world, heading);
+  const [heading, io] = withHeading(withSafeText(world));
   const refuse = (refusal: Refusal, exitCode: ExitCode = 2): ExitCode => {
     if (wantsDocument(argv)) io.out(refusalText(argv, exitCode, refusal));
     return exitCode;
@@ -100,13 +99,22 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   }
 }
 
+/** What is told ahead of the first words of a command, and nowhere if it has none. */
+function withHeading(io: Io): readonly [Heading, Io] {
+  const heading = { text: '' };
+  const out = (text: string): void => {
+    io.out(heading.text + text);
+    heading.text = '';
+  };
+  return [heading, { ...io, out }];
+}
+
 /** No text that came from a file, from the call or from the system moves what the terminal shows. */
-function withSafeText(io: Io, heading: Heading): Io {
+function withSafeText(io: Io): Io {
   return {
     ...io,
     out: (text) => {
-      io.out(terminalText(heading.text + text, io.color));
-      heading.text = '';
+      io.out(terminalText(text, io.color));
     },
     error: (text) => {
       io.error(terminalText(text, false));
