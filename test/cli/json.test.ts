@@ -111,7 +111,7 @@ describe('--json', () => {
     [['grade', 'sedge.csv', '--base', '41'], { code: 'size-unknown', place: { field: 'base' } }],
     [['check', 'sege.csv'], { code: 'file-unreadable', did_you_mean: ['sedge.csv'] }],
     [['grade', 'sedge.csv', '--bse', '40'], { code: 'call' }],
-    [['print'], { code: 'call', message: expect.stringContaining('chart.csv') as string }],
+    [['print'], { code: 'bad-option', message: expect.stringContaining('chart.csv') as string }],
     [['chart', 'a\u0007'], { code: 'character-unseen' }],
   ];
   it.each(REFUSED)('of the refused %j has its error and exit code', async (call, error) => {
