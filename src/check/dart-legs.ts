@@ -35,7 +35,7 @@ export function checkDartLegs(range: GradedPattern, display: LengthDisplay): Fin
           measured: first,
           expected: isKept ? second + apart.inBase : second,
           tolerance: DART_LEGS,
-          source: 'abc-style.org, straight skirt draft: the two legs are made equal',
+          source: 'common practice, no source: the two legs are sewn together',
           message:
             `the legs are ${showLength(first, display)} and ${showLength(second, display)} long` +
             (isBase ? baseWords(apart, display) : sizeWords(apart, display)),

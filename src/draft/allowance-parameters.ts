@@ -81,7 +81,7 @@ export type AllowancePreset = 'home' | 'industry';
 export const ALLOWANCE_PRESET_NAMES: readonly AllowancePreset[] = ['home', 'industry'];
 
 const NARROW = both('1 cm', '3/8 in');
-const INDUSTRY = 'fashion-incubator.com, seam allowances: 3/8 in for side seams and waists';
+const INDUSTRY = 'common practice in production, no source: 3/8 in for side seams and waists';
 
 /** Settings on top of the block's own widths, which are those for sewing at home. */
 export const ALLOWANCE_PRESETS: Readonly<Record<AllowancePreset, readonly Setting[]>> = {

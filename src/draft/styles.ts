@@ -24,7 +24,7 @@ function preset(settings: readonly (readonly [string, MarketValue, string])[]): 
 }
 
 const COMMON_PRACTICE = 'common practice, no source';
-const METRIC = 'a metric skirt block shown step by step on a public page, as it was on 2018-11-22';
+const METRIC = 'a published metric skirt block, read in 2018: darts of 2 and 4 cm in every size';
 
 /** Every style of the engine, in the order in which they are listed to a user. */
 export const STYLES: readonly Style[] = [
@@ -55,12 +55,12 @@ export const STYLES: readonly Style[] = [
       [
         'front_side_take_up',
         'front_hip_width - waist_edge/4 - front_intake',
-        'corsetmaking.blogspot.com (2010-03): each sewn waist panel is a quarter',
+        `${COMMON_PRACTICE}: each sewn waist panel is a quarter`,
       ],
       ['front_darts', '1', METRIC],
       ['back_darts', '2', METRIC],
       ['front_dart_position', '2/3', 'from memory: a third in from the side'],
-      ['front_dart_length', both('10 cm', '4 in'), 'wikieducator.org, skirt block handout'],
+      ['front_dart_length', both('10 cm', '4 in'), `${COMMON_PRACTICE}: 10 cm`],
     ]),
   },
   {

@@ -5,7 +5,7 @@ import { lengthParameter } from './shape-parameters';
 
 const COMMON_PRACTICE = 'common practice, no source';
 const WAISTLINES = 'extension bulletin CT-MMB.186, Waistline treatments';
-const NOT_GRADED = 'makingfashion.blogspot.com (2008-06), college grade rule sheet: not graded';
+const NOT_GRADED = 'common practice, no source: not graded';
 
 function choice(name: string, value: string, most: string, meaning: string): ParameterDefinition {
   return {

@@ -4,7 +4,8 @@ import type { MarketValue } from '../market-value';
 import { both } from '../market-value';
 
 const COMMON_PRACTICE = 'common practice, no source';
-const RUSSIAN_SHARES = 'abc-style.org, straight skirt draft: side 1/2, back 0.3, front 0.2';
+const RUSSIAN_SHARES =
+  'a published straight skirt draft of the Russian school: side 1/2, back 0.3, front 0.2';
 
 /**
  * A parameter that is a length: its value, least and most as somebody would type them, with their
@@ -33,7 +34,7 @@ const GIRTHS: readonly ParameterDefinition[] = [
     'waist_ease',
     [both('1 cm', '3/8 in'), '-10 cm', '15 cm'],
     'added to the body waist, over the whole girth: the ease of the finished waist, band or facing',
-    'corsetmaking.blogspot.com (2010-03): 1 cm; sources give 0 to 4 cm',
+    `${COMMON_PRACTICE}: 1 cm; published drafts give 0 to 4 cm`,
   ),
   lengthParameter(
     'hip_ease',
@@ -45,7 +46,7 @@ const GIRTHS: readonly ParameterDefinition[] = [
     'side_shift',
     ['0 cm', '-3 cm', '3 cm'],
     'each half back is wider than a quarter by this, each half front narrower; may be negative',
-    'schools disagree: +0.75 cm (project-patterns.co.uk), -1 cm (abc-style.org), 0',
+    'schools disagree: +0.75 cm (British), -1 cm (Russian), 0',
   ),
 ];
 
@@ -73,7 +74,7 @@ const LEVELS: readonly ParameterDefinition[] = [
       'skirt_length',
       [both('60 cm', '23 1/2 in'), '20 cm', '150 cm'],
       'waist line to hem at the center',
-      'abc-style.org, straight skirt draft: 60 cm',
+      `${COMMON_PRACTICE}: 60 cm`,
     ),
     fromChart: true,
   },
@@ -81,19 +82,19 @@ const LEVELS: readonly ParameterDefinition[] = [
     'side_rise',
     [both('1.25 cm', '1/2 in'), '0 cm', '4 cm'],
     'rise of the waist at the side above the waist line',
-    'project-patterns.co.uk (2018-11-22): 1.25 cm',
+    `${COMMON_PRACTICE}: 1.25 cm`,
   ),
   lengthParameter(
     'center_front_drop',
     ['0 cm', '0 cm', '4 cm'],
     'drop of the waist at center front below the waist line',
-    `${COMMON_PRACTICE}; abc-style.org drops it by 1.5 cm`,
+    `${COMMON_PRACTICE}; the Russian school drops it by 1.5 cm`,
   ),
   lengthParameter(
     'center_back_drop',
     [both('0.5 cm', '1/4 in'), '0 cm', '4 cm'],
     'drop of the waist at center back below the waist line',
-    `${COMMON_PRACTICE}: 0.5 to 1 cm; abc-style.org 1 cm`,
+    `${COMMON_PRACTICE}: 0.5 to 1 cm`,
   ),
 ];
 
@@ -167,7 +168,7 @@ function dartParameters(
       `length of ${which} of the ${panel} along its axis; not graded unless you say so`,
       source,
     );
-  const thirds = 'project-patterns.co.uk (2018-11-22): thirds of the waist edge';
+  const thirds = `${COMMON_PRACTICE}: thirds of the waist edge`;
   return [
     {
       ...numberParameter(
@@ -184,7 +185,7 @@ function dartParameters(
       `a single ${panel} dart wider than this in the base size is split in two`,
       `${COMMON_PRACTICE}: 3 to 3.5 cm back, 2 to 2.5 cm front; published single darts reach 3.9`,
     ),
-    position('dart', '0.5', 'abc-style.org: the middle of the waist edge', 'a single dart'),
+    position('dart', '0.5', `${COMMON_PRACTICE}: the middle of the waist edge`, 'a single dart'),
     position('inner_dart', '1/3', thirds, 'the inner of two darts'),
     position('outer_dart', '2/3', thirds, 'the outer of two darts'),
     long('dart', lengths[0], 'a single dart'),
@@ -198,13 +199,13 @@ const DARTS: readonly ParameterDefinition[] = [
     'front',
     both('3.5 cm', '1 3/8 in'),
     [both('9 cm', '3 1/2 in'), both('9 cm', '3 1/2 in'), both('8 cm', '3 1/4 in')],
-    `${COMMON_PRACTICE}: 8 to 10 cm; abc-style.org 8 cm`,
+    `${COMMON_PRACTICE}: 8 to 10 cm`,
   ),
   ...dartParameters(
     'back',
     both('4 cm', '1 5/8 in'),
     [both('13 cm', '5 in'), both('14 cm', '5 1/2 in'), both('12.5 cm', '5 in')],
-    'abc-style.org 13 cm; 14 and 12.5 cm for two darts from memory',
+    `${COMMON_PRACTICE}: 13 cm; 14 and 12.5 cm for two darts from memory`,
   ),
   numberParameter(
     'half_rule',
