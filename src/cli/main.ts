@@ -60,7 +60,6 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   addHelp(program, io, end);
 
   const project = projects(program, io, heading);
-  program.hook('preAction', (_, command) => project.apply(command));
 
   addExamples(program.commands);
   for (const command of [program, ...program.commands]) {

@@ -25,9 +25,8 @@ const OF_CALLS: readonly string[] = [
 /** A sheet may count from another size, and has its own rounding. */
 const OF_SHEETS: readonly string[] = ['style', 'unit', 'fractions'];
 
-/** Gives options of a command from the project beside its chart, and words what is wrong with them. */
+/** Words what is wrong with options that came from a project. */
 export interface Projects {
-  readonly apply: (command: Command) => Promise<void>;
   /** An error about an option that came from a project, with the place of its row. */
   readonly placed: (error: InputError) => InputError;
 }
@@ -37,23 +36,23 @@ export interface Heading {
   text: string;
 }
 
-/** Of one call; `heading` is given what the project says. */
+/** Has each command take the project beside its chart first; `heading` is given what that says. */
 export function projects(program: Command, io: Io, heading: Heading): Projects {
   const places = new Map<string, ProjectOption>();
+  program.hook('preAction', async (_, command) => {
+    if (!COMMANDS.includes(command.name())) return;
+    const operand = command.args[0];
+    const subject = command.opts<{ readonly pattern?: string }>().pattern ?? operand;
+    const path = projectBeside(subject);
+    if (path === undefined || !io.exists(path)) return;
+    const { readProject } = await import('./project-file');
+    const project = readProject(io, path, optionNames(program));
+    const told = !isOf(project, command, subject)
+      ? `${path} is of ${subjectOf(project) ?? 'a chart'}, and is left out here.`
+      : taken(command, project, places);
+    if (told !== '' && isTold(command)) heading.text = `${wrappedParagraph(told)}\n`;
+  });
   return {
-    apply: async (command) => {
-      if (!COMMANDS.includes(command.name())) return;
-      const operand = command.args[0];
-      const subject = command.opts<{ readonly pattern?: string }>().pattern ?? operand;
-      const path = projectBeside(subject);
-      if (path === undefined || !io.exists(path)) return;
-      const { readProject } = await import('./project-file');
-      const project = readProject(io, path, optionNames(program));
-      const told = !isOf(project, command, subject)
-        ? `${path} is of ${subjectOf(project) ?? 'a chart'}, and is left out here.`
-        : taken(command, project, places);
-      if (told !== '' && isTold(command)) heading.text = `${wrappedParagraph(told)}\n`;
-    },
     placed: (error) => {
       const { field, ...place } = error.place;
       const row = field === undefined ? undefined : places.get(field);
