@@ -19,6 +19,7 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
       .optionsGroup('The bodies:')
       .option('--rows <a,b,c>', 'draft these bodies only, by their row or column (all)', list)
       .option('--anonymous', 'write rows in the place of names')
+      .option('--nearest <chart.csv>', 'tell the size of this chart that fits each body best')
       .optionsGroup('Your pattern:'),
   )
     .addOption(

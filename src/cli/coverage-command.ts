@@ -1,7 +1,7 @@
 /** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
 import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
 import { coverChart } from '../coverage/cover-chart';
-import { LEFT_OUT } from '../coverage/fit';
+import { LEFT_OUT } from '../bodies/fit';
 import { LEFT_OUT_WORDS, changeWords, percentWords, sourceNotes } from '../coverage/words';
 import { coverageFiles, suggestedChart } from '../files/coverage-files';
 import type { LengthDisplay, LengthUnit } from '../units';

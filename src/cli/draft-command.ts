@@ -1,8 +1,11 @@
 /** `skirtgrade draft`: a skirt for each body of a list, made to its own measurements. */
 import type { BodyEntry, BodyList } from '../bodies/body-list';
 import { placeName, readBodyList } from '../bodies/body-list';
-import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
+import type { BodyRequest, DraftedBody, RefusedBody } from '../bodies/draft-bodies';
 import { draftBodies } from '../bodies/draft-bodies';
+import type { TriedRange } from '../bodies/nearest-size';
+import { triedRange } from '../bodies/nearest-size';
+import { readChart } from '../chart/read-chart';
 import { InputError } from '../errors';
 import type { BodyRecord } from '../files/body-files';
 import { bodyDrawing, bodyRecord, bodyStem, bodyTables, namedResult } from '../files/body-files';
@@ -10,6 +13,7 @@ import type { BinaryFile, ResultFile } from '../files/result-file';
 import type { ChartGrade } from '../jobs/grade-chart';
 import type { GradeRequest } from '../jobs/requests';
 import type { PrintRequest } from '../print/print-options';
+import type { LengthDisplay } from '../units';
 import { draftReport } from './draft-report';
 import { outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
@@ -35,6 +39,7 @@ export type DraftCommandOptions = Pick<
   AsDocument & {
     readonly rows?: readonly string[];
     readonly anonymous?: boolean;
+    readonly nearest?: string;
     readonly out?: string;
     readonly replace?: boolean;
   };
@@ -48,6 +53,9 @@ export interface DraftedList {
   /** Bodies that were printed under their place, since the font lacks letters of their names. */
   readonly unprintable: readonly BodyEntry[];
   readonly written: WrittenFiles;
+  /** The chart whose sizes were tried on. */
+  readonly tried: string | undefined;
+  readonly display: LengthDisplay;
 }
 
 /**
@@ -64,7 +72,9 @@ export async function draftCommand(
   const entries = wantedEntries(list, options.rows);
   const { style, set, allowances, unit, fractions, lines } = options;
   const request = { allowances, unit, fractions, lines, ...styleRequest({ style, set }, io) };
-  const made = await makeBodies(draftBodies(list, entries, withoutUndefined(request)), options);
+  const asked = withoutUndefined(request);
+  const tried = options.nearest === undefined ? undefined : triedOn(options.nearest, asked, io);
+  const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
   const display = { unit: unit ?? list.unit, fractions: fractions ?? false };
   const anonymous = options.anonymous ?? false;
   const tables = bodyTables(made.records, made.refused, { columns: list, display, anonymous });
@@ -72,13 +82,18 @@ export async function draftCommand(
     set: 'draft',
     replace: options.replace,
   });
-  const drafted: DraftedList = { list, ...made, written };
+  const drafted: DraftedList = { list, ...made, written, tried: tried?.file, display };
   return tell(io, 'draft', options.json, {
     exitCode: hasTrouble(drafted) ? 1 : 0,
     words: () =>
       options.quiet === true ? namesReport(written) : draftReport(drafted, options, io.color),
     facts: () => draftFacts(drafted, anonymous),
   });
+}
+
+function triedOn(path: string, request: BodyRequest, io: Io): TriedRange {
+  const { text, file } = readNamed(io, path);
+  return triedRange(readChart(text, file), request);
 }
 
 function hasTrouble({ records, refused }: DraftedList): boolean {
@@ -92,6 +107,7 @@ type Made = Pick<DraftedList, 'style' | 'records' | 'refused' | 'unprintable'> &
 /** Makes the files of each body, and keeps of its draft what the tables need. */
 async function makeBodies(
   bodies: Iterable<DraftedBody | RefusedBody>,
+  tried: TriedRange | undefined,
   options: DraftCommandOptions,
 ): Promise<Made> {
   const records: BodyRecord[] = [];
@@ -106,7 +122,7 @@ async function makeBodies(
     }
     const { entry } = body;
     style = body.result.range.draft.style.name;
-    records.push(bodyRecord(body));
+    records.push(bodyRecord(body, tried));
     const named = options.anonymous === true ? body.result : namedResult(body.result, entry.name);
     files.push(bodyDrawing(entry, named));
     const { printed, isNamed } = await printedBody(named, body.result, options);
@@ -157,11 +173,12 @@ function draftFacts({ list, style, records, refused, written }: DraftedList, ano
     bodies: list.file,
     style,
     unit: list.unit,
-    drafted: records.map(({ entry, body, verdict, measures }) => ({
+    drafted: records.map(({ entry, body, verdict, measures, nearest }) => ({
       body,
       ...(anonymous ? {} : { name: entry.name }),
       verdict: verdictFacts(verdict),
       measures: Object.fromEntries(measures.map(({ name, value }) => [name, value])),
+      ...(nearest === undefined ? {} : { nearest }),
     })),
     refused: refused.map(({ entry, error }) => ({
       body: placeName(list, entry),

@@ -1,6 +1,9 @@
 /** What `draft` tells on the terminal: verdicts counted, what is to be decided, and who was set aside. */
 import type { BodyEntry, BodyList } from '../bodies/body-list';
+import type { NearestSize } from '../bodies/nearest-size';
 import { InputError } from '../errors';
+import type { LengthDisplay } from '../units';
+import { showLength } from '../units';
 import type { BodyRecord } from '../files/body-files';
 import type { Decision, Verdict } from '../verdict/verdict';
 import type { DraftedList } from './draft-command';
@@ -32,10 +35,11 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
         (refused.length === 0 ? '' : `; ${refused.length} set aside, in refused.csv`),
     ),
     verdictLines(records, color) + decisionsReport(list, records) + refusedReport(drafted),
+    nearestReport(drafted),
     ...(telling.verbose === true ? [bodiesTable(records)] : []),
     wrappedParagraph(
       `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +
-        `findings.csv, refused.csv and ${written.names.length - TABLES} files body-<row>`,
+        `findings.csv, refused.csv and ${written.names.length - TABLES - Number(drafted.tried !== undefined)} files body-<row>`,
       2,
     ) +
       droppedReport(written.dropped) +
@@ -107,6 +111,46 @@ function refusedReport({ list, refused }: DraftedList): string {
   });
   const rest = refused.length - told.length;
   return told.join('') + (rest > 0 ? `  And ${rest} more of ${list.file}, in refused.csv.\n` : '');
+}
+
+/** How many fit a size, and of those that do not what is too tight or too loose. */
+function nearestReport({ list, records, tried, display }: DraftedList): string {
+  if (tried === undefined) return '';
+  const all = records.flatMap(({ entry, nearest }) =>
+    nearest === undefined ? [] : [{ entry, nearest }],
+  );
+  const fitting = all.filter(({ nearest }) => nearest.fits);
+  const others = all.filter(({ nearest }) => !nearest.fits);
+  const same = all.filter(({ nearest }) => nearest.isSame).length;
+  const lines = others
+    .slice(0, TOLD)
+    .map(({ entry, nearest }) =>
+      wrappedParagraph(
+        `  ${placesOf(list, [entry])}: ${nearest.label} is nearest, ${missWords(nearest, display)}`,
+        4,
+      ),
+    );
+  const rest = others.length - lines.length;
+  return (
+    wrappedParagraph(
+      `${fitting.length} of ${all.length} fit a size of ${tried}; for ${same} made to measure would be ` +
+        'the very same skirt. nearest.csv has all.',
+    ) +
+    lines.join('') +
+    (rest > 0 ? `  And ${rest} more, in nearest.csv.\n` : '')
+  );
+}
+
+function missWords(nearest: NearestSize, display: LengthDisplay): string {
+  return (['waist', 'hip'] as const)
+    .flatMap((girth) => {
+      const { beyond, easeLeft } = nearest[girth];
+      if (beyond === 0) return [];
+      const by = showLength(Math.abs(beyond), display);
+      const left = easeLeft < 0 ? `, ${showLength(-easeLeft, display)} less than the body` : '';
+      return [`${by} too ${beyond > 0 ? 'tight' : 'loose'} at the ${girth}${left}`];
+    })
+    .join(' and ');
 }
 
 function bodiesTable(records: readonly BodyRecord[]): string {

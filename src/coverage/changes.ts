@@ -1,16 +1,10 @@
 /** The changes of a range that may be worth making, each with what it would win. */
+import type { SizeBody } from '../bodies/fit-rules';
 import type { Crowd } from './coverage';
 import { coverageOf } from './coverage';
-import type { FitRules, FittedSize } from './fit';
-import { fittedSize } from './fit';
+import type { FitRules, FittedSize } from '../bodies/fit';
+import { fittedSize } from '../bodies/fit';
 import { servedShare } from './served';
-
-/** A size by its body, in mm. */
-export interface SizeBody {
-  readonly label: string;
-  readonly waist: number;
-  readonly hip: number;
-}
 
 /** What is done to a range. */
 export type ChangeKind = 'smaller-size' | 'larger-size' | 'step' | 'hips' | 'second-drop';

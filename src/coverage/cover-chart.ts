@@ -1,21 +1,20 @@
 /** Whom a chart's sizes fit: the chart, a style and a crowd in, shares and changes out. */
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
-import { findRow } from '../chart/size-chart';
 import { marketValue, both } from '../draft/market-value';
 import { InputError } from '../errors';
-import { draftRange } from '../jobs/draft-range';
 import type { GradeRequest } from '../jobs/requests';
 import { publishedTable, publishedTables } from '../standards/published-tables';
-import { lengthWithUnit } from '../table/length-with-unit';
 import { parseLength } from '../table/number-cell';
-import type { LengthUnit } from '../units';
-import type { Change, SizeBody } from './changes';
+import type { Change } from './changes';
 import { bestChanges } from './changes';
 import type { Coverage, Crowd } from './coverage';
 import { coverageOf } from './coverage';
-import type { FitRules, FittedSize } from './fit';
-import { fittedSize } from './fit';
+import type { FitRules, FittedSize } from '../bodies/fit';
+import type { FitRequest } from '../bodies/fit-rules';
+import { fitRules, sizeBodies } from '../bodies/fit-rules';
+import type { SizeBody } from '../bodies/fit-rules';
+import { fittedSize } from '../bodies/fit';
 import type { BivariateNormal, Population } from './population';
 import { DEFAULT_POPULATION, population } from './population';
 import { suggestedSizes } from './suggest';
@@ -23,18 +22,13 @@ import type { Survey } from './survey';
 import { normalOf, readSurvey } from './survey';
 
 /** What is asked of a chart and a crowd. */
-export interface CoverRequest extends Pick<GradeRequest, 'chart' | 'file' | 'style' | 'set'> {
+export interface CoverRequest extends FitRequest, Pick<GradeRequest, 'chart' | 'file'> {
   /** A list of bodies instead of a population. */
   readonly bodies?: { readonly text: string; readonly file: string };
   /** The column of the list that says how many people a body stands for. */
   readonly weights?: string;
   /** The id of a population; `us-army-women-1988` if absent. */
   readonly population?: string;
-  /** How far a body may be off at waist and hip, with their units. */
-  readonly waistTolerance?: string;
-  readonly hipTolerance?: string;
-  /** How much the cloth gives, such as `5%`. */
-  readonly give?: string;
   /** Sizes of a range to propose. */
   readonly suggest?: number;
 }
@@ -64,9 +58,6 @@ export interface ChartCoverage {
   readonly suggested: CoveredRange | undefined;
 }
 
-/** Our own choice, no source: about half of a usual step at the waist; a hip hangs looser. */
-const WAIST_TOLERANCE = both('2 cm', '3/4 in');
-const HIP_TOLERANCE = both('4 cm', '1 1/2 in');
 /** By what girths of a proposed range are told apart. */
 const GRID = both('1 cm', '1/2 in');
 
@@ -82,8 +73,8 @@ export function coverChart(request: CoverRequest): ChartCoverage {
       ? { kind: 'bodies', bodies: source.bodies }
       : { kind: 'normal', normal: source };
   const normal = crowd.kind === 'normal' ? crowd.normal : normalOf(crowd.bodies);
-  const { rules, style } = rulesOf(chart, request);
-  const grid = lengthOf(marketValue(GRID, chart.unit), chart.unit);
+  const { rules, style } = fitRules(chart, request);
+  const grid = parseLength(marketValue(GRID, chart.unit), chart.unit) ?? NaN;
   const covered = (name: string, bodies: readonly SizeBody[]): CoveredRange => {
     const sizes = bodies.map((size) => fittedSize(size, rules));
     return { name, sizes, coverage: coverageOf(crowd, sizes) };
@@ -127,63 +118,6 @@ function sourceOf({ bodies, weights, population: id }: CoverRequest): Population
   });
 }
 
-/** The ease of the style in the middle size, and the tolerances. */
-function rulesOf(
-  chart: SizeChart,
-  { style, set, waistTolerance, hipTolerance, give }: CoverRequest,
-): { readonly rules: FitRules; readonly style: string } {
-  const middle = Math.floor(chart.sizes.length / 2);
-  const drafted = draftRange(chart, middle, {
-    ...(style === undefined ? {} : { style }),
-    ...(set === undefined ? {} : { set }),
-  });
-  const ease = (name: string): number => drafted.sizes[middle]?.draft.parameters.get(name) ?? 0;
-  const share = giveOf(give);
-  const { unit } = chart;
-  const waist = waistTolerance ?? marketValue(WAIST_TOLERANCE, unit);
-  const hip = hipTolerance ?? marketValue(HIP_TOLERANCE, unit);
-  return {
-    style: drafted.style.name,
-    rules: {
-      waist: {
-        ease: ease('waist_ease'),
-        tolerance: lengthOf(waist, unit, 'waistTolerance'),
-        give: share,
-      },
-      hip: { ease: ease('hip_ease'), tolerance: lengthOf(hip, unit, 'hipTolerance'), give: share },
-    },
-  };
-}
-
-/** mm. Throws InputError `bad-option` for what is no length above zero. */
-function lengthOf(text: string, unit: LengthUnit, field?: string): number {
-  const length = field === undefined ? parseLength(text, unit) : lengthWithUnit(text, unit, field);
-  if (length !== undefined && length > 0 && length <= MOST_TOLERANCE) return length;
-  throw new InputError('bad-option', {
-    what: 'the tolerance is not usable',
-    allowed: 'a length above 0 and up to 20 cm with its unit, such as 2cm or 3/4in',
-    got: text,
-    ...(field === undefined ? {} : { place: { field } }),
-  });
-}
-
-/** mm; a body that is further off is no such size. The engine's own figure. */
-const MOST_TOLERANCE = 200;
-
-/** `5%` or `0.05` as a share. Throws InputError `bad-option`. */
-function giveOf(text: string | undefined): number {
-  if (text === undefined) return 0;
-  const match = /^\s*(\d{1,3}(?:\.\d+)?)\s*(?:%|percent)\s*$/iu.exec(text);
-  const share = match === null ? NaN : Number(match[1]) / 100;
-  if (share >= 0 && share <= 1) return share;
-  throw new InputError('bad-option', {
-    what: 'the give of the cloth is not usable',
-    allowed: '0% to 100%, such as 5%',
-    got: text,
-    place: { field: 'give' },
-  });
-}
-
 function suggestedCount(count: number): number {
   if (Number.isInteger(count) && count >= 2 && count <= MOST_SUGGESTED) return count;
   throw new InputError('bad-option', {
@@ -192,15 +126,6 @@ function suggestedCount(count: number): number {
     got: `${count}`,
     place: { field: 'suggest' },
   });
-}
-
-function sizeBodies(chart: SizeChart): readonly SizeBody[] {
-  const girth = (name: string, i: number): number => findRow(chart, name)?.values[i] ?? NaN;
-  return chart.sizes.map((label, i) => ({
-    label,
-    waist: girth('waist_girth', i),
-    hip: girth('hip_girth', i),
-  }));
 }
 
 /** Every published table that is one of sizes. */

@@ -1,6 +1,6 @@
 /** Which share of a population finds a size, which share each size serves, and whom the range leaves out. */
-import type { FittedSize, Girths, LeftOut, RangePlace } from './fit';
-import { LEFT_OUT, placeIn } from './fit';
+import type { FittedSize, Girths, LeftOut, RangePlace } from '../bodies/fit';
+import { LEFT_OUT, placeIn } from '../bodies/fit';
 import { gaussLegendre, normalBelow, normalDensity } from './normal';
 import { REACH, waistStrips } from './waist-strips';
 import type { BivariateNormal } from './population';

@@ -1,7 +1,7 @@
 /** The share of a crowd that finds a size, fast enough for a search: a last figure comes from `coverageOf`. */
 import type { Crowd } from './coverage';
-import type { FittedSize } from './fit';
-import { misfit } from './fit';
+import type { FittedSize } from '../bodies/fit';
+import { misfit } from '../bodies/fit';
 import { gaussLegendre, normalBelow, normalDensity } from './normal';
 import type { BivariateNormal } from './population';
 import { waistStrips } from './waist-strips';

@@ -5,9 +5,9 @@
  */
 import type { Crowd } from './coverage';
 import { servedShare } from './served';
-import type { FitRules } from './fit';
-import { fittedSize } from './fit';
-import type { SizeBody } from './changes';
+import type { FitRules } from '../bodies/fit';
+import { fittedSize } from '../bodies/fit';
+import type { SizeBody } from '../bodies/fit-rules';
 import type { BivariateNormal } from './population';
 
 /** A range by its first size and its steps, in mm. */

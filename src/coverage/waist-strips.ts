@@ -1,5 +1,5 @@
 /** The waists of a normal cut into strips in which the same sizes fit. */
-import type { FittedSize } from './fit';
+import type { FittedSize } from '../bodies/fit';
 import type { Spread } from './population';
 
 /** Standard deviations to which a normal is integrated: beyond lie less than 2e-15. No tolerance. */

@@ -3,7 +3,7 @@ import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Change } from './changes';
 import type { ChartCoverage } from './cover-chart';
-import type { LeftOut } from './fit';
+import type { LeftOut } from '../bodies/fit';
 import type { Tails } from './population';
 
 /** No tolerance: half of the last decimal that is told. */

@@ -1,5 +1,6 @@
 /** What is written of bodies that were drafted one by one: a drawing each, and tables of all. */
 import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
+import type { NearestSize, TriedRange } from '../bodies/nearest-size';
 import type { BodyColumns, BodyEntry } from '../bodies/body-list';
 import type { Finding } from '../check/finding';
 import { problemText } from '../errors';
@@ -9,6 +10,7 @@ import { sizeSheet } from '../render/size-sheet';
 import { svg } from '../render/svg';
 import { writtenCsv } from '../table/written-csv';
 import type { LengthDisplay } from '../units';
+import { tableLength } from '../units';
 import type { Verdict } from '../verdict/verdict';
 import { verdictOf } from '../verdict/verdict';
 import { drawingOf } from './drawing-files';
@@ -26,10 +28,13 @@ export interface BodyRecord {
   readonly findings: readonly Finding[];
   /** Its rows of the table of points. */
   readonly points: string;
+  /** The size of a chart that fits it best, where there is a chart to try on. */
+  readonly nearest: NearestSize | undefined;
 }
 
 /** What the tables keep of a body. */
-export function bodyRecord({ entry, result }: DraftedBody): BodyRecord {
+export function bodyRecord(body: DraftedBody, tried: TriedRange | undefined): BodyRecord {
+  const { entry, result } = body;
   const { shown, findings, display } = result;
   const labels = shown.map(({ label }) => label);
   return {
@@ -39,6 +44,7 @@ export function bodyRecord({ entry, result }: DraftedBody): BodyRecord {
     measures: shown[0]?.measures ?? [],
     findings: findings.filter(({ severity }) => severity !== 'ok'),
     points: [...pointsRows(shown, display)].join(''),
+    nearest: tried?.nearest(body),
   };
 }
 
@@ -91,6 +97,9 @@ export function bodyTables(
     { name: 'finished-measurements.csv', text: measuresTable(records, tables) },
     { name: 'points.csv', text: pointsHeader('body', display) + points },
     { name: 'findings.csv', text: findingsTable(findings, display, 'body') },
+    ...(records.some(({ nearest }) => nearest !== undefined)
+      ? [{ name: 'nearest.csv', text: nearestTable(records, tables) }]
+      : []),
     { name: 'refused.csv', text: refusedTable(refused, tables) },
   ];
 }
@@ -155,6 +164,33 @@ function measuresTable(records: readonly BodyRecord[], { display }: BodyTables):
     ];
   });
   return writtenCsv([['body', ...names.map((name) => `${name}_${display.unit}`)], ...rows]);
+}
+
+/**
+ * `body,size,fits`, then of waist and hip how far the body is off the size, the ease that is left, how much
+ * is too tight (or, negative, too loose), and what made to measure would change.
+ */
+function nearestTable(records: readonly BodyRecord[], { display }: BodyTables): string {
+  const girths = ['waist', 'hip'] as const;
+  const columns = ['off', 'ease_left', 'beyond', 'made_to_measure'].flatMap((name) =>
+    girths.map((girth) => `${girth}_${name}_${display.unit}`),
+  );
+  const rows = records.flatMap(({ body, nearest }) => {
+    if (nearest === undefined) return [];
+    const { label, fits, lengthDiffers, isSame } = nearest;
+    const lengths = (['off', 'easeLeft', 'beyond', 'differs'] as const).flatMap((name) =>
+      girths.map((girth) => nearest[girth][name]),
+    );
+    return [
+      [
+        ...[body, label, fits ? 'yes' : 'no'],
+        ...[...lengths, lengthDiffers].map((mm) => tableLength(mm, display)),
+        isSame ? 'same' : 'differs',
+      ],
+    ];
+  });
+  const last = [`length_made_to_measure_${display.unit}`, 'made_to_measure'];
+  return writtenCsv([['body', 'size', 'fits', ...columns, ...last], ...rows]);
 }
 
 /** `row,column,measurement,reason`: the bodies that were set aside; without a name. */

@@ -2,7 +2,7 @@
 import { writeChart } from '../chart/write-chart';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import type { ChartCoverage, CoveredRange } from '../coverage/cover-chart';
-import { LEFT_OUT } from '../coverage/fit';
+import { LEFT_OUT } from '../bodies/fit';
 import { coveragePicture } from '../coverage/picture';
 import { sourceNotes } from '../coverage/words';
 import { svg } from '../render/svg';

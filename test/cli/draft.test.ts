@@ -176,3 +176,42 @@ describe('names', () => {
     }
   });
 });
+
+describe('--nearest', () => {
+  it('tells size, ease left and what is beyond the tolerance, as a hand works it out', async () => {
+    place.write('sizes.csv', chartText('cm', { waist: [68, 74], hip: [96, 102] }, ['12', '14']));
+    const rows = ['68,96', '69.5,97', '71,99', '80,102', '60,90', '74,107'];
+    place.write(
+      'orders.csv',
+      `# unit: cm\nname,waist,hip\n${rows.map((row) => `x,${row}\n`).join('')}`,
+    );
+    const { stdout } = await place.run(
+      ...[
+        'draft',
+        'orders.csv',
+        '--style',
+        'shared-pencil',
+        '--nearest',
+        'sizes.csv',
+        '--out',
+        'near',
+      ],
+    );
+    const [header = '', ...found] = table('near/nearest.csv');
+    const at = (name: string) => header.split(',').indexOf(name);
+    const cells = found.map((row) => row.split(','));
+    // Ease 1 cm and 4 cm; tolerances 2 cm and 4 cm, at the larger side of the waist no more than the ease.
+    const column = (name: string) => cells.map((row) => row[at(name)]);
+    expect(column('size')).toEqual(['12', '12', '14', '14', '12', '14']);
+    expect(column('fits')).toEqual(['yes', 'no', 'no', 'no', 'no', 'no']);
+    expect(column('waist_off_cm')).toEqual(['0', '1.5', '-3', '6', '-8', '0']);
+    expect(column('waist_ease_left_cm')).toEqual(['1', '-0.5', '4', '-5', '9', '1']);
+    expect(column('waist_beyond_cm')).toEqual(['0', '0.5', '-1', '5', '-6', '0']);
+    expect(column('hip_ease_left_cm')).toEqual(['4', '3', '7', '4', '10', '-1']);
+    expect(column('hip_beyond_cm')).toEqual(['0', '0', '0', '0', '-2', '1']);
+    expect(column('waist_made_to_measure_cm')).toEqual(['0', '1.5', '-3', '6', '-8', '0']);
+    expect(column('made_to_measure')).toEqual(['same', ...Array<string>(5).fill('differs')]);
+    expect(stdout).toMatch(/1 of 6 fit a size of sizes\.csv; for 1 made to measure/u);
+    expect(stdout).toMatch(/row 6: 14 is nearest, 5 cm too tight at the waist/u);
+  });
+});
