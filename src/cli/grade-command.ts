@@ -2,7 +2,9 @@
 import { bySeverity } from '../check/finding';
 import { EXPORTS, exportFiles } from '../files/exports';
 import { reportFile } from '../files/report-file';
+import type { ResultFile } from '../files/result-file';
 import { resultFiles } from '../files/result-files';
+import { COMPARED_FILES, changesSince } from '../files/since-last-run';
 import { gradeChart } from '../jobs/grade-chart';
 import { gradePattern } from '../jobs/grade-pattern';
 import type { GradeResult } from '../jobs/grade-result';
@@ -67,7 +69,12 @@ async function write(
     printed = await printFiles(result, { ...options, paper });
   }
   io.progress('writing the files');
-  const files = [...resultFiles(result), reportFile(result, tables), ...exported, ...printed];
+  const results = resultFiles(result);
+  const earlier = io.earlier(folder, 'grade', COMPARED_FILES);
+  const changed =
+    earlier.size === 0 ? undefined : changesSince(earlier, textsOf([...results, ...exported]));
+  const report = reportFile(result, tables, changed);
+  const files = [...results, report, ...exported, ...printed];
   const written = await io.write(folder, files, {
     set: 'grade',
     replace: options.replace === true,
@@ -77,6 +84,11 @@ async function write(
     words: () => gradeReport(result, written, printed, { ...options, color: io.color }),
     facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, printed) }),
   });
+}
+
+function textsOf(files: readonly ResultFile[]): ReadonlyMap<string, string> {
+  const isCompared = ({ name }: ResultFile): boolean => COMPARED_FILES.some((one) => one === name);
+  return new Map(files.filter(isCompared).map(({ name, text }) => [name, text]));
 }
 
 /** An export is asked for by an option of its name, the spec also by what it is made from. */

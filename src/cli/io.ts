@@ -11,6 +11,7 @@ import { progressLine } from './progress';
 import { STDIN, nameOf } from './read-named';
 import type { WriteOrder, WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
+import { earlierTexts } from './written-list';
 
 /**
  * 0 nothing failed; 1 results were written but a check failed; 2 wrong input, nothing written; 3 the
@@ -24,6 +25,12 @@ export interface Files {
   readonly exists: (path: string) => boolean;
   /** The text of a file, or of the standard input by `-`, once. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
+  /** The texts of an earlier set in a folder, of those files asked for that are as they were written. */
+  readonly earlier: (
+    folder: string,
+    set: string,
+    names: readonly string[],
+  ) => ReadonlyMap<string, string>;
   /** Writes all files into a folder, or none. Throws what `writeFiles` throws. */
   readonly write: (
     folder: string,
@@ -84,6 +91,7 @@ export function filesFrom(folder: string, stdin: (given: string) => ReadFile): F
       inputs.add(identity);
       return isDrawing ? decodedDrawing(bytes, path) : decodedTable(bytes);
     },
+    earlier: (path, set, names) => earlierTexts(at(path), set, names),
     write: (path, files, order) => writeFiles(path, at(path), files, order, inputs),
   };
 }

@@ -39,6 +39,33 @@ export function readList(folder: string): ReadonlyMap<string, ListedFile> {
   return files;
 }
 
+/**
+ * The texts of files of a set that an earlier run left in a folder. One that was changed since or cannot
+ * be read is left out: it does not say what that run made.
+ */
+export function earlierTexts(
+  folder: string,
+  set: string,
+  names: readonly string[],
+): ReadonlyMap<string, string> {
+  const listed = readList(folder);
+  const texts = new Map<string, string>();
+  for (const name of names) {
+    const file = listed.get(name);
+    const text = file?.set === set ? textAt(join(folder, name)) : undefined;
+    if (text !== undefined && digestOf(text) === file?.digest) texts.set(name, text);
+  }
+  return texts;
+}
+
+function textAt(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
 /** The list as text, which `sha256sum -c` reads as well. */
 export function listText(files: ReadonlyMap<string, ListedFile>): string {
   const sets = [...new Set([...files.values()].map(({ set }) => set))].sort();

@@ -5,12 +5,18 @@ import { verdictOf } from '../verdict/verdict';
 import { countWords, decisionLines, verdictLine } from '../verdict/words';
 import { printTables } from './print-tables';
 import type { ResultFile } from './result-file';
+import type { Changes } from './since-last-run';
 
 /**
  * `report.md`: the verdict in three lines, the decisions, and body, finished garment and `cloth` with a
- * column a size, lengths in both units. The same result gives the same bytes.
+ * column a size, lengths in both units; what `changed` since the last run, if there was one. The same
+ * arguments give the same bytes.
  */
-export function reportFile(result: GradeResult, cloth: readonly SizeTable[] = []): ResultFile {
+export function reportFile(
+  result: GradeResult,
+  cloth: readonly SizeTable[] = [],
+  changed?: Changes,
+): ResultFile {
   const { title, range, display, findings } = result;
   const labels = range.sizes.map(({ label }) => label);
   const verdict = verdictOf(findings, labels, display);
@@ -26,13 +32,25 @@ export function reportFile(result: GradeResult, cloth: readonly SizeTable[] = []
     ...(decisions.length === 0
       ? []
       : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
-    ...[...printTables(result), ...cloth].flatMap(tableParts),
+    ...(changed === undefined ? [] : changeParts(changed)),
+    ...[...printTables(result), ...cloth].flatMap((table) => tableParts(table)),
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
   ];
   return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
 }
 
-function tableParts({ heading, sizes, rows, notes = [] }: SizeTable): readonly string[] {
+function changeParts({ words, measures }: Changes): readonly string[] {
+  return [
+    '## What changed since the last run',
+    ...(words.length === 0 ? [] : [words.map((text) => `- ${plain(text)}`).join('\n')]),
+    ...(measures === undefined ? [] : tableParts(measures, '###')),
+  ];
+}
+
+function tableParts(
+  { heading, sizes, rows, notes = [] }: SizeTable,
+  level = '##',
+): readonly string[] {
   const head = ['', '', ...sizes];
   const lines = rows.flatMap(({ name, detail, lines: units }) =>
     units.map(({ unit, cells }, i) => [
@@ -44,7 +62,7 @@ function tableParts({ heading, sizes, rows, notes = [] }: SizeTable): readonly s
   const table = [head, head.map(() => '---'), ...lines]
     .map((cells) => `| ${cells.map(plain).join(' | ')} |`)
     .join('\n');
-  return [`## ${plain(heading)}`, table, ...notes.map(plain)];
+  return [`${level} ${plain(heading)}`, table, ...notes.map(plain)];
 }
 
 /** What somebody typed, as it reads: no sign of it marks up the page. */

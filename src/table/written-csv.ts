@@ -1,6 +1,8 @@
 /** Rows of cells as CSV text, as RFC 4180 has it but with plain line feeds. */
+import { parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
-import { writtenCell } from './written-cell';
+import { InputError } from '../errors';
+import { withoutTextMark, writtenCell } from './written-cell';
 
 /** Readers take blanks at the ends of a cell away unless it is quoted, and lone returns end a line. */
 const QUOTED = [/^\s|\s$/u, /\r/u];
@@ -11,4 +13,22 @@ export function writtenCsv(rows: readonly (readonly (string | undefined)[])[]): 
     rows.map((row) => row.map((cell) => writtenCell(cell ?? ''))),
     { quoted_match: QUOTED },
   );
+}
+
+/** The rows of such a text below its first, by the names in the first. Throws InputError `csv-malformed`. */
+export function readWrittenCsv(text: string, file: string): Record<string, string>[] {
+  try {
+    return parse(text, {
+      columns: (names: string[]) => names.map(withoutTextMark),
+      cast: withoutTextMark,
+      relax_column_count: true,
+    });
+  } catch (error) {
+    throw new InputError('csv-malformed', {
+      what: 'the file is not as it was written',
+      allowed: 'a table as the engine writes it',
+      got: error instanceof Error ? error.message : String(error),
+      place: { file },
+    });
+  }
 }

@@ -29,6 +29,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     error: (text) => void (told.error += text),
     exists: (path) => path in files,
     readText: (path) => files[path] ?? '',
+    earlier: () => new Map(),
     write: (folder) => Promise.resolve({ folder, names: [], leftovers: [], dropped: [] }),
     color: false,
     progress: () => undefined,

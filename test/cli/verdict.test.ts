@@ -97,7 +97,37 @@ describe('report.md', () => {
     expect(report).toContain('| waist girth | cm | 78.7 | 82.5 |\n|  | in | 31 | 32 1/2 |');
     expect(report).toContain('| waist | cm | 78.7 | 82.5 |\n|  | in | 31 | 32 1/2 |');
     expect(report).toContain('## Cloth to buy, shell, in centimeters and yards');
-    await place.run(...call, '--out', 'reported');
-    expect(place.read('reported/report.md')).toBe(report);
   });
+
+  it('tells what changed since the last run into the folder', async () => {
+    const call = ['grade', DEMO, ...FOLDER, '--sizes', '12,14', '--fabric', '--out', 'again'];
+    await place.run(...call);
+    expect(place.read('again/report.md')).not.toContain('last run');
+    await place.run(...call);
+    expect(changed()).toBe('- Nothing changed that is drawn, measured, warned of or bought.');
+    // A skirt two inches longer, told in centimeters, whose hem lets a leg step no farther.
+    await place.run(...call, '--set', 'skirt_length=28in', '--unit', 'cm');
+    expect(changed()).toContain('| center front length | cm | +5.08 | +4.76 |');
+    expect(changed()).toContain('|  | in | +2 | +1 7/8 |');
+    expect(changed()).toMatch(
+      /- front: \d+ points moved, most \S+ of 12 by 5\.\d+ cm \(2\.\d+ in\)\./u,
+    );
+    expect(changed()).toMatch(
+      /- Cloth to buy, shell: \d+ lengths changed by \S+ to \S+ cm; most /u,
+    );
+    expect(changed()).not.toContain('waist |');
+    // One size less, and a hem that lets the leg step.
+    await place.run(...call, '--set', 'hem_taper=-5in', '--sizes', '12');
+    expect(changed()).toContain('- Sizes gone: 14.');
+    expect(changed()).toMatch(/- No longer: .*warning stride \(sizes? 12/u);
+    // What somebody changed says nothing of the last run.
+    place.write('again/graded-points.csv', 'size,piece,point,x_in,y_in\n');
+    await place.run(...call, '--sizes', '12', '--replace');
+    expect(changed()).not.toContain('points moved');
+  });
+
+  const changed = (): string =>
+    /## What changed since the last run\n\n(.*?)\n\n## /su.exec(
+      place.read('again/report.md'),
+    )?.[1] ?? '';
 });

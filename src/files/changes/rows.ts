@@ -1,0 +1,28 @@
+/** Rows of written tables, read again. */
+import { LENGTH_UNITS, toMillimeters } from '../../units';
+import { NO_LIMIT } from '../tables';
+
+/** A row of a written table: its cells by the names of their columns. */
+export type Row = Readonly<Record<string, string>>;
+
+/** Rows in groups of the same key, in the order in which the keys come. */
+export function groups<Item>(
+  items: readonly Item[],
+  keyOf: (item: Item) => string,
+): ReadonlyMap<string, readonly Item[]> {
+  const found = new Map<string, Item[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = found.get(key);
+    if (group === undefined) found.set(key, [item]);
+    else group.push(item);
+  }
+  return found;
+}
+
+/** A length as a table has it, in mm; NaN for what is none, infinite where there is no limit. */
+export function millimeters(text: string | undefined, unit: string | undefined): number {
+  const known = LENGTH_UNITS.find((name) => name === unit);
+  if (text === NO_LIMIT) return Infinity;
+  return text === undefined || known === undefined ? NaN : toMillimeters(Number(text), known);
+}

@@ -1,0 +1,62 @@
+/** What a new set of results has otherwise than the one before it, told from the texts of both. */
+import type { SizeTable } from '../print/size-table';
+import { readWrittenCsv } from '../table/written-csv';
+import { clothChanges } from './changes/cloth-changes';
+import { findingChanges } from './changes/finding-changes';
+import { measureChanges } from './changes/measure-changes';
+import { pointChanges } from './changes/point-changes';
+import type { Row } from './changes/rows';
+
+/** The files that are compared, as far as both sets have them. */
+export const COMPARED_FILES = [
+  'finished-measurements.csv',
+  'findings.csv',
+  'graded-points.csv',
+  'fabric.csv',
+] as const;
+
+/** Texts by the names of their files. */
+export type NamedTexts = ReadonlyMap<string, string>;
+
+/** Sentences, and the finished measurements that changed with a column a size. */
+export interface Changes {
+  readonly words: readonly string[];
+  readonly measures?: SizeTable;
+}
+
+/**
+ * The changes from an earlier set of files to a new one. Files that either set lacks are left out, and
+ * so are lengths that changed by less than anybody draws. Throws InputError `csv-malformed` for a text
+ * that is no table.
+ */
+export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
+  const pair = (
+    name: (typeof COMPARED_FILES)[number],
+  ): readonly [readonly Row[], readonly Row[]] | undefined => {
+    const [before, after] = [earlier.get(name), now.get(name)];
+    if (before === undefined || after === undefined || before === after) return undefined;
+    return [readWrittenCsv(before, name), readWrittenCsv(after, name)];
+  };
+  const labels = sizesOf(readWrittenCsv(now.get('graded-points.csv') ?? '', 'graded-points.csv'));
+  const measured = pair('finished-measurements.csv');
+  const points = pair('graded-points.csv');
+  const found = pair('findings.csv');
+  const cloth = pair('fabric.csv');
+  const measures = measured && measureChanges(...measured, labels);
+  const words = [
+    ...(points === undefined ? [] : pointChanges(...points)),
+    ...(found === undefined ? [] : findingChanges(...found, labels)),
+    ...(cloth === undefined ? [] : clothChanges(...cloth, labels)),
+  ];
+  if (measures !== undefined) return { words, measures };
+  return {
+    words:
+      words.length === 0
+        ? ['Nothing changed that is drawn, measured, warned of or bought.']
+        : words,
+  };
+}
+
+function sizesOf(points: readonly Row[]): readonly string[] {
+  return [...new Set(points.map(({ size = '' }) => size))];
+}
