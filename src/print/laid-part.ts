@@ -1,10 +1,12 @@
 /** A part laid on a grid of tiles that begins at (0, 0), and the tiles that it prints on. */
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { inkOf } from './ink';
+import { inkOf, SPREAD } from './ink';
 import type { InkMap } from './ink-map';
 import { inkMap } from './ink-map';
 import type { PlanePart } from './plane';
+import type { Reach } from './reach';
+import { reachOf } from './reach';
 
 /** The part of the plane that one sheet prints, in mm. */
 export interface TileSize {
@@ -16,15 +18,27 @@ export interface TileSize {
 export interface MappedPart {
   readonly part: PlanePart;
   readonly ink: InkMap;
+  /** Where it is to lie closer to others than boxes do. */
+  readonly reach: Reach | undefined;
   readonly width: number;
   readonly height: number;
 }
 
+/** mm. Of larger tiles so few are printed that one is worth laying parts closer than their boxes. */
+const LARGE_TILE = 400;
+
+/** Whether a tile is that large. */
+export function isLarge({ width, height }: TileSize): boolean {
+  return Math.min(width, height) > LARGE_TILE;
+}
+
 /** Takes stock of the ink of a part once, however often it is then tried on the grid. */
-export function mappedPart(part: PlanePart): MappedPart {
+export function mappedPart(part: PlanePart, nests: boolean): MappedPart {
   const { left, top, right, bottom } = part.box;
-  const ink = inkMap(inkOf([...part.sizes.flat(), ...part.common]));
-  return { part, ink, width: right - left, height: bottom - top };
+  const ink = inkOf([...part.sizes.flat(), ...part.common]);
+  const clear = ink.box.left - left + SPREAD;
+  const reach = nests ? reachOf(ink, part.box, clear) : undefined;
+  return { part, ink: inkMap(ink), reach, width: right - left, height: bottom - top };
 }
 
 /** A part at its place on the plane, in mm. */
@@ -45,15 +59,15 @@ export function tileNumber(column: number, row: number): number {
   return row * COLUMNS + column;
 }
 
+/** The box of a part whose top left corner lies at `corner`. */
+export function boxAt({ width, height }: MappedPart, { x, y }: Point): Box {
+  return { left: x, top: y, right: x + width, bottom: y + height };
+}
+
 /** The part with the top left corner of its box at `corner`, which is not left of or above zero. */
 export function laidAt(mapped: MappedPart, corner: Point, tile: TileSize): Laid {
-  const { part, ink, width, height } = mapped;
-  const box = {
-    left: corner.x,
-    top: corner.y,
-    right: corner.x + width,
-    bottom: corner.y + height,
-  };
+  const { part, ink } = mapped;
+  const box = boxAt(mapped, corner);
   const [toPartX, toPartY] = [part.box.left - box.left, part.box.top - box.top];
   const tiles: number[] = [];
   for (let row = Math.floor(box.top / tile.height); row * tile.height < box.bottom; row++) {

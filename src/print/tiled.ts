@@ -6,7 +6,7 @@ import { onTable } from '../render/side-by-side';
 import type { SheetSize } from '../render/sheet-layout';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
-import { mappedPart } from './laid-part';
+import { isLarge, mappedPart } from './laid-part';
 import type { SheetPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
@@ -41,7 +41,10 @@ export function tiled(
   options: PrintOptions,
 ): Tiling {
   const formats = tileFormats(paper, options);
-  const mapped = new Map([...new Set(choices.flat())].map((part) => [part, mappedPart(part)]));
+  const nests = formats.some(({ tile }) => isLarge(tile));
+  const mapped = new Map(
+    [...new Set(choices.flat())].map((part) => [part, mappedPart(part, nests)]),
+  );
   const planes = choices.flatMap((parts) =>
     formats.map((format) => {
       const maps = parts.flatMap((part) => mapped.get(part) ?? []);

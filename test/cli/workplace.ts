@@ -41,3 +41,10 @@ export function contents(folder: string): ReadonlyMap<string, string> {
     .sort();
   return new Map(files.map((file) => [file, readFileSync(file, 'latin1')]));
 }
+
+/** The text of a result without what it tells of the last run into its folder: no two runs share that. */
+export function asFirstRun(path: string, text: string): string {
+  return path.endsWith('written')
+    ? text.replace(/^\w{64} {2}report\.md\n/mu, '')
+    : text.replace(/## What changed since the last run\n\n.*?\n\n(?=## )/su, '');
+}

@@ -155,10 +155,10 @@ describe('pages of sheets', () => {
     expect(plane).toHaveLength(4);
   });
 
-  // By hand: the combs of the hem make pieces 805 to 821 mm high, so two rows of them are a few mm longer
-  // than two sheets of 810.5 mm; the third takes what is left over.
-  it('are three of A0 for front, back, two linings and band of twelve sizes', () => {
-    expect(summary('a0', demo({ set: { vent_length: '0 cm' } }))).toEqual([3, 4]);
+  // By hand: pieces of 799 to 821 mm stand two over two on two sheets of 810.5 mm, the ends of one in
+  // the free corners of the other, and the band of 1,194 mm upright beside them, the words over it.
+  it('are two of A0 for front, back, two linings and band of twelve sizes', () => {
+    expect(summary('a0', demo({ set: { vent_length: '0 cm' } }))).toEqual([2, 4]);
   });
 
   it('take fewer sheets than a plain grid', () => {
