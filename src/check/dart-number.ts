@@ -84,13 +84,25 @@ function findingOf(
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
         `rather have ${wanted(first, plan)} than ${given} in the half ${plan.name}: ` +
         (breaks.length === 0 || range.blend !== undefined
-          ? `set ${plan.name}_darts=${wanted(first, plan)}`
+          ? setting(plan, wanted(first, plan))
           : `break the range ${breaks.join(' and ')}`),
       facts: {
         darts: NUMBERS[wanted(first, plan)] ?? `${wanted(first, plan)} darts`,
-        number: String(wanted(first, plan)),
+        setting: setting(plan, wanted(first, plan)),
         ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
       },
     },
   ];
 }
+
+/** A panel is drawn with one dart or two; where it wants none or three, its intake is what can be set. */
+function setting({ name }: PiecePlan, darts: number): string {
+  if (darts === 0)
+    return `set ${name}_intake to 1 cm (3/8 in) or more, and the side takes in less for it`;
+  return darts <= MOST_DARTS
+    ? `set ${name}_darts=${darts}`
+    : `set a smaller ${name}_intake, and the side takes in more for it`;
+}
+
+/** In the half of a panel. */
+const MOST_DARTS = 2;

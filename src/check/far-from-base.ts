@@ -60,6 +60,7 @@ export function checkFarFromBase(
       expected: reach,
       source: SOURCE,
       message: `${beyond.map(named).join(', ')}: up to ${far}; ${meaning(isDrafted, named(rules.base))}; ${advice(bases)}`,
+      facts: { far: beyond.map(named).join(', '), base: bases.join(' and ') },
     },
   ];
 }

@@ -7,6 +7,7 @@
  */
 import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
 import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
+import { ZIP_PARAMETERS } from './zip-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
 import { PANEL_TRUING } from './shaped-skirt/panel-truing';
@@ -133,6 +134,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
       'allowance for the zip outside the center-back line, all along its seam; it is not graded',
     source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
   },
+  ...ZIP_PARAMETERS,
   ...ALLOWANCE_PARAMETERS,
   ...TOLERANCE_PARAMETERS,
 ];

@@ -1,10 +1,12 @@
 /** Tolerances of the finished measurements: parameters that every block has, for its spec. */
 import type { ParameterDefinition } from './block';
+import type { MarketValue } from './market-value';
+import { both } from './market-value';
 
 /** Proposals, since no table for skirts was found. */
 const SOURCE = 'common practice, no source: by analogy with charts for other garments';
 
-function tolerance(name: string, value: string, meaning: string): ParameterDefinition {
+function tolerance(name: string, value: MarketValue, meaning: string): ParameterDefinition {
   return {
     name,
     quantity: 'length',
@@ -20,11 +22,12 @@ function tolerance(name: string, value: string, meaning: string): ParameterDefin
 export const TOLERANCE_PARAMETERS: readonly ParameterDefinition[] = [
   tolerance(
     'girth_tolerance',
-    '0 in',
-    'tolerance of waist and hip; 0 for 1/4 in below a step of 1 in, 3/8 in at 1 in, 1/2 in from 1 1/2 in',
+    '0 cm',
+    'tolerance of waist and hip; 0 for 0.6 cm (1/4 in) below a step of 2.5 cm (1 in), 1 cm (3/8 in) from ' +
+      'there, 1.2 cm (1/2 in) from 3.8 cm (1 1/2 in)',
   ),
-  tolerance('hem_tolerance', '1/2 in', 'tolerance of the hem girth'),
-  tolerance('length_tolerance', '3/8 in', 'tolerance of lengths'),
-  tolerance('band_tolerance', '1/8 in', 'tolerance of the depth of a band'),
-  tolerance('opening_tolerance', '1/4 in', 'tolerance of zip and vent'),
+  tolerance('hem_tolerance', both('1.2 cm', '1/2 in'), 'tolerance of the hem girth'),
+  tolerance('length_tolerance', both('1 cm', '3/8 in'), 'tolerance of lengths'),
+  tolerance('band_tolerance', both('0.3 cm', '1/8 in'), 'tolerance of the depth of a band'),
+  tolerance('opening_tolerance', both('0.6 cm', '1/4 in'), 'tolerance of zip and vent'),
 ];

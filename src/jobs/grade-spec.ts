@@ -56,7 +56,7 @@ export function gradeSpec(
     ...size,
     lengths: zipLengths(size.pieces, size.parameters),
   }));
-  const settings = toleranceSettings(sizes[rules.base]?.parameters);
+  const settings = toleranceSettings(sizes[rules.base]?.parameters, pattern.unit);
   const spec = makeSpec({ sizes, rules }, points, settings);
   const sample =
     measured === undefined ? [] : deviations(readSample(measured.text, measured.file, spec, unit));

@@ -89,8 +89,11 @@ function block(
   const width = right(sizes.length - 1);
   const cell = (words: string, i: number, y: number, weight: 'normal' | 'bold' = 'normal'): Shape =>
     text(words, point(right(i), y), fitted(words, TYPE, column - 2), { anchor: 'end', weight });
+  const ends = [labels[sizes[0] ?? 0] ?? '', labels[sizes.at(-1) ?? 0] ?? ''];
+  const part = ends[0] === ends[1] ? `size ${ends[0] ?? ''}` : `sizes ${ends.join(' to ')}`;
+  const words = sizes.length < labels.length ? `${heading}, ${part}` : heading;
   const shapes: Shape[] = [
-    text(heading, point(0, HEADING), fitted(heading, HEADING, room), { weight: 'bold' }),
+    text(words, point(0, HEADING), fitted(words, HEADING, room), { weight: 'bold' }),
   ];
   let y = HEADING + 1.5 * PITCH;
   shapes.push(...sizes.map((size, i) => cell(labels[size] ?? '', i, y, 'bold')));
@@ -98,8 +101,8 @@ function block(
     shapes.push(polyline('rule', [point(0, y + 1.2), point(width, y + 1.2)], RULE));
     lines.forEach(({ unit, cells }, k) => {
       y += PITCH;
-      const words = [name, detail][k] ?? '';
-      if (words !== '') shapes.push(text(words, point(0, y), fitted(words, TYPE, NAMES - 2)));
+      const said = [name, detail][k] ?? '';
+      if (said !== '') shapes.push(text(said, point(0, y), fitted(said, TYPE, NAMES - 2)));
       shapes.push(text(unit, point(NAMES, y), TYPE, { color: SOFT_INK }));
       shapes.push(...sizes.map((size, i) => cell(cells[size] ?? '', i, y)));
     });

@@ -3,7 +3,7 @@ import type { NestDrawing } from './nest-drawing';
 import type { Scene } from './scene';
 import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
-import { sizeStyle } from './size-style';
+import { aloneStyle, sizeStyle } from './size-style';
 import { sizesShown } from './captions';
 
 /** Type size in mm of the sizes' line on a piece. */
@@ -13,11 +13,10 @@ const CAPTION = 9;
 export function nestSheet(drawing: NestDrawing): Scene {
   const labels = drawing.sizes.map(({ label }) => label);
   const ids = sizeIds(labels);
-  const sizes = drawing.sizes.map((size, rank) => ({
-    ...size,
-    id: ids[rank] ?? '',
-    style: sizeStyle(rank, size.label === drawing.baseSize),
-  }));
+  const sizes = drawing.sizes.map((size, rank) => {
+    const style = sizeStyle(rank, size.label === drawing.baseSize);
+    return { ...size, id: ids[rank] ?? '', style: labels.length > 1 ? style : aloneStyle(style) };
+  });
   const shown = sizesShown(labels);
   const count = labels.length === 1 ? '1 size' : `${labels.length} sizes`;
   return sheet(drawing, sizes, `Nest of ${count}. ${shown}.`, { words: shown, size: CAPTION });

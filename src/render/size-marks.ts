@@ -1,7 +1,7 @@
 /** The marks of a nest, so that each can be told: in its size's own place, in combs and on scales. */
 import type { Box } from '../geometry/bounds';
-import { EMPTY_BOX, joinBoxes } from '../geometry/bounds';
-import { add, distance, quarterTurn, scale } from '../geometry/point';
+import { EMPTY_BOX, boxesOverlap, joinBoxes } from '../geometry/bounds';
+import { add, distance, point, quarterTurn, scale } from '../geometry/point';
 import { SAME_PLACE } from '../tolerance';
 import type { Kept, SideMarks } from './mark-comb';
 import { markComb } from './mark-comb';
@@ -72,7 +72,7 @@ export function sizeMarks(
     own.every(({ shapes }) => shapes.every((shape) => isReadable(shape, nested))),
   );
   const comb = readable ?? combs[0];
-  const inner = comb && { ...comb, common: comb.common.filter((one) => isReadable(one, nested)) };
+  const inner = comb && { ...comb, common: readableWords(comb, nested) };
   const all: readonly SideMarks[] = [...sides, ...(inner ? [inner] : [])];
   const boxOf = ({ own, common }: SideMarks): Box =>
     joinBoxes([...own.flatMap(({ shapes }) => shapes), ...common].map(shapeBox));
@@ -93,6 +93,32 @@ function levelsBelow({ reference }: NestedPiece, lowest: number): readonly numbe
     .map((mark) => Math.max(...markPoints(reference, mark).map(({ y }) => y)))
     .filter((y) => y > lowest)
     .toSorted((a, b) => a - b);
+}
+
+/** mm. How far words are moved aside at most, and by how much at once, until nothing crosses them. */
+const ASIDE = 90;
+const ASIDE_STEP = 3;
+
+/** The words of a comb, each beside its numbers if it would cross a line below them; else left out. */
+function readableWords({ own, common }: SideMarks, nested: NestedPiece): readonly Shape[] {
+  const taken = own.flatMap(({ shapes }) => shapes).map(shapeBox);
+  const steps = Array.from({ length: Math.floor(ASIDE / ASIDE_STEP) }, (_, i) => i + 1);
+  const ways = [0, ...steps.flatMap((step) => [-step * ASIDE_STEP, step * ASIDE_STEP])];
+  return common.flatMap((words): readonly Shape[] => {
+    if (words.kind !== 'text') return [words];
+    const level = Math.max(...taken.map(({ bottom }) => bottom)) - words.size / 2;
+    const beside = ways.map((x) => ({
+      ...words,
+      anchor: 'middle' as const,
+      rotation: 0,
+      at: point(words.at.x + x, level),
+    }));
+    const isFree = (one: typeof words): boolean =>
+      isReadable(one, nested) && !taken.some((box) => boxesOverlap(box, shapeBox(one)));
+    const free = [words, ...beside].find(isFree);
+    if (free !== undefined) taken.push(shapeBox(free));
+    return free === undefined ? [] : [free];
+  });
 }
 
 function isReadable(shape: Shape, { chords }: NestedPiece): boolean {

@@ -134,8 +134,8 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   'band-ease': { act: ['set waist_ease to 1 cm (3/8 in) or more: the closed band has no ease'] },
   'dart-number': {
     act: [
-      'the {pieces} wants {darts} in each half; split the range {breaks}, or set {pieces}_darts={number}',
-      'the {pieces} wants {darts} in each half: set {pieces}_darts={number}',
+      'the {pieces} wants {darts} in each half; split the range {breaks}, or {setting}',
+      'the {pieces} wants {darts} in each half: {setting}',
     ],
     each: 'piece',
   },
@@ -213,7 +213,7 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
     note: 'lengthen or shorten at the hem: no place is clear for a line',
   },
   'far-from-base': {
-    act: ['grade the sizes far from the base from a base of their own, as the finding says'],
+    act: ['grade {far} from a base of their own, such as {base}: they are far from this one'],
     note: RECORD,
   },
   'outline-simple': { act: ['do not cut: the outline of {pieces} crosses itself at {subjects}'] },

@@ -1,13 +1,16 @@
 /** The remedy of findings as a sentence: the text of their check with their own numbers. */
 import type { Finding, Quantity } from '../check/finding';
-import type { LengthDisplay } from '../units';
-import { showLength, showNumber, trimmed } from '../units';
+import { roundTo } from '../grade/rounding';
+import type { LengthDisplay, LengthUnit } from '../units';
+import { fromMillimeters, inchFraction, showNumber, toMillimeters, trimmed } from '../units';
 import { REMEDIES } from './remedies';
 
 /** Names said before the rest is counted. */
 const NAMED = 4;
-/** mm from which a length is told to a tenth of a centimeter or inch. */
+/** mm. From here on a length is told to an eighth of an inch; below it to a thirty-second. */
 const COARSE_FROM = 25;
+/** mm. Shorter ones are not measured but compared, in one unit and to its last decimal. */
+const FINE_BELOW = 3;
 
 /**
  * What to do about one finding, or about several of one check and severity: lengths in the unit of
@@ -69,11 +72,10 @@ function factOf(name: string, findings: readonly Finding[], display: LengthDispl
   if (facts.includes(undefined)) return '';
   const texts = facts.filter((fact) => typeof fact === 'string');
   if (texts.length > 0) return listed(texts);
-  const lengths = facts.filter((fact) => typeof fact === 'number');
-  const [least, most] = [Math.min(...lengths), Math.max(...lengths)].map((mm) =>
-    showNumber(mm, display),
+  return lengths(
+    facts.filter((fact) => typeof fact === 'number'),
+    display,
   );
-  return `${least === most ? '' : `${least ?? ''} to `}${most ?? ''} ${display.unit}`;
 }
 
 /** `front and back`; empty where one has no name. */
@@ -100,16 +102,25 @@ function range(
     const [from, to] = [trimmed(least, 3), trimmed(most, 3)];
     return (from === to ? to : `${from} to ${to}`) + (quantity === 'angle' ? ' degrees' : '');
   }
-  const [from, to] = [number(least, display), number(most, display)];
-  return from === to ? about(most, display) : `${from} to ${about(most, display)}`;
+  return lengths(known, display);
 }
 
-function about(mm: number, display: LengthDisplay): string {
-  return `${number(mm, display)} ${display.unit}`;
+/** `15 1/8 to 18 1/4 in (38.5 to 46.4 cm)`: what somebody acts on wants no thousandths. */
+function lengths(values: readonly number[], display: LengthDisplay): string {
+  const other = display.unit === 'in' ? 'cm' : 'in';
+  const told = (unit: LengthUnit): string => {
+    const [from = '', to = ''] = [Math.min(...values), Math.max(...values)].map((mm) =>
+      number(mm, unit),
+    );
+    return `${from === to ? '' : `${from} to `}${to} ${unit}`;
+  };
+  const isFine = Math.max(...values.map(Math.abs)) < FINE_BELOW;
+  return isFine ? told(display.unit) : `${told(display.unit)} (${told(other)})`;
 }
 
-/** A length that somebody acts on wants no thousandths. */
-function number(mm: number, display: LengthDisplay): string {
-  if (display.fractions || Math.abs(mm) < COARSE_FROM) return showNumber(mm, display);
-  return trimmed(Number(showLength(mm, display).split(' ')[0]), display.unit === 'mm' ? 0 : 1);
+function number(mm: number, unit: LengthUnit): string {
+  if (Math.abs(mm) < FINE_BELOW) return showNumber(mm, { unit, fractions: false });
+  if (unit !== 'in') return trimmed(fromMillimeters(mm, unit), unit === 'mm' ? 0 : 1);
+  const parts = Math.abs(mm) < COARSE_FROM ? 32 : 8;
+  return inchFraction(roundTo(mm, toMillimeters(1 / parts, 'in')), parts);
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { GradeResult } from '../../src/index';
-import { gradeChart, measureOf } from '../../src/index';
+import { STYLES, fromMillimeters, gradeChart, measureOf } from '../../src/index';
 import { chartText } from '../skirts';
 import { DEMO, WHOLE_DEMO } from './shaped-pieces';
 import { gradedOnce } from '../graded';
@@ -75,9 +75,16 @@ describe('the zip', () => {
     ]);
   });
 
-  it('is not measured where a style has no zip parameters', () => {
-    const { range } = gradedOnce({ ...DEMO, style: 'pencil' });
-    for (const { measures } of range.sizes)
-      expect(measures.some(({ name }) => name.startsWith('zip'))).toBe(false);
+  it('is one of the market in every style: whole inches in an inch chart', () => {
+    for (const { name: style } of STYLES) {
+      const { range } = gradedOnce({ ...DEMO, style });
+      for (const size of range.sizes) {
+        const inches = fromMillimeters(measureOf(size, 'zip_length') ?? NaN, 'in');
+        expect(inches, style).toBeCloseTo(Math.round(inches), 9);
+        const opening = fromMillimeters(measureOf(size, 'zip_opening') ?? NaN, 'in');
+        expect(inches - opening, style).toBeGreaterThan(-1e-9);
+        expect(inches - opening, style).toBeLessThan(1);
+      }
+    }
   });
 });

@@ -10,7 +10,7 @@ import { finishedMeasures } from '../../src/measure/finished';
 import { deviations, sampleFits } from '../../src/measure/sample';
 import type { Spec } from '../../src/measure/spec';
 import { skirtPoints } from '../../src/measure/skirt-points';
-import { USUAL_TOLERANCES, usualTolerance } from '../../src/measure/tolerances';
+import { USUAL_TOLERANCES, toleranceSettings, usualTolerance } from '../../src/measure/tolerances';
 import { toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
 import { expectRefusal } from '../expect-refusal';
@@ -205,6 +205,7 @@ describe('the tables of a spec', () => {
     const found = gradeSpec(result, {}).spec;
     expect(found.rows.map(({ measure }) => measure)).toEqual([
       ...['waist', 'hip', 'hem', 'center_front_length', 'center_back_length', 'side_seam_front'],
+      'zip_length',
     ]);
     expect(found.rows[0]?.tolerance.plus).toBeCloseTo(inch(1 / 2), 9);
     expect(found.rows[2]?.tolerance.plus).toBeCloseTo(inch(3 / 4), 9);
@@ -262,12 +263,30 @@ describe('the usual points of a skirt', () => {
   it('have the tolerances that a block proposes, for any pattern', () => {
     // Proposals: common practice, no source.
     expect(USUAL_TOLERANCES).toEqual({
+      market: 'in',
       girth: 0,
       hem: inch(1 / 2),
       length: inch(3 / 8),
       band: inch(1 / 8),
       opening: inch(1 / 4),
     });
+  });
+
+  it('are round in the unit of the pattern', () => {
+    // Proposals: common practice, no source.
+    const metric = toleranceSettings(new Map(), 'cm');
+    expect(metric).toEqual({
+      ...{ market: 'metric', girth: 0, hem: 12, length: 10, band: 3, opening: 6 },
+    });
+    const at = (step: number): number => usualTolerance('girth', 'girth', step, metric).plus;
+    expect([20, 25, 40].map(at)).toEqual([6, 10, 12]);
+    const centimeters = gradeChart({
+      chart: chartText('cm', { waist_girth: ['66', '70'], hip_girth: ['92', '96'] }),
+      base: '1',
+      style: 'pencil',
+    });
+    for (const { tolerance } of gradeSpec(centimeters, {}).spec.rows)
+      expect(tolerance.plus % 1).toBe(0);
   });
 });
 

@@ -63,7 +63,7 @@ describe('the verdict', () => {
         ...{ size, piece: 'front', quantity: 'length', measured, expected: 0 },
       });
     expect(textsOf(turn('6', 2), turn('8', 4), turn('10', 3))).toEqual([
-      'Size 6 and up: shape the hem allowance of front by hand: folded up it misses by 0.4 cm.',
+      'Size 6 and up: shape the hem allowance of front by hand: folded up it misses by 0.4 cm (5/32 in).',
     ]);
   });
 
@@ -72,7 +72,7 @@ describe('the verdict', () => {
       textsOf(
         finding('warning', 'dart-number', {
           ...{ size: '8-10', piece: 'back', subject: 'back_intake' },
-          facts: { darts: 'two darts', number: '2', breaks: 'between 6 and 8' },
+          facts: { darts: 'two darts', setting: 'set back_darts=2', breaks: 'between 6 and 8' },
         }),
       ),
     ).toEqual([
@@ -107,7 +107,7 @@ describe('the verdict', () => {
     const { decisions } = verdictOf([seam('side'), seam('yoke'), slip], SIZES, CM);
     expect(decisions.map(({ text }) => text)).toEqual([
       'Size 8 and up: turn the sign of the rule of front side_hip.',
-      'Size 10: mend the base or the rules of front, yoke: the seam yoke is up to 0.5 cm apart.',
+      'Size 10: mend the base or the rules of front, yoke: the seam yoke is up to 0.5 cm (3/16 in) apart.',
     ]);
     expect(decisions.map(({ findings }) => findings.length)).toEqual([2, 1]);
   });

@@ -1,6 +1,7 @@
 /** Parameters of the pieces that go with the panels: waist finish, lining, zip. */
 import type { ParameterDefinition } from '../block';
 import { both } from '../market-value';
+import { ZIP_PARAMETERS } from '../zip-parameters';
 import { lengthParameter } from './shape-parameters';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -66,16 +67,5 @@ export const PIECE_PARAMETERS: readonly ParameterDefinition[] = [
     'length over which the tucks of the lining are sewn; a shorter dart is sewn to its tip',
     `${COMMON_PRACTICE}: about 2 in`,
   ),
-  lengthParameter(
-    'zip_step',
-    [both('2 cm', '1 in'), '0.5 cm', '5 cm'],
-    'zips are bought in steps: the zip of each size is a whole number of these, rounded up',
-    `${COMMON_PRACTICE}: zips of 18, 20, 22 cm and of 7, 8, 9 in; they do not grade continuously`,
-  ),
-  lengthParameter(
-    'zip_above_hip',
-    [both('2 cm', '3/4 in'), '0 cm', '5 cm'],
-    'the opening that is needed ends this far above the hip line, so that the waist passes the hip',
-    `${COMMON_PRACTICE}: 1 to 2 cm`,
-  ),
+  ...ZIP_PARAMETERS,
 ];
