@@ -4,7 +4,7 @@ import { shopLength, shopZipIn } from '../pattern/shop-length';
 import type { Booklet, ListedPiece } from '../print/booklet/booklet';
 import { cautions } from '../print/instructions';
 import type { SizeTable } from '../print/size-table';
-import { zipOf } from '../pattern/zip';
+import { zipEnd, zipOf } from '../pattern/zip';
 import { SAME_PLACE } from '../tolerance';
 import { cuttings, linesNote, sizesShown } from '../render/captions';
 import type { SewnSkirt } from '../sewing/skirt';
@@ -45,7 +45,7 @@ export function bookletOf(
     cutting: cutting(result),
     lays: [],
     steps: skirt === undefined ? [] : sewingSteps(skirt),
-    pictured: { pieces, zipEnd: zip?.opening ?? 0 },
+    pictured: { pieces, zipEnd: zip === undefined ? 0 : zipEnd(zip) },
     toile: skirt === undefined ? [] : toile(skirt),
     cautions: cautions(measures, ['paper']),
   };

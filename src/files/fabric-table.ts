@@ -31,7 +31,8 @@ export function fabricTables(
 const NOTE =
   'Enough for cloth with a nap: all pieces lie the same way up. Laid on the narrower of the widths named; ' +
   '5 % is added for shrinkage and straight ends. A dash: the pieces do not fit.';
-const PICTURED = 'The pictures show how the pieces lie.';
+const PICTURED =
+  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number.';
 const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
 
 function isRaised({ sizes }: FabricNeed): boolean {

@@ -25,8 +25,11 @@ interface Shown {
 export function layPictures(needs: readonly FabricNeed[]): readonly Sketch[] {
   const labels = needs[0]?.sizes.map(({ label }) => label) ?? [];
   const groups = new Map<string, Shown[]>();
-  const byFold = needs.toSorted((a, b) => FOLDS.indexOf(a.fold) - FOLDS.indexOf(b.fold));
-  for (const need of byFold) {
+  // As a reader looks for her cloth: by its width, and then by how it is folded.
+  const byWidth = needs.toSorted(
+    (a, b) => across(a.width) - across(b.width) || FOLDS.indexOf(a.fold) - FOLDS.indexOf(b.fold),
+  );
+  for (const need of byWidth) {
     for (const { label, lay, buy } of need.sizes) {
       if (!isLay(lay) || buy === undefined) continue;
       const key = layKey(lay);
@@ -37,6 +40,10 @@ export function layPictures(needs: readonly FabricNeed[]): readonly Sketch[] {
   }
   const widths = new Set(needs.map(({ width }) => width)).size;
   return [...groups.values()].map((group) => picture(group, labels, widths));
+}
+
+function across({ value, unit }: ClothWidth): number {
+  return toMillimeters(value, unit);
 }
 
 function picture(group: readonly Shown[], labels: readonly string[], all: number): Sketch {

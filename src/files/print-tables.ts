@@ -58,9 +58,18 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
       heading: `Finished garment ${MEASURED_IN}`,
       sizes,
       rows: finished,
-      ...(finished.some(({ name }) => name === 'stride') ? { notes: [STRIDE] } : {}),
+      notes: finishedNotes(finished),
     },
   ].filter(({ rows }) => rows.length > 0);
+}
+
+function finishedNotes(rows: readonly SizeRow[]): readonly string[] {
+  const has = (name: string): boolean => rows.some((row) => row.name === name);
+  const girths = ['waist', 'skirt waist edge', 'hip', 'hem', 'lining hip'].filter(has);
+  return [
+    ...(girths.length > 0 ? [`All round: ${girths.join(', ')}.`] : []),
+    ...(has('stride') ? [STRIDE] : []),
+  ];
 }
 
 function lengths(name: string, values: readonly (number | null)[], shown: Shown): SizeRow {

@@ -34,9 +34,21 @@ export function reportFile(
       : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
     ...(changed === undefined ? [] : changeParts(changed)),
     ...[...printTables(result), ...cloth].flatMap((table) => tableParts(table)),
+    ...(result.chart !== undefined && labels.length > 1 && range.blend === undefined
+      ? [blendWords(labels)]
+      : []),
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
   ];
   return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
+}
+
+/** For a customer whose waist is in another size than her hip. */
+function blendWords(labels: readonly string[]): string {
+  const [waist = '', hip = ''] = labels.slice(-2);
+  return (
+    `For a body between sizes, a blend such as "waist ${plain(waist)}, hip ${plain(hip)}" is drafted from ` +
+    'those measurements and drawn as one line, with its seams checked; the booklet tells how to draw it by hand.'
+  );
 }
 
 function changeParts({ words, measures }: Changes): readonly string[] {

@@ -7,7 +7,7 @@ import type { SeamPlace } from './along-seam';
 import { lengthToEnd, outwardAt, placeBeforeEnd } from './along-seam';
 import type { DrillRule, NotchPlace, NotchRule, Piece } from './piece';
 import { edgeSegments, outlineSegments, pieceNamed, pointOf } from './piece';
-import { zipOf } from './zip';
+import { zipEnd, zipOf } from './zip';
 
 /** A notch before the cut line is known. */
 export interface PlacedNotch extends SeamPlace {
@@ -52,7 +52,7 @@ function placeOf(
     }
     case 'zip': {
       const zip = zipOf(pieces, parameters);
-      return zip && placeBeforeEnd(piece, place.edge, zip.length ?? zip.opening);
+      return zip && placeBeforeEnd(piece, place.edge, zipEnd(zip));
     }
     case 'cut': {
       const at = pointOf(piece, place.point);

@@ -14,6 +14,11 @@ export interface Zip {
   readonly length: number | undefined;
 }
 
+/** Where the opening ends and its notch stands, mm from its top: at the end of the zip that is bought. */
+export function zipEnd({ opening, length }: Zip): number {
+  return length ?? opening;
+}
+
 /**
  * The zip of a garment. The opening ends `zip_above_hip` short of the level that the body must pass,
  * 20 mm if the style does not say (common practice, no source: 1 to 2 cm). The zip is snapped to its

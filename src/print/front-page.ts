@@ -96,8 +96,8 @@ export function frontPage(
 function belowTitle(summary: string, imprint: string, width: number): readonly Shape[] {
   if (imprint === '') return [text(summary, point(0, TITLE + 6), fitted(summary, HEADING, width))];
   return [
-    text(summary, point(0, TITLE + 4), fitted(summary, BODY, width)),
-    text(imprint, point(0, TITLE + 7.6), fitted(imprint, BODY, width)),
+    text(summary, point(0, TITLE + 4.6), fitted(summary, BODY, width)),
+    text(imprint, point(0, TITLE + 8), fitted(imprint, BODY, width)),
   ];
 }
 

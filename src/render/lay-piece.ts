@@ -37,7 +37,9 @@ export function smallPiece(placement: Placement, toPaper: (p: Point) => Point): 
     .filter((words) => words !== '')
     .join(', ');
   const name = spelled(placement.piece.piece.plan.name);
-  const words = wordsInside([name, ...(told === '' ? [] : [told])], corners, FEW_PLACES);
+  const number = [`${placement.piece.number}`, ...(told === '' ? [] : [told])].join(', ');
+  const lines = [name, ...(told === '' ? [] : [told])];
+  const words = wordsInside(lines, corners, FEW_PLACES, number);
   return [outline(corners), ...words.shapes];
 }
 

@@ -13,11 +13,14 @@ const NAME = 4.2;
 const DETAIL = 3.2;
 /** mm that words keep from the cut line. */
 export const CLEARANCE = 1.2;
+/** The same for a word that stands for others. */
+const LEAST_CLEARANCE = 0.3;
 /** A piece narrower than this, in mm, has its words along it in one line. */
 const NARROW = 25;
 
 /** Shares of the type size that are tried, and of the width and height where the middle goes. */
-const SIZES = [1, 0.85, 0.7, 0.55, 0.4];
+const LEAST = 0.4;
+const SIZES = [1, 0.85, 0.7, 0.55, LEAST];
 const PLACES = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8];
 
 /** Words at their place on the sheet, and the box that they take there, in mm. */
@@ -28,13 +31,14 @@ export interface Words {
 
 /**
  * The first of `lines` large and the others below it, near the middle of the piece and as large as
- * they fit; so many places are tried across and down. Words that fit nowhere stand in the middle, in
- * the smallest size.
+ * they fit; so many places are tried across and down. Where they fit nowhere, the `short` word stands for
+ * them; one that does not fit either stands in the middle, in the smallest size.
  */
 export function wordsInside(
   lines: readonly string[],
   corners: readonly Point[],
   most = PLACES.length,
+  short?: string,
 ): Words {
   const places = PLACES.slice(0, most);
   const box = pointBounds(corners);
@@ -42,18 +46,24 @@ export function wordsInside(
   const chords = chordsOf([ring]);
   const at = (across: number, down: number): Point =>
     point(box.left + across * (box.right - box.left), box.top + down * (box.bottom - box.top));
-  for (const share of SIZES) {
-    const sketch = sketchOf(lines, share, box);
-    for (const down of places) {
-      for (const across of places) {
-        const placed = centered(sketch, at(across, down));
-        const { x, y } = at(across, down);
-        const free = grownBox(placed.box, CLEARANCE);
-        if (isInside(x, y, ring) && isClear(free, chords)) return placed;
+  const fitting = (told: readonly string[], clearance: number): Words | undefined => {
+    for (const share of SIZES) {
+      const sketch = sketchOf(told, share, box);
+      for (const down of places) {
+        for (const across of places) {
+          const placed = centered(sketch, at(across, down));
+          const { x, y } = at(across, down);
+          const free = grownBox(placed.box, clearance);
+          if (isInside(x, y, ring) && isClear(free, chords)) return placed;
+        }
       }
     }
-  }
-  return centered(sketchOf(lines, SIZES.at(-1) ?? 1, box), at(0.5, 0.5));
+    return undefined;
+  };
+  const named = fitting(lines, CLEARANCE);
+  if (named !== undefined) return named;
+  const last = short === undefined ? lines : [short];
+  return fitting(last, LEAST_CLEARANCE) ?? centered(sketchOf(last, LEAST, box), at(0.5, 0.5));
 }
 
 function sketchOf(lines: readonly string[], share: number, piece: Box): Sketch {

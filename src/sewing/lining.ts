@@ -106,6 +106,7 @@ export function liningEdgeSteps({
           'little slack in the length so that nothing pulls.',
       ],
       sews: [...edgesOf([back], 'vent'), ...edgesOf(backs, 'vent'), ...edgesOf(backs, 'vent_top')],
+      section: 'lined-vent',
     },
   ];
 }

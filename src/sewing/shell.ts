@@ -1,5 +1,5 @@
 /** The steps of the shell: darts, center back with its zip and vent, sides, hem. */
-import { zipOf } from '../pattern/zip';
+import { zipEnd, zipOf } from '../pattern/zip';
 import type { SewnSkirt } from './skirt';
 import { hasEdge } from './skirt';
 import type { SewingStep } from './step';
@@ -35,7 +35,10 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
   const end = { none: 'the hem', slit: 'the top of the slit', vent: 'the top of the vent' }[
     opening
   ];
-  const open = told(({ pieces, parameters }) => zipOf(pieces, parameters)?.opening);
+  const open = told(({ pieces, parameters }) => {
+    const own = zipOf(pieces, parameters);
+    return own && zipEnd(own);
+  });
   const seam: SewingStep = {
     title: 'Center back seam',
     words: [
@@ -96,6 +99,7 @@ function openingSteps({ back, opening, width, linings }: SewnSkirt): readonly Se
             ...edgesOf([back], 'vent_top'),
             ...(linings.length > 0 ? [] : edgesOf([back], 'vent')),
           ],
+          section: 'vent',
         },
       ];
     }

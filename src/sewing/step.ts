@@ -16,6 +16,8 @@ export interface SewingStep {
   readonly sews: readonly SewnEdge[];
   /** Pieces that are looked at besides those that are sewn. */
   readonly beside?: readonly string[];
+  /** What is shown cut through: the vent, or the vent with its lining. */
+  readonly section?: 'vent' | 'lined-vent';
 }
 
 /** The same edge of several pieces. */

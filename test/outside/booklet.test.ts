@@ -11,10 +11,18 @@ import { demo } from '../print/printing';
 import { STYLE_NAMES } from '../styles';
 import { describeOutside, folder, run } from './tools';
 
+const OPENINGS: readonly Readonly<Record<string, string>>[] = [
+  { vent_length: '0 cm' },
+  { vent_length: '20 cm', vent_width: '0 cm' },
+  { vent_length: '20 cm', vent_width: '4 cm' },
+];
 const GARMENTS: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
   ...STYLE_NAMES.map((style) => [style, {}] as const),
-  ['shared-pencil', { lining: '0', waist_finish: '0' }],
-  ['shared-pencil', { lining: '1', waist_finish: '2', vent_width: '0 in' }],
+  ...['0', '1', '2'].flatMap((waist_finish) =>
+    ['0', '1'].flatMap((lining) =>
+      OPENINGS.map((opening) => ['shared-drop', { waist_finish, lining, ...opening }] as const),
+    ),
+  ),
 ];
 
 describeOutside('the words of the booklet', () => {

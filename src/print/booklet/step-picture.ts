@@ -6,11 +6,13 @@ import { movedSegment, segmentPart } from '../../geometry/segment';
 import type { Edge, Piece } from '../../pattern/piece';
 import { edgeSegments, outlineSegments, pointOf } from '../../pattern/piece';
 import type { Shape, Stroke } from '../../render/scene';
+import { paragraph } from '../../render/furniture';
 import { INK, SOFT_INK } from '../../render/size-style';
 import type { Sketch } from '../../render/sketch';
 import { heightOf, moved, sketchOf } from '../../render/sketch';
 import { fitted, text } from '../../render/type';
 import type { SewingStep, SewnEdge } from '../../sewing/step';
+import { ventSection } from './vent-section';
 
 /** mm. */
 const OUTLINE: Stroke = { color: SOFT_INK, width: 0.2 };
@@ -20,6 +22,7 @@ const HEIGHT = 27;
 const BAND_HEIGHT = 5;
 const BETWEEN = 3;
 const NAME = 2.2;
+const EDGES = 2.2;
 /** No tolerance: the smallest type in mm that is read with ease. */
 const LEAST_NAME = 1.7;
 /** A piece this many times as wide as it is high lies below the others, across the picture. */
@@ -55,7 +58,26 @@ export function stepPicture(step: SewingStep, garment: PicturedGarment): Sketch 
     y += heightOf(placed) + BETWEEN;
     return placed;
   });
-  return sketchOf(sketches.flatMap(({ shapes }) => shapes));
+  const words = edgeWords(step, shown);
+  const named = words === '' ? undefined : paragraph(words, EDGES, WIDTH, y - BETWEEN + 1);
+  const section = step.section && ventSection(step.section === 'lined-vent');
+  const below = (named?.bottom ?? y) + BETWEEN;
+  return sketchOf([
+    ...sketches.flatMap(({ shapes }) => shapes),
+    ...(named?.shapes ?? []),
+    ...(section === undefined ? [] : moved(section, point(0, below)).shapes),
+  ]);
+}
+
+/** `Strong lines: waist, side.`; empty where the step sews nothing. */
+function edgeWords({ sews }: SewingStep, shown: readonly Piece[]): string {
+  const names = sews
+    .filter(({ piece }) => shown.some(({ plan }) => plan.name === piece))
+    .map(({ edge, stretch }) => {
+      const name = edge.replace(/_/gu, ' ');
+      return stretch === undefined ? name : `${name} ${stretch} the zip end`;
+    });
+  return names.length === 0 ? '' : `Strong lines: ${[...new Set(names)].join(', ')}.`;
 }
 
 /** Pieces side by side at one scale, their names below. */
