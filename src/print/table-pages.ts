@@ -16,8 +16,8 @@ const HEADING = 4;
 const BODY = 3;
 
 /**
- * Upright pages with the tables below each other. Where there are several sizes a list says which
- * pages each of them needs, counted after `before` pages and these.
+ * Upright pages with the tables below each other. Where sizes need different pages a list says which,
+ * counted after `before` pages and these.
  */
 export function tablePages(
   plane: TiledPlane,
@@ -29,33 +29,41 @@ export function tablePages(
 ): readonly Scene[] {
   const width = paper.width - 2 * margin;
   const blocks = tables.flatMap((table) => tableBlocks(table, width));
-  const flowed = (own: number): readonly Scene[] =>
-    flow(
-      labels.length > 1 ? [...blocks, pageLists(plane, labels, before + own + 1, width)] : blocks,
-      plane.title,
-      paper,
-      margin,
-    );
+  const flowed = (own: number): readonly Scene[] => {
+    const lists = pageLists(plane, labels, before + own + 1, width);
+    return flow([...blocks, ...lists], plane.title, paper, margin);
+  };
   // The lists take the same room whatever the numbers are, so the second time is right.
   return flowed(flowed(1).length);
 }
 
+/** Neighbors that need the same pages are told together; nothing is told where all need all of them. */
 function pageLists(
   { tiles }: TiledPlane,
   labels: readonly string[],
   first: number,
   width: number,
-): Sketch {
-  const lists = labels.map((label) => ({
-    words: `Size ${label}: pages ${pagesOf(label, tiles, first)}`,
-    size: BODY,
-  }));
+): readonly Sketch[] {
+  const runs: { readonly pages: string; readonly sizes: string[] }[] = [];
+  for (const label of labels) {
+    const pages = pagesOf(label, tiles, first);
+    const last = runs.at(-1);
+    if (last?.pages === pages) last.sizes.push(label);
+    else runs.push({ pages, sizes: [label] });
+  }
+  if (runs.length < 2) return [];
+  const lists = runs.map(({ pages, sizes }) => {
+    const [from = '', ...more] = sizes;
+    const to = more.at(-1);
+    const told = to === undefined ? `Size ${from}` : `Sizes ${from} to ${to}`;
+    return { words: `${told}: pages ${pages}`, size: BODY };
+  });
   const heading = {
     words: 'Pages of this file with anything of one size',
     size: HEADING,
     weight: 'bold' as const,
   };
-  return sketchOf([paragraphs([heading, ...lists], 0, 0, width).group]);
+  return [sketchOf([paragraphs([heading, ...lists], 0, 0, width).group])];
 }
 
 function flow(
