@@ -44,6 +44,8 @@ export function configuration(mode: string, ...planters: Plugin[]): ViteUserConf
       // No test is to fail because the machine is busy: this only ends one that never would.
       testTimeout: 600_000,
       hookTimeout: 600_000,
+      // What a page comes to show is waited for.
+      expect: { poll: { timeout: 30_000 } },
     },
   };
 }

@@ -48,6 +48,9 @@ export const POINTS_PER_INCH = 72;
 /** Points in a millimeter. */
 export const POINTS_PER_MILLIMETER = POINTS_PER_INCH / 25.4;
 
+/** Pixels in a millimeter on a screen that nobody has measured: 96 in an inch (CSS Values and Units 4, section 6.2). */
+export const PIXELS_PER_MILLIMETER = 96 / 25.4;
+
 /** Yards of 36 inches, by which cloth is sold, in millimeters. */
 export function yardsToMillimeters(yards: number): number {
   return yards * 914.4;

@@ -10,6 +10,7 @@ import explain from './help/explain.txt';
 import grade from './help/grade.txt';
 import help from './help/help.txt';
 import infer from './help/infer.txt';
+import page from './help/page.txt';
 import print from './help/print.txt';
 import styles from './help/styles.txt';
 
@@ -26,6 +27,7 @@ export const EXAMPLES: ReadonlyMap<string, string> = new Map(
     grade,
     help,
     infer,
+    page,
     print,
     styles,
   }),

@@ -27,14 +27,16 @@ export type OutputOptions = Partial<PrintRequest> &
   Readonly<Partial<Record<string, unknown>>>;
 
 /** Drafts the sizes of a chart and writes the results. */
-export function gradeCommand(
+export async function gradeCommand(
   file: string,
   options: GradeRequestOptions & OutputOptions,
   io: Io,
 ): Promise<ExitCode> {
   const request = gradeRequest(file, options, io);
   io.progress('drafting and grading');
-  return write(gradeChart(request), outFolder(file, options), options, io);
+  const result = gradeChart(request);
+  const page = options.page === true ? [await pageOf(file, options, io)] : [];
+  return write(result, outFolder(file, options), options, io, page);
 }
 
 /** Grades a pattern that is given and writes the results. */
@@ -47,11 +49,20 @@ export function patternCommand(
   return write(gradePattern(request), outFolder(options.pattern, options), options, io);
 }
 
+/** The page of a chart, as `page` writes it. */
+async function pageOf(file: string, options: GradeRequestOptions, io: Io): Promise<ResultFile> {
+  const { pageFile } = await import('../page/page-file');
+  const { pageParts } = await import('./page-parts');
+  const { pageState } = await import('./page-state');
+  return { name: 'page.html', text: pageFile(pageParts(), pageState(file, options, io)) };
+}
+
 async function write(
   graded: GradeResult,
   folder: string,
   options: OutputOptions,
   io: Io,
+  page: readonly ResultFile[] = [],
 ): Promise<ExitCode> {
   const names = EXPORTS.map(({ name }) => name).filter((name) => isAsked(name, options));
   if (names.length > 0) io.progress(`making ${names.join(', ')}`);
@@ -74,7 +85,7 @@ async function write(
   const changed =
     earlier.size === 0 ? undefined : changesSince(earlier, textsOf([...results, ...exported]));
   const report = reportFile(result, tables, changed);
-  const files = [...results, report, ...exported, ...printed];
+  const files = [...results, report, ...exported, ...printed, ...page];
   const written = await io.write(folder, files, {
     set: 'grade',
     replace: options.replace === true,

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { InputError } from '../errors';
 import { optionOf } from './option-words';
 
-const DRAFTING = ['style', 'allowances', 'set', 'against', 'blend'];
+const DRAFTING = ['style', 'allowances', 'set', 'against', 'blend', 'page'];
 const GIVEN = ['rules', 'chart', 'seams'];
 
 /**

@@ -10,6 +10,7 @@ import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options'
 import type { AddCommands } from './options';
 import {
   againstOption,
+  jsonOption,
   list,
   neededChart,
   replaceOption,
@@ -17,15 +18,17 @@ import {
   withStyle,
   withTelling,
 } from './options';
+import type { PageCommandOptions } from './page-command';
 import type { PrintCommandOptions } from './print-command';
 import { paperOption, withPrinting } from './printing-options';
 
-/** Adds `grade` and `print`. */
+/** Adds `grade`, `print` and `page`. */
 export const addPatternCommands: AddCommands = (program, io, end) => {
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
   grade.optionsGroup('Written besides:');
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
   grade
+    .option('--page', 'also write page.html: the nest and the whole engine, for a browser')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .optionsGroup('A pattern that you have:')
@@ -53,11 +56,38 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { printCommand } = await import('./print-command');
       end(await printCommand(neededChart(chart, command), options, io));
     });
+  drafting(program.command('page'), '[chart.csv]')
+    .optionsGroup('The files:')
+    .option('--out <page.html>', 'where the page goes', 'page.html')
+    .addOption(replaceOption())
+    .optionsGroup('The words:')
+    .addOption(jsonOption())
+    .description('write one file that a browser opens: the chart, its nest and the whole engine')
+    .action(async (chart: string | undefined, options: PageCommandOptions) => {
+      const { pageCommand } = await import('./page-command');
+      end(await pageCommand(chart, options, io));
+    });
 };
 
 /** The options by which a chart is graded and printed; `print` is given what paper to print on. */
 function grading(command: Command, paper: Option, chart: string): Command {
-  const drafting = withStyle(
+  const printing = withPrinting(
+    drafting(command, chart).optionsGroup('The paper:').addOption(linesOption()),
+    paper,
+  )
+    .optionsGroup('The files:')
+    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
+    .addOption(replaceOption());
+  return withTelling(printing.optionsGroup('The words:'));
+}
+
+function linesOption(): Option {
+  return new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN);
+}
+
+/** The options by which the sizes of a chart are drafted. */
+function drafting(command: Command, chart: string): Command {
+  return withStyle(
     command
       .argument(chart, 'body measurements, one measurement or one size a row')
       .optionsGroup('Your pattern:')
@@ -78,14 +108,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
         '--allowances <preset>',
         'ready-made seam allowances; style and --set go first (home)',
       ).choices(ALLOWANCE_PRESET_NAMES),
-    )
-    .optionsGroup('The paper:')
-    .addOption(new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN));
-  withPrinting(drafting, paper)
-    .optionsGroup('The files:')
-    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
-    .addOption(replaceOption());
-  return withTelling(drafting.optionsGroup('The words:'));
+    );
 }
 
 /** What `grade` is called with: a chart to draft from, or a pattern that is there already. */

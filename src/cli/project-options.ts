@@ -14,7 +14,15 @@ import { wrappedParagraph } from './text-table';
 const PROJECT_FILE = 'skirt.csv';
 
 /** The commands that look for a project. */
-const COMMANDS: readonly string[] = ['grade', 'print', 'check', 'assess', 'explain', 'infer'];
+const COMMANDS: readonly string[] = [
+  'grade',
+  'print',
+  'page',
+  'check',
+  'assess',
+  'explain',
+  'infer',
+];
 
 /** Options of a call alone: how it is told, and what must not become a habit. */
 const OF_CALLS: readonly string[] = [

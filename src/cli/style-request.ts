@@ -1,7 +1,7 @@
 /** The style of a call: its name or file, and the parameters that `--set` changes. */
 import type { StyleChoice } from '../draft/style-file';
 import { readStyle } from '../draft/style-file';
-import { findStyle } from '../draft/styles';
+import { withSettings } from '../draft/with-settings';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
 import { namesMeant } from '../table/name-match';
@@ -23,27 +23,15 @@ export function styleRequest(
   { style, set, project }: StyleOptions,
   io: Io,
 ): Required<Pick<GradeRequest, 'style' | 'set'>> {
-  const named = isFile(style) ? readStyle(...textAndName(style, io)) : style;
+  const named = isStyleFile(style) ? readStyle(...textAndName(style, io)) : style;
   return {
-    style: project === undefined ? named : withProject(named, project),
+    style: project === undefined ? named : withSettings(named, project),
     set: settingsOf(set),
   };
 }
 
-function withProject(
-  named: string | StyleChoice,
-  { settings, lines = [] }: Pick<StyleChoice, 'settings' | 'lines'>,
-): StyleChoice {
-  const choice = typeof named === 'string' ? { style: findStyle(named), settings: [] } : named;
-  return {
-    ...choice,
-    settings: [...choice.settings, ...settings],
-    lines: [...(choice.lines ?? []), ...lines],
-  };
-}
-
 /** Whether a style is a file: by the end of its name or from the standard input. */
-function isFile(style: string): boolean {
+export function isStyleFile(style: string): boolean {
   return style === STDIN || /\.csv$/iu.test(style);
 }
 
@@ -52,8 +40,8 @@ function textAndName(style: string, io: Io): [text: string, file: string] {
   return [text, file];
 }
 
-/** Each `hem_taper=1 in` as name and value. */
-function settingsOf(texts: readonly string[]): Record<string, string> {
+/** Each `hem_taper=1 in` as name and value. Throws InputError `bad-option` or `parameter-twice`. */
+export function settingsOf(texts: readonly string[]): Record<string, string> {
   const settings = new Map<string, string>();
   for (const text of texts) {
     const match = /^\s*([A-Za-z_][\w -]*?)\s*=(.*)$/s.exec(text);

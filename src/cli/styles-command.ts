@@ -7,7 +7,7 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
-import { parameterGroups } from './parameter-groups';
+import { parameterGroups } from '../draft/parameter-groups';
 import { wrappedParagraph } from './text-table';
 
 /** The options of `styles` as commander reads them. */

@@ -55,7 +55,8 @@ function path({ part, segments, closed, stroke, fill }: PathShape): string {
   return `${tag} d="${pathData(segments, closed)}"/>`;
 }
 
-function pathData(segments: PathShape['segments'], closed: boolean): string {
+/** Path data of segments (SVG 2, section 9.3) in thousandths of a millimeter; a closed one is one loop. */
+export function pathData(segments: PathShape['segments'], closed: boolean): string {
   let data = '';
   let pen: Point | undefined;
   const last = segments.at(-1);

@@ -111,7 +111,9 @@ function parseLines(lines: readonly Line[], file: string, tells: TellingLine): S
     });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    const before = Buffer.from(csv).toString('utf8', 0, Number(error.bytes));
+    const before = new TextDecoder().decode(
+      new TextEncoder().encode(csv).subarray(0, Number(error.bytes)),
+    );
     throw new InputError('csv-malformed', {
       what: 'a quoted cell does not end with a quote',
       allowed: 'cells as they are, or between two double quotes',

@@ -15,7 +15,7 @@ const LOOKED_AT = 4096;
  * the bytes are such, which other text hardly ever is by chance, and Windows-1252 otherwise.
  */
 export function decodedTable(bytes: Uint8Array): string {
-  const start = Buffer.from(bytes.subarray(0, 3)).toString('hex');
+  const start = Array.from(bytes.subarray(0, 3), hexadecimal).join('');
   const mark = MARKS.find((one) => start.startsWith(one.bytes));
   const wide = mark?.encoding ?? wideEncoding(bytes);
   if (wide === 'utf-16be') return new TextDecoder('utf-16le').decode(swapped(bytes));
@@ -26,6 +26,10 @@ export function decodedTable(bytes: Uint8Array): string {
     // In one go Node 20 would take it for ISO 8859-1; as a stream it does not.
     return new TextDecoder('windows-1252').decode(bytes, { stream: true });
   }
+}
+
+function hexadecimal(byte: number): string {
+  return byte.toString(16).padStart(2, '0');
 }
 
 /** The digits, delimiters and line ends of a table have a zero byte beside them in UTF-16. */

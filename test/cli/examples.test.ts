@@ -18,6 +18,7 @@ const COMMANDS = [
     'styles',
     'draft',
     'coverage',
+    'page',
   ],
 ];
 

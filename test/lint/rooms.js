@@ -35,6 +35,7 @@ export const ROOMS = [
   'study/infer',
   'study/exercise',
   'index',
+  'page',
   'cli',
 ];
 
@@ -45,6 +46,6 @@ export const ROOMS = [
  * @returns {number}
  */
 export function roomOf(file) {
-  const path = file.replace(/\.ts$/u, '');
+  const path = file.replace(/\.tsx?$/u, '');
   return ROOMS.findIndex((room) => path === room || path.startsWith(`${room}/`));
 }

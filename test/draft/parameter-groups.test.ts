@@ -1,6 +1,6 @@
 /** Where a designer finds a parameter; the headings of the names below are set by hand. */
 import { describe, expect, it } from 'vitest';
-import { parameterGroups } from '../../src/cli/parameter-groups';
+import { parameterGroups } from '../../src/draft/parameter-groups';
 import { STYLES } from '../../src/draft/styles';
 
 describe.each(STYLES.map(({ name, block }) => [name, block.parameters] as const))(

@@ -1,0 +1,44 @@
+/** `skirtgrade page`: the whole engine with a chart in one file that a browser opens. */
+import { basename, dirname } from 'node:path';
+import { gradeChart } from '../jobs/grade-chart';
+import { requestOf } from '../page/engine/graded';
+import { pageFile } from '../page/page-file';
+import type { ExitCode, Io } from './io';
+import type { AsDocument } from './json-document';
+import { tell } from './json-document';
+import { writtenFacts } from './json-facts';
+import { pageParts } from './page-parts';
+import type { PageOptions } from './page-state';
+import { pageState } from './page-state';
+import { wrappedParagraph } from './text-table';
+
+/** The options of `page` as commander reads them. */
+export interface PageCommandOptions extends PageOptions, AsDocument {
+  /** Path of the page. */
+  readonly out: string;
+  readonly replace?: boolean;
+}
+
+/**
+ * Writes the page and tells to open it. Throws InputError for a chart that cannot be graded as asked, and
+ * what writing throws.
+ */
+export async function pageCommand(
+  path: string | undefined,
+  { out, replace, json, ...options }: PageCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const state = pageState(path, options, io);
+  // What the engine refuses is refused here, before a page is made of it.
+  gradeChart(requestOf(state), []);
+  const file = { name: basename(out), text: pageFile(pageParts(), state) };
+  const written = await io.write(dirname(out), [file], { set: `page ${file.name}`, replace });
+  return tell(io, 'page', json, {
+    exitCode: 0,
+    words: () =>
+      wrappedParagraph(
+        `Written to ${out}. Open it in a browser; it needs no network and sends nothing.`,
+      ),
+    facts: () => writtenFacts(written),
+  });
+}

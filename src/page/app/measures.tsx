@@ -1,0 +1,35 @@
+/** What the skirt measures in every size, and by how much its seams are apart. */
+import { showNumber } from '../../units';
+import type { MeasureView } from '../wish';
+import type { Shared } from './page';
+import { Table } from './table';
+import { otherDisplay, spaced } from './words';
+
+/** Tables in the unit of the chart and in the other. */
+export function Measures({ view }: Shared) {
+  if (view === undefined) return null;
+  const { sizes, display, measures, seams } = view;
+  const rowsOf = (own: readonly MeasureView[], unit = display): string[][] =>
+    own.map(({ name, values }) => [
+      spaced(name),
+      ...values.map((value) => (value === null ? 'no limit' : showNumber(value, unit))),
+    ]);
+  const other = otherDisplay(display);
+  return (
+    <section class="slip" aria-label="Finished measurements">
+      <h2>Finished skirt</h2>
+      {[display, other].map((unit) => (
+        <Table
+          caption={`Finished measurements in ${unit.unit}`}
+          heads={['', ...sizes]}
+          rows={rowsOf(measures, unit)}
+        />
+      ))}
+      <Table
+        caption={`Seams: how much longer the first side is, in ${display.unit}`}
+        heads={['', ...sizes]}
+        rows={rowsOf(seams)}
+      />
+    </section>
+  );
+}

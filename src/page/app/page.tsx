@@ -1,0 +1,138 @@
+/** The page: a table with the nest on it, and beside it what makes it. */
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import type { History } from '../history';
+import { changed, historyOf, redone, undone } from '../history';
+import type { Asked, Looks, PageState } from '../state';
+import type { Pattern, Refused, SkirtView, Spot } from '../wish';
+import { ChartSheet } from './chart-sheet';
+import type { Engine } from './engine-client';
+import { engineOfPage } from './engine-client';
+import { Measures } from './measures';
+import { NestSheet } from './nest-sheet';
+import { Skirt } from './skirt';
+import { useTold } from './use-told';
+import { Verdict } from './verdict';
+
+/** What a part of the page may change; changes about the same thing are undone as one. */
+export interface Change {
+  readonly state: (next: (state: PageState) => PageState, about: string) => void;
+  readonly asked: (next: Partial<Asked>, about: string) => void;
+  readonly looks: (next: Partial<Looks>) => void;
+}
+
+/** What every part of the page is given. */
+export interface Shared {
+  readonly state: PageState;
+  readonly change: Change;
+  readonly engine: Engine;
+  /** The last skirt that could be graded; undefined before the first. */
+  readonly view: SkirtView | undefined;
+  /** Why the state as it stands cannot be graded, if it cannot. */
+  readonly refused: Refused | undefined;
+  readonly pattern: Pattern;
+}
+
+/** The whole page; `opened` is the state that stands in its file. */
+export function Page({ opened }: { readonly opened: PageState }) {
+  const [history, setHistory] = useState<History<PageState>>(() => historyOf(opened));
+  const [fault, setFault] = useState<string>();
+  const engine = useMemo(() => engineOfPage(setFault), []);
+  const change = useChange(setHistory);
+  const state = history.now;
+  const { chart, styleFile, project, asked } = state;
+  const pattern = useMemo<Pattern>(
+    () => ({
+      chart,
+      asked,
+      ...(styleFile === undefined ? {} : { styleFile }),
+      ...(project === undefined ? {} : { project }),
+    }),
+    [chart, styleFile, project, asked],
+  );
+  const { told: view, refused } = useTold(engine, { kind: 'skirt', pattern });
+  const [spot, setSpot] = useState<Spot>();
+  useUndoKeys(setHistory);
+  const shared: Shared = { state, change, engine, view, refused, pattern };
+  return (
+    <>
+      <header class="head">
+        <h1>{view?.title ?? chart.file}</h1>
+        <p class="undoing">
+          <button
+            type="button"
+            disabled={history.past.length === 0}
+            onClick={() => {
+              setHistory(undone);
+            }}
+          >
+            Undo
+          </button>
+          <button
+            type="button"
+            disabled={history.future.length === 0}
+            onClick={() => {
+              setHistory(redone);
+            }}
+          >
+            Redo
+          </button>
+        </p>
+      </header>
+      <Verdict {...shared} fault={fault} onSpot={setSpot} />
+      <main class="table">
+        <div class="laid">
+          <NestSheet {...shared} pinned={spot} onPin={setSpot} />
+          <ChartSheet {...shared} />
+          <Measures {...shared} />
+        </div>
+        <div class="beside">
+          <Skirt {...shared} />
+        </div>
+      </main>
+    </>
+  );
+}
+
+function useChange(
+  setHistory: (next: (history: History<PageState>) => History<PageState>) => void,
+): Change {
+  return useMemo(() => {
+    const state: Change['state'] = (next, about) => {
+      setHistory((history) => changed(history, next(history.now), about));
+    };
+    return {
+      state,
+      asked: (next, about) => {
+        state((now) => ({ ...now, asked: { ...now.asked, ...next } }), about);
+      },
+      // How a nest is looked at is nothing to undo.
+      looks: (next) => {
+        setHistory((history) => ({
+          ...history,
+          now: { ...history.now, looks: { ...history.now.looks, ...next } },
+        }));
+      },
+    };
+  }, [setHistory]);
+}
+
+/** Undo and redo by the usual keys, but for fields, which undo their own letters. */
+function useUndoKeys(
+  setHistory: (next: (history: History<PageState>) => History<PageState>) => void,
+): void {
+  const onKey = useCallback(
+    (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+      if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
+      event.preventDefault();
+      setHistory(event.shiftKey ? redone : undone);
+    },
+    [setHistory],
+  );
+  useEffect(() => {
+    document.addEventListener('keydown', onKey);
+    return () => {
+      document.removeEventListener('keydown', onKey);
+    };
+  }, [onKey]);
+}

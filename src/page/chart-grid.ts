@@ -1,0 +1,86 @@
+/** A chart as the cells in which it was typed, with its places in the file, to be edited cell by cell. */
+import { recognizeMeasurement } from '../chart/vocabulary';
+import { readSheet } from '../table/sheet';
+import { writtenCsv } from '../table/written-csv';
+
+/** Rows of cells; all rows are as long as the longest. */
+export interface ChartGrid {
+  /** The lines that begin with `#`, without it. */
+  readonly comments: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** The row in the file of each row, from 1. */
+  readonly fileRows: readonly number[];
+}
+
+/** Cells of a pasted or dropped text that is a chart in any of the usual forms. Throws what `readSheet` throws. */
+export function gridOf(text: string, file: string): ChartGrid {
+  const { records, comments } = readSheet(text, file, namesMeasurement);
+  return {
+    comments: comments.map((comment) => comment.text),
+    rows: asLong(records.map(({ cells }) => cells)),
+    fileRows: records.map(({ row }) => row),
+  };
+}
+
+/** The grid as CSV with its comments above. */
+export function gridText({ comments, rows }: Pick<ChartGrid, 'comments' | 'rows'>): string {
+  return comments.map((text) => `# ${text}`.trimEnd() + '\n').join('') + writtenCsv(rows);
+}
+
+/** With cells put in from a place on; rows and columns are added for those that find none. */
+export function withCells(
+  grid: ChartGrid,
+  row: number,
+  column: number,
+  cells: readonly (readonly string[])[],
+): ChartGrid {
+  const rows = grid.rows.map((line) => [...line]);
+  cells.forEach((line, i) => {
+    const target = (rows[row + i] ??= []);
+    line.forEach((cell, k) => {
+      while (target.length < column + k) target.push('');
+      target[column + k] = cell;
+    });
+  });
+  return { ...grid, rows: asLong(rows) };
+}
+
+/** With an empty column before the place `column`, under a heading. */
+export function withColumn(grid: ChartGrid, column: number, heading: string): ChartGrid {
+  const rows = grid.rows.map((line, i) => line.toSpliced(column, 0, i === 0 ? heading : ''));
+  return { ...grid, rows };
+}
+
+/** Without one column. */
+export function withoutColumn(grid: ChartGrid, column: number): ChartGrid {
+  return { ...grid, rows: grid.rows.map((line) => line.toSpliced(column, 1)) };
+}
+
+/** With one more row, named and otherwise blank. */
+export function withRow(grid: ChartGrid, label: string): ChartGrid {
+  return { ...grid, rows: asLong([...grid.rows, [label]]) };
+}
+
+/** Without one row. */
+export function withoutRow(grid: ChartGrid, row: number): ChartGrid {
+  return { ...grid, rows: grid.rows.toSpliced(row, 1) };
+}
+
+/** The cells of a text that a spreadsheet put on the clipboard: tabs between cells, a row a line. */
+export function pastedCells(text: string): readonly (readonly string[])[] {
+  return text
+    .replace(/\r\n?/gu, '\n')
+    .replace(/\n$/u, '')
+    .split('\n')
+    .map((line) => line.split('\t').map((cell) => cell.trim()));
+}
+
+/** A line of a chart has a label and a size or more. */
+function namesMeasurement(cells: readonly string[]): boolean {
+  return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
+}
+
+function asLong(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const length = Math.max(0, ...rows.map((line) => line.length));
+  return rows.map((line) => [...line, ...Array<string>(length - line.length).fill('')]);
+}

@@ -1,0 +1,41 @@
+/** The engine's side of the page: a wish in, what it asks for out. */
+import { STYLES } from '../../draft/styles';
+import { InputError } from '../../errors';
+import { styleDrawings } from '../../files/style-drawings';
+import type { Answer, Told, Wish } from '../wish';
+import type { Grader } from './graded';
+import { graderWithMemory } from './graded';
+import { skirtView } from './skirt-view';
+import { spotView } from './spot-view';
+import { takenFiles } from './taken-files';
+
+/** What answers wishes one after another, wrong input by what was refused; a fault is thrown. */
+export function answerer(): (wish: Wish) => Promise<Answer> {
+  const grade = graderWithMemory();
+  return async (wish) => {
+    try {
+      return { told: await toldOf(wish, grade) };
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return { refused: { message: error.message, place: error.place } };
+    }
+  };
+}
+
+async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {
+  switch (wish.kind) {
+    case 'skirt':
+      return skirtView(grade(wish.pattern));
+    case 'spot':
+      return spotView(grade(wish.pattern), wish.spot);
+    case 'styles': {
+      const drawings = new Map(styleDrawings(STYLES).map(({ name, text }) => [name, text]));
+      return STYLES.map(({ name, description }) => ({
+        ...{ name, description },
+        drawing: drawings.get(`${name}.svg`) ?? '',
+      }));
+    }
+    case 'take':
+      return await takenFiles(grade(wish.pattern), wish.wanted);
+  }
+}

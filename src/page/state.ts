@@ -1,0 +1,44 @@
+/** What a page holds: a chart, what is asked of it, and how it is looked at. It is saved with the page. */
+import type { StyleChoice } from '../draft/style-file';
+import type { GradeRequest, NamedText } from '../jobs/requests';
+
+/** What is asked of a chart, a style of the engine by its name. */
+export type Asked = Omit<GradeRequest, 'chart' | 'file' | 'style'> & {
+  readonly style?: string;
+};
+
+/** Two sizes laid over each other, by their labels. */
+export interface Pair {
+  readonly smaller: string;
+  readonly larger: string;
+}
+
+/** How the nest is looked at; nothing of it changes the pattern. */
+export interface Looks {
+  /** Labels of sizes that are not shown. */
+  readonly hidden: readonly string[];
+  /** Half pieces folded out along their fold. */
+  readonly unfolded: boolean;
+  /** The lines to sew along and to cut along. */
+  readonly net: boolean;
+  readonly cut: boolean;
+  /** Place between the sizes from 0, the smallest, on; every size is shown without it. */
+  readonly between?: number | undefined;
+  readonly pair?: Pair | undefined;
+  /** Pixels of one millimeter as measured on the screen with a bank card. */
+  readonly perMillimeter?: number | undefined;
+}
+
+/** All that a page holds. */
+export interface PageState {
+  readonly chart: NamedText;
+  /** A style file; it goes before the style that is asked for by name. */
+  readonly styleFile?: NamedText;
+  /** What a project file sets on top of the style. */
+  readonly project?: Pick<StyleChoice, 'settings' | 'lines'>;
+  readonly asked: Asked;
+  readonly looks: Looks;
+}
+
+/** Every size, half pieces as halves, both lines. */
+export const FIRST_LOOKS: Looks = { hidden: [], unfolded: false, net: true, cut: true };

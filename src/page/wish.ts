@@ -1,0 +1,169 @@
+/** What the page asks of its engine, and what it is told; all of it can be copied to a worker and back. */
+import type { Severity } from '../check/finding';
+import type { Place } from '../errors';
+import type { LengthDisplay } from '../units';
+import type { Verdict } from '../verdict/verdict';
+import type { PageState } from './state';
+
+/** What of a state changes what is graded. */
+export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked'>;
+
+/** A place on a piece: a point, or an edge by the name of its seam; the piece alone without either. */
+export interface Spot {
+  readonly piece: string;
+  readonly point?: string;
+  readonly seam?: string;
+}
+
+/** What may be asked. */
+export type Wish =
+  | { readonly kind: 'skirt'; readonly pattern: Pattern }
+  | { readonly kind: 'spot'; readonly pattern: Pattern; readonly spot: Spot }
+  | { readonly kind: 'styles' }
+  | { readonly kind: 'take'; readonly pattern: Pattern; readonly wanted: Wanted };
+
+/** The wish of a kind. */
+export type WishOf<Kind extends Wish['kind']> = Wish & { readonly kind: Kind };
+
+/** What may be taken away. */
+export interface Wanted {
+  /** Names of exports. */
+  readonly exports: readonly string[];
+  /** Papers; none are printed without any. */
+  readonly papers: readonly string[];
+  readonly booklet: string;
+}
+
+/** A file to be saved. */
+export interface TakenFile {
+  readonly name: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** What each wish is told. */
+export interface Told {
+  readonly skirt: SkirtView;
+  readonly spot: SpotView;
+  readonly styles: readonly StyleView[];
+  readonly take: readonly TakenFile[];
+}
+
+/** What was refused, in words and where. */
+export interface Refused {
+  readonly message: string;
+  readonly place: Place;
+}
+
+/** An answer: what was asked for, or why not. */
+export type Answer<Kind extends Wish['kind'] = Wish['kind']> =
+  { readonly told: Told[Kind] } | { readonly refused: Refused };
+
+/** An edge by the places of its points in `points`: two of a line, four of a curve, three of a dart. */
+export interface EdgeView {
+  readonly kind: 'line' | 'fold' | 'cubic' | 'dart';
+  readonly seam: string;
+  readonly at: readonly number[];
+}
+
+/** One piece in every size. */
+export interface PieceView {
+  readonly name: string;
+  readonly points: readonly { readonly name: string; readonly handle: boolean }[];
+  readonly edges: readonly EdgeView[];
+  /** Lines inside, each by the places of its points. */
+  readonly marks: readonly { readonly name: string; readonly at: readonly number[] }[];
+  readonly sizes: readonly SizedView[];
+}
+
+/** One piece in one size, in mm: x and y of each point in turn. */
+export interface SizedView {
+  readonly coordinates: readonly number[];
+  /** Path data of the cut line, of the notches and of the grain. */
+  readonly cut?: string;
+  readonly notches?: string;
+  readonly grain?: string;
+  readonly drillHoles: readonly (readonly [x: number, y: number])[];
+}
+
+/** Something to mend or to decide, where it is, and the setting that would settle it. */
+export interface DecisionView {
+  readonly severity: 'fail' | 'warning';
+  readonly text: string;
+  readonly spot?: Spot;
+  readonly setting?: { readonly parameter: string; readonly value: string };
+  readonly findings: readonly string[];
+}
+
+/** A parameter of the style in the base size. */
+export interface ParameterView {
+  readonly name: string;
+  readonly group: string;
+  readonly quantity: 'length' | 'number';
+  readonly whole: boolean;
+  /** mm, or a plain number. */
+  readonly least: number;
+  readonly most: number;
+  readonly value: number | undefined;
+  /** As it was set, or its default. */
+  readonly text: string;
+  readonly origin: 'setting' | 'chart' | 'default';
+  readonly meaning: string;
+  readonly source: string;
+  readonly range: string;
+}
+
+/** A measure or a seam in every size; null where it has no limit. */
+export interface MeasureView {
+  readonly name: string;
+  readonly values: readonly (number | null)[];
+}
+
+/** A finding about cells of the chart. */
+export interface DoubtView {
+  readonly severity: Severity;
+  readonly row: number;
+  readonly columns: readonly number[];
+  readonly text: string;
+}
+
+/** A graded skirt as the page shows it. */
+export interface SkirtView {
+  readonly title: string;
+  /** The style that it was drafted in; undefined of a pattern that is given. */
+  readonly style: string | undefined;
+  readonly base: string;
+  readonly sizes: readonly string[];
+  readonly display: LengthDisplay;
+  readonly stackPoint: string;
+  /** Points that every piece with a waist has, on which sizes may lie. */
+  readonly stackPoints: readonly string[];
+  readonly pieces: readonly PieceView[];
+  readonly verdict: Pick<Verdict, 'kind' | 'counts'> & {
+    readonly line: string;
+    readonly decisions: readonly DecisionView[];
+  };
+  readonly parameters: readonly ParameterView[];
+  readonly measures: readonly MeasureView[];
+  /** Gaps of the seams. */
+  readonly seams: readonly MeasureView[];
+  readonly doubts: readonly DoubtView[];
+}
+
+/** What is told of a place on a piece. */
+export type SpotView =
+  | {
+      readonly kind: 'point';
+      readonly rule: { readonly x: string; readonly y: string };
+      /** Moves from the base and from the neighbor on its side, mm, one a size. */
+      readonly moves: readonly (readonly [dx: number, dy: number])[];
+      readonly steps: readonly (readonly [dx: number, dy: number])[];
+    }
+  | { readonly kind: 'seam'; readonly lengths: readonly number[] }
+  | { readonly kind: 'piece' };
+
+/** A style with its line drawing as SVG. */
+export interface StyleView {
+  readonly name: string;
+  readonly description: string;
+  readonly drawing: string;
+}

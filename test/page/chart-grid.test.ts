@@ -1,0 +1,70 @@
+/** The grid of a chart keeps every cell and every place of the file that it was read from. */
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readChart } from '../../src/chart/read-chart';
+import {
+  gridOf,
+  gridText,
+  pastedCells,
+  withCells,
+  withColumn,
+  withRow,
+  withoutColumn,
+  withoutRow,
+} from '../../src/page/chart-grid';
+
+const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
+
+describe('the grid of a chart', () => {
+  it('is written as a chart that reads the same', () => {
+    const { file: _, ...chart } = readChart(DEMO, 'a');
+    const { file: __, ...again } = readChart(gridText(gridOf(DEMO, 'a')), 'b');
+    expect({ ...again, rows: again.rows.map(({ values }) => values) }).toEqual({
+      ...chart,
+      rows: chart.rows.map(({ values }) => values),
+    });
+  });
+
+  it('has every cell at the row at which the engine finds it', () => {
+    const { rows, fileRows } = gridOf(DEMO, 'demo');
+    const hip = readChart(DEMO, 'demo').rows.find(({ name }) => name === 'hip_girth');
+    const [place] = hip?.places ?? [];
+    const at = fileRows.indexOf(place?.row ?? 0);
+    expect(rows[at]?.[(place?.column ?? 0) - 1]).toBe(hip?.cells[0]);
+    expect(rows[at]?.[0]).toBe('hip_girth');
+  });
+
+  it('keeps cells of any letters', () => {
+    const cell = fc.stringMatching(/^[\p{L}\p{Nd}<>&()/_-]{1,8}$/u);
+    fc.assert(
+      fc.property(fc.array(cell, { minLength: 3, maxLength: 3 }), (labels) => {
+        const grid = gridOf('waist_girth,60,70,80', 'a');
+        const typed = withCells(grid, 0, 1, [labels]);
+        expect(gridOf(gridText(typed), 'a').rows[0]?.slice(1)).toEqual(labels);
+      }),
+    );
+  });
+
+  it('gets rows and columns for what is put beyond its edge, and loses them again', () => {
+    const grid = gridOf('waist_girth,60\nhip_girth,90', 'a');
+    expect(withCells(grid, 1, 2, [['95'], ['1', '2']]).rows).toEqual([
+      ['waist_girth', '60', '', ''],
+      ['hip_girth', '90', '95', ''],
+      ['', '', '1', '2'],
+    ]);
+    expect(withColumn(grid, 1, 'S').rows).toEqual([
+      ['waist_girth', 'S', '60'],
+      ['hip_girth', '', '90'],
+    ]);
+    expect(withoutColumn(withColumn(grid, 1, 'S'), 1).rows).toEqual(grid.rows);
+    expect(withoutRow(withRow(grid, 'stature'), 2).rows).toEqual(grid.rows);
+  });
+
+  it('takes what a spreadsheet puts on the clipboard', () => {
+    expect(pastedCells('35\t36 1/2\r\n7.5\t\r\n')).toEqual([
+      ['35', '36 1/2'],
+      ['7.5', ''],
+    ]);
+  });
+});
