@@ -89,7 +89,7 @@ function packed(
   const starts: (readonly Laid[])[] = [];
   const columns = Math.ceil(TABLE / tile.width);
   const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, TABLE));
-  for (const strip of widths.flatMap((width) => strips(parts, width))) {
+  for (const strip of strips(parts, widths).flat()) {
     const moved = offsets(tile).map(({ x, y }) =>
       mapped.map((part, i) => {
         const zero = strip.zeros[i] ?? point(0, 0);

@@ -51,8 +51,8 @@ export function compact<Part extends Boxed>(
     around: { width, height } = { width: 0, height: 0 },
   }: Packing = {},
 ): Arrangement<Part> {
-  const [first = onTable(parts, gap), ...others] = widths.flatMap(
-    (one) => onStrip(parts, one, gap) ?? [],
+  const [first = onTable(parts, gap), ...others] = onStrips(parts, widths, gap).flatMap(
+    (shortest) => shortest ?? [],
   );
   const areaOf = (arrangement: Arrangement): number => {
     const { right, bottom } = endOf(arrangement);
@@ -81,15 +81,17 @@ const ORDERS: readonly ((a: Boxed, b: Boxed) => number)[] = [
 ];
 
 /**
- * The parts, each as high up and as far left as it finds room beside or below those before it, laid in
- * several orders. The strip begins at (0, 0); there is none if a part is wider than it.
+ * The parts on a strip of each width, each as high up and as far left as it finds room beside or below
+ * those before it, laid in several orders. The strip begins at (0, 0); there is none if a part is wider
+ * than it.
  */
 export function strips<Part extends Boxed>(
   parts: readonly Part[],
-  width: number,
+  widths: readonly number[],
   gap = GAP,
-): readonly Arrangement<Part>[] {
-  return ORDERS.flatMap((order) => inOrder(parts, parts.toSorted(order), width, gap) ?? []);
+): readonly (readonly Arrangement<Part>[])[] {
+  const orders = ORDERS.map((order) => inOrder(parts, parts.toSorted(order), widths, gap));
+  return widths.map((width) => orders.flatMap((laid) => laid.get(width) ?? []));
 }
 
 /** The shortest of the strips; undefined if a part is wider than it. */
@@ -98,44 +100,77 @@ export function onStrip<Part extends Boxed>(
   width: number,
   gap = GAP,
 ): Arrangement<Part> | undefined {
-  const [first, ...others] = strips(parts, width, gap);
-  if (first === undefined) return undefined;
-  return others.reduce((a, b) => (endOf(b).bottom < endOf(a).bottom ? b : a), first);
+  return onStrips(parts, [width], gap)[0];
 }
 
+function onStrips<Part extends Boxed>(
+  parts: readonly Part[],
+  widths: readonly number[],
+  gap: number,
+): readonly (Arrangement<Part> | undefined)[] {
+  return strips(parts, widths, gap).map(([first, ...others]) =>
+    others.reduce<Arrangement<Part> | undefined>(
+      (a, b) => (a !== undefined && endOf(b).bottom < endOf(a).bottom ? b : a),
+      first,
+    ),
+  );
+}
+
+/** Parts laid in one order, by the width of the strip; a strip that is too narrow for one is left out. */
 function inOrder<Part extends Boxed>(
   parts: readonly Part[],
   ordered: readonly Part[],
+  widths: readonly number[],
+  gap: number,
+): ReadonlyMap<number, Arrangement<Part>> {
+  const found = new Map<number, Arrangement<Part>>();
+  let last: { readonly laid: Arrangement<Part>; readonly right: number } | undefined;
+  for (const width of widths.toSorted((a, b) => b - a)) {
+    // What has room on a narrower strip as well is laid there alike: the better places were taken.
+    if (last === undefined || last.right > width) {
+      const boxes = laidBoxes(ordered, width, gap);
+      if (boxes === undefined) break;
+      const zeros = parts.map((part) => {
+        const { left, top } = boxes.get(part) ?? part.box;
+        return zeroAt(part, point(left, top));
+      });
+      last = {
+        laid: { parts, zeros },
+        right: Math.max(0, ...[...boxes.values()].map(({ right }) => right)),
+      };
+    }
+    found.set(width, last.laid);
+  }
+  return found;
+}
+
+function laidBoxes<Part extends Boxed>(
+  ordered: readonly Part[],
   width: number,
   gap: number,
-): Arrangement<Part> | undefined {
-  const taken = new Map<Part, Box>();
+): ReadonlyMap<Part, Box> | undefined {
+  const boxes = new Map<Part, Box>();
+  const taken: Box[] = [];
   for (const part of ordered) {
-    const free = freePlace(
-      part,
-      [...taken.values()].map((box) => grownBox(box, gap)),
-      width,
-    );
+    const free = freePlace(part, taken, width);
     if (free === undefined) return undefined;
-    taken.set(part, free);
+    boxes.set(part, free);
+    taken.push(grownBox(free, gap));
   }
-  const zeros = parts.map((part) => {
-    const { left, top } = taken.get(part) ?? part.box;
-    return zeroAt(part, point(left, top));
-  });
-  return { parts, zeros };
+  return boxes;
 }
 
 /** The best place for a part beside or below the boxes that are taken; undefined if it is too wide. */
-function freePlace(part: Boxed, taken: readonly Box[], width: number): Box | undefined {
-  const lefts = [0, ...taken.map(({ right }) => right)];
+function freePlace(part: Boxed, taken: readonly Box[], strip: number): Box | undefined {
+  const [width, height] = [widthOf(part), heightOf(part)];
+  const lefts = [0, ...taken.map(({ right }) => right)].filter((left) => left + width <= strip);
   let best: Box | undefined;
   let least = Infinity;
   for (const top of [0, ...taken.map(({ bottom }) => bottom)]) {
     for (const left of lefts) {
       const cost = top + LEFTNESS * left;
-      if (cost >= least || left + widthOf(part) > width) continue;
-      const box = { left, top, right: left + widthOf(part), bottom: top + heightOf(part) };
+      if (cost >= least) continue;
+      const box = { left, top, right: left + width, bottom: top + height };
       if (taken.some((other) => boxesOverlap(box, other))) continue;
       best = box;
       least = cost;
