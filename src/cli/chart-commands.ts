@@ -21,7 +21,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .addOption(unitOption())
     .option('--fractions', 'show inches as fractions')
     .action(async (chart: string | undefined, options: { against: string[] }, command: Command) => {
-      const { checkCommand } = await import('./check-command');
+      const { checkCommand } = await import('./chart-work');
       end(checkCommand(neededChart(chart, command), options, io));
     });
   program
@@ -31,7 +31,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .addOption(unitOption())
     .addOption(jsonOption())
     .action(async (chart: string, options: object) => {
-      const { chartCommand } = await import('./chart-command');
+      const { chartCommand } = await import('./chart-work');
       end(chartCommand(chart, options, io));
     });
   program

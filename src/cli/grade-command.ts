@@ -76,7 +76,7 @@ async function write(
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
     io.progress('laying out the sheets');
-    const { printFiles } = await import('../files/print-files');
+    const { printFiles } = await import('../files/export-makers');
     printed = await printFiles(result, { ...options, paper });
   }
   io.progress('writing the files');

@@ -49,7 +49,7 @@ const addAssess: AddCommands = (program, io, end) => {
     .action(
       async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
         needOptions(command);
-        const { assessCommand } = await import('./assess-command');
+        const { assessCommand } = await import('./student-work');
         end(assessCommand(chart, sheet, options, io));
       },
     );
@@ -80,7 +80,7 @@ const addExplain: AddCommands = (program, io, end) => {
         command: Command,
       ) => {
         needOptions(command);
-        const { explainCommand } = await import('./explain-command');
+        const { explainCommand } = await import('./student-work');
         end(await explainCommand(chart, point, options, io));
       },
     );
@@ -101,7 +101,7 @@ const addInfer: AddCommands = (program, io, end) => {
     .option('--fractions', 'show inches as fractions')
     .addOption(jsonOption())
     .action(async (sheet: string, options: InferCommandOptions) => {
-      const { inferCommand } = await import('./infer-command');
+      const { inferCommand } = await import('./student-work');
       end(inferCommand(sheet, options, io));
     });
 };
@@ -123,7 +123,7 @@ const addExercise: AddCommands = (program, io, end) => {
     .addOption(replaceOption())
     .addOption(jsonOption())
     .action(async (options: ExerciseCommandOptions) => {
-      const { exerciseCommand } = await import('./exercise-command');
+      const { exerciseCommand } = await import('./student-work');
       end(await exerciseCommand(options, io));
     });
 };

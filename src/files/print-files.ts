@@ -1,4 +1,6 @@
 /** The printed pattern of a graded result: a PDF file for each paper. */
+import { PAIRED_WIDTHS } from '../fabric/cloth';
+import { fabricNeeds } from '../fabric/fabric-needs';
 import type { GradeResult } from '../jobs/grade-result';
 import type { PrintFile } from '../print/print-drawing';
 import { printDrawing } from '../print/print-drawing';
@@ -7,6 +9,8 @@ import { readPrintOptions } from '../print/print-options';
 import type { SizeTable } from '../print/size-table';
 import { bookletOf } from './booklet-content';
 import { drawingOf } from './drawing-files';
+import { cutSize, isLayable } from './fabric-files';
+import { fabricTables, worthLaying } from './fabric-table';
 import { printTables } from './print-tables';
 
 /**
@@ -20,19 +24,15 @@ export async function printFiles(
   // Laying out cloth takes a while, so what cannot be printed anyway is refused before.
   const { booklet } = readPrintOptions(request);
   const measures = printTables(result);
-  const cloth = await clothTables(result);
+  const cloth = clothTables(result);
   const told = booklet === 'none' ? undefined : bookletOf(result, measures, cloth);
   return printDrawing(drawingOf(result), [...measures, ...cloth], request, told);
 }
 
-async function clothTables(result: GradeResult): Promise<readonly SizeTable[]> {
-  const { cutSize, isLayable } = await import('./fabric-files');
+function clothTables(result: GradeResult): readonly SizeTable[] {
   if (!isLayable(result)) return [];
-  const { PAIRED_WIDTHS: widths } = await import('../fabric/cloth');
-  const { fabricNeeds } = await import('../fabric/fabric-needs');
-  const { fabricTables, worthLaying } = await import('./fabric-table');
   // A lay for cloth with a nap serves for plain cloth as well.
   return fabricTables(
-    worthLaying(fabricNeeds(result.shown.map(cutSize), { widths, naps: ['with'] })),
+    worthLaying(fabricNeeds(result.shown.map(cutSize), { widths: PAIRED_WIDTHS, naps: ['with'] })),
   );
 }

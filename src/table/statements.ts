@@ -111,7 +111,7 @@ export function isSeeming(
     .filter(({ name }) => name === undefined || also.includes(name))
     .map(({ text }) => text);
   // What `and` or a comma parts may say something together only.
-  return [...prose, prose.join(', ')].some(
+  return [...new Set([...prose, prose.join(', ')])].some(
     (part) => part.length <= LONGEST_STATEMENT && seems(part),
   );
 }
