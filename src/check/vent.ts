@@ -10,7 +10,7 @@ import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import { depthOf } from '../stride/skirt-profile';
 import type { WalkedSize } from '../stride/walking-room';
-import { walkingRoom } from '../stride/walking-room';
+import { openAboveKnee } from '../stride/walking-room';
 import type { Finding } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
@@ -103,8 +103,7 @@ function hemRunsOn({ label }: SizedPattern, back: Piece): readonly Finding[] {
 
 /** What daily movement wants beyond level walking; a note, since the study is known by its abstract. */
 function aboveKnee(size: SizedPattern & WalkedSize, display: LengthDisplay): Finding {
-  const { walker, hem, opening } = walkingRoom(size);
-  const measured = walker.knee - (hem - opening);
+  const measured = openAboveKnee(size);
   const held = measured >= ABOVE_KNEE - SAME_PLACE;
   return {
     severity: held ? 'ok' : 'note',

@@ -29,8 +29,8 @@ export function crossings(a: Segment, b: Segment): readonly Crossing[] {
   const search = (one: Part, other: Part): void => {
     if (!boxesMeet(one.box, other.box)) return;
     // The longer part is halved, so that boxes shrink alike and most pairs fall apart early.
-    if (Math.max(one.bend, other.bend) > CHORD_FLATNESS) {
-      if (one.long >= other.long) for (const half of halves(one)) search(half, other);
+    if (isBent(one) || isBent(other)) {
+      if (diagonal(one) >= diagonal(other)) for (const half of halves(one)) search(half, other);
       else for (const half of halves(other)) search(one, half);
     } else {
       const start = chordsCross(one, other);
@@ -53,28 +53,29 @@ interface Part {
   readonly points: readonly Point[];
   /** The box around the control points. */
   readonly box: Box;
-  /** mm between the ends of the box, corner to corner. */
-  readonly long: number;
-  /** mm from the chord to the farther handle; 0 for a line. */
-  readonly bend: number;
 }
 
 function partOf(points: readonly Point[], start: number, end: number): Part {
   const [from, to] = [points[0] as Point, points.at(-1) as Point];
-  const box = pointBounds(points);
-  const long = Math.hypot(box.right - box.left, box.bottom - box.top);
-  const bend = end - start < SHORTEST_PART ? 0 : bendOf(points, from, to);
-  return { start, end, from, to, points, box, long, bend };
+  return { start, end, from, to, points, box: pointBounds(points) };
 }
 
-function bendOf(points: readonly Point[], from: Point, to: Point): number {
+/** The square of what lies between the ends of a part's box, corner to corner. */
+function diagonal({ box }: Part): number {
+  const [across, down] = [box.right - box.left, box.bottom - box.top];
+  return across * across + down * down;
+}
+
+/** Whether a handle lies off the chord, so that a part has to be halved. */
+function isBent({ points, from, to, start, end }: Part): boolean {
   const [, leave, arrive] = points;
-  if (leave === undefined || arrive === undefined || points.length === 2) return 0;
+  if (leave === undefined || arrive === undefined || points.length === 2) return false;
+  if (end - start < SHORTEST_PART) return false;
   const chord = subtract(to, from);
   const long = length(chord);
   const off = (p: Point): number =>
     long <= SAME_PLACE ? distance(p, from) : Math.abs(cross(chord, subtract(p, from))) / long;
-  return Math.max(off(leave), off(arrive));
+  return off(leave) > CHORD_FLATNESS || off(arrive) > CHORD_FLATNESS;
 }
 
 /** Both halves of a part, whose points are middles of middles (de Casteljau). */

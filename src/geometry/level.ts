@@ -1,4 +1,5 @@
 /** Where an outline crosses a level: a horizontal line at a given depth. */
+import { turnsAlong } from './bounds';
 import { cubicAt } from './cubic';
 import type { Cubic, Segment } from './segment';
 import { BISECTED, SAME_PLACE } from '../tolerance';
@@ -33,9 +34,6 @@ function lineCrossings(
   return [from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x)];
 }
 
-/** Parts into which a cubic is cut so that each holds at most one crossing in practice. */
-const PARTS = 32;
-
 function cubicCrossings(cubic: Cubic, y: number): readonly number[] {
   const { from, leave, arrive, to } = cubic;
   // A cubic stays within the span of its control points, so most levels miss it altogether.
@@ -47,15 +45,16 @@ function cubicCrossings(cubic: Cubic, y: number): readonly number[] {
   if (Math.abs(to.y - y) <= SAME_PLACE) found.push(to.x);
   if (y <= highest + 2 * SAME_PLACE || y >= lowest - 2 * SAME_PLACE) return found;
   const offset = (t: number): number => cubicAt(cubic, t).y - y;
-  for (let i = 0; i < PARTS; i++) {
-    let low = i / PARTS;
-    let high = (i + 1) / PARTS;
+  // Between the places where it turns round in y it crosses the level once at most.
+  const turns = turnsAlong(from.y, leave.y, arrive.y, to.y).sort((a, b) => a - b);
+  let end = 0;
+  for (const next of [...turns, 1]) {
+    let low = end;
+    let high = next;
+    end = next;
     const start = offset(low);
-    if (start * offset(high) >= 0 && Math.abs(start) > 0) continue;
-    if (start === 0) {
-      if (i > 0) found.push(cubicAt(cubic, low).x);
-      continue;
-    }
+    if (start === 0 && low > 0) found.push(cubicAt(cubic, low).x);
+    if (start * offset(high) >= 0) continue;
     while (high - low > BISECTED) {
       const middle = (low + high) / 2;
       if (middle === low || middle === high) break;

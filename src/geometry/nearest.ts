@@ -31,21 +31,26 @@ export function distanceToSegment(segment: Segment, p: Point): number {
   return distance(segmentAt(segment, nearestOn(segment, p)), p);
 }
 
+/** The square of the distance from `p` to a place of a cubic, as cubicAt has it, but without a point. */
+function squareAway({ from, leave, arrive, to }: CubicPoints, p: Point, t: number): number {
+  const s = 1 - t;
+  const a = s * s * s;
+  const b = 3 * s * s * t;
+  const c = 3 * s * t * t;
+  const d = t * t * t;
+  const x = a * from.x + b * leave.x + c * arrive.x + d * to.x - p.x;
+  const y = a * from.y + b * leave.y + c * arrive.y + d * to.y - p.y;
+  return x * x + y * y;
+}
+
 function nearestOnCubic(cubic: CubicPoints, p: Point): number {
-  const { from, leave, arrive, to } = cubic;
-  // As cubicAt has it, but without a point for each of the many places.
-  const away = (t: number): number => {
-    const s = 1 - t;
-    const [a, b, c, d] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
-    const x = a * from.x + b * leave.x + c * arrive.x + d * to.x - p.x;
-    const y = a * from.y + b * leave.y + c * arrive.y + d * to.y - p.y;
-    return Math.sqrt(x * x + y * y);
-  };
   let nearest = 0;
-  let least = away(nearest);
+  let least = squareAway(cubic, p, nearest);
   for (let i = 1; i <= PLACES; i++) {
-    const gap = away(i / PLACES);
-    if (gap < least) [nearest, least] = [i / PLACES, gap];
+    const gap = squareAway(cubic, p, i / PLACES);
+    if (gap >= least) continue;
+    nearest = i / PLACES;
+    least = gap;
   }
   // Where the curve is nearest, the way to the point stands square to it: by Newton's method, kept
   // inside a shrinking bracket. A step shorter than SAME_PLACE leaves far less than that.
@@ -65,5 +70,5 @@ function nearestOnCubic(cubic: CubicPoints, p: Point): number {
     t = next;
     if (step <= SAME_PLACE) break;
   }
-  return least < away(t) ? nearest : t;
+  return least < squareAway(cubic, p, t) ? nearest : t;
 }

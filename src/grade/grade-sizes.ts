@@ -31,8 +31,8 @@ export interface Rounding {
 }
 
 /**
- * Grades a range. The exact sizes give the rules; the graded pieces come from the base and the rules
- * alone, and are cut once. Throws InputError `point-unknown` for a stack point that the pieces lack.
+ * Grades a range, its net lines only. The exact sizes give the rules; the graded pieces come from the
+ * base and the rules alone. Throws InputError `point-unknown` for a stack point that the pieces lack.
  */
 export function gradeSizes(
   exact: readonly ExactSize[],
@@ -44,7 +44,7 @@ export function gradeSizes(
   const exactRules = deriveRules(stacked, base);
   const own = stacked[base] ?? [];
   const rules = rounding?.round(own, exactRules, rounding.step) ?? exactRules;
-  return cutSizes({
+  return {
     base: exact[base]?.label ?? '',
     stackPoint,
     roundingStep: rounding?.step,
@@ -52,7 +52,7 @@ export function gradeSizes(
     exactRules,
     rules,
     sizes: netSizes(own, rules, exact),
-  });
+  };
 }
 
 /** The same range with its rules as they were before they were rounded, net lines only. */

@@ -8,7 +8,7 @@ import { CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import type { Style } from '../draft/styles';
 import { InputError } from '../errors';
-import { gradeSizes } from '../grade/grade-sizes';
+import { cutSizes, gradeSizes } from '../grade/grade-sizes';
 import type { DraftedPattern, GradedPattern, Measure, SizedPattern } from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
 import { redraftOf } from '../grade/redraft';
@@ -57,7 +57,7 @@ export function gradeReadChart(
   request: ReadChartRequest,
   checks: readonly Check[] = CHECKS,
 ): ChartGrade {
-  const { grade, context } = graded(chart, request);
+  const { grade, context } = graded(chart, request, true);
   return { ...grade, findings: checkPattern(context(), checks) };
 }
 
@@ -66,11 +66,11 @@ function readRequested({ chart, file = 'chart' }: GradeRequest): SizeChart {
 }
 
 /**
- * Drafts, grades and measures a whole size range. Throws InputError as `gradeChart` does, and
- * `sizes-too-few` for a chart of one size, of which nothing can be asked.
+ * Drafts, grades and measures a whole size range, its net lines only. Throws InputError as `gradeChart`
+ * does, and `sizes-too-few` for a chart of one size, of which nothing can be asked.
  */
 export function gradeUnchecked(request: GradeRequest): Grade & Drafted {
-  const { grade } = graded(readRequested(request), request);
+  const { grade } = graded(readRequested(request), request, false);
   needSteps(grade.chart);
   return grade;
 }
@@ -81,7 +81,7 @@ interface Graded {
   readonly context: () => CheckContext;
 }
 
-function graded(typed: SizeChart, request: ReadChartRequest): Graded {
+function graded(typed: SizeChart, request: ReadChartRequest, isCut: boolean): Graded {
   const label = baseOf(typed, request.base);
   refuseOtherBase(typed, label);
   const display = displayOf(request, typed.unit);
@@ -89,7 +89,7 @@ function graded(typed: SizeChart, request: ReadChartRequest): Graded {
   const base = drafted.sizes.findIndex((size) => size.label === label);
   const { style, layout, drafter } = drafted;
   refuseChartOrders(chart, style);
-  const sized = gradeSizes(
+  const net = gradeSizes(
     drafted.sizes.map((size) => ({ ...size.draft, label: size.label })),
     {
       base,
@@ -97,7 +97,7 @@ function graded(typed: SizeChart, request: ReadChartRequest): Graded {
       rounding: roundingOf(request.round, chart.unit, layout.seams),
     },
   );
-  const range = draftedPattern(sized, drafted);
+  const range = draftedPattern(isCut ? cutSizes(net) : net, drafted);
   const pattern = patternOf(chart, drafted, range);
   const seams = walkedSeams(range, pattern.seams);
   const rulesOf = (own: GradedPattern): GivenRules => derivedRules(own, pattern.file);

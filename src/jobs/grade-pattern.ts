@@ -8,7 +8,7 @@ import { readD6673 } from '../dxf/read-d6673';
 import { InputError } from '../errors';
 import { givenRuleTexts, gradedPieces } from '../given/grade-given';
 import { readPattern } from '../given/read-pattern';
-import { gradeSizes } from '../grade/grade-sizes';
+import { cutSizes, gradeSizes } from '../grade/grade-sizes';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
@@ -35,7 +35,7 @@ export function gradePattern(
   const pattern = { ...read, seams: withStated(read, more ?? []) };
   const display = displayOf(request, pattern.unit);
   const pieces = gradedPieces(pattern, rules);
-  const range = gradeSizes(
+  const net = gradeSizes(
     rules.sizes.map((label, i) => ({ label, pieces: pieces[i] ?? [], parameters: new Map() })),
     {
       base: rules.base,
@@ -43,6 +43,7 @@ export function gradePattern(
       rounding: roundingOf(request.round, pattern.unit, pattern.seams),
     },
   );
+  const range = cutSizes(net);
   const seams = walkedSeams(range, pattern.seams);
   const known = { pattern, range, rules, seams, chart, display };
   const context = checkContext({

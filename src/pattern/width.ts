@@ -13,8 +13,12 @@ import { outlineSegments } from './piece';
  * the level or the outline on it is no number.
  */
 export function widthAt(piece: Piece, level: number, from = -Infinity): number {
+  return widthAcross(outlineSegments(piece), level, from);
+}
+
+/** The same for a piece's outline, which is made once for many levels. */
+export function widthAcross(loop: readonly Segment[], level: number, from = -Infinity): number {
   if (Number.isNaN(level)) return NaN;
-  const loop = outlineSegments(piece);
   const crossed = [...crossingsAtLevel(loop, level)].sort((a, b) => a - b);
   if (crossed.some(Number.isNaN)) return NaN;
   return crossed.slice(1).reduce((sum, right, i) => {

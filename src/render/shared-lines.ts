@@ -8,7 +8,7 @@ import type { Chord } from './chords';
 import { isClear } from './chords';
 import type { NestedPiece } from './nested-piece';
 import { markLines, markPoints, shownMarks } from './piece-lines';
-import type { Shape } from './scene';
+import type { Shape, TextShape } from './scene';
 import { polyline } from './scene';
 import { readingAngle } from './sketch';
 import { INK } from './size-style';
@@ -70,13 +70,17 @@ function named(
   const along = unit(subtract(to, from));
   const angle = readingAngle(along);
   const down = { x: -Math.sin((angle * Math.PI) / 180), y: Math.cos((angle * Math.PI) / 180) };
-  const places = SHARES.map((share) => {
+  const wordsAt = (share: number): TextShape => {
     const place = between(from, to, share);
     const side = dot(subtract(middle, place), down) < 0 ? -1 : 1;
     const at = add(place, scale(down, (side * OFF + CAP_MIDDLE) * type));
     return text(WORDS, at, type, { anchor: 'middle', rotation: angle });
-  });
-  return places.filter((words) => isClear(textBox(words), chords)).slice(0, 1);
+  };
+  for (const share of SHARES) {
+    const words = wordsAt(share);
+    if (isClear(textBox(words), chords)) return [words];
+  }
+  return [];
 }
 
 /** Marked lines of one name that lie in one straight line in all sizes, each as long as the longest. */

@@ -1,8 +1,9 @@
 /** The girth of a skirt from its hip line to its hem, measured from the outlines. */
+import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
 import type { Piece } from '../pattern/piece';
-import { edgeSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
-import { widthAt } from '../pattern/width';
+import { edgeSegments, outlineSegments, panelsOf, pointOf, seamLength } from '../pattern/piece';
+import { widthAcross } from '../pattern/width';
 import type { GirthProfile } from './girth-profile';
 
 /** Each panel is half a front or half a back. */
@@ -19,7 +20,7 @@ const PLACES = 8;
 export function skirtProfile(pieces: readonly Piece[], waistToHip: number): GirthProfile {
   const panels = panelsOf(pieces);
   const sides = panels.map(sideOf);
-  const hem = Math.min(...panels.map((panel) => depthOf(panel, 'center_hem')));
+  const hem = hemDepth(pieces);
   // A hem that rises to the side leaves the levels below its highest end without a side.
   const lowest = Math.min(hem, ...sides.map(({ end }) => end));
   const corners = sides.flatMap((side) => side.corners);
@@ -31,12 +32,17 @@ export function skirtProfile(pieces: readonly Piece[], waistToHip: number): Girt
       girth:
         GIRTH *
         sides.reduce(
-          (sum, { panel, center }) => sum + widthAt(panel, center.y + depth, center.x),
+          (sum, { outline, center }) => sum + widthAcross(outline, center.y + depth, center.x),
           0,
         ),
     }));
   const around = GIRTH * panels.reduce((sum, panel) => sum + seamLength(panel, 'hem'), 0);
   return [...across, { level: waistToHip + hem, girth: around }];
+}
+
+/** mm from the hip line to the hem at the center. */
+export function hemDepth(pieces: readonly Piece[]): number {
+  return Math.min(...panelsOf(pieces).map((panel) => depthOf(panel, 'center_hem')));
 }
 
 /** mm below the hip line, from which alone levels are known wherever a piece is stacked. */
@@ -47,7 +53,7 @@ export function depthOf(panel: Piece, name: string): number {
 /** The side of a panel, and the place of its center line at the hip line. */
 interface Side {
   readonly center: { readonly x: number; readonly y: number };
-  readonly panel: Piece;
+  readonly outline: readonly Segment[];
   /** Corners and places on curves, in mm below the hip line. */
   readonly corners: readonly number[];
   /** The depth at which it meets the hem. */
@@ -66,7 +72,7 @@ function sideOf(panel: Piece): Side {
   );
   return {
     center: pointOf(panel, 'center_hip'),
-    panel,
+    outline: outlineSegments(panel),
     corners,
     end: corners.at(-1) ?? NaN,
   };

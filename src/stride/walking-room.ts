@@ -4,7 +4,7 @@ import { panelsOf } from '../pattern/piece';
 import { ARITHMETIC } from '../tolerance';
 import type { GirthProfile } from './girth-profile';
 import { girthAt } from './girth-profile';
-import { depthOf, skirtProfile } from './skirt-profile';
+import { depthOf, hemDepth, skirtProfile } from './skirt-profile';
 import type { Stride } from './stride';
 import { longestStride, openingForStep } from './stride';
 import type { Walker } from './walker';
@@ -52,6 +52,12 @@ export function walkingRoom(size: WalkedSize): WalkingRoom {
   };
 }
 
+/** mm by which the vent or slit of a size begins above the knee of its walker; negative below it. */
+export function openAboveKnee(size: WalkedSize): number {
+  const hem = hipLevel(size) + hemDepth(size.pieces);
+  return walkerIn(size).knee - (hem - openingOf(size));
+}
+
 /** The longest step in mm in a size, above the vent or slit if there is one. */
 export function allowedStep(size: WalkedSize): number {
   return longestStride(skirtOf(size), walkerIn(size), openingOf(size)).step;
@@ -61,8 +67,12 @@ function walkerIn({ body, parameters }: WalkedSize): Walker {
   return walkerOf(body, parameters.get('stature'));
 }
 
-function skirtOf({ pieces, parameters }: WalkedSize): GirthProfile {
-  return skirtProfile(pieces, parameters.get('waist_to_hip') ?? 0);
+function skirtOf(size: WalkedSize): GirthProfile {
+  return skirtProfile(size.pieces, hipLevel(size));
+}
+
+function hipLevel({ parameters }: WalkedSize): number {
+  return parameters.get('waist_to_hip') ?? 0;
 }
 
 /** mm from the hem up to the top of the vent or slit; 0 if there is none. */
