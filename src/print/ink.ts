@@ -4,7 +4,7 @@ import { boxesOverlap, grownBox, joinBoxes, pointBounds } from '../geometry/boun
 import type { Point } from '../geometry/point';
 import { add, point } from '../geometry/point';
 import type { Chord } from '../render/chords';
-import { chordsOf, flattened, isClear } from '../render/chords';
+import { chordsOf, clearOf, flattened } from '../render/chords';
 import type { Shape } from '../render/scene';
 import { shapeBox } from '../render/shape-box';
 
@@ -13,6 +13,8 @@ export interface Ink {
   readonly chords: readonly Chord[];
   readonly words: readonly Box[];
   readonly box: Box;
+  /** Whether no chord has a point in a box. */
+  readonly isClear: (box: Box) => boolean;
 }
 
 /** mm. Half of the widest line, and what a curve may lie beside its chords. */
@@ -24,7 +26,13 @@ export function inkOf(shapes: readonly Shape[]): Ink {
   const words: Box[] = [];
   collect(shapes, point(0, 0), chords, words);
   const ends = pointBounds(chords.flatMap(({ from, to }) => [from, to]));
-  return { chords, words, box: grownBox(joinBoxes([ends, ...words]), SPREAD) };
+  let clear: Ink['isClear'] | undefined;
+  return {
+    chords,
+    words,
+    box: grownBox(joinBoxes([ends, ...words]), SPREAD),
+    isClear: (box) => (clear ??= clearOf(chords))(box),
+  };
 }
 
 function collect(shapes: readonly Shape[], zero: Point, chords: Chord[], words: Box[]): void {
@@ -42,7 +50,7 @@ function collect(shapes: readonly Shape[], zero: Point, chords: Chord[], words: 
 }
 
 /** Whether anything is printed in a box. */
-export function hasInk({ chords, words, box: all }: Ink, box: Box): boolean {
+export function hasInk({ isClear, words, box: all }: Ink, box: Box): boolean {
   if (!boxesOverlap(all, box)) return false;
-  return words.some((word) => boxesOverlap(word, box)) || !isClear(grownBox(box, SPREAD), chords);
+  return words.some((word) => boxesOverlap(word, box)) || !isClear(grownBox(box, SPREAD));
 }

@@ -1,5 +1,7 @@
 /** Outlines as straight chords, for asking whether anything is in the way of a box. */
 import type { Box } from '../geometry/bounds';
+import { pointBounds } from '../geometry/bounds';
+import { boxSearch } from '../geometry/box-tree';
 import type { Point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
@@ -57,6 +59,12 @@ export function isCrossed({ left, top, right, bottom }: Box, { from, to }: Chord
 export function isClear(box: Box, chords: readonly Chord[]): boolean {
   for (const chord of chords) if (isCrossed(box, chord)) return false;
   return true;
+}
+
+/** As `isClear`, for so many boxes that it pays to find the chords near each. */
+export function clearOf(chords: readonly Chord[]): (box: Box) => boolean {
+  const chordsNear = boxSearch(chords.map(({ from, to }) => pointBounds([from, to])));
+  return (box) => !chordsNear(box).some((i) => isCrossed(box, chords[i] as Chord));
 }
 
 /** Whether (x, y) lies inside a closed chain: a ray from it crosses the chain an odd number of times. */

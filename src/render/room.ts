@@ -3,7 +3,7 @@ import type { Box } from '../geometry/bounds';
 import { boxHolds, boxesOverlap } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
-import type { Chord } from './chords';
+import type { Chain, Chord } from './chords';
 import { isCrossed, isInside } from './chords';
 import type { NestedPiece } from './nested-piece';
 import type { Group } from './scene';
@@ -127,12 +127,16 @@ function freedom(
 ): (box: Box) => boolean {
   // What was in the way of one box is most often in the way of the next, a step away.
   let last: Chord | undefined;
+  let outside: Chain | undefined;
   return (box) => {
     if (!boxHolds(all, box) || (last !== undefined && isCrossed(box, last))) return false;
     if (taken.some((other) => boxesOverlap(box, other))) return false;
     const x = (box.left + box.right) / 2;
     const y = (box.top + box.bottom) / 2;
-    if (!outlines.every((outline) => isInside(x, y, outline))) return false;
+    if (outside !== undefined && !isInside(x, y, outside)) return false;
+    const without = outlines.find((outline) => !isInside(x, y, outline));
+    outside = without ?? outside;
+    if (without !== undefined) return false;
     const blocking = chords.find((chord) => isCrossed(box, chord));
     last = blocking ?? last;
     return blocking === undefined;

@@ -163,13 +163,14 @@ function laidBoxes<Part extends Boxed>(
 /** The best place for a part beside or below the boxes that are taken; undefined if it is too wide. */
 function freePlace(part: Boxed, taken: readonly Box[], strip: number): Box | undefined {
   const [width, height] = [widthOf(part), heightOf(part)];
-  const lefts = [0, ...taken.map(({ right }) => right)].filter((left) => left + width <= strip);
+  const ascending = (places: number[]): number[] => places.sort((a, b) => a - b);
+  const lefts = ascending([0, ...taken.map(({ right }) => right)]);
   let best: Box | undefined;
   let least = Infinity;
-  for (const top of [0, ...taken.map(({ bottom }) => bottom)]) {
+  for (const top of ascending([0, ...taken.map(({ bottom }) => bottom)])) {
     for (const left of lefts) {
       const cost = top + LEFTNESS * left;
-      if (cost >= least) continue;
+      if (cost >= least || left + width > strip) break;
       const box = { left, top, right: left + width, bottom: top + height };
       if (taken.some((other) => boxesOverlap(box, other))) continue;
       best = box;
