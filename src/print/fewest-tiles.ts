@@ -4,14 +4,23 @@
  * and parts laid one by one, each where it opens the fewest new tiles. In each of them every part is
  * then taken up and laid again as long as that helps; the best is kept.
  */
-import type { Box } from '../geometry/bounds';
-import { boxesOverlap, grownBox } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Arrangement } from '../render/side-by-side';
 import { GAP, TABLE, strips, zeroAt } from '../render/side-by-side';
 import type { Laid, MappedPart, TileSize } from './laid-part';
-import { closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
+import {
+  boxAt,
+  closedUp,
+  isLarge,
+  laidAt,
+  mappedPart,
+  shifted,
+  tileCount,
+  tileNumber,
+} from './laid-part';
 import type { PlanePart } from './plane';
+import { areNear } from './reach';
 
 /** mm between the places that are tried within a tile, and how many there are along it at most. */
 const STEP = 10;
@@ -30,11 +39,12 @@ const PACKED = 2;
 export function onFewestTiles(
   parts: readonly PlanePart[],
   tile: TileSize,
-  mapped: readonly MappedPart[] = parts.map(mappedPart),
+  mapped: readonly MappedPart[] = parts.map((part) => mappedPart(part, isLarge(tile))),
 ): Arrangement<PlanePart> & { readonly tiles: number } {
   const places = new Map(mapped.map((part) => [part, placesOf(part, tile)]));
   const starts = [
     ...packed(parts, mapped, tile),
+    ...(isLarge(tile) ? nested(mapped, tile) : []),
     ...ORDERS.map((order) => {
       const laid: Laid[] = [];
       for (const part of mapped.toSorted(order)) {
@@ -92,11 +102,67 @@ function packed(
     );
     starts.set(strip, fewest(moved));
   }
-  return laid
-    .map((strip) => starts.get(strip) ?? [])
-    .toSorted((a, b) => tileCount(a) - tileCount(b))
-    .slice(0, PACKED);
+  return fewestFirst(laid.map((strip) => starts.get(strip) ?? []));
 }
+
+function fewestFirst(starts: readonly (readonly Laid[])[]): readonly (readonly Laid[])[] {
+  return starts.toSorted((a, b) => tileCount(a) - tileCount(b)).slice(0, PACKED);
+}
+
+/** mm between levels on which a part is tried in a strip, and from there upward. */
+const LEVELS = 12;
+const FINE = 2;
+
+/** Parts one by one on strips of so many tiles, each as high up as what others reach lets it lie. */
+function nested(mapped: readonly MappedPart[], tile: TileSize): readonly (readonly Laid[])[] {
+  const columns = Math.ceil(TABLE / tile.width);
+  const widths = Array.from({ length: columns }, (_, i) => (i + 1) * tile.width);
+  return fewestFirst(
+    widths.flatMap((width) =>
+      NESTED_ORDERS.flatMap((order) => {
+        const laid: Laid[] = [];
+        for (const part of mapped.toSorted(order)) {
+          const place = highest(part, laid, width, tile);
+          if (place === undefined) return [];
+          laid.push(place);
+        }
+        return [laid];
+      }),
+    ),
+  );
+}
+
+function highest(
+  part: MappedPart,
+  others: readonly Laid[],
+  width: number,
+  tile: TileSize,
+): Laid | undefined {
+  const lefts = [0, width - part.width, ...others.map(({ box }) => box.right + GAP)];
+  let best: Point | undefined;
+  let least = Infinity;
+  for (const left of lefts) {
+    if (left < 0 || left + part.width > width) continue;
+    const isFree = (top: number): boolean =>
+      !isTaken(others, { mapped: part, box: boxAt(part, point(left, top)) }, 0, 0);
+    const most = least - LEFTNESS * left;
+    let top = 0;
+    while (top < most && !isFree(top)) top += LEVELS;
+    while (top > 0 && isFree(top - FINE)) top -= FINE;
+    if (top >= most) continue;
+    [best, least] = [point(left, top), top + LEFTNESS * left];
+  }
+  return best && laidAt(part, best, tile);
+}
+
+/** What a place farther left is worth against one higher up. */
+const LEFTNESS = 0.05;
+
+const NESTED_ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
+  (a, b) => b.height - a.height,
+  (a, b) => b.width - a.width,
+  (a, b) => b.width * b.height - a.width * a.height,
+];
 
 function fewest(choices: readonly (readonly Laid[])[]): readonly Laid[] {
   let best = choices[0] ?? [];
@@ -173,10 +239,10 @@ function lay(
   tile: TileSize,
 ): Laid {
   const open = new Set(others.flatMap(({ tiles }) => tiles));
-  const spread = others.map(({ box }) => grownBox(box, GAP));
   const columns = Math.max(1, Math.floor(Math.max(TABLE, width + tile.width) / tile.width));
   // One row further than the others and the gap below them reach, where every place is free.
-  const rows = Math.ceil(Math.max(0, ...spread.map(({ bottom }) => bottom)) / tile.height) + 1;
+  const bottom = Math.max(0, ...others.map(({ box }) => box.bottom + GAP));
+  const rows = Math.ceil(bottom / tile.height) + 1;
   // Places that touch the same tiles cost the same wherever they are moved to.
   const costs = new Map<readonly number[], readonly Cost[]>();
   const costsOf = (tiles: readonly number[]): readonly Cost[] => {
@@ -203,7 +269,7 @@ function lay(
       if (at.cost >= least) break;
       if (at.column > 0 && place.box.right + at.column * tile.width > columns * tile.width)
         continue;
-      if (isTaken(spread, place.box, at.column * tile.width, at.row * tile.height)) continue;
+      if (isTaken(others, place, at.column * tile.width, at.row * tile.height)) continue;
       best = { place, at };
       least = at.cost;
       break;
@@ -213,14 +279,22 @@ function lay(
   return shifted(best.place, best.at.column, best.at.row, tile);
 }
 
-/** Whether a box moved by (x, y) has area in common with any of the others. */
-function isTaken(others: readonly Box[], box: Box, x: number, y: number): boolean {
+/** Whether a part moved by (x, y) comes too near to any of the others. */
+function isTaken(
+  others: readonly Laid[],
+  { mapped, box }: Pick<Laid, 'mapped' | 'box'>,
+  x: number,
+  y: number,
+): boolean {
   const moved = {
     left: box.left + x,
     top: box.top + y,
     right: box.right + x,
     bottom: box.bottom + y,
   };
-  for (const other of others) if (boxesOverlap(moved, other)) return true;
+  const placed = { reach: mapped.reach, box: moved };
+  for (const other of others) {
+    if (areNear(placed, { reach: other.mapped.reach, box: other.box }, GAP)) return true;
+  }
   return false;
 }
