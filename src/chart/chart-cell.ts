@@ -35,7 +35,7 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
   const cell = parseNumberCell(text);
   switch (cell.kind) {
     case 'blank':
-      return refused('cell-missing', 'a measurement is missing');
+      return refused('cell-missing', 'a measurement is missing, and is to be filled in');
     case 'not-a-number':
       return refused(
         'cell-not-a-number',

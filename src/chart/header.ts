@@ -14,9 +14,13 @@ import { recognizeMeasurement } from './vocabulary';
  */
 export function findHeader(records: readonly SheetRecord[], labels: number, file: string): number {
   const firstKnown = records.findIndex(({ cells }) => recognizeMeasurement(cells[labels] ?? ''));
-  const columns = filledColumns(records[firstKnown], labels);
-  const above = records
-    .slice(0, firstKnown)
+  const before = records.slice(0, firstKnown);
+  // Rows that are still to be filled in have cells all the same, below whatever stands above them.
+  const columns =
+    [records.slice(firstKnown, firstKnown + 1), records.slice(firstKnown), before]
+      .map((rows) => [...new Set(rows.flatMap((row) => filledColumns(row, labels)))])
+      .find(({ length }) => length > 0) ?? [];
+  const above = before
     .map(({ row, cells }, index) => ({
       index,
       row,

@@ -1,9 +1,12 @@
-/** The commands about charts and styles, from which a pattern is drafted: check, chart, styles. */
+/** The commands about charts and styles, from which a pattern is drafted: new, check, chart, styles. */
 import type { Command } from 'commander';
+import { Option } from 'commander';
+import type { NewCommandOptions } from './new-command';
 import type { AddCommands } from './options';
 import {
   againstOption,
   jsonOption,
+  list,
   neededChart,
   replaceOption,
   unitOption,
@@ -11,8 +14,22 @@ import {
 } from './options';
 import type { StylesCommandOptions } from './styles-command';
 
-/** Adds `check`, `chart` and `styles`. */
+/** Adds `new`, `check`, `chart` and `styles`. */
 export const addChartCommands: AddCommands = (program, io, end) => {
+  program
+    .command('new')
+    .description('write a chart to fill in, or one with the bodies of a published table')
+    .argument('[chart.csv]', 'the file to write (my-chart.csv)')
+    .option('--title <title>', 'name of the skirt (none)')
+    .addOption(new Option('--unit <unit>', "unit of the tape (the table's)").choices(['in', 'cm']))
+    .option('--sizes <a,b,c>', "labels of the sizes (the table's)", list)
+    .option('--like <table>', 'begin with a published table, such as jis-l-4005')
+    .option('--replace', 'also replace a file that is there')
+    .addOption(jsonOption())
+    .action(async (chart: string | undefined, options: NewCommandOptions) => {
+      const { newCommand } = await import('./new-command');
+      end(await newCommand(chart, options, io));
+    });
   withTelling(program.command('check'), 'only the verdict')
     .summary("hold a chart's increments against published tables")
     .description("compare a chart's increments with published body-measurement tables")

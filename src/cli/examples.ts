@@ -10,6 +10,7 @@ import explain from './help/explain.txt';
 import grade from './help/grade.txt';
 import help from './help/help.txt';
 import infer from './help/infer.txt';
+import newChart from './help/new.txt';
 import page from './help/page.txt';
 import print from './help/print.txt';
 import styles from './help/styles.txt';
@@ -27,6 +28,7 @@ export const EXAMPLES: ReadonlyMap<string, string> = new Map(
     grade,
     help,
     infer,
+    new: newChart,
     page,
     print,
     styles,

@@ -9,6 +9,8 @@ import type { ReadFile } from './read-file';
 import { readBounded, readStandardInput } from './read-file';
 import { progressLine } from './progress';
 import { STDIN, nameOf } from './read-named';
+import type { Converse } from './conversation';
+import { conversation } from './conversation';
 import type { WriteOrder, WrittenFiles } from './write-files';
 import { writeFiles } from './write-files';
 import { earlierTexts } from './written-list';
@@ -47,6 +49,8 @@ export interface Io extends Files {
   readonly color: boolean;
   /** Says what a step that may take over a second does, where somebody looks on. */
   readonly progress: (words: string) => void;
+  /** Asks whoever sits at the terminal; absent where nobody does. */
+  readonly converse?: Converse;
 }
 
 /** The process's own streams and files; colored only on a terminal that is not dumb, and never with NO_COLOR. */
@@ -66,6 +70,10 @@ export function processIo(): Io {
       process.stderr.write(text);
     },
     progress: show,
+    // Questions are no results, so they go where messages do.
+    ...(process.stdin.isTTY && process.stderr.isTTY
+      ? { converse: conversation(process.stdin, process.stderr) }
+      : {}),
     ...filesFrom('.', readStandardInput),
     color: process.stdout.isTTY && !process.env.NO_COLOR && !isDumb,
   };

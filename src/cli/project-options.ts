@@ -11,7 +11,7 @@ import { STDIN } from './read-named';
 import { wrappedParagraph } from './text-table';
 
 /** Its name, in the folder of the chart. */
-const PROJECT_FILE = 'skirt.csv';
+export const PROJECT_FILE = 'skirt.csv';
 
 /** The commands that look for a project. */
 const COMMANDS: readonly string[] = [

@@ -19,6 +19,7 @@ const COMMANDS = [
     'draft',
     'coverage',
     'page',
+    'new',
   ],
 ];
 

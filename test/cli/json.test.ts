@@ -59,6 +59,10 @@ const CALLS: readonly (readonly [call: readonly string[], fields: readonly strin
     ['coverage', 'sedge.csv'],
     ['chart', 'style', 'crowd', 'rules', 'coverage', 'changes', 'published'],
   ],
+  [
+    ['new', 'begun.csv', '--unit', 'cm', '--sizes', '38,40'],
+    ['chart', 'unit', 'sizes', 'filled', 'to_fill', 'left_to_style', 'folder', 'files'],
+  ],
   [['styles'], ['styles']],
   [['styles', 'pencil'], ['styles']],
   [

@@ -1,5 +1,6 @@
 /** One call of the command line in this process, without any test about it. */
 import { filesFrom } from '../../src/cli/io';
+import type { Converse } from '../../src/cli/conversation';
 import { main } from '../../src/cli/main';
 
 export interface Run {
@@ -12,13 +13,14 @@ interface Surroundings {
   readonly color?: boolean;
   readonly input?: string;
   readonly progress?: (words: string) => void;
+  readonly converse?: Converse;
 }
 
 /** One call whose relative paths start in a folder; `input` is its standard input. */
 export async function runIn(
   folder: string,
   args: readonly string[],
-  { color = false, input = '', progress = (): void => undefined }: Surroundings = {},
+  { color = false, input = '', progress = (): void => undefined, converse }: Surroundings = {},
 ): Promise<Run> {
   let [stdout, stderr] = ['', ''];
   const status = await main(args, {
@@ -27,6 +29,7 @@ export async function runIn(
     error: (text) => void (stderr += text),
     color,
     progress,
+    ...(converse === undefined ? {} : { converse }),
   });
   return { status, stdout, stderr };
 }
