@@ -1,4 +1,6 @@
 /** Room to walk: the step that the skirt allows in every size, against the one that is wanted. */
+import type { Style } from '../draft/styles';
+import { STYLES } from '../draft/styles';
 import type { DraftedPattern } from '../grade/graded-pattern';
 import { draftedSizes } from '../grade/graded-pattern';
 import { STRIDE } from '../tolerance';
@@ -17,17 +19,35 @@ const SOURCE =
 
 /** Findings for every size; never a failure, since who wears the skirt may know what it allows. */
 export function checkStride(range: DraftedPattern, display: LengthDisplay): Finding[] {
+  const vented = ventedStyle(range);
   const rooms = draftedSizes(range).map((size) => ({
     size: size.label,
     room: walkingRoom({ ...size, body: size.draft.body }),
   }));
   return [
-    ...rooms.map(({ size, room }) => levelWalking(size, room, display)),
+    ...rooms.map(({ size, room }) => levelWalking(size, room, vented, display)),
     ...rooms.flatMap(({ size, room }) => kneeGirth(size, room, display)),
   ];
 }
 
-function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): Finding {
+/** A style to take for a vent, where that of the range has none to open. */
+function ventedStyle({ draft: { style } }: DraftedPattern): string | undefined {
+  const opens = ({ block }: Style): boolean => block.parameters.some(({ name }) => name === VENT);
+  return opens(style) ? undefined : STYLES.findLast((one) => opens(one) && isOpened(one))?.name;
+}
+
+const VENT = 'vent_length';
+
+function isOpened({ settings }: Style): boolean {
+  return settings.some(({ parameter, value }) => parameter === VENT && value === 'stride_opening');
+}
+
+function levelWalking(
+  size: string,
+  room: WalkingRoom,
+  vented: string | undefined,
+  display: LengthDisplay,
+): Finding {
   const measured = room.allowed.step;
   const held = measured >= room.wanted - STRIDE;
   return {
@@ -45,7 +65,7 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
     message:
       `${allowed(room, display)}, and ${about(room.wanted, display)} is wanted, ` +
       stature(room, display) +
-      (held ? '; stairs and curbs need more' : remedy(room, display)) +
+      (held ? '; stairs and curbs need more' : remedy(room, vented, display)) +
       (Number.isFinite(measured)
         ? '; the step is a careful figure that errs short, or up to 2 cm long on slim hips'
         : ''),
@@ -54,6 +74,7 @@ function levelWalking(size: string, room: WalkingRoom, display: LengthDisplay): 
       : {
           facts: {
             [room.opening > 0 ? 'begin' : 'open']: aboutLength(room.needed, display, Math.ceil),
+            ...(vented === undefined ? {} : { vented }),
           },
         }),
   };
@@ -82,14 +103,16 @@ function stature({ walker }: WalkingRoom, display: LengthDisplay): string {
   return `stature ${about(walker.stature, display)} (${known})`;
 }
 
-function remedy(room: WalkingRoom, display: LengthDisplay): string {
+function remedy(room: WalkingRoom, vented: string | undefined, display: LengthDisplay): string {
   const { needed, opening } = room;
-  const open = opening > 0 ? 'begin the opening' : 'open a vent from';
+  const height = `${about(needed, display, Math.ceil)} above the hem`;
+  const act =
+    vented !== undefined
+      ? `widen the hem (less hem_taper), or take a style with a vent, such as ${vented}, open from ${height}`
+      : `${opening > 0 ? 'begin the opening' : 'open a vent from'} ${height} or widen the hem`;
   return (
     ': a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
-    (helps(room)
-      ? `${open} ${about(needed, display, Math.ceil)} above the hem or widen the hem`
-      : 'no opening gives the room, so widen the skirt')
+    (helps(room) ? act : 'no opening gives the room, so widen the skirt')
   );
 }
 

@@ -39,11 +39,11 @@ export async function coverageCommand(
   io: Io,
 ): Promise<ExitCode> {
   const chart = readNamed(io, path);
-  const { style, set, bodies, suggest, out, replace } = options;
+  const { style, set, project, bodies, suggest, out, replace } = options;
   const { weights, population, waistTolerance, hipTolerance, give } = options;
   const request: CoverRequest = {
     ...{ chart: chart.text, file: chart.file },
-    ...styleRequest({ style, set }, io),
+    ...styleRequest({ style, set, project }, io),
     ...withoutUndefined({ weights, population, waistTolerance, hipTolerance, give }),
     ...(bodies === undefined ? {} : { bodies: readNamed(io, bodies) }),
     ...(suggest === undefined ? {} : { suggest: Number(suggest) }),

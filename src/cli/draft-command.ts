@@ -70,9 +70,9 @@ export async function draftCommand(
   const { text, file } = readNamed(io, path);
   const list = readBodyList(text, file);
   const entries = wantedEntries(list, options.rows);
-  const { style, set, allowances, unit, fractions, lines } = options;
-  const request = { allowances, unit, fractions, lines, ...styleRequest({ style, set }, io) };
-  const asked = withoutUndefined(request);
+  const { style, set, project, allowances, unit, fractions, lines } = options;
+  const styled = styleRequest({ style, set, project }, io);
+  const asked = withoutUndefined({ allowances, unit, fractions, lines, ...styled });
   const tried = options.nearest === undefined ? undefined : triedOn(options.nearest, asked, io);
   const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
   const display = { unit: unit ?? list.unit, fractions: fractions ?? false };

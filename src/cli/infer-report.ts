@@ -120,7 +120,10 @@ function unknownWords({ measurements, unseen, sizes, atStandIn }: Inference): st
     ...(unseen.length === 0 ? [] : [`- ${unseen.join(', ')}: no cell depends on it`]),
     ...(open.length === 0
       ? []
-      : [`- ${open.join(', ')} where a ? stands: the cells do not tell it from the others`]),
+      : [
+          `- ${open.join(', ')} where a ? stands: the cells do not tell ` +
+            (open.length === 1 ? 'it from the others' : 'them apart'),
+        ]),
     ...(atStandIn
       ? ['- the exact figures: some rules of this style depend on the body, a stand-in was taken']
       : []),

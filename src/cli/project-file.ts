@@ -8,7 +8,7 @@ import { DEFAULT_STYLE } from '../draft/default-style';
 import type { SettingSheet, StyleChoice, TypedSetting } from '../draft/style-file';
 import { basedOn, readSettings, readStyle, refuseTwice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
-import { findStyle } from '../draft/styles';
+import { findAskedStyle, findStyle } from '../draft/styles';
 import type { Place } from '../errors';
 import { matchName, meantName } from '../table/name-match';
 import { statedBy } from '../table/statements';
@@ -29,7 +29,7 @@ export interface ProjectOption {
 }
 
 /** A project as its file says it. */
-export interface Project extends Pick<StyleChoice, 'lines'> {
+export interface Project extends Pick<StyleChoice, 'lines' | 'title'> {
   readonly settings: readonly TypedSetting[];
   readonly file: string;
   /** By the names of options, paths as from where the call is made. */
@@ -65,7 +65,8 @@ export function readProject(
   const settings = rows
     .filter(({ parameter }) => !rowNames.includes(parameter))
     .map((row) => ({ ...row, parameter: parameterOf(row, style, rowNames) }));
-  return { file: path, options, settings, lines: sheet.lines };
+  const { lines, title } = sheet;
+  return { ...{ file: path, options, settings, lines }, ...(title === undefined ? {} : { title }) };
 }
 
 /** The style whose parameters the rows may name, and what to ask for by it. */
@@ -83,7 +84,7 @@ function styleOf(
       : { style, named: { value: style.name, place: stated.place } };
   }
   if (!/\.csv$/iu.test(row.value)) {
-    const style = findStyle(row.value, row.place);
+    const style = findAskedStyle(row.value, row.place);
     return { style, named: { ...row, value: style.name } };
   }
   const value = from(folder, row.value);

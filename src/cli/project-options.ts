@@ -2,6 +2,7 @@
 import { dirname, join, resolve } from 'node:path';
 import type { Command, Option } from 'commander';
 import { InvalidArgumentError } from 'commander';
+import { DEFAULT_STYLE } from '../draft/default-style';
 import { InputError } from '../errors';
 import type { Io } from './io';
 import { list } from './options';
@@ -13,16 +14,8 @@ import { wrappedParagraph } from './text-table';
 /** Its name, in the folder of the chart. */
 export const PROJECT_FILE = 'skirt.csv';
 
-/** The commands that look for a project. */
-const COMMANDS: readonly string[] = [
-  'grade',
-  'print',
-  'page',
-  'check',
-  'assess',
-  'explain',
-  'infer',
-];
+/** The commands that take all rows that are options of theirs. */
+const COMMANDS: readonly string[] = ['grade', 'print', 'page', 'check', 'assess', 'explain'];
 
 /** Options of a call alone: how it is told, and what must not become a habit. */
 const OF_CALLS: readonly string[] = [
@@ -30,8 +23,18 @@ const OF_CALLS: readonly string[] = [
   ...['pieces', 'size'],
 ];
 
-/** A sheet may count from another size, and has its own rounding. */
-const OF_SHEETS: readonly string[] = ['style', 'unit', 'fractions'];
+/** How lengths are told, and the style with what is set in it. */
+const OF_STYLE: readonly string[] = ['style', 'unit', 'fractions'];
+
+/**
+ * The commands that take some rows only: a sheet may count from another size and has its own rounding,
+ * and where a range goes is no place for a list of bodies or for shares.
+ */
+const TAKEN: ReadonlyMap<string, readonly string[]> = new Map([
+  ['infer', OF_STYLE],
+  ['coverage', OF_STYLE],
+  ['draft', [...OF_STYLE, 'allowances', 'lines']],
+]);
 
 /** Words what is wrong with options that came from a project. */
 export interface Projects {
@@ -48,16 +51,19 @@ export interface Heading {
 export function projects(program: Command, io: Io, heading: Heading): Projects {
   const places = new Map<string, ProjectOption>();
   program.hook('preAction', async (_, command) => {
-    if (!COMMANDS.includes(command.name())) return;
+    const isList = command.name() === 'styles' && command.args.length === 0;
+    if (!isList && !COMMANDS.includes(command.name()) && !TAKEN.has(command.name())) return;
     const operand = command.args[0];
     const subject = command.opts<{ readonly pattern?: string }>().pattern ?? operand;
     const path = projectBeside(subject);
     if (path === undefined || !io.exists(path)) return;
     const { readProject } = await import('./project-file');
     const project = readProject(io, path, optionNames(program));
-    const told = !isOf(project, command, subject)
-      ? `${path} is of ${subjectOf(project) ?? 'a chart'}, and is left out here.`
-      : taken(command, project, places);
+    const told = isList
+      ? styleTaken(project)
+      : !isOf(project, command, subject)
+        ? `${path} is of ${subjectOf(project) ?? 'a chart'}, and is left out here.`
+        : taken(command, project, places);
     if (told !== '' && isTold(command)) heading.text = `${wrappedParagraph(told)}\n`;
   });
   return {
@@ -95,6 +101,7 @@ function subjectOf({ options }: Project): string | undefined {
 /** A project that names no chart is of any in its folder, but of no pattern that the call names. */
 function isOf(project: Project, command: Command, subject: string | undefined): boolean {
   const own = subjectOf(project);
+  if (command.name() === 'draft') return !project.options.has('pattern');
   if (subject === undefined || command.name() === 'infer') return true;
   if (own !== undefined) return resolve(own) === resolve(subject);
   return command.getOptionValueSource('pattern') === undefined;
@@ -102,8 +109,8 @@ function isOf(project: Project, command: Command, subject: string | undefined): 
 
 /** Sets what the call leaves out, and says what. */
 function taken(command: Command, project: Project, places: Map<string, ProjectOption>): string {
-  const { file, options, settings, lines } = project;
-  const isSheet = command.name() === 'infer';
+  const { file, options, settings, lines, title } = project;
+  const names = TAKEN.get(command.name());
   const told: string[] = [];
   const [chart, isGiven] = [options.get('chart'), options.has('pattern')];
   if (command.args.length === 0 && chart !== undefined && !isGiven) {
@@ -114,22 +121,35 @@ function taken(command: Command, project: Project, places: Map<string, ProjectOp
     const name = option.attributeName();
     const row = options.get(name);
     if (row === undefined || command.getOptionValueSource(name) === 'cli') continue;
-    if ((name === 'chart' && !isGiven) || (isSheet && !OF_SHEETS.includes(name))) continue;
+    if ((name === 'chart' && !isGiven) || names?.includes(name) === false) continue;
     const value = parsed(option, row);
     if (value === false) continue;
     command.setOptionValueWithSource(name, value, 'config');
     places.set(name, row);
     told.push(value === true ? name : `${name} ${row.value}`);
   }
-  if (command.options.some((option) => option.attributeName() === 'set')) {
-    command.setOptionValueWithSource('project', { settings, lines }, 'config');
+  if (optionsOf(command).includes('set')) {
+    command.setOptionValueWithSource('project', { settings, lines, title }, 'config');
+    // What draws a skirt calls it something.
+    const isNamed = title !== undefined && optionsOf(command).includes('lines');
     told.push(
+      ...(isNamed ? [`title ${title}`] : []),
       ...settings
         .filter(({ parameter }) => !isSetByCall(command, parameter))
         .map(({ parameter, value }) => `${parameter} ${value}`),
     );
   }
   return told.length === 0 ? '' : `From ${file}: ${told.join(', ')}`;
+}
+
+function optionsOf(command: Command): readonly string[] {
+  return command.options.map((option) => option.attributeName());
+}
+
+/** A list of all styles says which one the skirt of this folder is in. */
+function styleTaken({ file, options }: Project): string {
+  const style = options.get('style')?.value;
+  return options.has('pattern') ? '' : `${file} takes style ${style ?? DEFAULT_STYLE}.`;
 }
 
 function isSetByCall(command: Command, parameter: string): boolean {

@@ -15,7 +15,7 @@ export interface StyleOptions {
   /** Each `parameter=formula`, as typed. */
   readonly set: readonly string[];
   /** What a project file sets on top of the style. */
-  readonly project?: Pick<StyleChoice, 'settings' | 'lines'> | undefined;
+  readonly project?: Pick<StyleChoice, 'settings' | 'lines' | 'title'> | undefined;
 }
 
 /** Reads the style file that is named. Throws InputError `bad-option` or `parameter-twice`. */

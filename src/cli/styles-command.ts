@@ -27,7 +27,7 @@ export async function stylesCommand(
 ): Promise<ExitCode> {
   if (out !== undefined) {
     const { styleDrawings } = await import('../files/style-drawings');
-    const drawings = styleDrawings(name === undefined ? STYLES : [findStyle(name, {})]);
+    const drawings = styleDrawings(name === undefined ? STYLES : [findStyle(name)]);
     const written = await io.write(out, drawings, { set: 'styles', replace });
     return tell(io, 'styles', json, {
       exitCode: 0,
@@ -35,7 +35,7 @@ export async function stylesCommand(
       facts: () => writtenFacts(written),
     });
   }
-  const style = name === undefined ? undefined : findStyle(name, {});
+  const style = name === undefined ? undefined : findStyle(name);
   return tell(io, 'styles', json, {
     exitCode: 0,
     words: () => (style === undefined ? styleList() : styleText(style)),

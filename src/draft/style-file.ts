@@ -5,6 +5,7 @@ import type { PlacedLine } from '../table/imprint';
 import type { Statements } from '../table/statements';
 import { seemsAllowance } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy } from '../table/statements';
+import { checkTitle } from '../table/title';
 import type { TypedCell } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
 import { unitNamed } from '../table/unit-name';
@@ -20,6 +21,8 @@ export interface StyleChoice {
   /** The lines of the style file that may state something of the design. */
   readonly lines?: readonly PlacedLine[];
   readonly settings: readonly Setting[];
+  /** What the result is called, whatever the chart says. */
+  readonly title?: string;
 }
 
 /**
@@ -49,6 +52,8 @@ export interface SettingSheet {
   readonly statements: Statements;
   /** A row each, `parameter` as it was typed. */
   readonly settings: readonly TypedSetting[];
+  /** What a line `# title: ...` states. */
+  readonly title: string | undefined;
   readonly lines: readonly PlacedLine[];
 }
 
@@ -66,9 +71,12 @@ export function readSettings(text: string, file: string): SettingSheet {
     ['note'],
   );
   refuseAllowance(table);
+  const titled = statedBy(table, 'title');
+  if (titled !== undefined) checkTitle(titled.text, titled.place);
   const unit = agreedUnit(table, table.units.values());
   return {
     statements: table,
+    title: titled?.text === '' ? undefined : titled?.text,
     settings: table.rows.map((row): TypedSetting => {
       const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
       refuseUnitNote(row('note'), unit);

@@ -104,13 +104,22 @@ export const STYLES: readonly Style[] = [
   },
 ];
 
-/** A style of the engine by name. Throws InputError `style-unknown` naming those there are. */
-export function findStyle(name: string, place: Place = { field: 'style' }): Style {
+/** The style of this name. Throws InputError `style-unknown` with those there are and the place. */
+export function findStyle(name: string, place: Place = {}): Style {
+  return styleOf(name, place, '');
+}
+
+/** The same where a style file could have been named. */
+export function findAskedStyle(name: string, place: Place = { field: 'style' }): Style {
+  return styleOf(name, place, ', or a style file ending in .csv');
+}
+
+function styleOf(name: string, place: Place, orElse: string): Style {
   const names = STYLES.map((style) => style.name);
   const found = meantName({ text: name, place }, names, {
     code: 'style-unknown',
     what: 'there is no style of this name',
-    allowed: `${names.join(', ')}, or a style file ending in .csv`,
+    allowed: names.join(', ') + orElse,
   });
   return STYLES[names.indexOf(found)] as Style;
 }

@@ -12,7 +12,7 @@ import type { PlacedLine } from '../table/imprint';
 import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE } from '../draft/default-style';
-import { findStyle } from '../draft/styles';
+import { findAskedStyle } from '../draft/styles';
 import { parserWithMemory } from '../formula/parse';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeRequest } from './requests';
@@ -32,6 +32,8 @@ export interface DraftedRange {
   readonly style: Style;
   /** The lines of the style file, where one was asked for. */
   readonly styleLines: readonly PlacedLine[];
+  /** The title that a project states. */
+  readonly title: string | undefined;
   readonly parameters: readonly ResolvedParameter[];
   readonly layout: BlockLayout;
   readonly drafter: Drafter;
@@ -50,7 +52,7 @@ export function draftRange(
   base: number,
   request: Pick<GradeRequest, 'style' | 'set' | 'allowances'>,
 ): DraftedRange {
-  const { style, settings, lines = [] } = chosenStyle(request);
+  const { style, settings, lines = [], title } = chosenStyle(request);
   const rows = chart.rows.map(({ name }) => name);
   const parameters = resolveParameters(style, settings, new Set(rows), chart.unit);
   const walkers = walkingBodies(chart);
@@ -66,7 +68,7 @@ export function draftRange(
   const measuredIn = (size: number): number[] => columns.map((column) => column[size] as number);
   const baseDraft = drafter.draft(measuredIn(base), chart.sizes[base] ?? '');
   return {
-    ...{ style, styleLines: lines, parameters, layout, drafter },
+    ...{ style, styleLines: lines, title, parameters, layout, drafter },
     sizes: sizes.map(({ label, body }, i) => {
       const measured = measuredIn(i);
       const used = drafter.measurements.map((name, k) => [name, measured[k] as number] as const);
@@ -85,7 +87,7 @@ function chosenStyle({
   set = {},
   allowances = 'home',
 }: Pick<GradeRequest, 'style' | 'set' | 'allowances'>): StyleChoice {
-  const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
+  const choice = typeof style === 'string' ? { style: findAskedStyle(style), settings: [] } : style;
   const settings = Object.entries(set).map(([parameter, value]) => ({
     parameter,
     value,

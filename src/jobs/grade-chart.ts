@@ -6,7 +6,6 @@ import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
 import { CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
-import type { Style } from '../draft/styles';
 import { InputError } from '../errors';
 import { cutSizes, gradeSizes } from '../grade/grade-sizes';
 import type { DraftedPattern, GradedPattern, Measure, SizedPattern } from '../grade/graded-pattern';
@@ -154,16 +153,16 @@ function draftedChart(
 /** What is graded, as a pattern that somebody could have given: its pieces in the base size. */
 function patternOf(
   chart: SizeChart,
-  { style, layout }: DraftedRange,
+  drafted: DraftedRange,
   { base, sizes }: GradedPattern,
 ): Pattern {
   return {
     file: chart.file,
-    title: titleOf(chart, style),
+    title: titleOf(chart, drafted),
     unit: chart.unit,
     base,
     pieces: (sizes.find(({ label }) => label === base)?.pieces ?? []).map(ruledPiece),
-    seams: layout.seams,
+    seams: drafted.layout.seams,
     unpaired: [],
     leftOut: [],
   };
@@ -218,10 +217,13 @@ function placedIn({ file }: SizeChart): (text: string) => PlacedLine {
   return (text) => ({ text, place: { file } });
 }
 
-/** The chart's own title (`# title: ...`), or the style's name. */
-function titleOf({ comments }: SizeChart, { name }: Style): string {
-  const stated = comments
+/** What a project calls the skirt, else the chart (`# title: ...`), else its style file or its style. */
+function titleOf(
+  { comments }: SizeChart,
+  { title, styleLines, style }: Pick<DraftedRange, 'title' | 'styleLines' | 'style'>,
+): string {
+  const stated = [...comments, ...styleLines.map(({ text }) => text)]
     .flatMap(statementsIn)
     .find((part) => part.name === 'title' && part.text !== '');
-  return stated?.text ?? `${name} skirt`;
+  return title ?? stated?.text ?? `${style.name} skirt`;
 }

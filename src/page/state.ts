@@ -35,7 +35,7 @@ export interface PageState {
   /** A style file; it goes before the style that is asked for by name. */
   readonly styleFile?: NamedText;
   /** What a project file sets on top of the style. */
-  readonly project?: Pick<StyleChoice, 'settings' | 'lines'>;
+  readonly project?: Pick<StyleChoice, 'settings' | 'lines' | 'title'>;
   readonly asked: Asked;
   readonly looks: Looks;
 }

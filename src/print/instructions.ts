@@ -8,7 +8,7 @@ export type Medium = 'paper' | 'projector';
 const SCALE_KEPT: Readonly<Record<Medium, string>> = {
   paper: 'Print at 100 % and measure again whenever you print on another machine.',
   projector:
-    'Set up the picture by its grid and squares, and measure again whenever the projector has moved.',
+    'Set up the picture by its edge scale and squares, and measure again whenever the projector has moved.',
 };
 
 /**

@@ -21,7 +21,7 @@ import type { PlanePart } from './plane';
 import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './plane';
 import type { PrintOptions, PrintRequest } from './print-options';
 import { readPrintOptions } from './print-options';
-import { GRID_LAYER, projectorPage } from './projector';
+import { SCALE_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
 import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
@@ -134,8 +134,8 @@ export function printedDrawing(
       sizes,
     );
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
-    const grid: PdfLayer = { name: GRID_LAYER, locked: false };
-    return { title, pages: [page], layers: [...layers, grid], summary: measured(page) };
+    const scale: PdfLayer = { name: SCALE_LAYER, locked: false };
+    return { title, pages: [page], layers: [...layers, scale], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
     const parts = [...pieces, cover(head, sizes, lines, onCover, 'paper')];

@@ -1,71 +1,67 @@
-/** One picture for a projector: thick lines over a grid to set up by. */
+/** One picture for a projector: thick lines between scales along its edges, to set it up by a ruler. */
 import type { Box } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
-import type { Group, Shape, Stroke } from '../render/scene';
-import { polyline, rectangle } from '../render/scene';
-import { text } from '../render/type';
+import type { Group, Shape } from '../render/scene';
+import { LEADING, fitted, text, wrapped } from '../render/type';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
+import type { Span } from './edge-scale';
+import { LENGTHS_TOLD, SCALE_DEPTH, edgeScale, setUpLengths } from './edge-scale';
 
 /** The layer to hide once the picture has its true size. */
-export const GRID_LAYER = 'Calibration grid';
+export const SCALE_LAYER = 'Edge scale';
 
 /** A projector's picture is a few dots for a millimeter: lines and their dashes grow by this factor. */
 export const THICKER = 2.5;
-const GRID: Stroke = { color: '#b9c3cf', width: 0.6 };
-const BORDER: Stroke = { color: '#7a8797', width: 1.5 };
-/** Type size in mm of the words at the grid. */
+/** Type size in mm of the words about the scale. */
 const TYPE = 8;
+/** mm that stay free between the scale, the words and the pattern. */
+const FREE = 20;
+/** mm. Longer lines of words are hard to read. */
+const MEASURE = 700;
+/** mm outside of the corners, where their crosses reach. */
+const OUTSIDE = 15;
 
-/** The shapes, which lie in `box`, on a page of whole squares of the grid, 50 mm or 2 in wide. */
+const HOW =
+  'Set up this picture with a ruler where it lies. The edge scale counts centimeters above and on the ' +
+  'left, inches below and on the right, from the left and from above. Measure from corner cross to ' +
+  'corner cross, both ways and from corner to corner: turn, move and zoom until every length is as ' +
+  'it says here. Where the two from corner to corner differ, the projector does not look straight at ' +
+  `the cloth. Then hide the layer "${SCALE_LAYER}".`;
+
+/** The shapes, which lie in `box`, in a picture that is whole cm or inches from corner cross to corner cross. */
 export function projectorPage(
   title: string,
   shapes: readonly Group[],
   box: Box,
   unit: LengthUnit,
 ): PdfPage {
-  const [square, name] = unit === 'in' ? [toMillimeters(2, 'in'), '2 in'] : [50, '50 mm'];
-  // One square on every side stays free of the pattern.
-  const across = Math.ceil((box.right - box.left) / square) + 2;
-  const down = Math.ceil((box.bottom - box.top) / square) + 2;
-  const [width, height] = [across * square, down * square];
-  const grid: Group = {
+  const step = toMillimeters(1, unit === 'in' ? 'in' : 'cm');
+  const whole = (mm: number): number => step * Math.ceil(mm / step);
+  const side = SCALE_DEPTH + FREE;
+  const across = whole(box.right - box.left + 2 * side);
+  const how = wrapped(HOW, TYPE, Math.min(MEASURE, across - 2 * side));
+  const head = side + LEADING * TYPE * (how.length + LENGTHS_TOLD) + FREE;
+  const span: Span = { across, down: whole(head + box.bottom - box.top + side) };
+  const words = [...how, ...setUpLengths(span)].map((line, i) => {
+    const size = fitted(line, TYPE, across - 2 * side);
+    return text(line, point(side, side + LEADING * TYPE * (i + 0.7)), size, { weight: 'bold' });
+  });
+  const corner = point(OUTSIDE, OUTSIDE);
+  const scale: Group = {
     kind: 'group',
-    layer: GRID_LAYER,
-    children: [
-      ...counted(across - 1).map((i) =>
-        polyline('grid', [point(i * square, 0), point(i * square, height)], GRID),
-      ),
-      ...counted(down - 1).map((i) =>
-        polyline('grid', [point(0, i * square), point(width, i * square)], GRID),
-      ),
-      rectangle(
-        'grid-border',
-        {
-          left: square / 2,
-          top: square / 2,
-          right: width - square / 2,
-          bottom: height - square / 2,
-        },
-        BORDER,
-      ),
-      // Both diagonals are equally long where the picture is square.
-      polyline('grid', [point(0, 0), point(width, height)], GRID),
-      polyline('grid', [point(0, height), point(width, 0)], GRID),
-      text(`Grid of ${name}`, point(square, 0.4 * square), TYPE, { weight: 'bold' }),
-    ],
+    layer: SCALE_LAYER,
+    offset: corner,
+    children: [...edgeScale(span), ...words],
   };
   const moved: Group = {
     kind: 'group',
-    offset: point(square - box.left, square - box.top),
+    offset: point(corner.x + side - box.left, corner.y + head - box.top),
     children: shapes.map(thicker),
   };
-  return { scene: { title, width, height, shapes: [grid, moved] }, windows: [] };
-}
-
-function counted(count: number): readonly number[] {
-  return Array.from({ length: count }, (_, i) => i + 1);
+  const [width, height] = [across + 2 * OUTSIDE, span.down + 2 * OUTSIDE];
+  return { scene: { title, width, height, shapes: [scale, moved] }, windows: [] };
 }
 
 function thicker(shape: Shape): Shape {

@@ -187,12 +187,13 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   // Walking, vent, zip, lining, facing.
   stride: {
     act: [
+      'the hem allows a step of {measured}, {expected} are wanted; widen the hem (less hem_taper), or take a style with a vent, such as {vented}, open {open} high',
       'the hem allows a step of {measured}, {expected} are wanted; open a vent {open} high, or widen the hem',
       'the skirt allows a step of {measured}, {expected} are wanted; begin the opening {begin} above the hem',
       'the skirt allows a step of {measured}, {expected} are wanted; widen it',
     ],
   },
-  'knee-girth': { act: ['tell the wearer that stairs want a wider hem, or open a vent'] },
+  'knee-girth': { act: ['tell the wearer that stairs want a wider hem or a vent'] },
   'vent-clear-of-zip': {
     act: ['shorten the vent: {measured} of closed seam to the zip, {expected} hold'],
     cause: 'vent',

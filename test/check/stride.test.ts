@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { STYLES, gradeChart, measureOf, resultFiles } from '../../src/index';
 import type { Finding, GradeRequest } from '../../src/index';
+import { whatToDo } from '../../src/verdict/what-to-do';
 import { printTables } from '../../src/files/print-tables';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
@@ -57,12 +58,36 @@ describe('the stride', () => {
       'the hem allows a step of about 39.4 cm (46.6 cm at the very best), and 71 cm is wanted, ' +
         'stature 164 cm (given): ' +
         'a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
-        'open a vent from 26.1 cm above the hem or widen the hem; ' +
+        'widen the hem (less hem_taper), or take a style with a vent, such as shared-pencil, ' +
+        'open from 26.1 cm above the hem; ' +
         'the step is a careful figure that errs short, or up to 2 cm long on slim hips',
     );
     const opening = openingByHand(0.433 * 1640, [205, 1000], [650, 920], 0.2);
     expect(Math.abs(opening - 261)).toBeLessThan(1.1);
   });
+
+  it.each(STYLES.map(({ name, block }) => [name, block] as const))(
+    'of %s that is too short is mended by what that style has',
+    (style, { parameters }) => {
+      const opens = parameters.some(({ name }) => name === 'vent_length');
+      const narrow = {
+        hip_ease: '5 cm',
+        hem_taper: '2 cm',
+        ...(opens ? { vent_length: '0' } : {}),
+      };
+      const { findings } = gradeChart({ style, chart: CHART, base: '2', set: narrow });
+      const short = findings.filter(
+        ({ check, severity }) => check === 'stride' && severity === 'warning',
+      );
+      expect(short.length).toBeGreaterThan(0);
+      const act = whatToDo(short, { unit: 'cm', fractions: false });
+      for (const words of [act, ...short.map(({ message }) => message)]) {
+        expect(words.includes('open a vent')).toBe(opens);
+        expect(words.includes('widen the hem (less hem_taper)')).toBe(!opens);
+        expect(words.includes('a style with a vent, such as shared-pencil')).toBe(!opens);
+      }
+    },
+  );
 
   it('errs short, and says so', () => {
     for (const { source, message } of found('stride')) {

@@ -1,5 +1,5 @@
 /** The project file `skirt.csv` beside a chart, in a call as somebody makes it. */
-import { mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
@@ -92,6 +92,58 @@ describe('a project beside its chart', () => {
     const alone = await place.run('grade');
     expect(alone).toMatchObject({ status: 2, stdout: '' });
     expect(alone.stderr).toContain('grade lacks <chart.csv>');
+  });
+
+  it('gives the result its title, before the chart', async () => {
+    const titled = `# title: Of the chart\n${CHART}`;
+    place.write('titled.csv', titled);
+    place.write('skirt.csv', '# title: Sunday skirt\nparameter,value\nbase,10\n');
+    const { stdout } = await place.run('grade', 'titled.csv', '--out', 'sunday');
+    expect(flat(stdout)).toMatch(/^From skirt\.csv: base 10, title Sunday skirt /u);
+    expect(place.read('sunday/nest.svg')).toContain('>Sunday skirt<');
+    expect(place.read('sunday/nest.svg')).not.toContain('Of the chart');
+    const json = (await place.run('grade', 'titled.csv', '--json', '--out', 'sunday')).stdout;
+    expect(JSON.parse(json)).toMatchObject({ result: { title: 'Sunday skirt' } });
+    // A style file is for many skirts: its title stands where the chart has none.
+    place.write('ours.csv', '# title: Ours\nparameter,value\nhip_ease,3 in\n');
+    project('base,10,', 'style,ours.csv,');
+    await place.run('grade', 'titled.csv', '--out', 'charted');
+    expect(place.read('charted/nest.svg')).toContain('>Of the chart<');
+    await place.run('grade', 'my.csv', '--out', 'styled');
+    expect(place.read('styled/nest.svg')).toContain('>Ours<');
+    project('base,10,', 'style,straight,');
+    place.write('skirt.csv', `# title: ${'long '.repeat(30)}\nparameter,value\nbase,10\n`);
+    const { status, stderr } = await place.run('grade', 'titled.csv');
+    expect(status).toBe(2);
+    expect(flat(stderr)).toContain('skirt.csv, row 1: the title has too many characters');
+  });
+
+  it('gives its style to bodies and to shares, and nothing of where files go', async () => {
+    place.write('bodies.csv', '# unit: in\nname,waist_girth,hip_girth\nAda,27,37\n');
+    project('chart,my.csv,', 'style,straight,', 'out,ranged,', 'sizes,8,', 'paper,a4,', 'base,10,');
+    const drafted = await place.run('draft', 'bodies.csv', '--json', '--out', 'made');
+    expect(JSON.parse(drafted.stdout)).toMatchObject({ result: { style: 'straight' } });
+    const told = await place.run('draft', 'bodies.csv', '--out', 'made');
+    expect(flat(told.stdout)).toMatch(/^From skirt\.csv: style straight /u);
+    expect(existsSync(join(place.path, 'ranged'))).toBe(false);
+    project('style,straight,', 'out,ranged,', 'hip_ease,1 in,');
+    const shares = await place.run('coverage', 'my.csv');
+    expect(flat(shares.stdout)).toMatch(/^From skirt\.csv: style straight, hip_ease 1 in /u);
+    expect(existsSync(join(place.path, 'ranged'))).toBe(false);
+    // A project of a pattern that is there has no style for bodies.
+    project('pattern,base.csv,', 'rules,rules.csv,');
+    expect((await place.run('draft', 'bodies.csv', '--out', 'made')).stdout).not.toMatch(/^From/u);
+  });
+
+  it('is told by the list of styles', async () => {
+    project('style,straight,');
+    expect((await place.run('styles')).stdout).toMatch(/^skirt\.csv takes style straight\.\n/u);
+    project('base,10,');
+    expect((await place.run('styles')).stdout).toMatch(
+      /^skirt\.csv takes style shared-pencil\.\n/u,
+    );
+    expect((await place.run('styles', 'pencil')).stdout).toMatch(/^pencil: /u);
+    expect((await place.run('styles', '--json')).stdout).toMatch(/^\{/u);
   });
 
   it('is no project where the chart itself has that name', async () => {

@@ -70,9 +70,9 @@ describe('printed files', async () => {
       const { names, locked, off } = layersRead(document);
       expect(names.slice(0, 3)).toEqual(['Size 8', 'Size 12', 'Size 16']);
       expect(off).toEqual([]);
-      const common = names.slice(3).filter((name) => name !== 'Calibration grid');
+      const common = names.slice(3).filter((name) => name !== 'Edge scale');
       expect(locked).toEqual(common);
-      expect(names.includes('Calibration grid')).toBe(i === 5);
+      expect(names.includes('Edge scale')).toBe(i === 5);
     }
   });
 

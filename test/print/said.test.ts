@@ -86,7 +86,7 @@ describe('a printed pattern', () => {
     for (const result of [drafted, GIVEN]) {
       const words = said(result, 'projector');
       expect(words).toContain('Measure this square on the cloth before you cut.');
-      expect(words).toContain('Set up the picture by its grid and squares');
+      expect(words).toContain('Set up the picture by its edge scale and squares');
       expect(words).not.toMatch(/in the table|100 %|print/i);
     }
     expect(said(drafted, 'projector')).toContain('A narrow hem shortens the stride');

@@ -45,7 +45,10 @@ export function robustFit(
     if (largest(fit) <= RULE_RIGHT)
       return {
         values: Array.from({ length: unknowns }, (_, k) => fit.values[k]),
-        residuals: rows.map((row, i) => given(row, fit.values) - (wanted[i] ?? NaN)),
+        // A cell that was kept is met even where it does not tell its unknowns apart.
+        residuals: rows.map(
+          (row, i) => fit.residuals[kept.indexOf(i)] ?? given(row, fit.values) - (wanted[i] ?? NaN),
+        ),
         out,
         doubtful,
         settled: true,

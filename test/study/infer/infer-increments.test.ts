@@ -170,6 +170,26 @@ describe('increments behind a sheet', () => {
     expectRefusal(infer, 'size-missing', { file: 'sheet' }, way);
   });
 
+  it('stay open where the cells hold and do not tell them apart', () => {
+    // In the shaped styles the corner at the waist moves with hip, waist and hip depth at once.
+    const sheet =
+      '# unit: in\npiece,point,axis,8,10,12\nfront,side_waist,dx,-0.25,0,0.25\n' +
+      'front,side_hip,dx,-0.25,0,0.25\n';
+    const request = { style: 'shared-pencil', sheet, base: '10' };
+    const { measurements, sizes } = inferIncrements(request);
+    expect([...measurements].sort()).toEqual(['hip_girth', 'waist_girth', 'waist_to_hip']);
+    for (const { label, increments, residual, worst, leftOut } of sizes) {
+      const known = Object.fromEntries(measurements.map((name, k) => [name, increments[k]]));
+      expect(leftOut).toEqual([]);
+      expect(residual).toBeLessThan(1e-9);
+      if (label === '10') continue;
+      // A quarter of the hip is on each half panel, so that 1/4 in there is 1 in of hip.
+      expect(known.hip_girth).toBeCloseTo(label === '12' ? 25.4 : -25.4, 6);
+      expect([known.waist_girth, known.waist_to_hip]).toEqual([undefined, undefined]);
+      expect(worst?.miss).toBeLessThan(1e-9);
+    }
+  });
+
   it('need a base', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,1/4,1/2\n';
     expectRefusal(() => inferIncrements({ style: 'pencil', sheet }), 'size-missing', {
