@@ -59,7 +59,8 @@ export function sheetFacts({
 }
 
 /** On a drawing of several sizes: which lines and marks have no size. */
-export const OF_ALL_SIZES = 'Lines and marks in black without a size are those of all sizes.';
+export const OF_ALL_SIZES =
+  'Black lines and marks are those of the sizes beside them; without a size, of all.';
 
 /** What the lines of a drawing stand for where it shows `count` sizes, in a sentence for whoever cuts. */
 export function linesNote(drawing: NestDrawing, count: number): string {

@@ -68,7 +68,7 @@ export function drawnPiece(
   return {
     name: nested.reference.plan.name,
     sizes: nested.sizes.map((size, i) => [
-      ...pieceLines(size, nested.lines, shared.marks),
+      ...pieceLines(size, nested.lines, shared.marks[i]),
       ...(marks.sizes[i] ?? []),
       ...ownGrain(nested, i),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),

@@ -1,93 +1,145 @@
-/** Lines that all sizes of a nest have in one place: drawn once, in ink, and named so. */
+/** Lines that sizes of a nest have in one place: drawn once, in ink, and named so. */
+import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { add, between, distance, dot, quarterTurn, scale, subtract, unit } from '../geometry/point';
+import { add, distance, dot, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
-import { outlineSegments } from '../pattern/piece';
+import { segmentAt, segmentTangent } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
 import type { Chord } from './chords';
 import { isClear } from './chords';
 import type { NestedPiece } from './nested-piece';
+import type { DashedMark } from './piece-lines';
 import { markLines, markPoints, shownMarks } from './piece-lines';
 import type { Shape, TextShape } from './scene';
-import { polyline } from './scene';
+import type { SharedRun } from './shared-runs';
+import { sharedRuns } from './shared-runs';
 import { readingAngle } from './sketch';
 import { INK } from './size-style';
+import { sizesTold } from './sizes-told';
 import { CAP_MIDDLE, text, textBox } from './type';
 
-/** What a nest shows once for all sizes. */
+/** What a nest shows once for all sizes, or for some of them. */
 export interface SharedLines {
-  /** Names of the marked lines that are left out of the sizes. */
-  readonly marks: ReadonlySet<string>;
+  /** Of each size the names of the marked lines that are left out of it. */
+  readonly marks: readonly ReadonlySet<string>[];
   readonly shapes: readonly Shape[];
 }
 
-/** mm. A shorter stretch in common is not worth telling. */
-const LEAST = 30;
-/** mm. The line over the dashes of all sizes, which would fill each other's gaps. */
-const WIDTH = 0.8;
 /** Places along a line that are tried, aside of the middle and of the ends of fold brackets. */
 const SHARES = [0.3, 0.7, 0.24, 0.76, 0.36, 0.64];
+/** More of them for a line of some sizes, which must be named. */
+const MORE_SHARES = [...SHARES, 0.5, 0.42, 0.58, 0.18, 0.82, 0.12, 0.88];
 /** From the line to the middle of its words, in type sizes. */
 const OFF = 1.1;
+/** Farther off, where a line of some sizes finds no room else. */
+const FARTHER = 2.2;
 const WORDS = 'all sizes';
-/** mm. A line that is named is as long as this at least. */
+/** mm. A line of all sizes that is named is as long as this at least. */
 const NAMED = 90;
+
+/** A line to be drawn in ink, with the ranks of its sizes. */
+interface Told {
+  readonly line: Segment;
+  readonly strokes: readonly Shape[];
+  readonly ranks: readonly number[];
+  /** Words say on a double line what it is for, and ink that it is for all sizes. */
+  readonly isPlain: boolean;
+  /** The name of a marked line. */
+  readonly mark?: DashedMark['name'];
+}
 
 /** The shared lines of a piece in two sizes or more; `type` is in mm. */
 export function sharedLines(nested: NestedPiece, type: number): SharedLines {
-  if (nested.sizes.length < 2) return { marks: new Set(), shapes: [] };
-  const marked = sharedMarks(nested);
-  const runs = sharedRuns(nested);
-  const { left, right, top, bottom } = nested.box;
-  const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
+  const { sizes } = nested;
+  const told = sizes.length < 2 ? [] : toldLines(nested);
+  const labels = sizes.map(({ label }) => label);
+  const taken: Chord[] = [];
+  const drawn = told.flatMap((one) => {
+    const { line, strokes, ranks } = one;
+    const isOfAll = ranks.length === sizes.length;
+    if (isOfAll && (one.isPlain || distance(line.from, line.to) < NAMED)) return [one];
+    const words = isOfAll ? WORDS : sizesTold(labels, ranks);
+    const own = named(line, words, nested, type, isOfAll, taken);
+    // Ink without a size is for all; where there is no room for names, each size keeps its own line.
+    if (!isOfAll && own.length === 0) return [];
+    for (const text of own) taken.push(...crossOf(textBox(text)));
+    return [{ ...one, strokes: [...strokes, ...own] }];
+  });
   return {
-    marks: new Set(marked.map(({ name }) => name)),
-    shapes: [
-      ...marked.flatMap(({ points, name }): readonly Shape[] => {
-        const strokes = markLines(name, points, INK, false);
-        const line = { from: points[0] as Point, to: points[1] as Point };
-        // Words say on a double line what it is for, and ink that it is for all sizes.
-        return strokes.length > 1
-          ? strokes
-          : [...strokes, ...named(line, middle, type, nested.chords)];
-      }),
-      ...runs.flatMap((run) => [
-        polyline('shared-line', [run.from, run.to], { color: INK, width: WIDTH }),
-        ...named(run, middle, type, nested.chords),
-      ]),
-    ],
+    marks: sizes.map(
+      (_, i) =>
+        new Set(drawn.flatMap(({ mark, ranks }) => (mark && ranks.includes(i) ? [mark] : []))),
+    ),
+    shapes: drawn.flatMap(({ strokes }) => strokes),
   };
 }
 
-/** The words beside a line, toward the middle of the piece, where no other line runs. */
+function toldLines(nested: NestedPiece): readonly Told[] {
+  return [...sharedMarks(nested).map(toldMark), ...sharedRuns(nested).map(toldRun)];
+}
+
+function toldMark({ name, points, ranks }: SharedMark): Told {
+  const strokes = markLines(name, points, INK, false);
+  const line = { kind: 'line', from: points[0] as Point, to: points[1] as Point } as const;
+  return { line, strokes, ranks, isPlain: strokes.length > 1, mark: name };
+}
+
+function toldRun({ run, ranks, width, isSewn }: SharedRun): Told {
+  const stroke = { color: INK, width };
+  const shape = {
+    kind: 'path',
+    part: 'shared-line',
+    segments: [run],
+    closed: false,
+    stroke,
+  } as const;
+  return { line: run, strokes: [shape], ranks, isPlain: isSewn };
+}
+
+/** The words beside a line, toward the middle of the piece, where nothing else runs or stands. */
 function named(
-  { from, to }: Chord,
-  middle: Point,
+  line: Segment,
+  words: string,
+  { box, chords }: NestedPiece,
   type: number,
-  chords: readonly Chord[],
-): readonly Shape[] {
-  if (distance(from, to) < NAMED) return [];
-  const along = unit(subtract(to, from));
-  const angle = readingAngle(along);
-  const down = { x: -Math.sin((angle * Math.PI) / 180), y: Math.cos((angle * Math.PI) / 180) };
-  const wordsAt = (share: number): TextShape => {
-    const place = between(from, to, share);
+  isOfAll: boolean,
+  taken: readonly Chord[],
+): readonly TextShape[] {
+  const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  const placed = (share: number, off: number): TextShape => {
+    const angle = readingAngle(unit(segmentTangent(line, share)));
+    const down = { x: -Math.sin((angle * Math.PI) / 180), y: Math.cos((angle * Math.PI) / 180) };
+    const place = segmentAt(line, share);
     const side = dot(subtract(middle, place), down) < 0 ? -1 : 1;
-    const at = add(place, scale(down, (side * OFF + CAP_MIDDLE) * type));
-    return text(WORDS, at, type, { anchor: 'middle', rotation: angle });
+    const at = add(place, scale(down, (side * off + CAP_MIDDLE) * type));
+    return text(words, at, type, { anchor: 'middle', rotation: angle });
   };
-  for (const share of SHARES) {
-    const words = wordsAt(share);
-    if (isClear(textBox(words), chords)) return [words];
-  }
+  for (const off of isOfAll ? [OFF] : [OFF, -OFF, FARTHER, -FARTHER])
+    for (const share of isOfAll ? SHARES : MORE_SHARES) {
+      const one = placed(share, off);
+      const room = textBox(one);
+      if (isClear(room, chords) && isClear(room, taken)) return [one];
+    }
   return [];
 }
 
-/** Marked lines of one name that lie in one straight line in all sizes, each as long as the longest. */
-function sharedMarks({ sizes, lines }: NestedPiece): readonly {
-  readonly name: ReturnType<typeof shownMarks>[number]['name'];
+/** The diagonals of a box, which no box over it is clear of. */
+function crossOf({ left, top, right, bottom }: Box): readonly Chord[] {
+  return [
+    { from: { x: left, y: top }, to: { x: right, y: bottom } },
+    { from: { x: left, y: bottom }, to: { x: right, y: top } },
+  ];
+}
+
+/** A marked line of several sizes. */
+interface SharedMark {
+  readonly name: DashedMark['name'];
   readonly points: readonly Point[];
-}[] {
+  readonly ranks: readonly number[];
+}
+
+/** Marked lines of one name that lie in one straight line, each as long as the longest of its sizes. */
+function sharedMarks({ sizes, lines }: NestedPiece): readonly SharedMark[] {
   const [first] = sizes;
   if (first === undefined) return [];
   const all = shownMarks(first, lines);
@@ -95,52 +147,31 @@ function sharedMarks({ sizes, lines }: NestedPiece): readonly {
     .filter(({ name }) => all.filter((other) => other.name === name).length === 1)
     .flatMap((mark) => {
       const paths = sizes.map(({ piece }) => markPoints(piece, mark));
-      const longest = paths.reduce((a, b) => (lengthOf(b) > lengthOf(a) ? b : a));
-      const [from, to] = longest;
-      if (from === undefined || to === undefined) return [];
-      const isSame = (path: readonly Point[]): boolean =>
-        path.length === longest.length &&
-        path.every((at, i) => distance(at, longest[i] as Point) <= SAME_PLACE);
-      const isPart = (path: readonly Point[]): boolean =>
-        longest.length === 2 && path.every((at) => beside(at, { from, to }) <= SAME_PLACE);
-      return paths.every((path) => isSame(path) || isPart(path))
-        ? [{ name: mark.name, points: longest }]
-        : [];
+      const groups: SharedMark[] = [];
+      paths.forEach((path, rank) => {
+        const k = groups.findIndex(({ points }) => isOnOne(path, points));
+        const group = groups[k];
+        if (group === undefined) groups.push({ name: mark.name, points: path, ranks: [rank] });
+        else {
+          const points = lengthOf(path) > lengthOf(group.points) ? path : group.points;
+          groups[k] = { ...group, points, ranks: [...group.ranks, rank] };
+        }
+      });
+      return groups.filter(({ ranks, points }) => ranks.length > 1 && points.length > 1);
     });
+}
+
+/** Whether two paths are the same, or straight and in one line. */
+function isOnOne(a: readonly Point[], b: readonly Point[]): boolean {
+  if (a.length !== b.length) return false;
+  if (a.every((at, i) => distance(at, b[i] as Point) <= SAME_PLACE)) return true;
+  const [longer, shorter] = lengthOf(a) > lengthOf(b) ? [a, b] : [b, a];
+  const [from, to] = longer;
+  if (longer.length !== 2 || from === undefined || to === undefined) return false;
+  const along = unit(subtract(to, from));
+  return shorter.every((at) => Math.abs(dot(subtract(at, from), quarterTurn(along))) <= SAME_PLACE);
 }
 
 function lengthOf(path: readonly Point[]): number {
   return path.slice(1).reduce((sum, at, i) => sum + distance(at, path[i] as Point), 0);
-}
-
-/** mm of a point beside a straight line. */
-function beside(at: Point, { from, to }: Chord): number {
-  return Math.abs(dot(subtract(at, from), quarterTurn(unit(subtract(to, from)))));
-}
-
-/** The straight stretches of the outline, the cut line where it is shown, that no size is without. */
-function sharedRuns({ sizes, lines }: NestedPiece): readonly Chord[] {
-  const straight = sizes.map(({ piece, cut }) =>
-    (cut === undefined || lines === 'net' ? outlineSegments(piece) : cut.cut).filter(isStraight),
-  );
-  const [first = [], ...others] = straight;
-  return others.reduce<readonly Chord[]>(
-    (runs, own) => runs.flatMap((run) => own.flatMap((other) => common(run, other))),
-    first,
-  );
-}
-
-function isStraight({ kind, from, to }: Segment): boolean {
-  return kind === 'line' && distance(from, to) >= LEAST;
-}
-
-/** What two straight lines have in common, if that is long enough. */
-function common(run: Chord, other: Chord): readonly Chord[] {
-  if (beside(other.from, run) > SAME_PLACE || beside(other.to, run) > SAME_PLACE) return [];
-  const along = unit(subtract(run.to, run.from));
-  const places = [other.from, other.to].map((at) => dot(subtract(at, run.from), along));
-  const start = Math.max(0, Math.min(...places));
-  const end = Math.min(distance(run.from, run.to), Math.max(...places));
-  if (end - start < LEAST) return [];
-  return [{ from: add(run.from, scale(along, start)), to: add(run.from, scale(along, end)) }];
 }

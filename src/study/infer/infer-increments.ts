@@ -12,6 +12,7 @@ import type { Series } from '../mark/series';
 import type { StatedConvention } from '../mark/stated-convention';
 import { statedConvention } from '../mark/stated-convention';
 import { QUARTER_METHOD } from '../../draft/default-style';
+import { findStyle } from '../../draft/styles';
 import type { GradeRequest } from '../../jobs/requests';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Drafted, Grade } from '../../jobs/grade-result';
@@ -20,6 +21,7 @@ import { SAME_PLACE } from '../../tolerance';
 import type { Inferred, InferredSize } from './inferred-sizes';
 import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
 import { baseOf } from './sheet-base';
+import { dartsNamed } from './sheet-darts';
 import { STAND_IN_BASE, STAND_IN_CHART } from '../../jobs/stand-in';
 
 /** A sheet, and what its reader knows of it. */
@@ -59,17 +61,12 @@ export interface Inference {
 
 /**
  * Solves, size by size, the rules of the style for the increments. Rules of the quarter method are
- * the same for every body; those of other styles are taken at a stand-in body. Throws InputError for
+ * the same for every body; those of other styles are taken at a stand-in body, with
+ * the darts that the points of the sheet name unless `set` says their number. Throws InputError for
  * a sheet that cannot be used.
  */
 export function inferIncrements(request: InferRequest): Inference {
-  const result = gradeUnchecked({
-    chart: STAND_IN_CHART,
-    file: 'the stand-in chart',
-    base: STAND_IN_BASE,
-    style: request.style ?? QUARTER_METHOD,
-    ...(request.set === undefined ? {} : { set: request.set }),
-  });
+  const result = atStandIn(request);
   const sheet = readRuleSheet(request.sheet, request.file ?? 'sheet', {
     plans: result.range.plans,
     base: request.base,
@@ -98,6 +95,26 @@ export function inferIncrements(request: InferRequest): Inference {
     upIsTaken,
     sizes: smallestFirst(fit),
   };
+}
+
+/** The style at the stand-in body, with as many darts as the sheet names where the style leaves that open. */
+function atStandIn({
+  sheet,
+  file = 'sheet',
+  style = QUARTER_METHOD,
+  set,
+}: InferRequest): Grade & Drafted {
+  const { block } = typeof style === 'string' ? findStyle(style) : style.style;
+  const named = Object.entries(dartsNamed(sheet, file)).filter(([name]) =>
+    block.parameters.some((parameter) => parameter.name === name),
+  );
+  return gradeUnchecked({
+    chart: STAND_IN_CHART,
+    file: 'the stand-in chart',
+    base: STAND_IN_BASE,
+    style,
+    set: { ...Object.fromEntries(named), ...set },
+  });
 }
 
 function lengthLineEnds(plans: readonly PiecePlan[]): ReadonlySet<string> {

@@ -90,6 +90,42 @@ describe('increments behind a sheet', () => {
     );
   });
 
+  it.each([
+    ['1', ['dart_tip']],
+    ['2', ['inner_dart_tip', 'outer_dart_tip']],
+  ])(
+    'take the number of darts in back, %s, from the points that the sheet names',
+    (darts, tips) => {
+      // An inch a size at waist and hip, in sixteenths; invented.
+      const chart = sixteenthsText({
+        waist: [424, 440, 456],
+        hip: [592, 608, 624],
+        hipDepth: [128, 128, 128],
+        length: [400, 404, 408],
+      });
+      const style = 'shared-pencil';
+      const sheet = rulesOf({ chart, base: '2', style, set: { back_darts: darts } });
+      const told = inferIncrements({ sheet, style });
+      const points = new Set(
+        told.sheet.cells.filter(({ piece }) => piece === 'back').map(({ point }) => point),
+      );
+      expect([...points].filter((point) => point.endsWith('dart_tip')).sort()).toEqual(tips);
+      const at = (name: string): number => told.measurements.indexOf(name);
+      for (const name of ['waist_girth', 'hip_girth'])
+        expect((told.sizes[2]?.increments[at(name)] ?? NaN) / 25.4).toBeCloseTo(1, 1);
+      // What the caller says of the darts goes before the sheet, which then names points that are not there.
+      const other = darts === '1' ? '2' : '1';
+      const row =
+        sheet.split('\n').findIndex((line) => /^back,(inner_|outer_)?dart/u.test(line)) + 1;
+      expectRefusal(
+        () => inferIncrements({ sheet, style, set: { back_darts: other } }),
+        'point-unknown',
+        { file: 'sheet', row, column: 2 },
+        'the piece back has no such point',
+      );
+    },
+  );
+
   it('stay open where no cell tells them', () => {
     const sheet = '# unit: in\npoint,axis,8,10\nfront.side_waist,dx,0,1/4\n';
     const inference = inferIncrements({ style: 'pencil', sheet });

@@ -1,0 +1,24 @@
+/** Some sizes of a range in few words. */
+
+/** Neighbors from here on are told as a stretch. */
+const STRETCH = 3;
+
+/**
+ * The sizes of these ranks, rising: `8-12` for neighbors, three at least, and `8, 12` else. Where a label
+ * has a hyphen of its own, a stretch is told with `to`.
+ */
+export function sizesTold(labels: readonly string[], ranks: readonly number[]): string {
+  const stretches: number[][] = [];
+  for (const rank of ranks) {
+    const last = stretches.at(-1);
+    if (last?.at(-1) === rank - 1) last.push(rank);
+    else stretches.push([rank]);
+  }
+  const dash = labels.some((label) => label.includes('-')) ? ' to ' : '-';
+  return stretches
+    .map((stretch) => stretch.map((rank) => labels[rank] ?? ''))
+    .map((own) =>
+      own.length < STRETCH ? own.join(', ') : [own[0] ?? '', own.at(-1) ?? ''].join(dash),
+    )
+    .join(', ');
+}
