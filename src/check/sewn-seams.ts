@@ -6,7 +6,7 @@ import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
 import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
-import { EDGE_TURN, RUNS_ACROSS, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import { EDGE_TURN, RUNS_ACROSS, SAME_PLACE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -178,7 +178,11 @@ function notchFindings(
     const [least, most] = [Math.min(0, ease), Math.max(0, ease)];
     return more < least ? more - least : more > most ? more - most : 0;
   });
-  const worst = off.reduce((k, value, j) => (Math.abs(value) > Math.abs(off[k] ?? 0) ? j : k), 0);
+  // Machines differ in the last digits of a number, so among equals the first is told.
+  const worst = off.reduce(
+    (k, value, j) => (Math.abs(value) > Math.abs(off[k] ?? 0) + SAME_PLACE ? j : k),
+    0,
+  );
   const stretch = stretches[worst];
   const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
   return [

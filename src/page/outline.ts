@@ -83,10 +83,10 @@ export interface TableLayout {
   readonly height: number;
 }
 
-/** mm. Room for allowances around a sewing line, and the steps in which it grows, so that nothing jumps. */
-const AROUND = 40;
-const STEP = 20;
-const BETWEEN = 20;
+/** mm. Room around a piece, and the steps in which it grows, so that nothing jumps. */
+const AROUND = 6;
+const STEP = 10;
+const BETWEEN = 8;
 /** Ways to lay the pieces, from one below the other to all in a row. */
 const TRIED = 12;
 
@@ -119,8 +119,15 @@ export function tableLayout(
 
 function boxOf(piece: PieceView, unfolded: boolean): Box {
   return joinBoxes(
-    piece.sizes.map(({ coordinates }) => {
-      const points = piece.points.map((_, i) => pointAt(coordinates, i));
+    piece.sizes.map(({ coordinates, box: [left = 0, top = 0, right = 0, bottom = 0] = [] }) => {
+      const corners = [
+        { x: left, y: top },
+        { x: right, y: top },
+        { x: right, y: bottom },
+        { x: left, y: bottom },
+      ];
+      const isCut = right > left;
+      const points = isCut ? corners : piece.points.map((_, i) => pointAt(coordinates, i));
       const mirror = unfolded ? foldMirror(piece, coordinates) : undefined;
       return pointBounds(
         mirror === undefined ? points : [...points, ...points.map((p) => mirrored(p, mirror))],

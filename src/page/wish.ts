@@ -80,6 +80,8 @@ export interface SizedView {
   readonly coordinates: readonly number[];
   /** Path data of the cut line, of the notches and of the grain. */
   readonly cut?: string;
+  /** Left, top, right and bottom of the cut line. */
+  readonly box?: readonly [left: number, top: number, right: number, bottom: number];
   readonly notches?: string;
   readonly grain?: string;
   readonly drillHoles: readonly (readonly [x: number, y: number])[];
@@ -147,6 +149,8 @@ export interface SkirtView {
   /** Gaps of the seams. */
   readonly seams: readonly MeasureView[];
   readonly doubts: readonly DoubtView[];
+  /** Names of what can be written besides. */
+  readonly exports: readonly string[];
 }
 
 /** What is told of a place on a piece. */

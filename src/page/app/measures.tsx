@@ -18,18 +18,27 @@ export function Measures({ view }: Shared) {
   return (
     <section class="slip" aria-label="Finished measurements">
       <h2>Finished skirt</h2>
-      {[display, other].map((unit) => (
-        <Table
-          caption={`Finished measurements in ${unit.unit}`}
-          heads={['', ...sizes]}
-          rows={rowsOf(measures, unit)}
-        />
-      ))}
       <Table
-        caption={`Seams: how much longer the first side is, in ${display.unit}`}
-        heads={['', ...sizes]}
-        rows={rowsOf(seams)}
+        caption={`Finished measurements in ${display.unit}`}
+        heads={['size', ...sizes]}
+        rows={rowsOf(measures)}
       />
+      <details>
+        <summary>The same in {other.unit}</summary>
+        <Table
+          caption={`Finished measurements in ${other.unit}`}
+          heads={['size', ...sizes]}
+          rows={rowsOf(measures, other)}
+        />
+      </details>
+      <details>
+        <summary>Seams</summary>
+        <Table
+          caption={`Seams: how much longer the first side is, in ${display.unit}`}
+          heads={['size', ...sizes]}
+          rows={rowsOf(seams)}
+        />
+      </details>
     </section>
   );
 }

@@ -10,6 +10,7 @@ import { engineOfPage } from './engine-client';
 import { Measures } from './measures';
 import { NestSheet } from './nest-sheet';
 import { Skirt } from './skirt';
+import { TakeAway } from './take-away';
 import { useTold } from './use-told';
 import { Verdict } from './verdict';
 
@@ -87,6 +88,7 @@ export function Page({ opened }: { readonly opened: PageState }) {
         </div>
         <div class="beside">
           <Skirt {...shared} />
+          <TakeAway {...shared} />
         </div>
       </main>
     </>

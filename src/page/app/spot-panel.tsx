@@ -68,7 +68,7 @@ function SpotTable({
     return (
       <Table
         caption={`Length of ${spaced(spot.seam ?? '')}, ${spaced(spot.piece)}`}
-        heads={['', ...sizes]}
+        heads={['size', ...sizes]}
         rows={[display, other].map((one) => [
           one.unit,
           ...told.lengths.map((length) => showNumber(length, one)),
@@ -81,7 +81,7 @@ function SpotTable({
     <>
       <Table
         caption={`Moves of ${spaced(spot.point ?? '')}, ${spaced(spot.piece)}, from ${base}, in ${display.unit}`}
-        heads={['', ...sizes]}
+        heads={['size', ...sizes]}
         rows={[
           ['across', ...axis(told.moves, 0)],
           ['down', ...axis(told.moves, 1)],

@@ -3,6 +3,7 @@ import type { CutPiece } from '../../pattern/cut-piece';
 import type { Edge, Piece } from '../../pattern/piece';
 import type { GradedPattern } from '../../grade/graded-pattern';
 import { pathData } from '../../render/svg';
+import { segmentsBounds } from '../../geometry/bounds';
 import { add, scale } from '../../geometry/point';
 import type { EdgeView, PieceView, SizedView } from '../wish';
 
@@ -46,6 +47,7 @@ function sizedView({ points }: Piece, cutPiece: CutPiece | undefined): SizedView
   const coordinates = points.flatMap(({ x, y }) => [x, y]);
   if (cutPiece === undefined) return { coordinates, drillHoles: [] };
   const { cut, notches, grain, drillHoles } = cutPiece;
+  const { left, top, right, bottom } = segmentsBounds(cut);
   const notchLines = notches.map((notch) => ({
     kind: 'line' as const,
     from: notch.cut,
@@ -54,6 +56,7 @@ function sizedView({ points }: Piece, cutPiece: CutPiece | undefined): SizedView
   return {
     coordinates,
     cut: pathData(cut, true),
+    box: [left, top, right, bottom],
     notches: pathData(notchLines, false),
     grain: pathData([{ kind: 'line', ...grain }], false),
     drillHoles: drillHoles.map(({ x, y }) => [x, y]),

@@ -1,5 +1,6 @@
 /** A graded skirt as the page shows it. */
 import type { Finding } from '../../check/finding';
+import { EXPORTS } from '../../files/exports';
 import type { GradeResult } from '../../jobs/grade-result';
 import type { PiecePlan } from '../../pattern/piece';
 import { settlingOf } from '../../verdict/settling';
@@ -38,6 +39,7 @@ export function skirtView(result: GradeResult): SkirtView {
       values: walks.map(({ gap }) => gap),
     })),
     doubts: doubtsOf(result),
+    exports: EXPORTS.map(({ name }) => name),
   };
 }
 

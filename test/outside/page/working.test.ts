@@ -93,7 +93,7 @@ describePage('on the page', ({ folder, cli, open }) => {
       .poll(() => page.locator('.chip .label').allTextContents())
       .toEqual(['Größe 1', 'Größe 2', 'Größe 3']);
     const rows = await tableOf(page, /^Finished measurements in cm$/u);
-    expect(rows[0]).toEqual(['', 'Größe 1', 'Größe 2', 'Größe 3']);
+    expect(rows[0]).toEqual(['size', 'Größe 1', 'Größe 2', 'Größe 3']);
     expect(await page.getByRole('combobox', { name: 'base' }).inputValue()).toBe('Größe 2');
   });
 

@@ -1,0 +1,134 @@
+/** What can be taken away: drawings, tables, sheets to print, exchange files, the project, the page itself. */
+import { useState } from 'preact/hooks';
+import { BOOKLETS } from '../../print/booklet/booklet';
+import { SHEETS } from '../../print/paper';
+import { projectText } from '../project-text';
+import type { Wanted } from '../wish';
+import type { Shared } from './page';
+import { pageWith, save, stemOf, zipped } from './save';
+
+/** Papers by their names; a roll is asked for by its width on the command line. */
+const PAPERS = [...SHEETS.map(({ name }) => name), 'projector'];
+
+/** Nothing printed, nothing exchanged: the drawings and tables that every skirt has. */
+const LEAST: Wanted = { exports: [], papers: [], booklet: 'full' };
+
+/** The files of the skirt as it stands. */
+export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
+  const [wanted, setWanted] = useState(LEAST);
+  const [said, setSaid] = useState('');
+  const { file, text } = state.chart;
+  const stem = stemOf(file);
+  const encode = (words: string) => new TextEncoder().encode(words);
+  const take = (): void => {
+    setSaid('Making the files\u2026');
+    engine.ask({ kind: 'take', pattern, wanted }, (answer) => {
+      if ('refused' in answer) {
+        setSaid(answer.refused.message);
+        return;
+      }
+      const own = [
+        { name: file, bytes: encode(text) },
+        { name: 'skirt.csv', bytes: encode(projectText(state, wanted)) },
+        ...(state.styleFile === undefined
+          ? []
+          : [{ name: state.styleFile.file, bytes: encode(state.styleFile.text) }]),
+      ];
+      save(`${stem}.zip`, zipped([...answer.told, ...own]), 'application/zip');
+      setSaid(`${stem}.zip has ${answer.told.length + own.length} files.`);
+    });
+  };
+  return (
+    <section class="slip" aria-label="Take away">
+      <h2>Take away</h2>
+      <p>Nest, sizes, tables and report, the chart and a project file, in one zip. Besides them:</p>
+      <WantedChoice exports={view?.exports ?? []} wanted={wanted} onWanted={setWanted} />
+      <p class="row">
+        <button
+          type="button"
+          class="take"
+          disabled={view === undefined || refused !== undefined}
+          onClick={take}
+        >
+          Take all as one zip
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            save(`${stem}.html`, pageWith(state), 'text/html');
+          }}
+        >
+          Save this page as it is
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            save(file, text, 'text/csv');
+          }}
+        >
+          Chart
+        </button>
+      </p>
+      <p role="status">{said}</p>
+    </section>
+  );
+}
+
+/** What each export is, in a few words. */
+const EXPORT_WORDS: Readonly<Record<string, string>> = {
+  spec: 'spec and grade sheet',
+  dxf: 'DXF and rule table',
+  fabric: 'cloth to buy, and lays',
+};
+
+function WantedChoice({
+  exports,
+  wanted,
+  onWanted,
+}: {
+  readonly exports: readonly string[];
+  readonly wanted: Wanted;
+  readonly onWanted: (wanted: Wanted) => void;
+}) {
+  const ticks = (field: 'exports' | 'papers', names: readonly string[]) =>
+    names.map((name) => (
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={wanted[field].includes(name)}
+          onChange={(event) => {
+            const others = wanted[field].filter((other) => other !== name);
+            const isWanted = event.currentTarget.checked;
+            // In the order of the list, as the command line would write them.
+            const next = names.filter((one) => others.includes(one) || (isWanted && one === name));
+            onWanted({ ...wanted, [field]: next });
+          }}
+        />
+        {EXPORT_WORDS[name] ?? name}
+      </label>
+    ));
+  return (
+    <>
+      <div class="row" role="group" aria-label="Files besides">
+        {ticks('exports', exports)}
+      </div>
+      <div class="row" role="group" aria-label="PDF on paper">
+        <span>PDF on</span>
+        {ticks('papers', PAPERS)}
+        <label class="choice">
+          booklet{' '}
+          <select
+            value={wanted.booklet}
+            onChange={(event) => {
+              onWanted({ ...wanted, booklet: event.currentTarget.value });
+            }}
+          >
+            {BOOKLETS.map((name) => (
+              <option value={name}>{name}</option>
+            ))}
+          </select>
+        </label>
+      </div>
+    </>
+  );
+}
