@@ -8,9 +8,20 @@ import type { PathShape, Shape, TextShape } from '../../src/render/scene';
 import { drawingOf as drawn, even } from '../render/fixture';
 import { demo } from './printing';
 
-/** All shapes of one paper. */
-function shapesOf(count: number, paper: string): readonly Exclude<Shape, { kind: 'group' }>[] {
-  const leaves = (shape: Shape): readonly Exclude<Shape, { kind: 'group' }>[] =>
+type Leaf = Exclude<Shape, { kind: 'group' }>;
+
+const made = new Map<string, readonly Leaf[]>();
+
+/** All shapes of one paper, made once for all that is asked of it. */
+function shapesOf(count: number, paper: string): readonly Leaf[] {
+  const key = `${count} ${paper}`;
+  const shapes = made.get(key) ?? printedShapes(count, paper);
+  made.set(key, shapes);
+  return shapes;
+}
+
+function printedShapes(count: number, paper: string): readonly Leaf[] {
+  const leaves = (shape: Shape): readonly Leaf[] =>
     shape.kind === 'group' ? shape.children.flatMap(leaves) : [shape];
   const drawing =
     count === 12 ? drawingOf(demo()) : drawn(even(count, 0.5, (i) => String(2 * i + 2)));
