@@ -18,7 +18,7 @@ function drafterOf(name: string, rows: readonly string[]): Drafter {
   const layout = style.block.layout({
     atBase: () => NaN,
     span: () => [NaN, NaN],
-    alwaysZero: () => false,
+    alwaysZero: (name) => name === 'trued',
   });
   return compileBlock(style.block, layout, resolveParameters(style, [], new Set(rows), 'in'), rows);
 }
