@@ -3,6 +3,7 @@
  * `node -e 0` run in turn, since a clock also tells what else the machine does; nothing is asserted.
  * `--short` runs fewer rounds and leaves out the largest steps.
  */
+import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,10 +12,11 @@ import { expectBriefRun } from '../../src/cli/brief-run';
 import { commands } from './commands';
 import { runner } from './cost';
 import { growth } from './growth';
+import { page } from './page';
 import { TELL_PHASES, phases, tellPhases } from './phases';
 import { bodies, byHand, regrade } from './warm';
 
-function all(isShort: boolean): void {
+async function all(isShort: boolean): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'skirtgrade-bench-'));
   process.on('exit', () => rmSync(folder, { recursive: true }));
   const run = runner(folder);
@@ -27,11 +29,18 @@ function all(isShort: boolean): void {
   bodies(run, isShort ? 100 : 1000);
   byHand(isShort ? 5 : 11);
   growth(run, folder, isShort);
+  await page(writePage, folder, isShort ? 20 : 100);
   console.log(`\n${((performance.now() - start) / 1000).toFixed(0)} s in all`);
+}
+
+/** The page of the demo, as the command writes it. */
+function writePage(named: string, path: string): void {
+  const call = ['dist/cli.js', 'page', '--base', '12', '--style', named, '--out', path];
+  execFileSync(process.execPath, call);
 }
 
 const [first, style = ''] = process.argv.slice(2);
 if (first === TELL_PHASES) {
   expectBriefRun();
   tellPhases(style);
-} else all(first === '--short');
+} else await all(first === '--short');
