@@ -136,8 +136,9 @@ function seamsTable({ seams, shown, range, display }: GradeResult): string {
   return `${met}${title}${textTable([header, ...rows])}`;
 }
 
-/** The drawing of all sizes, or the first there is. */
+/** The page, the drawing of all sizes, or the first there is. */
 function toOpen({ folder, names }: WrittenFiles): string {
+  if (names.includes('page.html')) return `Open ${folder}/page.html in a browser to see it. `;
   const drawing = names.includes('nest.svg')
     ? 'nest.svg'
     : names.find((name) => name.endsWith('.svg'));

@@ -56,30 +56,15 @@ export function Page({ opened }: { readonly opened: PageState }) {
   const shared: Shared = { state, change, engine, view, refused, pattern };
   return (
     <>
-      <header class="head">
-        <h1>{view?.title ?? chart.file}</h1>
-        <p class="undoing">
-          <button
-            type="button"
-            disabled={history.past.length === 0}
-            onClick={() => {
-              setHistory(undone);
-            }}
-          >
-            Undo
-          </button>
-          <button
-            type="button"
-            disabled={history.future.length === 0}
-            onClick={() => {
-              setHistory(redone);
-            }}
-          >
-            Redo
-          </button>
-        </p>
-      </header>
-      <Verdict {...shared} fault={fault} onSpot={setSpot} />
+      <Head title={view?.title ?? chart.file} history={history} setHistory={setHistory} />
+      <Verdict
+        {...shared}
+        fault={fault}
+        onSpot={(next) => {
+          setSpot(next);
+          document.querySelector('.frame')?.scrollIntoView({ block: 'nearest' });
+        }}
+      />
       <main class="table">
         <div class="laid">
           <NestSheet {...shared} pinned={spot} onPin={setSpot} />
@@ -92,6 +77,43 @@ export function Page({ opened }: { readonly opened: PageState }) {
         </div>
       </main>
     </>
+  );
+}
+
+/** The title of the skirt, and what undoes and redoes. */
+function Head({
+  title,
+  history,
+  setHistory,
+}: {
+  readonly title: string;
+  readonly history: History<PageState>;
+  readonly setHistory: (next: (history: History<PageState>) => History<PageState>) => void;
+}) {
+  return (
+    <header class="head">
+      <h1>{title}</h1>
+      <p class="undoing">
+        <button
+          type="button"
+          disabled={history.past.length === 0}
+          onClick={() => {
+            setHistory(undone);
+          }}
+        >
+          Undo
+        </button>
+        <button
+          type="button"
+          disabled={history.future.length === 0}
+          onClick={() => {
+            setHistory(redone);
+          }}
+        >
+          Redo
+        </button>
+      </p>
+    </header>
   );
 }
 
