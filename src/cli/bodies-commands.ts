@@ -20,6 +20,10 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
       .option('--rows <a,b,c>', 'draft these bodies only, by their row or column (all)', list)
       .option('--anonymous', 'write rows in the place of names')
       .option('--nearest <chart.csv>', 'tell the size of this chart that fits each body best')
+      .optionsGroup('Great numbers:')
+      .option('--stream', 'draft and measure any number of bodies, as tables alone')
+      .option('--points', 'write their points as well')
+      .option('--workers <count>', 'threads to draft with (as many as the machine has)')
       .optionsGroup('Your pattern:'),
   )
     .addOption(

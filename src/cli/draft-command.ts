@@ -40,6 +40,9 @@ export type DraftCommandOptions = Pick<
     readonly rows?: readonly string[];
     readonly anonymous?: boolean;
     readonly nearest?: string;
+    readonly stream?: boolean;
+    readonly points?: boolean;
+    readonly workers?: string;
     readonly out?: string;
     readonly replace?: boolean;
   };
@@ -67,6 +70,10 @@ export async function draftCommand(
   options: DraftCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
+  if (options.stream === true) {
+    const { streamCommand } = await import('./stream-command');
+    return streamCommand(path, options, io);
+  }
   const { text, file } = readNamed(io, path);
   const list = readBodyList(text, file);
   const entries = wantedEntries(list, options.rows);

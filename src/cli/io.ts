@@ -33,6 +33,8 @@ export interface Files {
     set: string,
     names: readonly string[],
   ) => ReadonlyMap<string, string>;
+  /** Where a path that was given leads. */
+  readonly pathOf: (path: string) => string;
   /** Writes all files into a folder, or none. Throws what `writeFiles` throws. */
   readonly write: (
     folder: string,
@@ -88,6 +90,7 @@ export function filesFrom(folder: string, stdin: (given: string) => ReadFile): F
   const inputs = new Set<string>();
   let isDrained = false;
   return {
+    pathOf: at,
     exists: (path) => existsSync(at(path)),
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.

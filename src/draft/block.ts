@@ -139,4 +139,13 @@ export interface Block {
   readonly sums: readonly SumRule[];
   /** Decides the points that every size of a range will have. */
   readonly layout: (facts: RangeFacts) => BlockLayout;
+  /** On what that depends; absent for a block whose layout is the same for every range. */
+  readonly decide?: (facts: RangeFacts) => LayoutChoice;
+}
+
+/** What a layout depends on: equal keys give the same layout but for some of its values. */
+export interface LayoutChoice {
+  readonly key: string;
+  /** mm, the values of the layout that are of one range alone, by name. */
+  readonly values: ReadonlyMap<string, number>;
 }

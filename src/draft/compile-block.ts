@@ -56,6 +56,8 @@ export interface Drafter {
     base?: Draft,
     changed?: ChangedFormula,
   ) => Draft;
+  /** The same drafter with other values of its layout, by name, in mm; a name that it lacks changes nothing. */
+  readonly decidedAnew: (values: ReadonlyMap<string, number>) => Drafter;
 }
 
 /** A draft asked for with one formula changed: what is drawn from it follows. */
@@ -97,11 +99,25 @@ export function compileBlock(
     pieces: layout.pieces.map((piece) => placesOf(piece, slotOf)),
     unknowns: layout.truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`)),
   };
+  return drafterOf(compiled, definitions);
+}
+
+function drafterOf(compiled: CompiledBlock, definitions: OrderedDefinitions): Drafter {
   return {
-    plans: [...compiled.pieces, ...layout.derived].map(({ plan }) => plan),
-    measurements,
+    plans: [...compiled.pieces, ...compiled.layout.derived].map(({ plan }) => plan),
+    measurements: definitions.measurements,
     definitions,
     draft: (body, size, base, changed) => drafted(compiled, { body, base, changed }, size),
+    decidedAnew: (values) => {
+      const decided = new Map(
+        [...values].map(([name, value]) => [compiled.slots.get(name), value]),
+      );
+      const steps = compiled.steps.map((step) => {
+        const value = decided.get(step.slot);
+        return value === undefined ? step : { slot: step.slot, evaluate: () => value };
+      });
+      return drafterOf({ ...compiled, steps }, definitions);
+    },
   };
 }
 

@@ -17,10 +17,10 @@ export interface RangeSize {
 }
 
 /** The name under which formulas use the opening that the wanted stride needs. */
-const STRIDE_OPENING = 'stride_opening';
+export const STRIDE_OPENING = 'stride_opening';
 
 /** mm, what it stands for until it is known: 15 to 30 cm is usual. */
-const USUAL_OPENING = 200;
+export const USUAL_OPENING = 200;
 
 /**
  * Lays out a block for all `sizes`, the base at index `base`. The facts that the block asks for are

@@ -4,7 +4,7 @@
  */
 import type { MarkedLine } from '../pattern/piece';
 import { HALF_STEP } from '../tolerance';
-import type { PointDefinition, RangeFacts } from './block';
+import type { PointDefinition, RangeFacts, ValueDefinition } from './block';
 
 /** mm below the waist line, the same in every size; undefined where no place is clear in all of them. */
 export interface LengthLines {
@@ -58,6 +58,28 @@ function midway(from: number, to: number): number | undefined {
   return Math.max(middle, from);
 }
 
+/** The names under which formulas use the depths of the lines. */
+const LENGTH_LINE = 'length_line_depth';
+/** As above, of the line above the hip. */
+export const HIP_DEPTH_LINE = 'hip_depth_line_depth';
+
+/** The depths by the names that formulas use. */
+export function lineDepths({ length, hipDepth }: LengthLines): ReadonlyMap<string, number> {
+  return new Map([
+    [LENGTH_LINE, length ?? 0],
+    [HIP_DEPTH_LINE, hipDepth ?? 0],
+  ]);
+}
+
+/** The same as values of a layout. */
+export function lineValues(lines: LengthLines): readonly ValueDefinition[] {
+  return [...lineDepths(lines)].map(([name, depth]) => ({
+    name,
+    quantity: 'length',
+    formula: `${depth} mm`,
+  }));
+}
+
 /** The places at which a line of a depth ends at the side, as formulas of its point. */
 export interface SideEnds {
   readonly length: Pick<PointDefinition, 'x' | 'y'>;
@@ -69,7 +91,7 @@ export function lengthLinePoints(
   { length, hipDepth }: LengthLines,
   sideAt: (depths: { readonly length: string; readonly hipDepth: string }) => SideEnds,
 ): readonly PointDefinition[] {
-  const depths = { length: `${length ?? 0} mm`, hipDepth: `${hipDepth ?? 0} mm` };
+  const depths = { length: LENGTH_LINE, hipDepth: HIP_DEPTH_LINE };
   const side = sideAt(depths);
   return [
     ...(length === undefined

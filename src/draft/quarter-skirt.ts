@@ -24,7 +24,14 @@ import type {
   RangeFacts,
 } from './block';
 import type { LengthLines, LineBounds, SideEnds } from './length-lines';
-import { lengthLineMarks, lengthLinePoints, lengthLines, onLine } from './length-lines';
+import {
+  lengthLineMarks,
+  lengthLinePoints,
+  lengthLines,
+  lineDepths,
+  lineValues,
+  onLine,
+} from './length-lines';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -255,7 +262,8 @@ function truedLayout(facts: RangeFacts): BlockLayout {
     skirtPanel(truedQuarter(panel, facts, lines)),
   );
   return {
-    ...{ pieces, values: TRUED_VALUES, truing: PANEL_TRUING, derived: [] },
+    ...{ pieces, truing: PANEL_TRUING, derived: [] },
+    values: [...TRUED_VALUES, ...lineValues(lines)],
     seams: skirtSeams(pieces),
   };
 }
@@ -278,7 +286,10 @@ function ruledLayout(facts: RangeFacts): BlockLayout {
       ],
     }),
   ];
-  return { pieces, truing: [], derived: [], seams: skirtSeams(pieces) };
+  return {
+    ...{ pieces, truing: [], derived: [], seams: skirtSeams(pieces) },
+    values: lineValues(lines),
+  };
 }
 
 /** The block of the styles `pencil` and `straight`: its points as a hand draws them, unless they are trued. */
@@ -289,4 +300,12 @@ export const QUARTER_SKIRT: Block = {
   values: [],
   sums: [],
   layout,
+  decide: (facts) => {
+    const lines = lengthLines(facts, LINE_BOUNDS);
+    const key = [
+      ...['trued', 'hem_taper'].map(facts.alwaysZero),
+      ...[lines.length, lines.hipDepth].map((depth) => depth === undefined),
+    ];
+    return { key: key.join(), values: lineDepths(lines) };
+  },
 };

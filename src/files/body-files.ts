@@ -198,7 +198,17 @@ export function refusedTable(
   refused: readonly RefusedBody[],
   { columns, anonymous }: BodyTables,
 ): string {
-  const rows = refused.map(({ entry, error: { problem, place } }) => {
+  const header = ['row', 'column', 'measurement', 'reason'];
+  return writtenCsv([header, ...refusedRows(refused, columns, anonymous)]);
+}
+
+/** The rows below that header. */
+export function refusedRows(
+  refused: readonly RefusedBody[],
+  columns: BodyColumns,
+  anonymous: boolean,
+): readonly (readonly string[])[] {
+  return refused.map(({ entry, error: { problem, place } }) => {
     const { row, column, measurement, parameter } = place;
     const ofRow = columns.layout === 'size-rows';
     return [
@@ -208,7 +218,6 @@ export function refusedTable(
       refusedReason(problem, anonymous),
     ].map((cell) => (cell === undefined ? '' : String(cell)));
   });
-  return writtenCsv([['row', 'column', 'measurement', 'reason'], ...rows]);
 }
 
 /** The problem in words without its place, which stands in cells of its own. */

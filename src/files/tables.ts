@@ -24,7 +24,7 @@ export function pointsHeader(label: string, { unit }: LengthDisplay): string {
 
 /** The rows below it, in texts of a piece each. */
 export function* pointsRows(
-  sizes: readonly SizedPattern[],
+  sizes: readonly Pick<SizedPattern, 'label' | 'pieces'>[],
   display: LengthDisplay,
 ): Generator<string> {
   for (const { label, pieces } of sizes) {

@@ -82,7 +82,7 @@ export function draftRange(
 }
 
 /** The style asked for, with all that is set on top of it, the later going before the earlier. */
-function chosenStyle({
+export function chosenStyle({
   style = DEFAULT_STYLE,
   set = {},
   allowances = 'home',

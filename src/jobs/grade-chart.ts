@@ -196,12 +196,12 @@ function draftedPattern(
 }
 
 /** The center of the waist, where a style has one; else the sizes lie as they are drafted. */
-function stackPointOf({ plans }: Drafter): string {
+export function stackPointOf({ plans }: Drafter): string {
   return plans.some(({ index }) => index.has(CENTER_WAIST)) ? CENTER_WAIST : '';
 }
 
 /** What is measured on a skirt, and the step that it allows, infinite if any; nothing on no skirt. */
-function measuresOf(
+export function measuresOf(
   points: readonly PointOfMeasure[],
   { pieces, parameters }: Pick<SizedPattern, 'pieces' | 'parameters'>,
   body: ReadonlyMap<string, number>,

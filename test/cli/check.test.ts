@@ -27,6 +27,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
   const code = await main(argv, {
     out: (text) => void (told.out += text),
     error: (text) => void (told.error += text),
+    pathOf: (path) => path,
     exists: (path) => path in files,
     readText: (path) => files[path] ?? '',
     earlier: () => new Map(),

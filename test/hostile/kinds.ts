@@ -52,6 +52,12 @@ hem_taper,1 1/2 in,
 side_allowance,"max(0.5 in, waist_girth / 60)",
 `,
 );
+const LIST = `# unit: cm
+name,waist,hip,waist to hip,skirt length,note
+"Ada, of Quill",68,96,20,60,
+Bea,"74,5",101,21,62.5,late
+Cleo,110,118,21,58,
+`;
 const RULES = Object.values(HABITS);
 const SKIRT_RULES = `# unit: in
 # sizes: 10, 12, 14
@@ -126,6 +132,15 @@ export const KINDS: Readonly<Record<string, (random: Random) => Case>> = {
       grade('chart.csv', '--base', base),
     ]);
     return { files: { 'chart.csv': saved(text, random) }, args };
+  },
+  lists: (random) => {
+    const text = slipped(random.of([LIST, CHART]), random);
+    const call = ['draft', 'bodies.csv', '--style', 'pencil', '--out', OUT];
+    const streamed = ['--stream', '--workers', '0', '--points'];
+    return {
+      files: { 'bodies.csv': saved(text, random) },
+      args: random.of([call, [...call, ...streamed]]),
+    };
   },
   styles: (random) => ({
     files: {

@@ -8,7 +8,7 @@ import type { Block, RangeFacts, ValueDefinition } from '../block';
 import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
 import type { LengthLines, LineBounds } from '../length-lines';
-import { lengthLines } from '../length-lines';
+import { lengthLines, lineDepths, lineValues } from '../length-lines';
 import type { Panel, PanelShape } from './panel-shape';
 import { dartNames, lastDart } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
@@ -69,10 +69,22 @@ export const SHAPED_SKIRT: Block = {
     const derived = derivedPieces(front, back, facts);
     return {
       pieces: [front, back],
+      values: lineValues(lines),
       truing: PANEL_TRUING,
       derived,
       seams: skirtSeams([front, back, ...derived.map(({ plan }) => plan)]),
     };
+  },
+  decide: (facts) => {
+    const lines = lengthLines(facts, lineBounds(facts));
+    const { lines: _, ...shape } = shapeOf('back', facts, lines);
+    const key = [
+      ...Object.values(shape),
+      dartsOf('front', facts),
+      ...[lines.length, lines.hipDepth].map((depth) => depth === undefined),
+      ...['waist_finish', 'lining'].map(facts.atBase),
+    ];
+    return { key: key.join(), values: lineDepths(lines) };
   },
 };
 

@@ -9,7 +9,7 @@ import type { Edge } from '../../pattern/piece';
 import type { PointDefinition, ValueDefinition } from '../block';
 import { flaredPoints } from './flare';
 import type { SideEnds } from '../length-lines';
-import { onLine } from '../length-lines';
+import { HIP_DEPTH_LINE, onLine } from '../length-lines';
 import type { PanelShape } from './panel-shape';
 import { lastDart } from './panel-shape';
 import { lengthValue, numberValue } from './values';
@@ -86,7 +86,7 @@ export function straightStart(shape: PanelShape): string {
 export function hipDepthValues(shape: PanelShape): readonly ValueDefinition[] {
   const { panel, flared, lines } = shape;
   if (lines.hipDepth === undefined) return [];
-  const depth = `${lines.hipDepth} mm`;
+  const depth = HIP_DEPTH_LINE;
   if (!flared) return [lengthValue('above_hip', `waist_to_hip - ${depth}`)];
   const tip = `${lastDart(shape)}_tip`;
   return [

@@ -1,0 +1,119 @@
+/** A list of bodies that is read part by part: its header once, then its rows, a line each. */
+import { isPlausible } from '../chart/plausible';
+import { namesMeasurement } from '../chart/read-chart';
+import type { MeasurementRow, SizeChart } from '../chart/size-chart';
+import { recognizeMeasurement } from '../chart/vocabulary';
+import { InputError } from '../errors';
+import { findDelimiter } from '../table/delimiter';
+import type { Delimiter } from '../table/delimiter';
+import { tidyText } from '../table/tidy-text';
+import { toMillimeters } from '../units';
+import type { BodyColumns, BodyEntry } from './body-list';
+import { bodyChart, placeName, readBodyList } from './body-list';
+import { cellAt, measurementColumns, nameColumn } from './body-table';
+
+/** What is known of a list once its header is read. */
+export interface StreamedList {
+  readonly columns: BodyColumns;
+  readonly delimiter: Delimiter;
+  /** The column (from 0) of each of the columns. */
+  readonly at: readonly number[];
+  /** The row of the header, counted from 1. */
+  readonly headerRow: number;
+}
+
+/**
+ * Reads the beginning of a list, `head`, as far as its header; what follows in it is left. Throws
+ * InputError as `readBodyList` does, and `chart-no-header` for a list with a body a column, which cannot be
+ * read part by part.
+ */
+export function readStreamedList(head: string, file: string): StreamedList {
+  const lines = head.split('\n');
+  const delimiter = findDelimiter(lines, namesMeasurement);
+  const headerAt = lines.findIndex((line) => isHeader(line, delimiter));
+  if (headerAt < 0) {
+    throw new InputError('chart-no-header', {
+      what: 'a list that is read part by part has one body a row, below a header',
+      allowed: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
+      place: { file },
+    });
+  }
+  const columns = readBodyList(lines.slice(0, headerAt + 1).join('\n'), file);
+  const header = { row: headerAt + 1, cells: cellsOf(lines[headerAt] ?? '', delimiter) };
+  const at = measurementColumns(header, nameColumn(header));
+  return {
+    columns,
+    delimiter,
+    at: columns.columns.map((_, i) => at[i] ?? -1),
+    headerRow: headerAt + 1,
+  };
+}
+
+function isHeader(line: string, delimiter: Delimiter): boolean {
+  return !line.trimStart().startsWith('#') && measurementsIn(line, delimiter) > 1;
+}
+
+function measurementsIn(line: string, delimiter: Delimiter): number {
+  const names = cellsOf(line, delimiter).flatMap((cell) => recognizeMeasurement(cell)?.name ?? []);
+  return new Set(names).size;
+}
+
+/** The cells of a line; one in double quotes may have delimiters, and two quotes for one (RFC 4180). */
+export function cellsOf(line: string, delimiter: Delimiter): readonly string[] {
+  if (!line.includes('"')) return line.split(delimiter);
+  const cells: string[] = [];
+  for (let start = 0; start <= line.length;) {
+    const from = start + (/^\s*/u.exec(line.slice(start))?.[0].length ?? 0);
+    const quoted = line[from] === '"' ? /^"((?:[^"]|"")*)"\s*/u.exec(line.slice(from)) : null;
+    const after = quoted === null ? '' : line[from + quoted[0].length];
+    const isWhole = quoted !== null && (after === undefined || after === delimiter);
+    const found = line.indexOf(delimiter, isWhole ? from + quoted[0].length : start);
+    const end = found < 0 ? line.length : found;
+    cells.push(isWhole ? (quoted[1] ?? '').replaceAll('""', '"') : line.slice(start, end));
+    start = end + 1;
+  }
+  return cells;
+}
+
+/** A number without any doubt: what nearly every cell of a long list is. */
+const PLAIN = /^\s*\d{1,4}(?:\.\d{1,2})?\s*$/u;
+
+/**
+ * The body of one line, the row of which is `row`. Gives undefined for a line without a body, and the entry
+ * with a chart that is read when it is asked for: it throws InputError as `bodyChart` does.
+ */
+export function bodyOfLine(
+  { columns, delimiter, at }: StreamedList,
+  line: string,
+  row: number,
+): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
+  if (/^\s*#/u.test(line) || /^[\s,;"]*$/u.test(line)) return undefined;
+  const record = { row, cells: cellsOf(line, delimiter) };
+  // Names are nobody's business here: bodies are told by their rows.
+  const entry: BodyEntry = {
+    number: row,
+    name: '',
+    cells: at.map((column) => cellAt(record, column)),
+  };
+  return { entry, chart: () => plainChart(columns, entry) ?? bodyChart(columns, entry) };
+}
+
+/** The same chart as `bodyChart`, where every known cell is a plain number of an adult; else undefined. */
+function plainChart(columns: BodyColumns, entry: BodyEntry): SizeChart | undefined {
+  const { file, comments, unit } = columns;
+  const rows: MeasurementRow[] = [];
+  for (const [i, { name, known, label }] of columns.columns.entries()) {
+    const cell = entry.cells[i];
+    if (cell === undefined || !known || !PLAIN.test(cell.text)) return undefined;
+    const mm = toMillimeters(Number(cell.text), unit);
+    if (!isPlausible(name, mm)) return undefined;
+    rows.push({
+      ...{ name, known, label: tidyText(label.text), values: [mm], cells: [cell.text] },
+      places: [cell],
+    });
+  }
+  return {
+    ...{ file, comments, unit, rows, largestFirst: false, layout: 'measurement-rows' },
+    sizes: [placeName(columns, entry)],
+  };
+}

@@ -1,0 +1,107 @@
+/** `skirtgrade draft --stream`: bodies in any number, as tables alone. */
+import { InputError } from '../errors';
+import type { DraftCommandOptions } from './draft-command';
+import { outFolder } from './grade-request';
+import type { ExitCode, Io } from './io';
+import { tell } from './json-document';
+import { optionOf } from './option-words';
+import { STDIN, readNamed } from './read-named';
+import { headOf, streamList } from './stream/stream-list';
+import type { StreamResult } from './stream/stream-list';
+import type { StreamOrder } from './stream/stream-order';
+import { settingsOf } from './style-request';
+import { wrappedParagraph } from './text-table';
+import { withoutUndefined } from './without-undefined';
+
+/** What is made of each body by itself, which a streamed run does not. */
+const NOT_STREAMED = ['paper', 'nearest', 'rows', 'lines'] as const;
+
+/**
+ * Drafts and measures a list of any length. Gives 0, or 1 where a body was set aside; throws InputError for
+ * what cannot be used.
+ */
+export async function streamCommand(
+  path: string,
+  options: DraftCommandOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const mixed = NOT_STREAMED.find((name) => options[name] !== undefined);
+  if (mixed !== undefined || path === STDIN)
+    throw new InputError('bad-option', {
+      what: 'a streamed run reads a file and writes tables alone',
+      allowed: 'the path of a list, without drawings, sheets and sizes',
+      got: mixed === undefined ? STDIN : optionOf(mixed),
+      place: { field: 'stream' },
+    });
+  const folder = outFolder(path, options);
+  const order = await orderOf(path, options, io);
+  const result = await streamList(order, {
+    ...{ list: io.pathOf(path), folder: io.pathOf(folder), given: folder },
+    workers: workersOf(options.workers),
+    replace: options.replace === true,
+    progress: io.progress,
+  });
+  return tell(io, 'draft', options.json, {
+    exitCode: result.refused > 0 ? 1 : 0,
+    words: () => report(path, folder, result, options.quiet === true),
+    facts: () => ({
+      ...{ bodies: path, folder, files: result.files },
+      ...{ drafted: result.drafted, refused: result.refused },
+      gone_on_from_row: result.goneOnFrom,
+    }),
+  });
+}
+
+async function orderOf(path: string, options: DraftCommandOptions, io: Io): Promise<StreamOrder> {
+  const { style, set, allowances, unit, fractions } = options;
+  const isFile = /\.csv$/iu.test(style);
+  return {
+    file: path,
+    ...(await headOf(io.pathOf(path), path)),
+    style: isFile ? readNamed(io, style) : style,
+    request: { ...withoutUndefined({ allowances, unit, fractions }), set: settingsOf(set) },
+    anonymous: options.anonymous === true,
+    points: options.points === true,
+  };
+}
+
+/** Threads of a machine at most. The engine's own figure. */
+const MOST_WORKERS = 256;
+
+/** Throws InputError `bad-option`. */
+function workersOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const count = Number(text);
+  if (Number.isInteger(count) && count >= 0 && count <= MOST_WORKERS) return count;
+  throw new InputError('bad-option', {
+    what: 'the number of workers is not usable',
+    allowed: `a whole number from 0, for none beside this thread, to ${MOST_WORKERS}`,
+    got: text,
+    place: { field: 'workers' },
+  });
+}
+
+function report(
+  path: string,
+  folder: string,
+  { drafted, refused, files, goneOnFrom, rate }: StreamResult,
+  isQuiet: boolean,
+): string {
+  if (isQuiet) return files.map((name) => `${folder}/${name}\n`).join('');
+  const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
+  return [
+    wrappedParagraph(
+      `${path}: ${drafted} bodies drafted and measured` +
+        (refused === 0 ? '' : `, ${refused} set aside, in refused.csv`) +
+        perSecond,
+    ),
+    ...(goneOnFrom === undefined
+      ? []
+      : [wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`)]),
+    wrappedParagraph(`Written to ${folder}: ${files.join(', ')}`, 2),
+    wrappedParagraph(
+      'Drafted and measured, not checked: draft those that you cut without --stream. Bodies are told by ' +
+        'their rows; no name is written.',
+    ),
+  ].join('');
+}

@@ -1,0 +1,38 @@
+/** A worker of a streamed run: parts of the list in, parts of the tables out, in the order they come. */
+import { parentPort, workerData } from 'node:worker_threads';
+import type { InputErrorCode, InputProblem } from '../../errors';
+import { InputError } from '../../errors';
+import type { ListPart } from './list-parts';
+import type { StreamOrder } from './stream-order';
+import { workOf } from './stream-order';
+
+/** Wrong input as it is sent between threads. */
+export interface SentProblem {
+  readonly index: number;
+  readonly code: InputErrorCode;
+  readonly problem: InputProblem;
+}
+
+/** What a worker gives back of a part. */
+export interface PartAnswer {
+  readonly index: number;
+  readonly texts: readonly string[];
+  readonly drafted: number;
+  readonly refused: number;
+}
+
+const work = workOf(workerData as StreamOrder);
+const decoder = new TextDecoder();
+
+parentPort?.on('message', ({ index, row, bytes }: ListPart) => {
+  parentPort?.postMessage(answerOf(index, row, bytes));
+});
+
+function answerOf(index: number, row: number, bytes: Uint8Array): PartAnswer | SentProblem {
+  try {
+    return { index, ...work.part(decoder.decode(bytes), row) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { index, code: error.code, problem: error.problem };
+  }
+}

@@ -1,0 +1,188 @@
+/** A list of any length drafted and measured: read, drafted by workers, written, and gone on with after a kill. */
+import { createHash } from 'node:crypto';
+import type { FileHandle } from 'node:fs/promises';
+import { open } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { readStreamedList } from '../../bodies/streamed-list';
+import { InputError } from '../../errors';
+import { STREAMED_FILES } from '../../files/streamed-tables';
+import { VERSION } from '../../render/version';
+import { answered } from './worker-pool';
+import type { AnsweredPart } from './worker-pool';
+import type { ListPart } from './list-parts';
+import { listParts } from './list-parts';
+import type { StreamOrder } from './stream-order';
+import { workOf } from './stream-order';
+import type { StreamRecord } from './streamed-set';
+import { StreamedSet, finishRenames } from './streamed-set';
+
+/** Where a run reads and writes, and with how many workers; 0 drafts in this thread. */
+export interface StreamPlaces {
+  /** The list, and the folder of the results as it was given and where it is. */
+  readonly list: string;
+  readonly folder: string;
+  readonly given: string;
+  readonly workers: number | undefined;
+  readonly replace: boolean;
+  readonly progress: (words: string) => void;
+}
+
+/** What came of a run. */
+export interface StreamResult {
+  readonly drafted: number;
+  readonly refused: number;
+  readonly files: readonly string[];
+  /** Rows that an earlier run, which was stopped, had done. */
+  readonly goneOnFrom: number | undefined;
+  /** Bodies a second in this run. */
+  readonly rate: number;
+}
+
+/** Bytes at the beginning of a list in which its header stands. */
+const HEAD = 1 << 16;
+/** ms between two records, and between two words of progress. */
+const [RECORDED, TOLD] = [1_000, 500];
+
+/**
+ * The beginning of a list as far as its header, and where its bodies begin. Throws InputError as
+ * `readStreamedList` does, and `file-unreadable`.
+ */
+export async function headOf(
+  path: string,
+  given: string,
+): Promise<Pick<StreamOrder, 'head' | 'begin'>> {
+  const file = await openList(path, given);
+  try {
+    const { bytesRead, buffer } = await file.read(new Uint8Array(HEAD), 0, HEAD, 0);
+    const bytes = buffer.subarray(0, bytesRead);
+    const { headerRow } = readStreamedList(new TextDecoder().decode(bytes), given);
+    let offset = 0;
+    for (let row = 0; row < headerRow; row++)
+      offset = bytes.indexOf(LINE_FEED, offset) + 1 || bytesRead;
+    const head = new TextDecoder().decode(bytes.subarray(0, offset));
+    return { head, begin: { offset, row: headerRow + 1 } };
+  } finally {
+    await file.close();
+  }
+}
+
+const LINE_FEED = 10;
+
+async function openList(path: string, given: string): Promise<FileHandle> {
+  try {
+    return await open(path);
+  } catch (error) {
+    throw new InputError('file-unreadable', {
+      what: 'the file cannot be read',
+      allowed: 'the path of a readable CSV file',
+      got: error instanceof Error ? error.message : String(error),
+      place: { file: given },
+    });
+  }
+}
+
+/** Throws InputError for an order or a folder that cannot be used. */
+export async function streamList(order: StreamOrder, places: StreamPlaces): Promise<StreamResult> {
+  const files = STREAMED_FILES.filter((name) => order.points || name !== 'points.csv');
+  const file = await openList(places.list, order.file);
+  try {
+    const { size, mtimeMs } = await file.stat();
+    const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
+    const digest = createHash('sha256').update(facts).digest('hex');
+    const done = finishRenames(places.folder, files, digest);
+    if (done !== undefined) return { ...done, files, goneOnFrom: done.row, rate: 0 };
+    const work = workOf(order);
+    const opened = StreamedSet.open(places.folder, places.given, files, digest, places.replace);
+    try {
+      return await run(order, places, { ...opened, digest, size, files, file, work });
+    } catch (error) {
+      // What is wrong with the list as a whole will be so in every run.
+      if (error instanceof InputError) opened.set.discard();
+      else opened.set.close();
+      throw error;
+    }
+  } finally {
+    await file.close();
+  }
+}
+
+interface Opened {
+  readonly set: StreamedSet;
+  readonly record: StreamRecord | undefined;
+  readonly digest: string;
+  readonly size: number;
+  readonly files: readonly string[];
+  readonly file: FileHandle;
+  readonly work: ReturnType<typeof workOf>;
+}
+
+async function run(
+  order: StreamOrder,
+  { workers = availableParallelism(), progress }: StreamPlaces,
+  { set, record, digest, size, files, file, work }: Opened,
+): Promise<StreamResult> {
+  let at = record ?? firstRecord(order, digest);
+  if (record === undefined) set.append(work.headers.slice(0, files.length));
+  const start = { at: at.offset, time: performance.now(), drafted: at.drafted + at.refused };
+  let [recorded, told] = [start.time, start.time];
+  const parts = listParts(file, order.file, at);
+  const answers = workers === 0 ? inThisThread(parts, work) : answered(parts, order, workers);
+  for await (const { part, answer } of answers) {
+    set.append(answer.texts.slice(0, files.length));
+    at = {
+      ...{ digest, offset: part.end, row: part.nextRow, lengths: [], isDone: false },
+      drafted: at.drafted + answer.drafted,
+      refused: at.refused + answer.refused,
+    };
+    const now = performance.now();
+    if (now - recorded > RECORDED) {
+      set.record(at);
+      recorded = now;
+    }
+    if (now - told > TOLD) {
+      progress(progressWords(at, start, size, now));
+      told = now;
+    }
+  }
+  set.record({ ...at, isDone: true });
+  set.finish();
+  const seconds = (performance.now() - start.time) / 1000;
+  return {
+    ...{ drafted: at.drafted, refused: at.refused, files },
+    goneOnFrom: record?.row,
+    rate: (at.drafted + at.refused - start.drafted) / seconds,
+  };
+}
+
+function firstRecord({ begin }: StreamOrder, digest: string): StreamRecord {
+  return { digest, ...begin, drafted: 0, refused: 0, lengths: [], isDone: false };
+}
+
+async function* inThisThread(
+  parts: AsyncGenerator<ListPart>,
+  work: ReturnType<typeof workOf>,
+): AsyncGenerator<AnsweredPart> {
+  const decoder = new TextDecoder();
+  for await (const part of parts) {
+    const done = work.part(decoder.decode(part.bytes), part.row);
+    yield { part, answer: { index: part.index, ...done } };
+  }
+}
+
+function progressWords(
+  at: StreamRecord,
+  start: { readonly at: number; readonly time: number; readonly drafted: number },
+  size: number,
+  now: number,
+): string {
+  const seconds = (now - start.time) / 1000;
+  const bodies = at.drafted + at.refused;
+  const rate = (bodies - start.drafted) / seconds;
+  const left = ((size - at.offset) / Math.max(1, at.offset - start.at)) * seconds;
+  return `${bodies} bodies, ${Math.round(rate)} a second, ${timeWords(left)} left`;
+}
+
+function timeWords(seconds: number): string {
+  if (seconds < 90) return `${Math.round(seconds)} s`;
+  return seconds < 5400 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+}

@@ -1,0 +1,41 @@
+/** What a streamed run is asked for, as plain values that a worker can be handed. */
+import type { BodyRequest } from '../../bodies/draft-bodies';
+import { readStreamedList } from '../../bodies/streamed-list';
+import { readStyle } from '../../draft/style-file';
+import type { StreamedWork } from '../../files/streamed-tables';
+import { streamedWork } from '../../files/streamed-tables';
+import type { NamedText } from '../../jobs/requests';
+
+/** All that the bytes of a run hang on, but for the list itself. */
+export interface StreamOrder {
+  /** Name of the list for messages. */
+  readonly file: string;
+  /** Its beginning, as far as the header. */
+  readonly head: string;
+  /** Where its bodies begin: in bytes, and the row. */
+  readonly begin: { readonly offset: number; readonly row: number };
+  /** A style by its name, or a style file. */
+  readonly style: string | NamedText;
+  readonly request: Omit<BodyRequest, 'style'>;
+  readonly anonymous: boolean;
+  readonly points: boolean;
+}
+
+/** Makes the work of an order. Throws InputError for what cannot be used. */
+export function workOf({
+  file,
+  head,
+  style,
+  request,
+  anonymous,
+  points,
+}: StreamOrder): StreamedWork {
+  const list = readStreamedList(head, file);
+  const { unit = list.columns.unit, fractions = false } = request;
+  const chosen = typeof style === 'string' ? style : readStyle(style.text, style.file);
+  return streamedWork(
+    list,
+    { ...request, style: chosen },
+    { anonymous, points, display: { unit, fractions } },
+  );
+}

@@ -1,0 +1,155 @@
+/**
+ * The files of a streamed run while it writes them, and the record of how far it has come: after a kill the
+ * same call cuts each file back to its length in the record and goes on from there, so that nothing is lost
+ * and nothing stands twice.
+ */
+import {
+  closeSync,
+  existsSync,
+  fdatasyncSync,
+  ftruncateSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  rmdirSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { InputError } from '../../errors';
+
+/** How far a run has come. */
+export interface StreamRecord {
+  /** What the bytes hang on: list, order and version. */
+  readonly digest: string;
+  /** Where in the list the next part begins, in bytes, and its row. */
+  readonly offset: number;
+  readonly row: number;
+  readonly drafted: number;
+  readonly refused: number;
+  /** The length of each file in bytes. */
+  readonly lengths: readonly number[];
+  /** True once all is written, and the files only have to take their names. */
+  readonly isDone: boolean;
+}
+
+/** The record beside the files of a run that is not done. */
+const RECORD = 'draft-progress.json';
+const UNDONE = '.part';
+
+/** The files of a run that is not done. */
+export class StreamedSet {
+  private readonly descriptors: readonly number[];
+  private readonly lengths: number[];
+
+  private constructor(
+    private readonly folder: string,
+    private readonly names: readonly string[],
+    lengths: readonly number[],
+  ) {
+    this.lengths = [...lengths];
+    this.descriptors = names.map((name, i) => {
+      const path = join(folder, name + UNDONE);
+      const descriptor = openSync(path, existsSync(path) ? 'r+' : 'w+');
+      // What was written after the record is written again.
+      ftruncateSync(descriptor, this.lengths[i]);
+      return descriptor;
+    });
+  }
+
+  /**
+   * Opens the set of a folder: anew, or where a run of the same `digest` was stopped. Throws InputError
+   * `output-changed` where the folder has something else and `replace` is not asked for.
+   */
+  static open(
+    folder: string,
+    given: string,
+    names: readonly string[],
+    digest: string,
+    replace: boolean,
+  ): { readonly set: StreamedSet; readonly record: StreamRecord | undefined } {
+    mkdirSync(folder, { recursive: true });
+    const earlier = recordIn(folder);
+    const record = earlier?.digest === digest ? earlier : undefined;
+    const taken = names.find((name) => existsSync(join(folder, name)));
+    const isTaken = taken !== undefined && record?.isDone !== true;
+    if (!replace && (isTaken || (earlier !== undefined && record === undefined))) {
+      throw new InputError('output-changed', {
+        what: isTaken
+          ? 'a result would replace a file that is there'
+          : 'the folder has the beginning of another run, which was stopped',
+        allowed: 'another folder for the results',
+        orField: 'replace',
+        got: taken ?? RECORD,
+        place: { field: 'out', file: given },
+      });
+    }
+    if (record === undefined) rmSync(join(folder, RECORD), { force: true });
+    const set = new StreamedSet(folder, names, record?.lengths ?? names.map(() => 0));
+    return { set, record };
+  }
+
+  /** Adds a text to each file. */
+  append(texts: readonly string[]): void {
+    for (const [i, text] of texts.entries()) {
+      const descriptor = this.descriptors[i];
+      if (descriptor === undefined || text === '') continue;
+      const bytes = Buffer.from(text);
+      for (let at = 0; at < bytes.length;) at += writeSync(descriptor, bytes, at);
+      this.lengths[i] = (this.lengths[i] ?? 0) + bytes.length;
+    }
+  }
+
+  /** Records how far the run has come, once all that it says is on the disk. */
+  record(state: Omit<StreamRecord, 'lengths'>): void {
+    for (const descriptor of this.descriptors) fdatasyncSync(descriptor);
+    const path = join(this.folder, RECORD);
+    writeFileSync(`${path}${UNDONE}`, JSON.stringify({ ...state, lengths: this.lengths }));
+    renameSync(`${path}${UNDONE}`, path);
+  }
+
+  /** Gives the files their names; the record goes last. */
+  finish(): void {
+    this.close();
+    for (const name of this.names)
+      renameSync(join(this.folder, name + UNDONE), join(this.folder, name));
+    rmSync(join(this.folder, RECORD));
+  }
+
+  /** Takes away all that the run has written, and the folder if nothing else is in it. */
+  discard(): void {
+    this.close();
+    for (const name of [...this.names.map((own) => own + UNDONE), RECORD])
+      rmSync(join(this.folder, name), { force: true });
+    if (readdirSync(this.folder).length === 0) rmdirSync(this.folder);
+  }
+
+  /** Leaves all as it is. */
+  close(): void {
+    for (const descriptor of this.descriptors) closeSync(descriptor);
+  }
+}
+
+/** Finishes what a run left that was killed while its files took their names. True where there was one. */
+export function finishRenames(
+  folder: string,
+  names: readonly string[],
+  digest: string,
+): StreamRecord | undefined {
+  const record = recordIn(folder);
+  if (record?.digest !== digest || !record.isDone) return undefined;
+  for (const name of names) {
+    const undone = join(folder, name + UNDONE);
+    if (existsSync(undone)) renameSync(undone, join(folder, name));
+  }
+  rmSync(join(folder, RECORD));
+  return record;
+}
+
+function recordIn(folder: string): StreamRecord | undefined {
+  const path = join(folder, RECORD);
+  return existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as StreamRecord) : undefined;
+}
