@@ -9,7 +9,7 @@ import { STDIN, readNamed } from './read-named';
 import { headOf, streamList } from './stream/stream-list';
 import type { StreamResult } from './stream/stream-list';
 import type { StreamOrder } from './stream/stream-order';
-import { settingsOf } from './style-request';
+import { isStyleFile, settingsOf } from './style-request';
 import { wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
 
@@ -53,12 +53,12 @@ export async function streamCommand(
 }
 
 async function orderOf(path: string, options: DraftCommandOptions, io: Io): Promise<StreamOrder> {
-  const { style, set, allowances, unit, fractions } = options;
-  const isFile = /\.csv$/iu.test(style);
+  const { style, set, project, allowances, unit, fractions } = options;
   return {
     file: path,
     ...(await headOf(io.pathOf(path), path)),
-    style: isFile ? readNamed(io, style) : style,
+    style: isStyleFile(style) ? readNamed(io, style) : style,
+    project,
     request: { ...withoutUndefined({ allowances, unit, fractions }), set: settingsOf(set) },
     anonymous: options.anonymous === true,
     points: options.points === true,

@@ -2,9 +2,11 @@
 import type { BodyRequest } from '../../bodies/draft-bodies';
 import { readStreamedList } from '../../bodies/streamed-list';
 import { readStyle } from '../../draft/style-file';
+import { withSettings } from '../../draft/with-settings';
 import type { StreamedWork } from '../../files/streamed-tables';
 import { streamedWork } from '../../files/streamed-tables';
 import type { NamedText } from '../../jobs/requests';
+import type { StyleOptions } from '../style-request';
 
 /** All that the bytes of a run hang on, but for the list itself. */
 export interface StreamOrder {
@@ -16,6 +18,8 @@ export interface StreamOrder {
   readonly begin: { readonly offset: number; readonly row: number };
   /** A style by its name, or a style file. */
   readonly style: string | NamedText;
+  /** What a project file sets on top of it. */
+  readonly project: StyleOptions['project'];
   readonly request: Omit<BodyRequest, 'style'>;
   readonly anonymous: boolean;
   readonly points: boolean;
@@ -26,16 +30,17 @@ export function workOf({
   file,
   head,
   style,
+  project,
   request,
-  anonymous,
-  points,
+  ...tables
 }: StreamOrder): StreamedWork {
   const list = readStreamedList(head, file);
   const { unit = list.columns.unit, fractions = false } = request;
-  const chosen = typeof style === 'string' ? style : readStyle(style.text, style.file);
+  const named = typeof style === 'string' ? style : readStyle(style.text, style.file);
+  const chosen = project === undefined ? named : withSettings(named, project);
   return streamedWork(
     list,
     { ...request, style: chosen },
-    { anonymous, points, display: { unit, fractions } },
+    { ...tables, display: { unit, fractions } },
   );
 }
