@@ -14,7 +14,7 @@ import { runner } from './cost';
 import { growth } from './growth';
 import { page } from './page';
 import { TELL_PHASES, phases, tellPhases } from './phases';
-import { bodies, byHand, regrade } from './warm';
+import { bodies, byHand, measuredBodies, regrade } from './warm';
 
 async function all(isShort: boolean): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'skirtgrade-bench-'));
@@ -27,6 +27,7 @@ async function all(isShort: boolean): Promise<void> {
   phases(run, fileURLToPath(import.meta.url), isShort ? 3 : 7);
   regrade(run, isShort ? 5 : 21);
   bodies(run, isShort ? 100 : 1000);
+  measuredBodies(isShort ? 500 : 5000);
   byHand(isShort ? 5 : 11);
   growth(run, folder, isShort);
   await page(writePage, folder, isShort ? 20 : 100);

@@ -1,7 +1,10 @@
 /** Work in one process that is warm: a range redrawn after a change, and body after body. */
 import { readFileSync } from 'node:fs';
+import { bodyDrafter } from '../../src/bodies/body-drafter';
+import { bodyChart, readBodyList } from '../../src/bodies/body-list';
 import { needValues } from '../../src/chart/need-values';
 import { readChart } from '../../src/chart/read-chart';
+import type { SizeChart } from '../../src/chart/size-chart';
 import { drawingOf } from '../../src/files/drawing-files';
 import { applyRules, deriveRules } from '../../src/grade/rules';
 import { CENTER_WAIST, stackOn } from '../../src/grade/stack';
@@ -151,5 +154,58 @@ export function byHand(rounds: number): void {
       ['formulas of the style', ...spreadCells(ratio), perSize(pairs.map(([a]) => a))],
       ['one straight function', '1', '', '', perSize(pairs.map(([, b]) => b))],
     ],
+  );
+}
+
+/** Bodies drafted and measured one after another, as a streamed list has them, beside the hand's function. */
+export function measuredBodies(count: number): void {
+  const list = readBodyList(
+    '# unit: cm\nwaist,hip,waist_to_hip,skirt_length\n70,98,20,60\n',
+    'list',
+  );
+  const [entry] = list.entries;
+  if (entry === undefined) throw new RangeError('the list has a body');
+  const chart = bodyChart(list, entry);
+  // Within 5 % of one body, each another one.
+  const factorOf = (k: number): number => 0.95 + 0.1 * ((k * 0.618034) % 1);
+  const bodyAt = (k: number): SizeChart => ({
+    ...chart,
+    rows: chart.rows.map((row) => ({
+      ...row,
+      values: row.values.map((mm) => (mm === null ? null : mm * factorOf(k))),
+    })),
+  });
+  const works = [
+    ...STYLES.map((style) => {
+      const draft = bodyDrafter(list, { style });
+      return { name: style, work: (k: number): void => void draft(bodyAt(k)) };
+    }),
+    {
+      name: 'pencil by one straight function',
+      work: (k: number): void => {
+        const [waist, hip, depth, length] = [700, 980, 200, 600].map((mm) => mm * factorOf(k));
+        straightSkirt(
+          [{ waist: waist ?? NaN, hip: hip ?? NaN, depth: depth ?? NaN, length: length ?? NaN }],
+          0,
+        );
+      },
+    },
+  ];
+  const rows = works.map(({ name, work }) => {
+    for (let k = 0; k < count / 2; k++) work(k);
+    const { cpu } = costOf(() => {
+      for (let k = 0; k < count; k++) work(k);
+    });
+    return [
+      name,
+      amount((1000 * count) / cpu),
+      ratioText(cpu / count / plain),
+      amount(cpu / count),
+    ];
+  });
+  printTable(
+    `bodies drafted and measured as a streamed list has them, one processor; ${count} bodies`,
+    ['', 'a second', 'processor us'],
+    rows,
   );
 }
