@@ -196,12 +196,7 @@ export function measuredBodies(count: number): void {
     const { cpu } = costOf(() => {
       for (let k = 0; k < count; k++) work(k);
     });
-    return [
-      name,
-      amount((1000 * count) / cpu),
-      ratioText(cpu / count / plain),
-      amount(cpu / count),
-    ];
+    return [name, amount((1000 * count) / cpu), amount((1000 * cpu) / count)];
   });
   printTable(
     `bodies drafted and measured as a streamed list has them, one processor; ${count} bodies`,

@@ -116,11 +116,20 @@ interface Opened {
   readonly work: ReturnType<typeof workOf>;
 }
 
+/** Bytes of a list that is drafted sooner than workers have begun. No tolerance. */
+const SHORT = 1 << 14;
+
+/** One worker a processor; none for a short list. */
+function usualWorkers(size: number): number {
+  return size < SHORT ? 0 : availableParallelism();
+}
+
 async function run(
   order: StreamOrder,
-  { workers = availableParallelism(), progress }: StreamPlaces,
+  { workers: asked, progress }: StreamPlaces,
   { set, record, digest, size, files, file, work }: Opened,
 ): Promise<StreamResult> {
+  const workers = asked ?? usualWorkers(size);
   let at = record ?? firstRecord(order, digest);
   if (record === undefined) set.append(work.headers.slice(0, files.length));
   const start = { at: at.offset, time: performance.now(), drafted: at.drafted + at.refused };
