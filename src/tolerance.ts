@@ -165,6 +165,9 @@ export const SLOPES_AGREE = 1e-4;
 /** Share of the largest eigenvalue. Below it equations leave a direction open; what rounding leaves
  * of zero is smaller, what a sheet tells is larger. */
 export const OPEN_DIRECTION = 1e-9;
+/** mm. A point of measure that grows by less from size to size is not graded: half of what a tape
+ * shows, and what a side that is trued leaves. */
+export const NO_STEP = 0.5;
 /** Square of a cosine. An unknown is known if open directions have no more of it than this. */
 export const FREEDOM = 1e-6;
 /** mm. The products of a derived step add up to the move of the drafts within this, a thousand times

@@ -18,7 +18,7 @@ export const ADULT_GIRTHS: Readonly<Record<string, Bounds>> = {
   high_hip_girth: { least: 500, most: 1850 },
   bust_girth: { least: 550, most: 1900 },
   thigh_girth: { least: 300, most: 1150 },
-  knee_girth: { least: 220, most: 750 },
+  knee_girth: { least: 220, most: 560 },
   calf_girth: { least: 200, most: 700 },
   ankle_girth: { least: 140, most: 450 },
 };

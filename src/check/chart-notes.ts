@@ -5,9 +5,13 @@ import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { nearMeasurement } from '../chart/vocabulary';
 
+/** Words of rows that say how the skirt is to come out. */
+const OF_SKIRT = /\b(?:skirt|hem|finished)\b|^(?:total |full )?length$/iu;
+
 /**
  * Notes on a chart, none of them an error: `layout` and `size-order` where the file is not in the
- * canonical form, then for each row `read-as`, `incomplete-row` or `unknown-row` where they apply.
+ * canonical form, then for each row `read-as`, `incomplete-row` or `unknown-row` where they apply; a
+ * warning where an unknown row seems to mean one that shapes the skirt.
  */
 export function chartNotes(chart: SizeChart): readonly Finding[] {
   const notes: Finding[] = [];
@@ -35,9 +39,13 @@ function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {
       near === undefined || chart.rows.some((other) => other.name === near)
         ? ''
         : ` Did you mean ${near}?`;
-    return [
-      note('unknown-row', name, `${called} is no known measurement and is not used.${meant}`),
-    ];
+    const found = note(
+      'unknown-row',
+      name,
+      `${called} is no known measurement and is not used.${meant}`,
+    );
+    // A row that was to shape this skirt is no row to pass over.
+    return [meant !== '' || OF_SKIRT.test(label) ? { ...found, severity: 'warning' } : found];
   }
   const notes: Finding[] = [];
   if (label !== name) notes.push(note('read-as', name, `The label "${label}" is read as ${name}.`));

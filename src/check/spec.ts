@@ -2,7 +2,7 @@
 import type { Deviation, SampleFit } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
 import { growthsOf } from '../measure/spec';
-import { SAME_PLACE } from '../tolerance';
+import { NO_STEP, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
@@ -16,7 +16,7 @@ export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): 
   return rows.flatMap((row): Finding[] => {
     const total = row.tolerance.minus + row.tolerance.plus;
     const growths = growthsOf(row).map(Math.abs);
-    const graded = growths.filter((step) => step > SAME_PLACE);
+    const graded = growths.filter((step) => step > NO_STEP);
     if (graded.length === 0) return [];
     const least = Math.min(...graded);
     const held = total < least - SAME_PLACE;

@@ -1,6 +1,7 @@
 /** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
 import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
+import type { Slip } from '../study/mark/slip';
 import type { MarkedCell } from '../study/mark/marked-cells';
 import type { Marking } from '../study/mark/mark-sheet';
 import type { AnswerKey } from '../study/mark/answer-key';
@@ -148,8 +149,8 @@ function slipText(
   return (
     wrappedParagraph(`${number}. ${words}`, 3) +
     wrappedParagraph(`   ${advice}`, 3) +
-    alike
-      .map((other) => wrappedParagraph(`   or, with the same numbers: ${other.words}`, 3))
+    otherWords(slip, alike)
+      .map((other) => wrappedParagraph(`   or, with the same numbers: ${other}`, 3))
       .join('') +
     runs
       .slice(0, SHOWN)
@@ -157,6 +158,16 @@ function slipText(
       .join('') +
     (more.length === 0 ? '' : wrappedParagraph(`   likewise ${more.join(', ')}`, 3))
   );
+}
+
+/** Other slips told beside one; the rest would only make a long list of what one number may be. */
+const MOST_ALIKE = 3;
+
+/** What else may have been done, each in its words once. */
+function otherWords({ words }: Slip, alike: readonly Slip[]): readonly string[] {
+  const all = [...new Set(alike.map((other) => other.words))].filter((other) => other !== words);
+  const more = all.length - MOST_ALIKE;
+  return more > 1 ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
 }
 
 function runName({ series }: Run): string {

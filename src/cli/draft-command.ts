@@ -6,6 +6,9 @@ import { draftBodies } from '../bodies/draft-bodies';
 import type { TriedRange } from '../bodies/nearest-size';
 import { triedRange } from '../bodies/nearest-size';
 import { readChart } from '../chart/read-chart';
+import { refuseBareLengths } from '../draft/bare-length';
+import { DEFAULT_STYLE } from '../draft/default-style';
+import { findStyle } from '../draft/styles';
 import { InputError } from '../errors';
 import type { BodyRecord } from '../files/body-files';
 import { bodyDrawing, bodyRecord, bodyStem, bodyTables, namedResult } from '../files/body-files';
@@ -14,6 +17,7 @@ import type { ChartGrade } from '../jobs/grade-chart';
 import type { GradeRequest } from '../jobs/requests';
 import type { PrintRequest } from '../print/print-options';
 import type { LengthDisplay } from '../units';
+import { UNIT_WORDS } from '../units';
 import { draftReport } from './draft-report';
 import { outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
@@ -80,7 +84,8 @@ export async function draftCommand(
   const { style, set, project, allowances, unit, fractions, lines } = options;
   const styled = styleRequest({ style, set, project }, io);
   const asked = withoutUndefined({ allowances, unit, fractions, lines, ...styled });
-  const tried = options.nearest === undefined ? undefined : triedOn(options.nearest, asked, io);
+  const tried =
+    options.nearest === undefined ? undefined : triedOn(options.nearest, asked, list, io);
   const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
   const display = { unit: unit ?? list.unit, fractions: fractions ?? false };
   const anonymous = options.anonymous ?? false;
@@ -98,9 +103,21 @@ export async function draftCommand(
   });
 }
 
-function triedOn(path: string, request: BodyRequest, io: Io): TriedRange {
+/** Throws InputError `unit-missing` for a setting that list and chart would read in units of their own. */
+function triedOn(path: string, request: BodyRequest, list: BodyList, io: Io): TriedRange {
   const { text, file } = readNamed(io, path);
-  return triedRange(readChart(text, file), request);
+  const chart = readChart(text, file);
+  if (chart.unit !== list.unit) {
+    const { style = DEFAULT_STYLE, set = {} } = request;
+    const choice = typeof style === 'string' ? { style: findStyle(style), settings: [] } : style;
+    const asked = Object.entries(set).map(([parameter, value]) => ({
+      ...{ parameter, value, note: '' },
+      place: { field: 'set' },
+    }));
+    const why = `${list.file} is in ${UNIT_WORDS[list.unit]} and ${file} in ${UNIT_WORDS[chart.unit]}`;
+    refuseBareLengths(choice.style, [...choice.settings, ...asked], why);
+  }
+  return triedRange(chart, request);
 }
 
 function hasTrouble({ records, refused }: DraftedList): boolean {

@@ -81,7 +81,7 @@ export async function explainCommand(
     const rules = pieceRules(result);
     return tell(io, 'explain', json, {
       exitCode: 0,
-      words: () => rulesReport(result, rules),
+      words: () => rulesReport(result, rules, pointCall(file, options)),
       facts: () => ({ base: result.range.base, zero: result.range.stackPoint, rules }),
     });
   }
@@ -110,8 +110,34 @@ function refuseLadder(): never {
   });
 }
 
+/** The call that explains a point of the same draft; texts with blanks in quotes. */
+function pointCall(
+  file: string,
+  { base, style, set }: ExplainCommandOptions,
+): (point: string) => string {
+  const typed = (text: string): string => (/^[\w./-]+$/u.test(text) ? text : `"${text}"`);
+  return (point) =>
+    [
+      ...[
+        'skirtgrade',
+        'explain',
+        typed(file),
+        point,
+        '--base',
+        typed(base),
+        '--style',
+        typed(style),
+      ],
+      ...set.flatMap((one) => ['--set', typed(one)]),
+    ].join(' ');
+}
+
 /** One row a point, a table a piece. */
-function rulesReport({ range }: Grade & Drafted, rules: readonly PointRules[]): string {
+function rulesReport(
+  { range }: Grade & Drafted,
+  rules: readonly PointRules[],
+  callFor: (point: string) => string,
+): string {
   const pieces = [...new Set(rules.map(({ piece }) => piece))];
   const shown = rules.find(({ dx }) => dx !== '0') ?? rules[0];
   const zero = range.stackPoint === '' ? 'as drafted' : range.stackPoint;
@@ -126,10 +152,8 @@ function rulesReport({ range }: Grade & Drafted, rules: readonly PointRules[]): 
       const rows = own.map(({ point, dx, dy }) => [point, dx, dy]);
       return `\n${piece}\n${wrappedTable([['point', 'dx', 'dy'], ...rows])}`;
     }),
-    `\n${wrappedParagraph(
-      `One of them step by step: skirtgrade explain <chart.csv> ${shown?.piece ?? ''}.` +
-        `${shown?.point ?? ''} --base ${range.base}`,
-    )}`,
+    '\nOne of them step by step\n',
+    wrappedParagraph(`  ${callFor(`${shown?.piece ?? ''}.${shown?.point ?? ''}`)}`, 4),
   ].join('');
 }
 

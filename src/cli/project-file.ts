@@ -4,6 +4,7 @@
  */
 import { dirname } from 'node:path';
 import { recognizeMeasurement } from '../chart/vocabulary';
+import { refuseBareLengths } from '../draft/bare-length';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import type { SettingSheet, StyleChoice, TypedSetting } from '../draft/style-file';
 import { basedOn, readSettings, readStyle, refuseTwice } from '../draft/style-file';
@@ -39,7 +40,7 @@ export interface Project extends Pick<StyleChoice, 'lines' | 'title'> {
 /**
  * Reads a project; `names` are those of the options that it may have. Throws InputError
  * `parameter-unknown` for a row that is neither an option nor a parameter of its style, `parameter-twice`,
- * and what tables and style files throw, each with file and row.
+ * `unit-missing` for a length without a unit, and what tables and style files throw, each with file and row.
  */
 export function readProject(
   io: Pick<Files, 'readText'>,
@@ -65,6 +66,11 @@ export function readProject(
   const settings = rows
     .filter(({ parameter }) => !rowNames.includes(parameter))
     .map((row) => ({ ...row, parameter: parameterOf(row, style, rowNames) }));
+  refuseBareLengths(
+    style,
+    settings,
+    'a project goes with charts in inches and in centimeters alike',
+  );
   const { lines, title } = sheet;
   return { ...{ file: path, options, settings, lines }, ...(title === undefined ? {} : { title }) };
 }

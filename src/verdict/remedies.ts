@@ -122,7 +122,12 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   'size-order': { act: [RECORD] },
   'read-as': { act: ['nothing if the label means {subjects}; else call the row otherwise'] },
   'incomplete-row': { act: ['fill in the missing cells of {subjects} if the style needs them'] },
-  'unknown-row': { act: ['nothing if the row may be passed over; else call it by a known name'] },
+  'unknown-row': {
+    act: [
+      'call the row {subjects} by the name of a known measurement, or take it out: it is not used',
+    ],
+    note: 'nothing if the row may be passed over; else call it by a known name',
+  },
   // Girths and darts.
   'finished-girth': {
     act: [

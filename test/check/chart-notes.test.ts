@@ -8,6 +8,21 @@ describe('chartNotes', () => {
     expect(chartNotes(readChart(CANONICAL, 'chart.csv'))).toEqual([]);
   });
 
+  it.each([
+    ['skirt lenght', 'warning'],
+    ['Finished length', 'warning'],
+    ['Length', 'note'],
+    ['hem width', 'warning'],
+    ['Sleeve length', 'note'],
+    ['Back waist length', 'note'],
+  ])('tells a row "%s" as a %s', (label, severity) => {
+    const notes = chartNotes(
+      chartOf('# unit: cm', `size,Waist,hip_girth,${label}`, 'M,70,96,60', 'S,66,92,58'),
+    );
+    const found = notes.filter(({ check }) => check === 'unknown-row' || label === 'Length');
+    expect(found.at(-1)?.severity).toBe(severity);
+  });
+
   it('says how a chart was understood', () => {
     const notes = chartNotes(
       chartOf(

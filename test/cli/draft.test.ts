@@ -178,6 +178,17 @@ describe('names', () => {
 });
 
 describe('--nearest', () => {
+  it('refuses a bare length that list and chart would read in units of their own', async () => {
+    place.write('inches.csv', chartText('in', { waist: [27, 29], hip: [38, 40] }, ['12', '14']));
+    const call = ['draft', 'bodies.csv', ...PENCIL, '--nearest', 'inches.csv', '--out', 'bare'];
+    const { status, stderr } = await place.run(...call, '--set', 'hip_ease=2');
+    expect(status).toBe(2);
+    expect(stderr.replace(/\s+/gu, ' ')).toContain(
+      'hip_ease is a length without a unit: bodies.csv is in centimeters and inches.csv in inches',
+    );
+    expect((await place.run(...call, '--set', 'hip_ease=2 in')).status).not.toBe(2);
+  });
+
   it('tells size, ease left and what is beyond the tolerance, as a hand works it out', async () => {
     place.write('sizes.csv', chartText('cm', { waist: [68, 74], hip: [96, 102] }, ['12', '14']));
     const rows = ['68,96', '69.5,97', '71,99', '80,102', '60,90', '74,107'];

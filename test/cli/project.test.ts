@@ -164,6 +164,8 @@ describe('a row of a project', () => {
     ['fractions,perhaps,', 'skirt.csv, row 2', 'yes or no', 'Got: perhaps'],
     ['round,3in,', 'skirt.csv, row 2', 'rounding step', 'Got: 3in'],
     ['hem_taper,9 kg,', 'skirt.csv, row 2', 'hem_taper', '9 kg'],
+    ['hem_taper,2.5,', 'skirt.csv, row 2', 'without a unit', 'Allowed: 2.5 in or 2.5 cm'],
+    ['hip_ease,1 1/2,', 'skirt.csv, row 2', 'without a unit', 'Got: 1 1/2'],
     ['base,10,\nbase,12,', 'skirt.csv, row 3', 'set twice', 'Got: base'],
     ['chart,none.csv,', 'none.csv', 'no such file'],
   ])('%j is refused by its place', async (row, ...words) => {

@@ -1,4 +1,5 @@
 /** The body increments that a rule sheet implies. */
+import { InputError } from '../../errors';
 import { axisMoves, byPoint } from '../../rule-sheet/axis-moves';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
@@ -79,6 +80,7 @@ export function inferIncrements(request: InferRequest): Inference {
   const series = movesIn(sheet, list).filter(
     ({ piece, point }) => !between.has(`${piece}.${point}`),
   );
+  refuseBlank(series, request.file ?? 'sheet');
   const stated = statedConvention(key, sheet, request.zero);
   const { convention, upIsTaken } = directionOf(key, series, stated);
   const fit = inferredSizes(inConvention(key, convention), series);
@@ -95,6 +97,16 @@ export function inferIncrements(request: InferRequest): Inference {
     upIsTaken,
     sizes: smallestFirst(fit),
   };
+}
+
+/** A sheet to fill in tells nothing yet. */
+function refuseBlank(series: readonly Series[], file: string): void {
+  if (series.some(({ given }) => given.some((mm) => mm !== undefined))) return;
+  throw new InputError('sheet-malformed', {
+    what: 'there is nothing to infer: every cell of the sheet is blank',
+    allowed: 'a sheet with moves or steps of at least one point',
+    place: { file },
+  });
 }
 
 /** The style at the stand-in body, with as many darts as the sheet names where the style leaves that open. */

@@ -44,7 +44,13 @@ export function fewestSlips(runs: readonly Run[], catalog: readonly Slip[]): Exp
             {
               slip,
               runs: own.map(({ run }) => run),
-              alike: catalog.filter((other) => other !== slip && own.every(isAlike(slip, other))),
+              alike: catalog.filter(
+                (other) =>
+                  other !== slip &&
+                  // Two rows exchanged show in both of them.
+                  (other.kind !== 'rows' || slip.kind === 'rows') &&
+                  own.every(isAlike(slip, other)),
+              ),
             },
           ];
     });

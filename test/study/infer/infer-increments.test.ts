@@ -16,6 +16,13 @@ function rulesOf(request: GradeRequest): string {
 }
 
 describe('least squares', () => {
+  it('refuses a sheet that is still to be filled in', () => {
+    const sheet = '# unit: in\n# base: 12\npoint,axis,10,12,14\nfront.side_waist,dx,,,\n';
+    expectRefusal(() => inferIncrements({ sheet, file: 'blank.csv' }), 'sheet-malformed', {
+      file: 'blank.csv',
+    });
+  });
+
   it('solves equations worked out by hand, and tells what is free', () => {
     // The line through (0, 1), (1, 3), (2, 4) by the normal equations: 1.5 x + 7/6.
     const fit = leastSquares(
