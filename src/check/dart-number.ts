@@ -89,6 +89,7 @@ function findingOf(
       facts: {
         darts: NUMBERS[wanted(first, plan)] ?? `${wanted(first, plan)} darts`,
         setting: setting(plan, wanted(first, plan)),
+        ...(isSettable(wanted(first, plan)) ? { number: String(wanted(first, plan)) } : {}),
         ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
       },
     },
@@ -99,10 +100,12 @@ function findingOf(
 function setting({ name }: PiecePlan, darts: number): string {
   if (darts === 0)
     return `set ${name}_intake to 1 cm (3/8 in) or more, and the side takes in less for it`;
-  return darts <= MOST_DARTS
+  return isSettable(darts)
     ? `set ${name}_darts=${darts}`
     : `set a smaller ${name}_intake, and the side takes in more for it`;
 }
 
-/** In the half of a panel. */
-const MOST_DARTS = 2;
+/** A half panel has one dart or two. */
+function isSettable(darts: number): boolean {
+  return darts === 1 || darts === 2;
+}

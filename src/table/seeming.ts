@@ -57,12 +57,8 @@ const UNIT_AT_END = new RegExp(
 /** `metric`, `imperial units`. */
 const SYSTEM = /^(?:all |in )?(?:(metric)|imperial)(?: (?:units?|sheet))?[.!]?$/iu;
 
-/** A part of the word for a unit. */
-const UNIT_SIGN = /mm|cm|met|inch|imperial/iu;
-
 /** Another unit than `unit` for all that the file has. */
 export function seemsUnitBesides(text: string, unit: LengthUnit): boolean {
-  if (!UNIT_SIGN.test(text)) return false;
   const rest = text.replace(OF_OTHER_THINGS, '');
   const system = SYSTEM.exec(rest);
   if (system !== null) return (system[1] === undefined) !== (unit === 'in');
@@ -120,9 +116,9 @@ const FRACTIONS: readonly RegExp[] = [
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
 ];
 
-/** A figure beside what makes a part of it, or a part of the word for one. */
+/** A figure, or a part of the word for one. */
 const FIGURE_SIGN =
-  /\d(?:th|nd)|[/\u2044=\u00BC\u00BD\u2152\u2155\u215B]|\.\d|[x\u00D7*] ?\d|\b(?:by|to|per)\b|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times/iu;
+  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times/iu;
 
 /** A fraction of a unit, or a number of them, for the unit of all numbers. */
 export const seemsFraction: (text: string) => boolean = oneOf(
@@ -140,12 +136,8 @@ const SCALE =
 const PART_OF_FULL =
   /(?:\b(?!100 ?%)\d+ ?%|\d\/\d|\b(?:half|third|quarter|fifth)) (?:of )?(?:the )?(?:full|true|actual|life|real|natural) ?-?size\b/iu;
 
-/** A word or a sign that each of them has. */
-const SCALE_SIGN = /scale|size|reduced|[:%]/iu;
-
 /** Another scale than 1:1. */
 export function seemsScale(text: string): boolean {
-  if (!SCALE_SIGN.test(text)) return false;
   if (PART_OF_FULL.test(text)) return true;
   return SCALE.test(text) && !FULL_SIZE.test(text);
 }
@@ -287,11 +279,10 @@ export function seemsOtherOrigin(text: string, base: string): boolean {
   return size !== undefined && size.toLowerCase() !== base.toLowerCase();
 }
 
-const EASE_SIGN = /ease|garment|finished/iu;
 const EASE =
   /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."]+ ){0,3}ease\b|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
 
 /** Lengths of a garment, or of a body with ease, where a body's are asked for. */
 export function seemsEased(text: string): boolean {
-  return EASE_SIGN.test(text) && EASE.test(text);
+  return EASE.test(text);
 }

@@ -89,7 +89,10 @@ describe('legs of a typed dart', () => {
 
   it('that rules set farther apart than the base has them are told with both shares', () => {
     const low = FRONT.replace('dart_out,4,0', 'dart_out,4,-0.05');
-    const result = graded(low, RULES.replace('dart_out,1/8,0', 'dart_out,1/8,-0.1'));
+    const result = graded(
+      low,
+      `# unit: in\n${RULES.replace('dart_out,1/8,0', 'dart_out,1/8,-0.1')}`,
+    );
     expect(severities(result)).toEqual(['10 warning', '12 warning', '14 fail']);
     // 0.05 in and 0.1 in of height are seen along a leg that is nearly upright.
     expect(told(result)[2]?.message).toMatch(

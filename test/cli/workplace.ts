@@ -46,5 +46,5 @@ export function contents(folder: string): ReadonlyMap<string, string> {
 export function asFirstRun(path: string, text: string): string {
   return path.endsWith('written')
     ? text.replace(/^\w{64} {2}report\.md\n/mu, '')
-    : text.replace(/## What changed since the last run\n\n.*?\n\n(?=## )/su, '');
+    : text.replace(/## What changed since the last run\n\n.*?\n\n(?=## |Sew )/su, '');
 }

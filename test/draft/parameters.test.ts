@@ -139,7 +139,7 @@ describe('refused values', () => {
       setting('hem_taper', 'knee'),
       'formula-unknown-name',
       place,
-      ...['"knee"', 'Did you mean', 'waist_to_knee'],
+      ...['the formula takes knee_girth', 'a row knee_girth in the chart'],
     );
   });
 

@@ -287,7 +287,7 @@ function drafterOf(name: string) {
   const layout = style.block.layout({
     atBase: () => 0,
     span: () => [0, 0],
-    alwaysZero: () => false,
+    alwaysZero: (name) => name === 'trued',
   });
   const drafter = compileBlock(style.block, layout, parameters, rows);
   const body: Readonly<Record<string, number>> = {

@@ -218,7 +218,8 @@ band,left_waist,0,2,corner,left_end
   const SEAMS = 'edge,sewn_to,ease\nband.waist,front.waist + back.waist,0 in\n';
   // Nothing falls on the grid of any step, and twice the nearest of 0.3 in is not that of 0.6 in, so that
   // a waist gives way to the band where it is stacked on the side.
-  const RULES = `# sizes: 10, 12, 14, 16
+  const RULES = `# unit: in
+# sizes: 10, 12, 14, 16
 piece,point,step_dx,step_dy
 front,center_waist,0,0
 front,side_waist,0.3,0

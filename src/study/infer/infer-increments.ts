@@ -80,7 +80,7 @@ export function inferIncrements(request: InferRequest): Inference {
   const series = movesIn(sheet, list).filter(
     ({ piece, point }) => !between.has(`${piece}.${point}`),
   );
-  refuseBlank(series, request.file ?? 'sheet');
+  refuseBlank(series, list, request.file ?? 'sheet');
   const stated = statedConvention(key, sheet, request.zero);
   const { convention, upIsTaken } = directionOf(key, series, stated);
   const fit = inferredSizes(inConvention(key, convention), series);
@@ -100,8 +100,10 @@ export function inferIncrements(request: InferRequest): Inference {
 }
 
 /** A sheet to fill in tells nothing yet. */
-function refuseBlank(series: readonly Series[], file: string): void {
-  if (series.some(({ given }) => given.some((mm) => mm !== undefined))) return;
+function refuseBlank(series: readonly Series[], { base }: SizeList, file: string): void {
+  const says = ({ given }: Series): boolean =>
+    given.some((mm, size) => mm !== undefined && size !== base);
+  if (series.some(says)) return;
   throw new InputError('sheet-malformed', {
     what: 'there is nothing to infer: every cell of the sheet is blank',
     allowed: 'a sheet with moves or steps of at least one point',
