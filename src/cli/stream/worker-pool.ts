@@ -8,6 +8,12 @@ import type { StreamOrder } from './stream-order';
 /** Parts that a worker has before it, so that it never waits and memory stays as it is. */
 const AHEAD = 3;
 
+/** How an answer that is waited for ends. */
+interface Waiting {
+  readonly resolve: (answer: PartAnswer) => void;
+  readonly reject: (error: Error) => void;
+}
+
 /** A part with what came of it. */
 export interface AnsweredPart {
   readonly part: ListPart;
@@ -27,30 +33,41 @@ export async function* answered(
     { length: count },
     () => new Worker(new URL('./draft-worker.js', import.meta.url), { workerData: order }),
   );
-  const waiting = new Map<number, (answer: PartAnswer) => void>();
-  const failed = new Promise<never>((_, reject) => {
-    for (const worker of workers) {
-      worker.on('message', (answer: PartAnswer | SentProblem) => {
-        if ('problem' in answer) {
-          reject(new InputError(answer.code, answer.problem));
-          return;
-        }
-        waiting.get(answer.index)?.(answer);
-        waiting.delete(answer.index);
-      });
-      worker.on('error', reject);
-    }
-  });
-  // It is waited for together with each answer.
-  failed.catch(() => undefined);
+  const waiting = new Map<number, Waiting>();
+  let failure: Error | undefined;
+  const fail = (error: Error): void => {
+    failure ??= error;
+    for (const { reject } of waiting.values()) reject(failure);
+    waiting.clear();
+  };
+  for (const worker of workers) {
+    worker.on('message', (answer: PartAnswer | SentProblem) => {
+      if ('problem' in answer) {
+        fail(new InputError(answer.code, answer.problem));
+        return;
+      }
+      waiting.get(answer.index)?.resolve(answer);
+      waiting.delete(answer.index);
+    });
+    worker.on('error', fail);
+  }
+  const answerTo = (index: number): Promise<PartAnswer> => {
+    const answer = new Promise<PartAnswer>((resolve, reject) => {
+      if (failure === undefined) waiting.set(index, { resolve, reject });
+      else reject(failure);
+    });
+    // It is waited for in its turn, and a failure is told then.
+    answer.catch(() => undefined);
+    return answer;
+  };
   const before: { readonly part: ListPart; readonly answer: Promise<PartAnswer> }[] = [];
   const next = async (): Promise<AnsweredPart | undefined> => {
     const first = before.shift();
-    return first && { part: first.part, answer: await Promise.race([first.answer, failed]) };
+    return first && { part: first.part, answer: await first.answer };
   };
   try {
     for await (const part of parts) {
-      const answer = new Promise<PartAnswer>((resolve) => waiting.set(part.index, resolve));
+      const answer = answerTo(part.index);
       workers[part.index % count]?.postMessage(part);
       before.push({ part, answer });
       if (before.length < AHEAD * count) continue;
