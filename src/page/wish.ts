@@ -120,6 +120,21 @@ export interface MeasureView {
   readonly values: readonly (number | null)[];
 }
 
+/** A line of a picture: a length in mm at each label, null where there is none. */
+export interface SeriesView {
+  readonly name: string;
+  readonly values: readonly (number | null)[];
+  /** Where its numbers come from, with their certainty. */
+  readonly source?: string;
+}
+
+/** Lines over sizes, or over steps from size to size. */
+export interface PictureView {
+  readonly title: string;
+  readonly labels: readonly string[];
+  readonly series: readonly SeriesView[];
+}
+
 /** A finding about cells of the chart. */
 export interface DoubtView {
   readonly severity: Severity;
@@ -149,6 +164,7 @@ export interface SkirtView {
   /** Gaps of the seams. */
   readonly seams: readonly MeasureView[];
   readonly doubts: readonly DoubtView[];
+  readonly pictures: readonly PictureView[];
   /** Names of what can be written besides. */
   readonly exports: readonly string[];
 }

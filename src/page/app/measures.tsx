@@ -1,5 +1,5 @@
 /** What the skirt measures in every size, and by how much its seams are apart. */
-import { showNumber } from '../../units';
+import { UNIT_WORDS, showNumber } from '../../units';
 import type { MeasureView } from '../wish';
 import type { Shared } from './page';
 import { Table } from './table';
@@ -19,14 +19,14 @@ export function Measures({ view }: Shared) {
     <section class="slip" aria-label="Finished measurements">
       <h2>Finished skirt</h2>
       <Table
-        caption={`Finished measurements in ${display.unit}`}
+        caption={`Finished measurements in ${UNIT_WORDS[display.unit]}`}
         heads={['size', ...sizes]}
         rows={rowsOf(measures)}
       />
       <details>
-        <summary>The same in {other.unit}</summary>
+        <summary>The same in {UNIT_WORDS[other.unit]}</summary>
         <Table
-          caption={`Finished measurements in ${other.unit}`}
+          caption={`Finished measurements in ${UNIT_WORDS[other.unit]}`}
           heads={['size', ...sizes]}
           rows={rowsOf(measures, other)}
         />
@@ -34,7 +34,7 @@ export function Measures({ view }: Shared) {
       <details>
         <summary>Seams</summary>
         <Table
-          caption={`Seams: how much longer the first side is, in ${display.unit}`}
+          caption={`Seams: how much longer the first side is, in ${UNIT_WORDS[display.unit]}`}
           heads={['size', ...sizes]}
           rows={rowsOf(seams)}
         />

@@ -9,6 +9,7 @@ import type { Engine } from './engine-client';
 import { engineOfPage } from './engine-client';
 import { Measures } from './measures';
 import { NestSheet } from './nest-sheet';
+import { Pictures } from './pictures';
 import { Skirt } from './skirt';
 import { TakeAway } from './take-away';
 import { useTold } from './use-told';
@@ -70,6 +71,7 @@ export function Page({ opened }: { readonly opened: PageState }) {
           <NestSheet {...shared} pinned={spot} onPin={setSpot} />
           <ChartSheet {...shared} />
           <Measures {...shared} />
+          <Pictures {...shared} />
         </div>
         <div class="beside">
           <Skirt {...shared} />

@@ -1,6 +1,6 @@
 /** What is known of a point or a seam: its ladder of moves, its rule, its length in every size. */
 import type { Pattern, SkirtView, Spot, SpotView } from '../wish';
-import { showNumber } from '../../units';
+import { UNIT_WORDS, showNumber } from '../../units';
 import type { Engine } from './engine-client';
 import { Table } from './table';
 import { useTold } from './use-told';
@@ -80,7 +80,7 @@ function SpotTable({
   return (
     <>
       <Table
-        caption={`Moves of ${spaced(spot.point ?? '')}, ${spaced(spot.piece)}, from ${base}, in ${display.unit}`}
+        caption={`Moves of ${spaced(spot.point ?? '')}, ${spaced(spot.piece)}, from ${base}, in ${UNIT_WORDS[display.unit]}`}
         heads={['size', ...sizes]}
         rows={[
           ['across', ...axis(told.moves, 0)],

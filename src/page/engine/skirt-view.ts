@@ -10,6 +10,7 @@ import { verdictOf } from '../../verdict/verdict';
 import { verdictLine } from '../../verdict/words';
 import type { DecisionView, DoubtView, MeasureView, SkirtView, Spot } from '../wish';
 import { parameterViews } from './parameter-view';
+import { pictures } from './pictures';
 import { pieceViews } from './piece-view';
 
 /** All that is shown of a skirt without asking for more. */
@@ -39,6 +40,7 @@ export function skirtView(result: GradeResult): SkirtView {
       values: walks.map(({ gap }) => gap),
     })),
     doubts: doubtsOf(result),
+    pictures: pictures(result),
     exports: EXPORTS.map(({ name }) => name),
   };
 }

@@ -32,7 +32,7 @@ describePage('a page', ({ folder, cli, open }) => {
 
   it('shows the finished measurements that grade writes', async () => {
     const { page } = await open('demo/page.html');
-    const shown = await tableOf(page, /^Finished measurements in in$/u);
+    const shown = await tableOf(page, /^Finished measurements in inches$/u);
     const written: string[][] = parse(
       readFileSync(join(folder, 'demo/finished-measurements.csv'), 'utf8'),
     );

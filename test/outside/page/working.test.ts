@@ -10,7 +10,7 @@ const DEMO = resolve('size-charts/demo.csv');
 
 /** The finished measure of a size as the page has it now. */
 async function finished(page: Page, measure: string, size: string): Promise<number> {
-  const rows = await tableOf(page, /^Finished measurements in in$/u);
+  const rows = await tableOf(page, /^Finished measurements in inches$/u);
   const column = rows[0]?.indexOf(size) ?? -1;
   return Number(rows.find(([name]) => name === measure)?.[column]);
 }
@@ -92,9 +92,17 @@ describePage('on the page', ({ folder, cli, open }) => {
     await expect
       .poll(() => page.locator('.chip .label').allTextContents())
       .toEqual(['Größe 1', 'Größe 2', 'Größe 3']);
-    const rows = await tableOf(page, /^Finished measurements in cm$/u);
+    const rows = await tableOf(page, /^Finished measurements in centimeters$/u);
     expect(rows[0]).toEqual(['size', 'Größe 1', 'Größe 2', 'Größe 3']);
     expect(await page.getByRole('combobox', { name: 'base' }).inputValue()).toBe('Größe 2');
+    await page.getByRole('region', { name: 'Chart of body measurements' }).evaluate((sheet) => {
+      const data = new DataTransfer();
+      const text = '# unit: in\nmeasurement,XS,S\nwaist_girth,25,26\nhip_girth,36,37\n';
+      data.items.add(new File([text], 'two.csv'));
+      sheet.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }));
+    });
+    await expect.poll(() => page.locator('.chip .label').allTextContents()).toEqual(['XS', 'S']);
+    expect(await page.locator('.chart .file').textContent()).toBe('two.csv');
   });
 
   it('sizes are added and removed', async () => {
@@ -165,7 +173,7 @@ describePage('on the page', ({ folder, cli, open }) => {
 
     await page.getByRole('combobox', { name: 'look at' }).selectOption({ label: 'seam side' });
     const lengths = await tableOf(page, /^Length of side, front/u);
-    const rows = await tableOf(page, /^Finished measurements in in$/u);
+    const rows = await tableOf(page, /^Finished measurements in inches$/u);
     expect(lengths[1]?.slice(1)).toEqual(
       rows.find(([name]) => name === 'side seam front')?.slice(1),
     );

@@ -1,0 +1,127 @@
+/** Pictures of the numbers, each with its table beside it. */
+import { UNIT_WORDS, fromMillimeters, showNumber, trimmed } from '../../units';
+import type { LengthDisplay } from '../../units';
+import type { PictureView } from '../wish';
+import type { Shared } from './page';
+import { Table } from './table';
+
+/** Units of the drawing, and the room around its lines. */
+const [WIDTH, HEIGHT, LEFT, BELOW, ABOVE] = [600, 240, 46, 28, 12];
+/** Lines across, at most. */
+const MOST_LINES = 6;
+
+/** Every picture that the skirt has. */
+export function Pictures({ view }: Shared) {
+  if (view === undefined || view.pictures.length === 0) return null;
+  return (
+    <section class="slip" aria-label="Pictures of the numbers">
+      <h2>Numbers</h2>
+      <div class="figures">
+        {view.pictures.map((picture) => (
+          <Picture picture={picture} display={view.display} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Picture({
+  picture,
+  display,
+}: {
+  readonly picture: PictureView;
+  readonly display: LengthDisplay;
+}) {
+  const { title, labels, series } = picture;
+  const all = series.flatMap(({ values }) => values.filter((value) => value !== null));
+  const ticks = ticksOf(all.map((mm) => fromMillimeters(mm, display.unit)));
+  const [low = 0, high = 1] = [ticks[0], ticks.at(-1)];
+  const x = (i: number): number => LEFT + ((i + 0.5) * (WIDTH - LEFT)) / labels.length;
+  const y = (value: number): number =>
+    ABOVE + ((high - value) / (high - low)) * (HEIGHT - ABOVE - BELOW);
+  const names = series.map(({ name }) => name).join(', ');
+  return (
+    <figure>
+      <figcaption>
+        {title}, in {UNIT_WORDS[display.unit]}
+      </figcaption>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`${title}: ${names} by size`}>
+        {ticks.map((tick) => (
+          <>
+            <path class="across" d={`M${LEFT} ${y(tick)}H${WIDTH}`} />
+            <text class="tick-words" x={LEFT - 6} y={y(tick) + 4} text-anchor="end">
+              {trimmed(tick, 3)}
+            </text>
+          </>
+        ))}
+        {labels.map((label, i) => (
+          <text class="tick-words" x={x(i)} y={HEIGHT - 8} text-anchor="middle">
+            {label}
+          </text>
+        ))}
+        {series.map(({ values }, k) => (
+          <path class={`series series-${k}`} d={lineOf(values, display, x, y)} />
+        ))}
+      </svg>
+      <Legend series={series} />
+      <details>
+        <summary>As a table</summary>
+        <Table
+          caption={`${title}, in ${UNIT_WORDS[display.unit]}`}
+          heads={['size', ...labels]}
+          rows={series.map(({ name, values }) => [
+            name,
+            ...values.map((value) => (value === null ? '' : showNumber(value, display))),
+          ])}
+        />
+      </details>
+    </figure>
+  );
+}
+
+/** Each line with its name and where its numbers come from. */
+function Legend({ series }: Pick<PictureView, 'series'>) {
+  return (
+    <ul class="legend">
+      {series.map(({ name, source }, k) => (
+        <li>
+          <svg width="30" height="8" aria-hidden="true">
+            <path class={`series series-${k}`} d="M1 4H29" />
+          </svg>{' '}
+          {name}
+          {source === undefined ? '' : `: ${source}`}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** A line through the values; where one is missing the pen is lifted. */
+function lineOf(
+  values: readonly (number | null)[],
+  { unit }: LengthDisplay,
+  x: (i: number) => number,
+  y: (value: number) => number,
+): string {
+  let isDown = false;
+  return values
+    .map((value, i) => {
+      const command = isDown ? 'L' : 'M';
+      isDown = value !== null;
+      // A value alone is a dot, by the round ends of its line.
+      return value === null ? '' : `${command}${x(i)} ${y(fromMillimeters(value, unit))}h0.01`;
+    })
+    .join('');
+}
+
+/** Round numbers around all values, at most six. */
+function ticksOf(values: readonly number[]): readonly number[] {
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const span = most - least || Math.abs(most) || 1;
+  const rough = 10 ** Math.floor(Math.log10(span / MOST_LINES));
+  const step =
+    [1, 2, 5, 10, 20].map((n) => n * rough).find((n) => span / n <= MOST_LINES - 2) ?? span;
+  const first = Math.floor(least / step);
+  const last = Math.max(first + 1, Math.ceil(most / step));
+  return Array.from({ length: last - first + 1 }, (_, i) => (first + i) * step);
+}
