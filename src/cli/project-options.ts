@@ -121,6 +121,8 @@ function taken(command: Command, project: Project, places: Map<string, ProjectOp
     const name = option.attributeName();
     const row = options.get(name);
     if (row === undefined || command.getOptionValueSource(name) === 'cli') continue;
+    // A range goes into a folder, and a page is one file.
+    if (command.name() === 'page' && name === 'out') continue;
     if ((name === 'chart' && !isGiven) || names?.includes(name) === false) continue;
     const value = parsed(option, row);
     if (value === false) continue;
