@@ -143,8 +143,8 @@ export function seemsScale(text: string): boolean {
 }
 
 const SIGN = String.raw`(?:\b(?:positive|negative|plus|minus)\b(?![- ](?:sizes?|range|figures?|wom[ae]n))|(?<![\p{L}\d])[+\u2212-](?=\s*(?:[:=,]|$|up\b|down\b|(?:is|are|means)\b)))`;
-const UP = String.raw`\b(?:up(?:wards?)?(?! to\b)|raises?|lifts?|towards? the waist)\b`;
-const DOWN = String.raw`\b(?:down(?:wards?)?|lowers?|towards? the hem)\b`;
+const UP = String.raw`\b(?:up(?:wards?)?(?! to\b)|raises?|lifts?|(?:towards?|(?<!up )to) the waist)\b`;
+const DOWN = String.raw`\b(?:down(?:wards?)?|lowers?|(?:towards?|(?<!down )to) the hem)\b`;
 const ASIDE = String.raw`\b(?:left|inwards?|towards? (?:the )?(?:center|fold)|from (?:the )?side)\b`;
 const Y = String.raw`(?<![\p{L}\d])[d+]?y\b`;
 const TURNED = String.raw`\b(?:flip\w*|invert\w*|revers\w*|mirror\w*|opposite)\b`;
@@ -263,6 +263,8 @@ const END_SIZE = String.raw`(?:the )?(?:(?:smallest|largest|biggest)\b(?: sizes?
 const FROM_END = new RegExp(
   String.raw`${COUNTED}[^\d.;]{0,30}?\b(?:from|against|off|(?:relative|compared) to|in|is|at)(?: |: ?)${END_SIZE}(?! (?:up )?to\b)|` +
     String.raw`^(?:(?:base|zero|origin|start)[ :=]+|relative to )${END_SIZE}|` +
+    String.raw`\b(?:steps?|moves?|increments?|growth)\b[^.;]{0,20}\bfrom (?:large|larger|big|bigger) to small(?:er)?\b|` +
+    String.raw`\b(?:steps?|moves?|increments?|growth)\b[^.;]{0,20}\bfrom the next (?:larger|bigger)(?: size| one)?\b|` +
     String.raw`\b(?:smallest|largest|biggest) (?:size )?(?:is|as|=) (?:the )?(?:base|zero|origin|start)\b`,
   'iu',
 );

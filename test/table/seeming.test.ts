@@ -165,7 +165,7 @@ describe('a direction of the axes in other words', () => {
       '# height counts up',
       '# up',
     ],
-    ...['# vertical coordinates increase upward', '# ordinate up'],
+    ...['# vertical coordinates increase upward', '# ordinate up', '# y points to the waist'],
   ];
   it.each(UP)('"%s" is refused', (line) => {
     refusedSheet(() => gradedWith(line), 'rules.csv', '# y: up');
@@ -189,7 +189,7 @@ it.each([
     '# height of the model 172 cm',
     '# right side up',
   ],
-  ...['# vertical: down', '# verticals count downward'],
+  ...['# vertical: down', '# verticals count downward', '# y points to the hem'],
 ])('"%s" states no other direction', (line) => {
   expect(pattern(line).countsUp).toBe(false);
 });
@@ -222,6 +222,7 @@ describe('the size from which moves count', () => {
     ...['# title: steps count from the largest size', '# counted from the smallest'],
     ...['# base is the largest size', '# the largest size is the base', '# moves from 14'],
     ...['# steps relative to 10', '# relative to the smallest', '# graded down from 14'],
+    ...['# steps run from large to small', '# each cell is the step from the next larger size'],
   ])('"%s" is refused beside base 12', (line) => {
     refusedSheet(() => gradedWith(line), 'rules.csv', 'base 12');
   });
