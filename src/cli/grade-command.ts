@@ -1,5 +1,6 @@
 /** `skirtgrade grade`: the main job, from a chart or a given pattern to a folder of results. */
 import { bySeverity } from '../check/finding';
+import { cutShapes } from '../files/cut-shapes';
 import { EXPORTS, exportFiles } from '../files/exports';
 import { reportFile } from '../files/report-file';
 import type { ResultFile } from '../files/result-file';
@@ -18,6 +19,7 @@ import { gradedFacts, writtenFacts } from './json-facts';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './options';
+import { outdatedReport } from './written-report';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
@@ -88,8 +90,10 @@ async function write(
   const files = [...results, report, ...exported, ...printed, ...page];
   const written = await io.write(folder, files, {
     set: 'grade',
+    shows: cutShapes(result),
     replace: options.replace === true,
   });
+  if (options.quiet === true) io.error(outdatedReport(written.outdated));
   return tell(io, 'grade', options.json, {
     exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
     words: () => gradeReport(result, written, printed, { ...options, color: io.color }),

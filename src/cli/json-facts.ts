@@ -66,7 +66,7 @@ export function gradedFacts(result: GradeResult): object {
 
 /** The folder, the names in it, and for printed files what their sheets are. */
 export function writtenFacts(
-  { folder, names, dropped, leftovers }: WrittenFiles,
+  { folder, names, dropped, leftovers, outdated }: WrittenFiles,
   printed: readonly PrintFile[] = [],
 ): object {
   return {
@@ -74,6 +74,7 @@ export function writtenFacts(
     files: names,
     gone_with_earlier_run: dropped,
     left_by_earlier_run: leftovers,
+    of_another_skirt: outdated,
     ...(printed.length === 0
       ? {}
       : { printed: printed.map(({ name, summary }) => ({ file: name, sheets: summary })) }),

@@ -1,5 +1,6 @@
 /** `skirtgrade page`: the whole engine with a chart in one file that a browser opens. */
 import { basename, dirname } from 'node:path';
+import { cutShapes } from '../files/cut-shapes';
 import { gradeChart } from '../jobs/grade-chart';
 import { requestOf } from '../page/engine/graded';
 import { pageFile } from '../page/page-file';
@@ -11,6 +12,7 @@ import { pageParts } from './page-parts';
 import type { PageOptions } from './page-state';
 import { pageState } from './page-state';
 import { wrappedParagraph } from './text-table';
+import { outdatedReport } from './written-report';
 
 /** The options of `page` as commander reads them. */
 export interface PageCommandOptions extends PageOptions, AsDocument {
@@ -30,15 +32,16 @@ export async function pageCommand(
 ): Promise<ExitCode> {
   const state = pageState(path, options, io);
   // What the engine refuses is refused here, before a page is made of it.
-  gradeChart(requestOf(state), []);
+  const result = gradeChart(requestOf(state), []);
   const file = { name: basename(out), text: pageFile(pageParts(), state) };
-  const written = await io.write(dirname(out), [file], { set: `page ${file.name}`, replace });
+  const order = { set: `page ${file.name}`, shows: cutShapes(result), replace };
+  const written = await io.write(dirname(out), [file], order);
   return tell(io, 'page', json, {
     exitCode: 0,
     words: () =>
       wrappedParagraph(
         `Written to ${out}. Open it in a browser; it needs no network and sends nothing.`,
-      ),
+      ) + outdatedReport(written.outdated),
     facts: () => writtenFacts(written),
   });
 }

@@ -1,6 +1,7 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
 import { gradeChart } from '../jobs/grade-chart';
 import type { Drafted, GradeResult } from '../jobs/grade-result';
+import { cutShapes } from '../files/cut-shapes';
 import { printFiles } from '../files/print-files';
 import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
@@ -18,7 +19,7 @@ import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
 import type { WrittenFiles } from './write-files';
-import { droppedReport, namesReport, sheetsReport } from './written-report';
+import { droppedReport, namesReport, outdatedReport, sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
 export type PrintCommandOptions = GradeRequestOptions & PrintRequest & Telling & AsDocument;
@@ -37,8 +38,9 @@ export async function printCommand(
   const result = gradeChart(request);
   io.progress('laying out the sheets');
   const files = await printFiles(result, options);
-  const order = { set: 'print', replace: options.replace };
+  const order = { set: 'print', shows: cutShapes(result), replace: options.replace };
   const written = await io.write(outFolder(file, options), files, order);
+  if (options.quiet === true) io.error(outdatedReport(written.outdated));
   return tell(io, 'print', options.json, {
     exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
     words: () =>
@@ -52,7 +54,7 @@ export async function printCommand(
 /** In lines of at most 80 columns; the verdict is that of `grade`. */
 function printReport(
   result: GradeResult & Drafted,
-  { folder, dropped }: WrittenFiles,
+  { folder, dropped, outdated }: WrittenFiles,
   files: readonly PrintFile[],
   options: PrintCommandOptions,
   { color }: Io,
@@ -71,7 +73,7 @@ function printReport(
     ),
     verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv of grade'),
     ...findingsInWords(findings, options, color),
-    `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}`,
+    `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}${outdatedReport(outdated)}`,
     wrappedParagraph(cautions(printTables(result), media).join(' ')),
   ].join('\n');
 }

@@ -32,12 +32,16 @@ export interface WrittenFiles {
   readonly leftovers: readonly string[];
   /** Files of an earlier run that this run did not write, and that went with it. */
   readonly dropped: readonly string[];
+  /** Files of other sets that show another skirt than this one: other settings, or another chart. */
+  readonly outdated: readonly string[];
 }
 
 /** How a set is written. */
 export interface WriteOrder {
   /** The files that come and go together, such as those of `grade`. */
   readonly set: string;
+  /** What of the skirt is cut, if the files show any of it. */
+  readonly shows?: string | undefined;
   /** Whether files may be replaced that this program did not write, or that were changed since. */
   readonly replace?: boolean | undefined;
 }
@@ -72,12 +76,18 @@ export async function writeFiles(
           digests.set(file.name, writeFile(join(staging.made, file.name), file));
           await pause();
         }
-        const { list, leftovers, ...placement } = plan(given, target, digests, order, inputs);
+        const { list, leftovers, outdated, ...placement } = plan(
+          given,
+          target,
+          digests,
+          order,
+          inputs,
+        );
         writeFileSync(join(staging.made, LIST_NAME), listText(list));
         await pause();
         place(staging, placement);
         isPlaced = true;
-        return { folder: given, names, leftovers, dropped: placement.dropped };
+        return { folder: given, names, leftovers, outdated, dropped: placement.dropped };
       } finally {
         closeStaging(staging);
       }
@@ -127,6 +137,7 @@ function writeFile(path: string, file: ResultFile | BinaryFile): string {
 interface Plan extends FileChanges {
   readonly list: ReadonlyMap<string, ListedFile>;
   readonly leftovers: readonly string[];
+  readonly outdated: readonly string[];
 }
 
 /** What becomes of the files of the target. Throws InputError `output-changed`. */
@@ -134,7 +145,7 @@ function plan(
   given: string,
   target: string,
   digests: ReadonlyMap<string, string>,
-  { set, replace = false }: WriteOrder,
+  { set, shows: shown, replace = false }: WriteOrder,
   inputs: ReadonlySet<string>,
 ): Plan {
   const listed = readList(target);
@@ -158,12 +169,17 @@ function plan(
   const list = new Map(
     [...listed].filter(([name, file]) => file.set !== set && others.includes(name)),
   );
-  for (const [name, digest] of digests) list.set(name, { digest, set });
+  const shows = shown === undefined ? undefined : digestOf(shown);
+  for (const [name, digest] of digests) list.set(name, { digest, set, shows });
   const kept = others.filter((name) => !dropped.includes(name));
   const leftovers = kept.filter(
     (name) => ofSet.includes(name) || (/^size-.*\.svg$/u.test(name) && !listed.has(name)),
   );
-  return { made: [...digests.keys(), LIST_NAME], dropped, kept, list, leftovers };
+  const outdated = kept.filter((name) => {
+    const file = listed.get(name);
+    return ![set, undefined].includes(file?.set) && ![shows, undefined].includes(file?.shows);
+  });
+  return { made: [...digests.keys(), LIST_NAME], dropped, kept, list, leftovers, outdated };
 }
 
 function identityAt(path: string): string | undefined {

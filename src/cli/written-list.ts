@@ -13,6 +13,8 @@ const HEAD =
 export interface ListedFile {
   readonly digest: string;
   readonly set: string;
+  /** Digest of what the set shows, where it is known. */
+  readonly shows?: string | undefined;
 }
 
 /** SHA-256 (FIPS 180-4) in hexadecimal digits. */
@@ -30,11 +32,12 @@ export function readList(folder: string): ReadonlyMap<string, ListedFile> {
   }
   const files = new Map<string, ListedFile>();
   let set = '';
+  let shows: string | undefined;
   for (const line of text.split('\n')) {
-    const [, heading] = /^# set (.+)$/u.exec(line) ?? [];
-    if (heading !== undefined) set = heading;
+    const [, heading, of] = /^# set (.+?)(?: shows ([0-9a-f]{64}))?$/u.exec(line) ?? [];
+    if (heading !== undefined) [set, shows] = [heading, of];
     const [, digest, name] = /^([0-9a-f]{64}) {2}(.+)$/u.exec(line) ?? [];
-    if (digest !== undefined && name !== undefined) files.set(name, { digest, set });
+    if (digest !== undefined && name !== undefined) files.set(name, { digest, set, shows });
   }
   return files;
 }
@@ -68,9 +71,9 @@ function textAt(path: string): string | undefined {
 
 /** The list as text, which `sha256sum -c` reads as well. */
 export function listText(files: ReadonlyMap<string, ListedFile>): string {
-  const sets = [...new Set([...files.values()].map(({ set }) => set))].sort();
-  const lines = sets.flatMap((set) => [
-    `# set ${set}`,
+  const shown = new Map([...files.values()].map(({ set, shows }) => [set, shows]));
+  const lines = [...shown].sort().flatMap(([set, shows]) => [
+    `# set ${set}${shows === undefined ? '' : ` shows ${shows}`}`,
     ...[...files]
       .filter(([, file]) => file.set === set)
       .map(([name, { digest }]) => `${digest}  ${name}`)

@@ -5,7 +5,7 @@ import type { WrittenFiles } from './write-files';
 
 /** Where the results are, how many sheets are to print, and what an earlier run left there. */
 export function writtenReport(
-  { folder, names, leftovers, dropped }: WrittenFiles,
+  { folder, names, leftovers, dropped, outdated }: WrittenFiles,
   printed: readonly PrintFile[],
 ): string {
   const drawings = names.filter((name) => name.startsWith('size-')).length;
@@ -18,7 +18,24 @@ export function writtenReport(
           `Left there by an earlier run, not part of this one: ${leftovers.join(', ')}`,
           2,
         );
-  return wrappedParagraph(list, 2) + droppedReport(dropped) + sheetsReport(printed) + stale;
+  return (
+    wrappedParagraph(list, 2) +
+    droppedReport(dropped) +
+    sheetsReport(printed) +
+    stale +
+    outdatedReport(outdated)
+  );
+}
+
+/** The files of other commands that are not of the skirt that was written beside them. */
+export function outdatedReport(outdated: readonly string[]): string {
+  if (outdated.length === 0) return '';
+  const [they, them] = outdated.length === 1 ? ['shows', 'it'] : ['show', 'them'];
+  return wrappedParagraph(
+    `Do not cut from ${outdated.join(', ')}: ${outdated.length === 1 ? 'it' : 'they'} ${they} another skirt, of other settings or ` +
+      `another chart. Make ${them} again, or take another folder by --out.`,
+    2,
+  );
 }
 
 /** Each file in a line of its own, with its folder. */

@@ -1,6 +1,7 @@
 /** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
 import type { GradeResult } from '../jobs/grade-result';
 import type { SizeTable } from '../print/size-table';
+import { showLength } from '../units';
 import { verdictOf } from '../verdict/verdict';
 import { countWords, decisionLines, verdictLine } from '../verdict/words';
 import { printTables } from './print-tables';
@@ -27,6 +28,7 @@ export function reportFile(
     [
       `${verdictLine(verdict)}  `,
       `${sizes}: ${plain(labels.join(', '))}; base ${plain(range.base)}.  `,
+      `${plain(madeFrom(result))}  `,
       `${countWords(verdict)}, in findings.csv.`,
     ].join('\n'),
     ...(decisions.length === 0
@@ -40,6 +42,23 @@ export function reportFile(
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
   ];
   return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
+}
+
+/** The style with all that is set in it, or the pattern that was given; how the rules were written. */
+function madeFrom({ pattern, range, display }: GradeResult): string {
+  const { draft, stackPoint, roundingStep } = range;
+  const rules = [
+    ...(stackPoint === '' ? [] : [`stacked on ${stackPoint}`]),
+    roundingStep === undefined
+      ? 'rules exact'
+      : `rules rounded to ${showLength(roundingStep, display)}`,
+  ].join(', ');
+  if (draft === undefined) return `Pattern ${pattern.file}; ${rules}.`;
+  const set = draft.parameters
+    .filter(({ origin }) => origin === 'setting')
+    .map(({ definition, text }) => `${definition.name} = ${text}`);
+  const settings = set.length === 0 ? 'nothing set' : `set: ${set.join(', ')}`;
+  return `Style ${draft.style.name}, ${settings}; ${rules}.`;
 }
 
 /** For a customer whose waist is in another size than her hip. */

@@ -31,7 +31,8 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     exists: (path) => path in files,
     readText: (path) => files[path] ?? '',
     earlier: () => new Map(),
-    write: (folder) => Promise.resolve({ folder, names: [], leftovers: [], dropped: [] }),
+    write: (folder) =>
+      Promise.resolve({ folder, names: [], leftovers: [], outdated: [], dropped: [] }),
     color: false,
     progress: () => undefined,
   });

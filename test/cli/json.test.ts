@@ -34,6 +34,7 @@ const BASE = ['--base', '40', '--style', 'pencil'];
 const GRADED = [
   ...['title', 'chart', 'style', 'base', 'sizes', 'unit', 'verdict', 'finished', 'seams'],
   ...['findings', 'folder', 'files', 'gone_with_earlier_run', 'left_by_earlier_run'],
+  'of_another_skirt',
 ];
 
 /** Each call with the fields of its result: they may become more, and none may go. */

@@ -110,6 +110,58 @@ describe('what is no file', () => {
   });
 });
 
+describe('a print of other settings', () => {
+  const OTHER = 'Do not cut from print-a4.pdf: it shows another skirt';
+  const print = (...more: readonly string[]) =>
+    place.run('print', 'chart.csv', '--base', '10', '--out', 'cut', '--booklet', 'none', ...more);
+
+  it('stays, and is named by all that is written beside it until it is made again', async () => {
+    expect((await print()).stdout).not.toContain('Do not cut');
+    expect((await grade('cut')).stdout).not.toContain('Do not cut');
+    // Where sizes are stacked, and which unit is shown, changes no paper.
+    expect((await grade('cut', '--stack', 'side_hip', '--unit', 'cm')).stdout).not.toContain(
+      'Do not cut',
+    );
+    for (const other of [
+      ['--style', 'pencil'],
+      ['--set', 'hem_allowance=1 1/8 in'],
+      ['--round', '1/4in'],
+    ]) {
+      const { status, stdout } = await grade('cut', ...other);
+      expect(status).not.toBe(2);
+      expect(stdout.replace(/\s+/gu, ' ')).toContain(OTHER);
+    }
+    const quiet = await grade('cut', '--style', 'pencil', '--quiet');
+    expect(quiet.stderr).toContain('Do not cut');
+    expect(quiet.stdout).not.toContain('Do not cut');
+    const told = await grade('cut', '--style', 'pencil', '--json');
+    expect(JSON.parse(told.stdout)).toMatchObject({
+      result: { of_another_skirt: ['print-a4.pdf'] },
+    });
+    expect((await print()).stdout).toContain('Do not cut from drawing.svg');
+    expect((await print('--style', 'pencil')).stdout).not.toContain('Do not cut');
+    expect(readFileSync(at('cut/report.md'), 'utf8')).toContain(
+      'Style pencil, nothing set; stacked on center\\_waist, rules exact.',
+    );
+  });
+
+  it('of another chart of the same name is named too', async () => {
+    place.write('changing.csv', CHART);
+    const changing = (what: string) =>
+      place.run(what, 'changing.csv', '--base', '10', '--out', 'changed', '--quiet');
+    await changing('print');
+    place.write('changing.csv', CHART.replace('26', '26 1/2'));
+    expect((await changing('grade')).stderr).toContain('Do not cut');
+  });
+
+  it('of which the report tells what is set', async () => {
+    await grade('told', '--set', 'hem_taper=1 1/2 in', '--round', '1/16in');
+    expect(readFileSync(at('told/report.md'), 'utf8')).toContain(
+      'Style shared-pencil, set: hem\\_taper = 1 1/2 in; stacked on center\\_waist, rules rounded to',
+    );
+  });
+});
+
 describe('a file that somebody changed', () => {
   it('is not replaced without --replace', async () => {
     const exercise = ['exercise', '--seed', '7', '--out', 'exercise'];
