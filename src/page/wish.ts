@@ -56,7 +56,8 @@ export interface Refused {
 
 /** An answer: what was asked for, or why not. */
 export type Answer<Kind extends Wish['kind'] = Wish['kind']> =
-  { readonly told: Told[Kind] } | { readonly refused: Refused };
+  | { readonly told: Told[Kind] }
+  | { readonly refused: Refused };
 
 /** An edge by the places of its points in `points`: two of a line, four of a curve, three of a dart. */
 export interface EdgeView {

@@ -44,7 +44,8 @@ export interface Room {
 export function roomIn(nested: NestedPiece): Room {
   const taken: Box[] = [];
   const putTogether = ([first, ...rest]: readonly SketchChoices[]):
-    readonly Group[] | undefined => {
+    | readonly Group[]
+    | undefined => {
     if (first === undefined) return [];
     for (const sketch of first.choices) {
       const width = widthOf(sketch) + 2 * CLEARANCE;

@@ -39,7 +39,7 @@ export function growth(run: Run, folder: string, isShort: boolean): void {
     return (isShort ? steps.slice(0, -1) : steps).map((count) => {
       const title = `${name}: ${count.toLocaleString('en-US')}`;
       const times = count / (last?.count ?? count);
-      const expected = last && last.own * times ** Math.max(1, last.power);
+      const expected = last === undefined ? undefined : last.own * times ** Math.max(1, last.power);
       if (expected !== undefined && expected > LONGEST)
         return [title, `not run: ${(expected / 1000).toFixed(0)} s expected`];
       const inputs = join(folder, `growth-${s}-${count}`);

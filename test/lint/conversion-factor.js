@@ -17,7 +17,7 @@ function isFactor(value) {
   return FACTORS.some((factor) => Math.abs(value / factor - 1) < AS_TYPED);
 }
 
-/** @type {import('eslint').Rule.RuleModule} */
+/** @type {import('./rule.js').Rule} */
 export const conversionFactor = {
   meta: {
     type: 'problem',

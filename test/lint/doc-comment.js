@@ -3,7 +3,7 @@
  *
  * @typedef {object} Statement what is used of a statement, be it of JavaScript or of TypeScript
  * @property {string} type
- * @property {import('eslint').AST.SourceLocation} loc
+ * @property {import('./rule.js').Location} loc
  * @property {{ readonly name?: string } | null} [id]
  * @property {readonly { readonly id: { readonly name?: string } }[]} [declarations]
  * @property {unknown} [source]
@@ -31,7 +31,7 @@ function namesOf({ id, declarations }) {
   return (declarations ?? [{ id: id ?? {} }]).map((one) => one.id.name ?? 'this');
 }
 
-/** @type {import('eslint').Rule.RuleModule} */
+/** @type {import('./rule.js').Rule} */
 export const docComment = {
   meta: {
     type: 'suggestion',

@@ -1,40 +1,110 @@
 /** Each guard sees what is planted, and lets pass what is right. */
-import { existsSync, readFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import type { Rule } from 'eslint';
-import { ESLint, Linter } from 'eslint';
-import ts from 'typescript';
-import tseslint from 'typescript-eslint';
-import { describe, expect, it } from 'vitest';
-import { conversionFactor } from './conversion-factor.js';
-import { docComment } from './doc-comment.js';
-import { importOrder } from './import-order.js';
+import { execFileSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync } from 'node:fs';
+import { rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import guards from './guards.js';
 import { ROOMS, roomOf } from './rooms.js';
-import { sourceFiles } from './sources';
-import { tolerance } from './tolerance.js';
-import { types } from './types.js';
 
-/** The ids of what a rule says of a text that stands at a path below src. */
-function said(rule: Rule.RuleModule, file: string, text: string) {
-  const linter = new Linter({ cwd: resolve('.') });
-  const messages = linter.verify(
-    text,
-    {
-      files: ['**/*.ts'],
-      languageOptions: { parser: tseslint.parser },
-      plugins: { house: { rules: { rule } } },
-      rules: { 'house/rule': 'error' },
-    },
-    resolve('src', file),
-  );
-  for (const { fatal, message } of messages) expect(fatal, message).not.toBe(true);
-  return messages.map(({ messageId }) => messageId);
+type Guard = keyof typeof guards.rules;
+
+/** What the linter says of a file. */
+interface Fault {
+  readonly filename: string;
+  readonly code: string;
+  readonly message: string;
+  readonly labels: readonly { readonly span: { readonly line: number } }[];
+}
+
+/** What the linter says of all that stands below a folder of that name, planted or not. */
+function faultsIn(cwd: string, folder: string): readonly Fault[] {
+  const said = linter(cwd, '-f', 'json', folder);
+  return (JSON.parse(said) as { readonly diagnostics: readonly Fault[] }).diagnostics;
+}
+
+/** What the linter says from its command line. */
+function linter(cwd: string, ...args: readonly string[]): string {
+  const bin = resolve('node_modules/oxlint/bin/oxlint');
+  try {
+    return execFileSync(process.execPath, [bin, ...args], { cwd, encoding: 'utf8' });
+  } catch (error) {
+    // Exit code 1 where it found something.
+    return (error as { readonly stdout: string }).stdout;
+  }
+}
+
+/** Paths of all files of code below src, without `src/`: `grade/stack.ts`. */
+function sourceFiles(): readonly string[] {
+  return readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/u.test(name))
+    .map((name) => name.replaceAll('\\', '/'))
+    .sort();
+}
+
+/** A place where files are planted, with what the linter needs. */
+function seedbed(): string {
+  const place = mkdtempSync(join(tmpdir(), 'planted-'));
+  for (const file of ['.oxlintrc.json', 'tsconfig.json', 'package.json'])
+    cpSync(file, join(place, file));
+  cpSync('test/lint', join(place, 'test/lint'), { recursive: true });
+  symlinkSync(resolve('node_modules'), join(place, 'node_modules'), 'junction');
+  return place;
+}
+
+/** Writes a file and the folders that it stands in. */
+function plant(path: string, text: string): void {
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+}
+
+/** The file and the text of every case, each in a src of its own, beside the guard that looks at it. */
+const cases: { readonly guard: Guard; readonly file: string; readonly text: string }[] = [];
+const found: string[][] = [];
+
+beforeAll(() => {
+  const place = seedbed();
+  try {
+    const overrides = Object.keys(guards.rules).map((guard) => ({
+      files: [`${guard}/**`],
+      rules: { [`house/${guard}`]: 'error' },
+    }));
+    const jsPlugins = ['./test/lint/guards.js'];
+    const config = { plugins: [], categories: { correctness: 'off' }, jsPlugins, overrides };
+    writeFileSync(join(place, '.oxlintrc.json'), JSON.stringify(config));
+    for (const [at, { guard, file, text }] of cases.entries()) {
+      found[at] = [];
+      plant(join(place, guard, String(at), 'src', file), text);
+    }
+    for (const { filename, code, message } of faultsIn(place, '.')) {
+      const [guard = '', at = ''] = filename.replaceAll('\\', '/').split('/');
+      const messages = guards.rules[guard as Guard].meta?.messages ?? {};
+      const kind = Object.keys(messages).find((name) => {
+        const words = (messages[name] ?? '').split(/\{\{ \w+ \}\}/u);
+        return words.every((part) => message.includes(part));
+      });
+      found[Number(at)]?.push(kind ?? `${code}: ${message}`);
+    }
+  } finally {
+    rmSync(place, { recursive: true, force: true });
+  }
+});
+
+/** A test that a guard finds faults of these kinds, and no others, in a text at a path below src. */
+function finds(guard: Guard, file: string, text: string, kinds: readonly string[]): void {
+  const at = cases.push({ guard, file, text }) - 1;
+  it(`${kinds.join(', ') || 'nothing'} in ${file}: ${text}`, () => {
+    expect(found[at]).toEqual(kinds);
+  });
 }
 
 describe('the order of rooms', () => {
-  const order = (file: string, text: string) => said(importOrder, file, text);
+  const order = (file: string, text: string, ...kinds: string[]) => {
+    finds('import-order', file, text, kinds);
+  };
 
-  it.each([
+  describe.each([
     ['a value', "import { a } from '../grade/stack';"],
     ['a type', "import type { A } from '../grade/stack';"],
     ['what is passed on', "export { a } from '../grade/stack';"],
@@ -43,11 +113,11 @@ describe('the order of rooms', () => {
     ['a type in place', "type A = import('../grade/stack').A;"],
     ['the loose file behind', "import { a } from '../index';"],
   ])('forbids %s from a room behind', (_, text) => {
-    expect(order('chart/planted.ts', text)).toEqual(['against']);
-    expect(order('cli/planted.ts', text)).toEqual([]);
+    order('chart/planted.ts', text, 'against');
+    order('cli/planted.ts', text);
   });
 
-  it('allows the own room, those before, packages and published tables', () => {
+  describe('allows the own room, those before, packages and published tables', () => {
     const text = [
       "import { a } from './stack';",
       "import { b } from '../given/pattern';",
@@ -55,25 +125,21 @@ describe('the order of rooms', () => {
       "import { d } from 'mathjs';",
       "import e from '../../size-charts/standards/a.csv';",
     ].join('\n');
-    expect(order('grade/planted.ts', text)).toEqual([]);
+    order('grade/planted.ts', text);
   });
 
-  it('holds between the rooms of a room', () => {
-    expect(order('study/mark/planted.ts', "import { a } from '../infer/board';")).toEqual([
-      'against',
-    ]);
-    expect(order('study/infer/planted.ts', "import { a } from '../mark/slip';")).toEqual([]);
-    expect(order('study/infer/planted.ts', "import { a } from '../../cli/io';")).toEqual([
-      'against',
-    ]);
+  describe('holds between the rooms of a room', () => {
+    order('study/mark/planted.ts', "import { a } from '../infer/board';", 'against');
+    order('study/infer/planted.ts', "import { a } from '../mark/slip';");
+    order('study/infer/planted.ts', "import { a } from '../../cli/io';", 'against');
   });
 
-  it('forbids files and folders that are no room, and what is outside', () => {
-    expect(order('drawer.ts', '')).toEqual(['roomless']);
-    expect(order('drawer/planted.ts', '')).toEqual(['roomless']);
-    expect(order('cli/planted.ts', "import { a } from '../drawer/a';")).toEqual(['roomless']);
-    expect(order('cli/planted.ts', "import { a } from '../../test/skirts';")).toEqual(['outside']);
-    expect(order('words.d.ts', '')).toEqual([]);
+  describe('forbids files and folders that are no room, and what is outside', () => {
+    order('drawer.ts', '', 'roomless');
+    order('drawer/planted.ts', '', 'roomless');
+    order('cli/planted.ts', "import { a } from '../drawer/a';", 'roomless');
+    order('cli/planted.ts', "import { a } from '../../test/skirts';", 'outside');
+    order('words.d.ts', '');
   });
 
   it('is the order of the table in DEVELOPERS.md', () => {
@@ -95,10 +161,12 @@ describe('the order of rooms', () => {
 });
 
 describe('conversion factors', () => {
-  const factors = (text: string, file = 'grade/planted.ts') => said(conversionFactor, file, text);
+  const factors = (text: string, kinds: string[], file = 'grade/planted.ts') => {
+    finds('conversion-factor', file, text, kinds);
+  };
 
   // 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 36 in (agreement of 1959); a point of type is 1/72 in here.
-  it.each([
+  describe.each([
     '25.4',
     '2.54',
     '254',
@@ -118,22 +186,24 @@ describe('conversion factors', () => {
     'x / 72',
     '72 * x',
   ])('%s stands in units.ts alone', (number) => {
-    expect(factors(`const a = ${number};`)).toEqual(['factor']);
-    expect(factors(`const a = ${number};`, 'units.ts')).toEqual([]);
+    factors(`const a = ${number};`, ['factor']);
+    factors(`const a = ${number};`, [], 'units.ts');
   });
 
-  it.each(['25', '72', '[72, 36]', "'25.4'", '`x / 72`', '0.72', '25.5', '12.7', '// 25.4'])(
+  describe.each(['25', '72', '[72, 36]', "'25.4'", '`x / 72`', '0.72', '25.5', '12.7', '// 25.4'])(
     '%s is none',
     (text) => {
-      expect(factors(`const a = \n${text}\n;`.replace(/\n(\/\/.*)\n/u, '1; $1\n'))).toEqual([]);
+      factors(`const a = \n${text}\n;`.replace(/\n(\/\/.*)\n/u, '1; $1\n'), []);
     },
   );
 });
 
 describe('doc comments', () => {
-  const comments = (text: string) => said(docComment, 'grade/planted.ts', text);
+  const comments = (text: string, ...kinds: string[]) => {
+    finds('doc-comment', 'grade/planted.ts', text, kinds);
+  };
 
-  it.each([
+  describe.each([
     'export function sideSeam(): void {}',
     'export async function sideSeam() {}',
     'export const sideSeam = 1;',
@@ -145,31 +215,31 @@ describe('doc comments', () => {
     'const sideSeam = 1;\nexport { sideSeam };',
     'interface SideSeam {}\nexport type { SideSeam };',
   ])('are missed above %s', (text) => {
-    expect(comments(text)).toEqual(['missing']);
-    expect(comments(`/** Where front and back meet. */\n${text}`)).toEqual([]);
-    expect(comments(`// Where front and back meet.\n${text}`)).toEqual(['missing']);
-    expect(comments(`/* Where front and back meet. */\n${text}`)).toEqual(['missing']);
-    expect(comments(`/** The side seam. */\n${text}`)).toEqual(['empty']);
-    expect(comments(`/** */\n${text}`)).toEqual(['empty']);
+    comments(text, 'missing');
+    comments(`/** Where front and back meet. */\n${text}`);
+    comments(`// Where front and back meet.\n${text}`, 'missing');
+    comments(`/* Where front and back meet. */\n${text}`, 'missing');
+    comments(`/** The side seam. */\n${text}`, 'empty');
+    comments(`/** */\n${text}`, 'empty');
   });
 
-  it('are not those of the file, nor of what stands above', () => {
-    expect(comments('/** Of the file. */\n\nexport const a = 1;')).toEqual(['missing']);
-    expect(comments('/** Of the file, and of this. */\nexport const a = 1;')).toEqual([]);
-    expect(comments('/** A first one. */\nexport const a = 1;\nexport const b = 1;')).toEqual([
-      'missing',
-    ]);
+  describe('are not those of the file, nor of what stands above', () => {
+    comments('/** Of the file. */\n\nexport const a = 1;', 'missing');
+    comments('/** Of the file, and of this. */\nexport const a = 1;');
+    comments('/** A first one. */\nexport const a = 1;\nexport const b = 1;', 'missing');
   });
 
-  it('are not asked for where nothing is exported, or only passed on', () => {
-    expect(comments("const a = 1;\nexport { b } from './b';\nexport * from './c';")).toEqual([]);
+  describe('are not asked for where nothing is exported, or only passed on', () => {
+    comments("const a = 1;\nexport { b } from './b';\nexport * from './c';");
   });
 });
 
 describe('tolerances', () => {
-  const bounds = (text: string, file = 'grade/planted.ts') => said(tolerance, file, text);
+  const bounds = (text: string, kinds: string[], file = 'grade/planted.ts') => {
+    finds('tolerance', file, text, kinds);
+  };
 
-  it.each([
+  describe.each([
     ['a literal beside what is compared', 'const is = a < 0.05;'],
     ['a literal in front of it', 'const is = 1e-9 >= a;'],
     ['a negative one', 'const is = a > -0.05;'],
@@ -182,11 +252,11 @@ describe('tolerances', () => {
     ['what is nearly nothing, for others', 'export const NEAR = 1e-6;'],
     ['what is nearly nothing, wherever it stands', 'const b = Math.ceil(a - 1e-9);'],
   ])('stand in tolerance.ts: %s', (_, text) => {
-    expect(bounds(text)).toEqual(['bound']);
-    expect(bounds(text, 'tolerance.ts')).toEqual([]);
+    bounds(text, ['bound']);
+    bounds(text, [], 'tolerance.ts');
   });
 
-  it.each([
+  describe.each([
     ['a whole number', 'const is = a < 2 && b > 1e9;'],
     ['the middle between 0 and 1', 'const is = a < 0.5;'],
     ['a share that nothing is held against', 'const SHARE = 0.05;\nconst b = SHARE * a;'],
@@ -196,75 +266,75 @@ describe('tolerances', () => {
       '/** Share. No tolerance: a majority. */\nexport const MOST = 0.5;\nconst is = a > MOST;',
     ],
   ])('are not %s', (_, text) => {
-    expect(bounds(text)).toEqual([]);
+    bounds(text, []);
   });
 });
 
-describe('types', () => {
-  /** The texts of the faults that the rule finds in a file of a program of one file. */
-  const faults = (text: string, options: ts.CompilerOptions = {}) => {
-    const file = resolve('src', 'planted.ts');
-    const host = ts.createCompilerHost({});
-    const read = host.getSourceFile.bind(host);
-    host.getSourceFile = (name, version) =>
-      name === file ? ts.createSourceFile(name, text, version, true) : read(name, version);
-    const strict = { strict: true, types: [], target: ts.ScriptTarget.ES2023, ...options };
-    const programs = [ts.createProgram([file], strict, host)];
-    const messages = new Linter({ cwd: resolve('.') }).verify(
-      text,
-      {
-        files: ['**/*.ts'],
-        languageOptions: { parser: tseslint.parser, parserOptions: { programs } },
-        plugins: { house: { rules: { types } } },
-        rules: { 'house/types': 'error' },
-      },
-      file,
-    );
-    return messages.map(({ message, line, column }) => `${line}:${column} ${message}`);
+describe('options', () => {
+  const options = (text: string, kinds: string[], file = 'grade/planted.ts') => {
+    finds('option-words', file, text, kinds);
   };
 
-  it('are those of the compiler, where it finds the fault', () => {
-    expect(faults("export const a: string = 'b';")).toEqual([]);
-    expect(faults("export const a = 1;\nexport const b: number = 'c';")).toEqual([
-      "2:14 TS2322: Type 'string' is not assignable to type 'number'.",
-    ]);
-    expect(faults("import { a } from './nowhere';\na();")).toEqual([
-      expect.stringContaining('TS2307'),
-    ]);
-  });
+  describe.each(["'--base'", '"--base"', '`--base`', '`${1} --base`', '`${1} --base ${2}`'])(
+    'stand in no text of the library: %s',
+    (text) => {
+      options(`const a = ${text};`, ['option']);
+      options(`const a = ${text};`, [], 'cli/planted.ts');
+    },
+  );
 
-  it('tell of settings that contradict each other, too', () => {
-    expect(faults('export const a = 1;', { emitDeclarationOnly: true })).toEqual([
-      expect.stringContaining('TS5069'),
-    ]);
-  });
-
-  it('are not passed over where no program has been built', () => {
-    expect(said(types, 'planted.ts', 'export const a = 1;')).toEqual(['unbuilt']);
+  describe('may stand in comments and paths', () => {
+    options("/** --base */ import '--base';", []);
   });
 });
 
-describe('the guards', () => {
-  it('watch every file of src', async () => {
-    const eslint = new ESLint();
-    for (const file of sourceFiles().filter((name) => !name.endsWith('.d.ts'))) {
-      const config = (await eslint.calculateConfigForFile(join('src', file))) as Linter.Config;
-      for (const rule of ['import-order', 'conversion-factor', 'doc-comment', 'tolerance'])
-        expect([config.rules?.[`house/${rule}`]].flat()[0], `${rule} of ${file}`).toBe(2);
-    }
+describe('the linter', () => {
+  it('is given every file of src', () => {
+    const given = linter(resolve('.'), '--debug=files').replaceAll('\\', '/').split('\n');
+    expect(sourceFiles().length).toBeGreaterThan(100);
+    for (const file of sourceFiles()) expect(given).toContain(`src/${file}`);
   });
 
-  it('watch the types of every file that the compiler is told of', async () => {
-    const { config } = ts.readConfigFile('tsconfig.json', (name) => readFileSync(name, 'utf8')) as {
-      config: unknown;
-    };
-    const eslint = new ESLint();
-    const { fileNames } = ts.parseJsonConfigFileContent(config, ts.sys, resolve('.'));
-    expect(fileNames.length).toBeGreaterThan(sourceFiles().length);
-    for (const file of fileNames) {
-      expect(await eslint.isPathIgnored(file), file).toBe(false);
-      const own = (await eslint.calculateConfigForFile(file)) as Linter.Config;
-      expect([own.rules?.['house/types']].flat()[0], file).toBe(2);
+  it('holds all guards, the compiler, and what may be named in which room', () => {
+    const place = seedbed();
+    try {
+      const title = '/** Where the page stands. */\nexport const TITLE = document.title;\n';
+      plant(join(place, 'src/page/app/title.tsx'), title);
+      plant(
+        join(place, 'src/cli/words.ts'),
+        "/** Of the base. */\nexport const OPTION = '--base';\n",
+      );
+      const lines = [
+        "import { OPTION } from '../cli/words';",
+        'export const inch = 25.4;',
+        '/** Whether a length is next to nothing. */',
+        'export const isNone = (length: number) => length < 0.05;',
+        '/** The option, and no number. */',
+        "export const NUMBER: number = OPTION + '--chart';",
+        'void Promise.resolve(1).then((one) => {',
+        '  one;',
+        '});',
+        'Promise.resolve(2);',
+        title,
+      ];
+      plant(join(place, 'src/grade/planted.ts'), lines.join('\n'));
+      const faults = faultsIn(place, 'src').map(({ filename, code, labels }) => {
+        expect(filename.replaceAll('\\', '/')).toBe('src/grade/planted.ts');
+        return `${labels[0]?.span.line ?? 0} ${code}`;
+      });
+      expect(faults.sort()).toEqual([
+        '1 house(import-order)',
+        '10 typescript(no-floating-promises)',
+        '12 eslint(no-restricted-globals)',
+        '2 house(conversion-factor)',
+        '2 house(doc-comment)',
+        '4 house(tolerance)',
+        '6 house(option-words)',
+        '6 typescript(TS2322)',
+        '8 eslint(no-unused-expressions)',
+      ]);
+    } finally {
+      rmSync(place, { recursive: true, force: true });
     }
   });
 });

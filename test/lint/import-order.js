@@ -3,7 +3,7 @@ import { posix } from 'node:path';
 import { ROOMS, roomOf } from './rooms.js';
 import { sourcePath } from './source-path.js';
 
-/** @type {import('eslint').Rule.RuleModule} */
+/** @type {import('./rule.js').Rule} */
 export const importOrder = {
   meta: {
     type: 'problem',
@@ -21,7 +21,7 @@ export const importOrder = {
 
     /** @param {{ readonly source?: unknown }} statement */
     const check = ({ source }) => {
-      const node = /** @type {import('eslint').Rule.Node | null | undefined} */ (source);
+      const node = /** @type {import('./rule.js').Node | null | undefined} */ (source);
       if (node?.type !== 'Literal' || typeof node.value !== 'string') return;
       if (!node.value.startsWith('.')) return;
       const target = posix.join(posix.dirname(file), node.value);

@@ -17,7 +17,7 @@ import { sourcePath } from './source-path.js';
  * @typedef {object} Constant what is used of the declaration of one
  * @property {Expression} id
  * @property {Expression} init
- * @property {import('eslint').Rule.Node} parent
+ * @property {import('./rule.js').Node} parent
  */
 
 /** @type {Readonly<Record<string, (a: number, b: number) => number>>} */
@@ -69,7 +69,7 @@ function isNearlyNothing(value) {
   return isFraction(value) && Math.abs(value ?? 0) < NEARLY_NOTHING;
 }
 
-/** @type {import('eslint').Rule.RuleModule} */
+/** @type {import('./rule.js').Rule} */
 export const tolerance = {
   meta: {
     type: 'problem',
@@ -121,7 +121,7 @@ export const tolerance = {
           else bounds.delete(constant.init);
         }
         for (const bound of bounds) {
-          const node = /** @type {import('eslint').Rule.Node} */ (bound);
+          const node = /** @type {import('./rule.js').Node} */ (bound);
           const what = context.sourceCode.getText(node);
           context.report({ node, messageId: 'bound', data: { what } });
         }

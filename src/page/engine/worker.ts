@@ -10,7 +10,8 @@ export interface Asking {
 
 /** An answer to the wish of that number, or the words of a fault of the engine. */
 export type Answering = { readonly number: number } & (
-  { readonly answer: Answer } | { readonly fault: string }
+  | { readonly answer: Answer }
+  | { readonly fault: string }
 );
 
 /** What this file needs of the worker that it runs in. */
