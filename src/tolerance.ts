@@ -84,9 +84,11 @@ export const GRID_GAIN = 1e-6;
 /** mm per mm. A sum of lengths that follows a level of the grid by less is not mended by it. */
 export const SUM_FOLLOWS = 1e-3;
 
-/** mm. A dart narrower than this is not worth sewing (common practice, no source). */
-export const DART_INTAKE_LEAST = 10;
-/** mm. A dart wider than this stands off at its tip; split it (common practice, no source). */
+/** mm. A dart narrower than 1 cm, or where inches are used 3/8 in, is not worth sewing (common practice,
+ * no source); the narrower of the two. */
+export const DART_INTAKE_LEAST = 9.525;
+/** mm. A dart wider than this stands off at its tip; split it (common practice, no source). Styles that
+ * choose the number of darts have a limit of their own, which goes first. */
 export const DART_INTAKE_MOST = 35;
 
 /** share of the step. A chart's hip growth may differ this much from a published table's for the

@@ -14,14 +14,14 @@ import type { Finding } from './finding';
 export function checkDartNumber(range: GradedPattern, display: LengthDisplay): Finding[] {
   const panels = panelsOf(range.sizes[0]?.pieces ?? []);
   return panels.flatMap(({ plan }) =>
-    stretches(range.sizes, (size) => wanted(size, plan)).flatMap((sizes) =>
+    stretches(range.sizes, (size) => dartsWanted(size, plan)).flatMap((sizes) =>
       findingOf(range, sizes, plan, display),
     ),
   );
 }
 
-/** Darts this size would have if it were alone. */
-function wanted({ parameters }: SizedPattern, plan: PiecePlan): number {
+/** Darts that this size would have in a panel if it were alone. */
+export function dartsWanted({ parameters }: SizedPattern, plan: PiecePlan): number {
   const given = plan.darts.length;
   const intake = parameters.get(`${plan.name}_intake`) ?? NaN;
   const limit = parameters.get(`${plan.name}_dart_limit`) ?? NaN;
@@ -58,7 +58,7 @@ function findingOf(
 ): Finding[] {
   const [first, last] = [sizes[0], sizes.at(-1)];
   const given = plan.darts.length;
-  if (first === undefined || last === undefined || wanted(first, plan) === given) return [];
+  if (first === undefined || last === undefined || dartsWanted(first, plan) === given) return [];
   const before = range.sizes[range.sizes.indexOf(first) - 1];
   const after = range.sizes[range.sizes.indexOf(last) + 1];
   const breaks = [
@@ -82,14 +82,16 @@ function findingOf(
       source: 'common practice, no source: a dart too wide is split, one too narrow left out',
       message:
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
-        `rather have ${wanted(first, plan)} than ${given} in the half ${plan.name}: ` +
+        `rather have ${dartsWanted(first, plan)} than ${given} in the half ${plan.name}: ` +
         (breaks.length === 0 || range.blend !== undefined
-          ? setting(plan, wanted(first, plan))
+          ? dartSetting(plan, dartsWanted(first, plan))
           : `break the range ${breaks.join(' and ')}`),
       facts: {
-        darts: NUMBERS[wanted(first, plan)] ?? `${wanted(first, plan)} darts`,
-        setting: setting(plan, wanted(first, plan)),
-        ...(isSettable(wanted(first, plan)) ? { number: String(wanted(first, plan)) } : {}),
+        darts: NUMBERS[dartsWanted(first, plan)] ?? `${dartsWanted(first, plan)} darts`,
+        setting: dartSetting(plan, dartsWanted(first, plan)),
+        ...(isSettable(dartsWanted(first, plan))
+          ? { number: String(dartsWanted(first, plan)) }
+          : {}),
         ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
       },
     },
@@ -97,7 +99,7 @@ function findingOf(
 }
 
 /** A panel is drawn with one dart or two; where it wants none or three, its intake is what can be set. */
-function setting({ name }: PiecePlan, darts: number): string {
+export function dartSetting({ name }: PiecePlan, darts: number): string {
   if (darts === 0)
     return `set ${name}_intake to 1 cm (3/8 in) or more, and the side takes in less for it`;
   return isSettable(darts)

@@ -3,14 +3,20 @@ import type { Point } from '../geometry/point';
 import { distance, subtract } from '../geometry/point';
 import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
+import type { PiecePlan } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { DART_INTAKE_LEAST, DART_INTAKE_MOST, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
+import { DEFAULT_STYLE } from '../draft/default-style';
+import { dartSetting, dartsWanted } from './dart-number';
 import type { Finding } from './finding';
 import { OWN_RULE } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
+/** The limits as the trade says them in either unit. */
+const LEAST = '1 cm (3/8 in)';
+const MOST = '3.5 cm (1 3/8 in)';
 
 /**
  * Findings for what is wrong with the darts of a panel, or one that all is well: darts that touch and
@@ -24,13 +30,16 @@ export function checkDarts(range: GradedPattern, display: LengthDisplay): Findin
         ...checkSpacing(size, piece),
         ...checkTips(size, piece, display),
       ];
-      return found.length > 0 || piece.plan.darts.length === 0 ? found : [allWell(size, piece)];
+      const isNumberTold = dartsWanted(size, piece.plan) !== piece.plan.darts.length;
+      return found.length > 0 || piece.plan.darts.length === 0 || isNumberTold
+        ? found
+        : [allWell(size, piece)];
     }),
   );
 }
 
 type Partial = Pick<Finding, 'severity' | 'check' | 'subject' | 'source' | 'message'> &
-  Pick<Finding, 'measured' | 'expected' | 'tolerance'>;
+  Pick<Finding, 'measured' | 'expected' | 'tolerance' | 'facts'>;
 
 function finding(size: SizedPattern, piece: Piece, rest: Partial): Finding {
   return { size: size.label, piece: piece.plan.name, quantity: 'length', ...rest };
@@ -46,28 +55,47 @@ function allWell(size: SizedPattern, piece: Piece): Finding {
   });
 }
 
+/** A panel that would rather have another number of darts is told of by that number alone. */
 function checkIntakes(size: SizedPattern, piece: Piece, display: LengthDisplay): Finding[] {
-  return piece.plan.darts.flatMap(({ name, from, to }) => {
+  const { plan } = piece;
+  if (dartsWanted(size, plan) !== plan.darts.length) return [];
+  const limit = size.parameters.get(`${plan.name}_dart_limit`) ?? DART_INTAKE_MOST;
+  return plan.darts.flatMap(({ name, from, to }) => {
     const measured = distance(pointOf(piece, from), pointOf(piece, to));
     const narrow = measured < DART_INTAKE_LEAST - SAME_PLACE;
-    if (!narrow && measured <= DART_INTAKE_MOST + SAME_PLACE) return [];
-    const expected = narrow ? DART_INTAKE_LEAST : DART_INTAKE_MOST;
+    if (!narrow && measured <= limit + SAME_PLACE) return [];
     return [
       finding(size, piece, {
         severity: 'warning',
         check: 'dart-intake',
         subject: name,
         measured,
-        expected,
+        expected: narrow ? DART_INTAKE_LEAST : limit,
         source: COMMON_PRACTICE,
         message:
           `the dart takes in ${showLength(measured, display)}; ` +
           (narrow
-            ? `under ${showLength(expected, display)} it is not worth sewing, leave it out`
-            : `over ${showLength(expected, display)} it stands off at the tip, split it in two`),
+            ? `under ${LEAST} it is not worth sewing, leave it out`
+            : `over ${showLength(limit, display)} it stands off at the tip, split it in two`),
+        facts: { setting: intakeSetting(size, plan, narrow) },
       }),
     ];
   });
+}
+
+/** What can be set about a dart too narrow or too wide, by what the size has parameters for. */
+function intakeSetting({ parameters }: SizedPattern, plan: PiecePlan, narrow: boolean): string {
+  const { name, darts } = plan;
+  if (parameters.has(`${name}_dart_limit`))
+    return dartSetting(plan, darts.length + (narrow ? -1 : 1));
+  const intake = `${name}_dart_intake`;
+  if (!parameters.has(intake))
+    return narrow
+      ? 'leave it out and take its width in at the side'
+      : 'split it in two, or take part of its width in at the side';
+  return narrow
+    ? `set ${intake} to ${LEAST} or more`
+    : `set ${intake} to ${MOST} or less, or take a style that splits it, such as ${DEFAULT_STYLE}`;
 }
 
 /** Along the waist edge each dart must begin after the corner or dart before it has ended. */

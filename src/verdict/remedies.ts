@@ -145,9 +145,7 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
     each: 'piece',
   },
   'dart-intake': {
-    act: [
-      'the {subjects} of the {pieces} takes in {measured}: leave a narrow dart out, split a wide one',
-    ],
+    act: ['a dart of the {pieces} takes in {measured}: {setting}'],
     each: 'piece',
   },
   darts: { act: [RECORD] },

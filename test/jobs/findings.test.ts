@@ -15,6 +15,8 @@ function found(check: string, request: Partial<GradeRequest> = {}): readonly Fin
   return findings.filter((finding) => finding.check === check);
 }
 
+const METRIC = chartText('cm', { waist_girth: [62, 66], hip_girth: [92, 96] }, ['S', 'L']);
+
 const inInches = (mm: number | undefined) => (mm ?? NaN) / 25.4;
 
 describe('darts', () => {
@@ -25,9 +27,9 @@ describe('darts', () => {
     ]);
   });
 
-  // Under 1 cm or over 3.5 cm: common practice, no source.
+  // Under 1 cm (3/8 in) or over 3.5 cm (1 3/8 in): common practice, no source.
   it.each([
-    ['9.9 mm', 9.9, 10],
+    ['9.5 mm', 9.5, 9.525],
     ['35.1 mm', 35.1, 35],
   ])('of %s are warned of in every size', (intake, measured, expected) => {
     const warned = found('dart-intake', { set: { front_dart_intake: intake } });
@@ -42,8 +44,25 @@ describe('darts', () => {
     }
   });
 
-  it.each(['1 cm', '3.5 cm'])('of %s are not', (front_dart_intake) => {
+  it.each(['1 cm', '3/8 in', '3.5 cm', '1 3/8 in'])('of %s are not', (front_dart_intake) => {
     expect(found('dart-intake', { set: { front_dart_intake } })).toEqual([]);
+  });
+
+  it('of a style with a limit of its own are held against that limit, and told once', () => {
+    const told = (set: Readonly<Record<string, string>>) =>
+      gradeChart({ chart: METRIC, base: 'S', style: 'shared-pencil', set }).findings.filter(
+        ({ check, severity }) => /^dart-(intake|number)$/u.test(check) && severity !== 'ok',
+      );
+    // Above 3.5 cm, and within the 4 cm that a single back dart may have by the style.
+    expect(told({ back_intake: '3.9 cm' })).toEqual([]);
+    expect(told({ back_darts: '1', back_intake: '4.5 cm' }).map(({ check }) => check)).toEqual([
+      'dart-number',
+    ]);
+    for (const { facts, expected } of told({ back_intake: '9 cm' }))
+      expect({ facts, expected }).toEqual({
+        facts: { setting: 'set a smaller back_intake, and the side takes in more for it' },
+        expected: 40,
+      });
   });
 
   it('that reach the hip line fail, and name the size', () => {
