@@ -1,4 +1,5 @@
 /** The lines of a chart as rows of measurements. */
+import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { cellError, readCell } from './chart-cell';
@@ -9,7 +10,9 @@ import { typedForDate } from '../table/date-cell';
 import { parseLength } from '../table/number-cell';
 import type { MeasurementRow } from './size-chart';
 import type { SizeLabel } from './size-labels';
-import { isBlank, tidyText } from '../table/tidy-text';
+import { remarksOtherUnit } from '../table/seeming';
+import { excerpt, isBlank, tidyText } from '../table/tidy-text';
+import { UNIT_WORDS } from '../units';
 import { recognizeMeasurement } from './vocabulary';
 
 /** A line of a table, the measurement it is, and the unit its label states, if any. */
@@ -51,7 +54,8 @@ const TWO_NUMBERS = /^\d+ ?[;:_] ?\d+$/u;
 
 /**
  * A line as a row of the chart, for the sizes given. A cell of a known measurement that is no
- * length becomes null; one in another unit than the chart's throws `unit-contradicted`, and two
+ * length becomes null; one in another unit than the chart's, or a remark that names one, throws
+ * `unit-contradicted`, and two
  * numbers with a stray mark between them (`7;2`), or a number of which a spreadsheet made a date, throw
  * `cell-not-a-number`.
  */
@@ -68,7 +72,7 @@ export function measurementRow(
     column: line.cells[index]?.column ?? line.label.column,
   }));
   const values = cells.map(({ text, size, row, column }) => {
-    if (!line.known) return parseLength(text, line.unit ?? unit) ?? null;
+    if (!line.known) return unknownCell(text, line, unit, { file, row, column, size });
     const reading = readCell(text, unit);
     if (reading.kind === 'length') return reading.mm;
     const isTyped = TWO_NUMBERS.test(tidyText(text)) || typedForDate(text) !== undefined;
@@ -83,6 +87,24 @@ export function measurementRow(
     cells: cells.map(({ text }) => text),
     places: cells.map(({ row, column }) => ({ row, column })),
   };
+}
+
+/** A row that nothing is drafted from may have lengths, or remarks. */
+function unknownCell(
+  text: string,
+  line: MeasurementLine,
+  unit: LengthUnit,
+  place: Place,
+): number | null {
+  if (remarksOtherUnit(text, unit)) {
+    throw new InputError('unit-contradicted', {
+      what: `a remark names another unit than ${UNIT_WORDS[unit]}, in which the numbers are read`,
+      allowed: `numbers in ${UNIT_WORDS[unit]} and a remark without a unit; or a file in that unit`,
+      got: excerpt(text),
+      place,
+    });
+  }
+  return parseLength(text, line.unit ?? unit) ?? null;
 }
 
 function nameLine(line: ChartLine): MeasurementLine {

@@ -43,6 +43,20 @@ export function seemsUnit(text: string): boolean {
   return UNIT_WORD.test(text.replace(OF_OTHER_THINGS, ''));
 }
 
+const UNITS_NAMED = new RegExp(UNIT_WORD.source, 'giu');
+
+/** A remark beside numbers that names another unit than theirs, as `measured in inches`; not `3 cm longer`. */
+export function remarksOtherUnit(text: string, unit: LengthUnit): boolean {
+  // A mark alone stands for what is above it.
+  const alone = /\p{L}/u.test(text) ? unitNamed(text) : undefined;
+  if (alone !== undefined) return alone !== unit;
+  return [...text.replace(OF_OTHER_THINGS, '').matchAll(UNITS_NAMED)].some(([name]) => {
+    const named = unitNamed(name);
+    if (named !== undefined) return named !== unit;
+    return (name.toLowerCase() === 'metric') === (unit === 'in');
+  });
+}
+
 const OF_ALL = String.raw`\b(?:all|everything|numbers?|values?|lengths|figures|measure\w*|moves|steps|coordinates|grades?|rules|increments)\b`;
 const UNIT_OF_ALL = new RegExp(
   String.raw`${OF_ALL}[^\d.;]{0,30}?${NOT_BEHIND_FIGURE}(${UNIT_NAME})`,

@@ -226,3 +226,34 @@ describe('--nearest', () => {
     expect(stdout).toMatch(/row 6: 14 is nearest, 5 cm too tight at the waist/u);
   });
 });
+
+describe('a remark that names another unit', () => {
+  const REASON = 'a remark names another unit than';
+  const LIST = 'name,waist,hip,waist_to_hip,remark\n';
+  it.each([
+    ['cm', '68,96,20,measured in inches', '68,96,20,'],
+    ['cm', '68,96,20,in', '68,96,20,cm'],
+    ['cm', '68,96,20,imperial', '68,96,20,metric'],
+    // A length in a remark is no unit of the others.
+    ['cm', '68,96,20,taken in inch', '68,96,20,hem 2 inches longer'],
+    ['in', '28,38,8,all in cm', '28,38,8,zip 20 cm'],
+  ])('sets its body aside in a list in %s: %s', async (unit, wrong, right) => {
+    place.write('remarks.csv', `# unit: ${unit}\n${LIST}A,${wrong}\nB,${right}\n`);
+    const { status } = await place.run('draft', 'remarks.csv', '--out', 'remarks', '--replace');
+    expect(status).toBe(1);
+    const refused = table('remarks/refused.csv').slice(1);
+    expect(refused).toHaveLength(1);
+    expect(refused[0]).toMatch(new RegExp(`^3,5,.*${REASON}`, 'u'));
+  });
+
+  it.each([
+    ['beside its sizes', 'size,waist,hip,remark\n8,60,88,measured in inches\n10,64,92,\n', 3, 4],
+    ['below its sizes', 'measurement,8,10\nwaist,60,64\nhip,88,92\nremark,,in inches\n', 5, 3],
+  ])('refuses a chart in which it stands %s', async (_where, rows, row, column) => {
+    place.write('remarked.csv', `# unit: cm\n${rows}`);
+    const { status, stderr } = await place.run('grade', 'remarked.csv', '--base', '8');
+    expect(status).toBe(2);
+    expect(stderr.replace(/\s+/gu, ' ')).toContain(`row ${row}, column ${column}`);
+    expect(stderr.replace(/\s+/gu, ' ')).toContain(`${REASON} centimeters`);
+  });
+});
