@@ -9,6 +9,8 @@ import type { Finding } from './finding';
 
 /** mm. The waist of a body of 190 cm is some 120 cm above the floor: from memory. */
 const LONGEST = 1_300;
+/** mm. No piece but a train is longer: from the nape to the floor it is some 155 cm on that body, from memory. */
+const LONGEST_WITHOUT_TRAIN = 1_600;
 
 /** What somebody has written where the numbers are too large for the unit. */
 const MEANT: Readonly<Record<LengthUnit, LengthUnit | undefined>> = {
@@ -17,7 +19,7 @@ const MEANT: Readonly<Record<LengthUnit, LengthUnit | undefined>> = {
   mm: undefined,
 };
 
-/** A warning for all pieces that are longer than that in the base size; a train, or a coat, is. */
+/** What is longer than that in the base size: a coat may be, so it is a warning until only a train is. */
 export function checkPatternSize(
   { unit, file }: Pattern,
   { sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>,
@@ -37,7 +39,7 @@ export function checkPatternSize(
         showLength(toMillimeters(fromMillimeters(first.length, unit), meant), display);
   return [
     {
-      severity: 'warning',
+      severity: first.length > LONGEST_WITHOUT_TRAIN ? 'fail' : 'warning',
       check: 'pattern-size',
       size: '',
       piece: long.map(({ name }) => name).join(', '),

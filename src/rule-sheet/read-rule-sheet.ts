@@ -6,7 +6,9 @@ import { statedBlanks } from '../table/blanks';
 import type { Statements } from '../table/statements';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
-import { agreedUnit, statedBy, statedDown } from '../table/statements';
+import { talksOfOtherForm } from '../table/sheet-talk';
+import { seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
+import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
 import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
@@ -67,12 +69,9 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   for (const { text: label, place } of labels) checkSizeLabel(label, place);
-  const heads = sizeHeads(
-    [...new Set(labels.map((size) => size.text))],
-    known,
-    agreedBase(table, about.base),
-    file,
-  );
+  const base = agreedBase(table, about.base);
+  if (base !== undefined) refuseOtherOrigin(table, base);
+  const heads = sizeHeads([...new Set(labels.map((size) => size.text))], known, base, file);
   if (known !== undefined) refuseUnknown(labels, heads);
   // A direction that is not understood is refused, also where one would be recognized.
   statedDown(table);
@@ -89,8 +88,9 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const own = pointCells(rows, cellsOf, ({ piece, point }) =>
     namedPoint(piece, point, about.plans),
   );
-  if (stated === undefined)
-    refuseOtherRuler([...own.cells, ...[...own.named.values()].flat()], unit, file);
+  const cells = [...own.cells, ...[...own.named.values()].flat()];
+  if (stated === undefined) refuseOtherRuler(cells, unit, file);
+  refuseOtherForm(table, cells);
   return {
     file,
     comments: table.comments,
@@ -111,6 +111,28 @@ function agreedBase(sheet: Statements, wanted: string | undefined): string | und
     allowed: wanted,
     got: stated.text,
     place: stated.place,
+  });
+}
+
+/** Throws InputError `sheet-malformed` for a line by which moves seem to count from another size. */
+export function refuseOtherOrigin(sheet: Statements, base: string): void {
+  refuseUnread(sheet, {
+    what: `that moves count from another size than the base ${base}`,
+    seems: (text) => seemsOtherSize(text, base) || seemsOtherOrigin(text, base),
+    allowed: `moves and steps from the base, and "# base: ${base}" or no line`,
+    also: ['title'],
+  });
+}
+
+/** Throws InputError `sheet-malformed` for moves that a line seems to call steps, or the other way round. */
+function refuseOtherForm(sheet: Statements, cells: readonly RuleCell[]): void {
+  const [form, ...others] = new Set(cells.map((cell) => cell.form));
+  if (form === undefined || others.length > 0) return;
+  refuseUnread(sheet, {
+    what: form === 'move' ? 'that cells are steps' : 'that cells are no steps',
+    seems: (text) => talksOfOtherForm(text, form),
+    allowed: 'dx, dy for moves from the base, and step_dx, step_dy for steps from the neighbor',
+    also: ['title'],
   });
 }
 

@@ -4,8 +4,7 @@ import type { Place } from '../errors';
 import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { PiecePlan } from '../pattern/piece';
-import { seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
-import { refuseUnread, statedBy, statedDown } from '../table/statements';
+import { statedBy, statedDown } from '../table/statements';
 import type { LengthUnit } from '../units';
 import { trimmed } from '../units';
 import { axisMoves, byPoint } from './axis-moves';
@@ -63,13 +62,6 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
   });
   const list = sizeList(sheet, sources.base ?? statedBy(sheet, 'base')?.text, ', or a chart');
   if (sources.countsUp === true) refuseSilentY(sheet);
-  const base = list.labels[list.base] ?? '';
-  refuseUnread(sheet, {
-    what: `that moves count from another size than the base ${base}`,
-    seems: (text) => seemsOtherSize(text, base) || seemsOtherOrigin(text, base),
-    allowed: `moves and steps from the base, and "# base: ${base}" or no line`,
-    also: ['title'],
-  });
   const context: Context = { sheet, list, down: statedDown(sheet), chart };
   const own = byPoint(sheet.cells);
   const named = new Map(

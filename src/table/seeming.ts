@@ -3,6 +3,7 @@
  * too many is refused rather than one passed over, since whoever wrote it takes it for read.
  */
 import type { LengthUnit } from '../units';
+import { talksOfDescent, talksOfParts, talksOfSize, talksOfTurnedAxes } from './sheet-talk';
 import { unitNamed } from './unit-name';
 
 /**
@@ -134,12 +135,12 @@ const FRACTIONS: readonly RegExp[] = [
 const FIGURE_SIGN =
   /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times/iu;
 
+const ofFractions = oneOf(FIGURE_SIGN, FRACTIONS, OF_OTHER_THINGS);
+
 /** A fraction of a unit, or a number of them, for the unit of all numbers. */
-export const seemsFraction: (text: string) => boolean = oneOf(
-  FIGURE_SIGN,
-  FRACTIONS,
-  OF_OTHER_THINGS,
-);
+export function seemsFraction(text: string): boolean {
+  return ofFractions(text) || talksOfParts(text);
+}
 
 const FULL_SIZE =
   /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
@@ -189,6 +190,7 @@ const WAYS: readonly RegExp[] = [
 
 /** A direction of the axes other than that y runs `way`, or one that cannot be told. */
 export function seemsOtherWay(text: string, way: 'up' | 'down'): boolean {
+  if (talksOfTurnedAxes(text)) return true;
   if (!WAYS.some((form) => form.test(text))) return false;
   const [same, other] = way === 'up' ? [UP, DOWN] : [DOWN, UP];
   const isTurned = new RegExp(
@@ -265,6 +267,7 @@ const OF_PATTERN =
 
 /** Another size than `base` for what the file has; any where the base is not stated. */
 export function seemsOtherSize(text: string, base: string | undefined): boolean {
+  if (talksOfSize(text, base)) return true;
   const isOfPattern = base === undefined || OF_PATTERN.test(text);
   return [...(isOfPattern ? text.matchAll(SIZE_NAMED) : []), ...text.matchAll(SIZE_DRAWN)].some(
     ([, size = '']) => size.toLowerCase() !== base?.toLowerCase(),
@@ -290,7 +293,7 @@ const FROM_SIZE = new RegExp(
 
 /** That moves or steps count from another size than `base`. */
 export function seemsOtherOrigin(text: string, base: string): boolean {
-  if (FROM_END.test(text)) return true;
+  if (FROM_END.test(text) || talksOfDescent(text)) return true;
   const size = FROM_SIZE.exec(text)?.[1];
   return size !== undefined && size.toLowerCase() !== base.toLowerCase();
 }

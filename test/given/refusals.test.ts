@@ -124,7 +124,7 @@ describe('a rule sheet that cannot be used', () => {
     ],
     [
       'a size left out',
-      sized('front,side_hip,10,-1,0'),
+      sized('front,side_hip,10,-1/2,0'),
       'rule-missing',
       { file, row: 3, size: '14', point: 'front.side_hip' },
     ],
@@ -136,7 +136,7 @@ describe('a rule sheet that cannot be used', () => {
     ],
     [
       'a moved base',
-      sized('front,side_hip,10,1,0\nfront,side_hip,12,1,0\nfront,side_hip,14,1,0'),
+      sized('front,side_hip,10,1/2,0\nfront,side_hip,12,1,0\nfront,side_hip,14,1,0'),
       'rule-moves-base',
       { file, row: 4, column: 4, size: '12', point: 'front.side_hip' },
     ],

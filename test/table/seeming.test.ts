@@ -258,7 +258,21 @@ describe('a rule sheet that says no unit', () => {
     expect(typed(dx, 'in').rules.sizes).toHaveLength(3);
   });
 
-  it.each(['0.5', '.25', '0.13', '.12', '0.06', '0.188', '0.031', '1', '0.50', '1/4 in'])(
+  // A quarter of the body grows by some quarter inch, 1 cm or 10 mm: common practice, no source.
+  it.each([
+    ['1', 'in', 'cm'],
+    ['-2', 'in', 'cm'],
+    ['10', 'cm', 'mm'],
+    ['5', 'cm', 'mm'],
+    ['1', 'mm', 'cm'],
+    ['0.75', 'mm', 'cm'],
+  ])('with %s beside a pattern in %s', (dx, unit, other) => {
+    const place = { file: 'rules.csv', row: 3, column: 3, point: 'front.side_waist' };
+    expectRefusal(() => typed(dx, unit), 'unit-missing', place, dx, `# unit: ${other}`);
+    expect(typed(`${dx} ${other}`, unit).rules.sizes).toHaveLength(3);
+  });
+
+  it.each(['0.5', '.25', '0.13', '.12', '0.06', '0.188', '0.031', '0.50', '1/4 in'])(
     'is in the inches of its pattern with %s',
     (dx) => {
       expect(typed(dx, 'in').rules.sizes).toHaveLength(3);
@@ -266,17 +280,18 @@ describe('a rule sheet that says no unit', () => {
   );
 });
 
-it('a skirt of 65 in is questioned, with what it would be in centimeters', () => {
+it('a skirt of 65 in fails, and one of 55 in is questioned, with what it would be in centimeters', () => {
   const long = FRONT.replace('9,25', '9,65').replace('0,25', '0,65');
   const found = (text: string) =>
     graded(text, `# unit: in\n${RULES}`).findings.filter(({ check }) => check === 'pattern-size');
   const [finding, ...others] = found(long);
   expect(others).toEqual([]);
-  expect(finding).toMatchObject({ severity: 'warning', piece: 'front', subject: 'base.csv' });
+  expect(finding).toMatchObject({ severity: 'fail', piece: 'front', subject: 'base.csv' });
   // 65 cm are 25.59 in.
   expect(finding?.message).toMatch(/65\S* in long.*25\.59\d* in$/u);
   expect(found(FRONT)).toEqual([]);
   expect(found(long.replace('# unit: in', '# unit: cm'))).toEqual([]);
+  expect(found(FRONT.replace('9,25', '9,55').replace('0,25', '0,55'))[0]?.severity).toBe('warning');
 });
 
 describe('an allowance in other words', () => {

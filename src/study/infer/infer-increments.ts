@@ -1,7 +1,7 @@
 /** The body increments that a rule sheet implies. */
 import { InputError } from '../../errors';
 import { axisMoves, byPoint } from '../../rule-sheet/axis-moves';
-import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
+import { readRuleSheet, refuseOtherOrigin } from '../../rule-sheet/read-rule-sheet';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { SizeList } from '../../rule-sheet/size-list';
 import { sizeList } from '../../rule-sheet/size-list';
@@ -73,6 +73,7 @@ export function inferIncrements(request: InferRequest): Inference {
     base: request.base,
   });
   const base = baseOf(sheet, request.base);
+  refuseOtherOrigin(sheet, base);
   const list = sizeList(sheet, base);
   const key: AnswerKey = { ...answerKey(result), sizes: list.labels, base: list.base };
   // Where a skirt is lengthened lies between all sizes of its range, and tells nothing of a body.
