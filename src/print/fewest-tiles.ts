@@ -8,17 +8,9 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Arrangement } from '../render/side-by-side';
 import { GAP, TABLE, strips, zeroAt } from '../render/side-by-side';
+import { widthOf } from '../render/sketch';
 import type { Laid, MappedPart, TileSize } from './laid-part';
-import {
-  boxAt,
-  closedUp,
-  isLarge,
-  laidAt,
-  mappedPart,
-  shifted,
-  tileCount,
-  tileNumber,
-} from './laid-part';
+import { boxAt, closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
 import type { PlanePart } from './plane';
 import { areNear } from './reach';
 
@@ -39,12 +31,12 @@ const PACKED = 2;
 export function onFewestTiles(
   parts: readonly PlanePart[],
   tile: TileSize,
-  mapped: readonly MappedPart[] = parts.map((part) => mappedPart(part, isLarge(tile))),
+  mapped: readonly MappedPart[] = parts.map(mappedPart),
 ): Arrangement<PlanePart> & { readonly tiles: number } {
   const places = new Map(mapped.map((part) => [part, placesOf(part, tile)]));
   const starts = [
     ...packed(parts, mapped, tile),
-    ...(isLarge(tile) ? nested(mapped, tile) : []),
+    ...nested(mapped, tile),
     ...ORDERS.map((order) => {
       const laid: Laid[] = [];
       for (const part of mapped.toSorted(order)) {
@@ -89,8 +81,9 @@ function packed(
   const places = offsets(tile);
   // Strips of several widths are often laid alike.
   const starts = new Map<Arrangement, readonly Laid[]>();
-  const columns = Math.ceil(TABLE / tile.width);
-  const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, TABLE));
+  const table = Math.max(TABLE, ...parts.map(widthOf));
+  const columns = Math.ceil(table / tile.width);
+  const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, table));
   const laid = strips(parts, widths).flat();
   for (const strip of new Set(laid)) {
     const moved = places.map(({ x, y }) =>
@@ -115,7 +108,8 @@ const FINE = 2;
 
 /** Parts one by one on strips of so many tiles, each as high up as what others reach lets it lie. */
 function nested(mapped: readonly MappedPart[], tile: TileSize): readonly (readonly Laid[])[] {
-  const columns = Math.ceil(TABLE / tile.width);
+  const table = Math.max(TABLE, ...mapped.map(({ width }) => width));
+  const columns = Math.ceil(table / tile.width);
   const widths = Array.from({ length: columns }, (_, i) => (i + 1) * tile.width);
   return fewestFirst(
     widths.flatMap((width) =>

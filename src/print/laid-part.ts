@@ -18,26 +18,18 @@ export interface TileSize {
 export interface MappedPart {
   readonly part: PlanePart;
   readonly ink: InkMap;
-  /** Where it is to lie closer to others than boxes do. */
-  readonly reach: Reach | undefined;
+  /** So that it may lie closer to others than boxes do. */
+  readonly reach: Reach;
   readonly width: number;
   readonly height: number;
 }
 
-/** mm. Of larger tiles so few are printed that one is worth laying parts closer than their boxes. */
-const LARGE_TILE = 400;
-
-/** Whether a tile is that large. */
-export function isLarge({ width, height }: TileSize): boolean {
-  return Math.min(width, height) > LARGE_TILE;
-}
-
 /** Takes stock of the ink of a part once, however often it is then tried on the grid. */
-export function mappedPart(part: PlanePart, nests: boolean): MappedPart {
+export function mappedPart(part: PlanePart): MappedPart {
   const { left, top, right, bottom } = part.box;
   const ink = inkOf([...part.sizes.flat(), ...part.common]);
   const clear = ink.box.left - left + SPREAD;
-  const reach = nests ? reachOf(ink, part.box, clear) : undefined;
+  const reach = reachOf(ink, part.box, clear);
   return { part, ink: inkMap(ink), reach, width: right - left, height: bottom - top };
 }
 

@@ -146,7 +146,7 @@ export function printedDrawing(
   const covered = (width: number): PlanePart => cover(head, sizes, lines, onCover, 'paper', width);
   const { plane, plain } = tiled(
     title,
-    isLarge ? largeChoices(pieces, covered) : [pieces],
+    isLarge ? largeChoices(pieces, covered) : [pieces, upright(pieces)],
     sizes,
     paper,
     options,
@@ -210,14 +210,19 @@ function largeChoices(
   pieces: readonly PlanePart[],
   covered: (width: number) => PlanePart,
 ): readonly [readonly PlanePart[], ...(readonly PlanePart[])[]] {
-  const upright = pieces.map((piece) => (isLying(piece) ? turned(piece) : piece));
+  const standing = upright(pieces);
   const [wide, narrow] = [covered(COVER_WIDTHS.wide), covered(COVER_WIDTHS.narrow)];
   return [
     [...pieces, wide],
     [...pieces, narrow],
-    [...upright, wide],
-    [...upright, narrow],
+    [...standing, wide],
+    [...standing, narrow],
   ];
+}
+
+/** A band stands upright. */
+function upright(pieces: readonly PlanePart[]): readonly PlanePart[] {
+  return pieces.map((piece) => (isLying(piece) ? turned(piece) : piece));
 }
 
 function isLying({ box: { left, top, right, bottom } }: PlanePart): boolean {

@@ -74,8 +74,7 @@ function profile(inked: readonly Extent[], [across, acrossEnd, along]: Extent): 
 
 /** A reach at its place. */
 export interface Reaching {
-  /** That of the box itself if absent. */
-  readonly reach: Reach | undefined;
+  readonly reach: Reach;
   readonly box: Box;
 }
 
@@ -85,7 +84,6 @@ export interface Reaching {
  */
 export function areNear(a: Reaching, b: Reaching, gap: number): boolean {
   if (!boxesOverlap(grownBox(a.box, gap), b.box)) return false;
-  if (a.reach === undefined || b.reach === undefined) return true;
   return (
     meet(a.reach.rows, inRows(a.box), b.reach.rows, inRows(b.box), gap) &&
     meet(a.reach.columns, inColumns(a.box), b.reach.columns, inColumns(b.box), gap)

@@ -3,14 +3,16 @@ import { pointBounds } from '../geometry/bounds';
 import { add, point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
 import { onTable } from '../render/side-by-side';
+import { heightOf, widthOf } from '../render/sketch';
 import type { SheetSize } from '../render/sheet-layout';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
-import { isLarge, mappedPart } from './laid-part';
+import { mappedPart } from './laid-part';
 import type { SheetPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
 import type { PrintOptions } from './print-options';
+import type { TileFormat } from './tile-format';
 import { tileFormats } from './tile-format';
 import { plainSheets, tilesOf } from './tile-grid';
 import type { TiledPlane } from './tile-page';
@@ -31,7 +33,7 @@ export interface Tiling {
 
 /**
  * The tiling that takes the fewest sheets, of the sheet's two positions and of the `choices` of parts
- * to lay; the upright one and the first choice where others take as many.
+ * to lay, on small sheets of the likeliest in each position; the upright one and the first choice where others take as many.
  */
 export function tiled(
   title: string,
@@ -41,12 +43,9 @@ export function tiled(
   options: PrintOptions,
 ): Tiling {
   const formats = tileFormats(paper, options);
-  const nests = formats.some(({ tile }) => isLarge(tile));
-  const mapped = new Map(
-    [...new Set(choices.flat())].map((part) => [part, mappedPart(part, nests)]),
-  );
-  const planes = choices.flatMap((parts) =>
-    formats.map((format) => {
+  const mapped = new Map([...new Set(choices.flat())].map((part) => [part, mappedPart(part)]));
+  const planes = formats.flatMap((format) =>
+    likely(choices, format.tile).map((parts) => {
       const maps = parts.flatMap((part) => mapped.get(part) ?? []);
       const shapes = planeShapes(onFewestTiles(parts, format.tile, maps), sizes);
       return { title, shapes, tiles: tilesOf(shapes, format), format };
@@ -67,6 +66,24 @@ export function tiled(
     plane: { ...plane, ink: inkOf(plane.shapes) },
     plain: Math.min(...formats.slice(0, 1).map((format) => plainSheets(whole, format))),
   };
+}
+
+/** mm. Of larger tiles so few are printed that every choice is worth trying. */
+const LARGE_TILE = 400;
+
+/** Of small tiles the choice whose parts would touch the fewest if each began on a tile of its own. */
+function likely(
+  choices: readonly [Parts, ...Parts[]],
+  tile: TileFormat['tile'],
+): readonly [Parts, ...Parts[]] {
+  if (Math.min(tile.width, tile.height) > LARGE_TILE) return choices;
+  const tilesFor = (parts: Parts): number =>
+    parts.reduce(
+      (sum, part) =>
+        sum + Math.ceil(widthOf(part) / tile.width) * Math.ceil(heightOf(part) / tile.height),
+      0,
+    );
+  return [choices.reduce((a, b) => (tilesFor(b) < tilesFor(a) ? b : a))];
 }
 
 /** A page for each sheet, in the order of their names. */

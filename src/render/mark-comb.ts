@@ -1,10 +1,16 @@
-/** A comb: marks of several sizes along an edge, each led out of the piece to the name of its size. */
+/**
+ * A comb: marks of several sizes along an edge, each led out of the piece to the name of its size, and those
+ * on one level by one leader to the names of all of them.
+ */
+import { point } from '../geometry/point';
+import { SAME_PLACE } from '../tolerance';
 import type { MarkSite, SizeMark } from './mark-sites';
 import type { NestedPiece } from './nested-piece';
 import type { RowFrame } from './row-frame';
 import type { Shape } from './scene';
 import { polyline } from './scene';
 import { INK } from './size-style';
+import { sizesTold } from './sizes-told';
 import type { RowLabel } from './spread-labels';
 import { spreadLabels } from './spread-labels';
 import { textWidth } from './type';
@@ -23,10 +29,11 @@ export interface Kept {
   readonly stays: boolean;
 }
 
-/** The row in which marks are told, and how far its leaders run straight; `type` is in mm. */
+/** The row in which marks are told; `type` is in mm. */
 export interface MarkRow {
   readonly frame: RowFrame;
-  readonly start: number;
+  /** How far out a row may begin that takes a stretch of the side: so far its leaders run straight. */
+  readonly startOf: (from: number, to: number) => number;
   readonly type: number;
 }
 
@@ -47,53 +54,106 @@ const SLOPE = 0.5;
 const FIRM = 1e6;
 
 interface CombLabel extends RowLabel {
-  /** Undefined for a stretch that is kept. */
-  readonly mark?: SizeMark;
+  /** On one level, the innermost first; none for a stretch that is kept. */
+  readonly marks: readonly SizeMark[];
   readonly site?: MarkSite;
 }
 
-/** The comb of sites in a row. */
+/** A label with the place it is given in the row. */
+interface Slotted extends CombLabel {
+  readonly slot: number;
+}
+
+/** The combs of sites in a row. */
 export function markComb(
   { sizes }: NestedPiece,
   sites: readonly MarkSite[],
-  { frame, start, type }: MarkRow,
+  row: MarkRow,
   kept: readonly Kept[],
 ): SideMarks {
-  const labels = rowLabels(sites, frame, type, kept);
+  const labels = rowLabels(sites, row.frame, row.type, kept);
   const slots = spreadLabels(labels);
-  const aside = labels.map(({ mark, at }, i) => (mark ? Math.abs((slots[i] ?? at) - at) : 0));
-  const end = start + Math.max(FAN * type, SLOPE * Math.max(0, ...aside));
-  const words = end + GAP * type;
-  const style = { size: type };
-  const leader = (own: SizeMark, slot: number, color: string): Shape => {
-    const along = frame.along(own.at);
-    const way = [
-      frame.at(along, frame.out(own.at) + OFF * type),
-      frame.at(along, start),
-      frame.at(slot, end),
-    ];
-    return polyline('mark-leader', way, { color, width: 0.2 });
+  const slotted = labels.map((label, i): Slotted => ({ ...label, slot: slots[i] ?? label.at }));
+  const blocks = sites.map((site) => slotted.filter((label) => label.site === site));
+  const combs = apart(blocks).map((comb) => drawnComb(sizes, comb, row));
+  return {
+    own: combs.flatMap(({ own }) => own),
+    common: combs.flatMap(({ common }) => common),
   };
-  const own = labels.flatMap(({ mark, site, at }, i) => {
-    const slot = slots[i] ?? at;
-    if (mark === undefined || site === undefined) return [];
-    const { label, style: drawn } = sizes[mark.size] ?? { label: '', style: undefined };
-    const color = drawn?.outline.color ?? INK;
-    const weight = drawn?.base === true ? 'bold' : 'normal';
-    const size = frame.words(label, slot, words, { ...style, color, weight });
-    return [{ size: mark.size, shapes: [leader(mark, slot, color), size] }];
-  });
-  const longest = Math.max(0, ...sizes.map(({ label }) => textWidth(label, type)));
-  const common = sites.map((site) => {
-    const middles = slots.filter((_, i) => labels[i]?.site === site);
-    const middle = middles.reduce((sum, slot) => sum + slot, 0) / middles.length;
-    return frame.words(told(site), middle, words + longest + 2 * GAP * type, style);
-  });
-  return { own, common };
 }
 
+/** The labels of sites, those together whose leaders may meet. */
+function apart(sites: readonly (readonly Slotted[])[]): readonly (readonly Slotted[])[] {
+  const combs: { from: number; to: number; labels: readonly Slotted[] }[] = [];
+  const reaches = sites.map((labels) => ({ ...reachOf(labels), labels }));
+  for (const next of reaches.toSorted((a, b) => a.from - b.from)) {
+    const last = combs.at(-1);
+    if (last === undefined || last.to < next.from) combs.push(next);
+    else {
+      last.to = Math.max(last.to, next.to);
+      last.labels = [...last.labels, ...next.labels];
+    }
+  }
+  return combs.map(({ labels }) => labels);
+}
+
+/** The stretch of a row that labels and their leaders take. */
+function reachOf(labels: readonly Slotted[]): { readonly from: number; readonly to: number } {
+  const places = labels.flatMap(({ at, slot, half }) => [at, slot - half, slot + half]);
+  return { from: Math.min(...places), to: Math.max(...places) };
+}
+
+/** Labels and leaders that begin and end on one level, and the names of their sites. */
+function drawnComb(
+  sizes: NestedPiece['sizes'],
+  labels: readonly Slotted[],
+  { frame, startOf, type }: MarkRow,
+): SideMarks {
+  const { from, to } = reachOf(labels);
+  const start = startOf(from, to);
+  const aside = Math.max(0, ...labels.map(({ at, slot }) => Math.abs(slot - at)));
+  const end = start + Math.max(FAN * type, SLOPE * aside);
+  const words = end + GAP * type;
+  const names = sizes.map(({ label }) => label);
+  const led = labels.flatMap(({ marks, at, slot }) => {
+    const [first] = marks;
+    if (first === undefined) return [];
+    const style = (marks.length === 1 ? sizes[first.size]?.style : undefined) ?? OF_SOME;
+    const { color } = style.outline;
+    const ranks = marks.map(({ size }) => size).toSorted((a, b) => a - b);
+    const label = sizesTold(names, ranks);
+    const way = [
+      frame.at(at, frame.out(first.at) + OFF * type),
+      frame.at(at, start),
+      frame.at(slot, end),
+    ];
+    const weight = style.base ? 'bold' : 'normal';
+    const shapes = [
+      polyline('mark-leader', way, { color, width: 0.2 }),
+      frame.words(label, slot, words, { size: type, color, weight }),
+    ];
+    return [{ label, ranks, shapes }];
+  });
+  const longest = Math.max(0, ...led.map(({ label }) => textWidth(label, type)));
+  const told = [...new Set(labels.map(({ site }) => site))].flatMap((site) => {
+    if (site === undefined) return [];
+    const slots = labels.filter((label) => label.site === site).map(({ slot }) => slot);
+    const middle = slots.reduce((sum, slot) => sum + slot, 0) / slots.length;
+    return [frame.words(toldSite(site), middle, words + longest + 2 * GAP * type, { size: type })];
+  });
+  return {
+    own: led.flatMap(({ ranks: [size = 0, ...others], shapes }) =>
+      others.length === 0 ? [{ size, shapes }] : [],
+    ),
+    common: [...led.flatMap(({ ranks, shapes }) => (ranks.length > 1 ? shapes : [])), ...told],
+  };
+}
+
+/** How what belongs to several sizes is drawn. */
+const OF_SOME = { base: false, outline: { color: INK } };
+
 /** What a mark is, and how it is notched: between those of other sizes it is drawn as one stroke. */
-export function told({ name, marks: [first] }: MarkSite): string {
+export function toldSite({ name, marks: [first] }: MarkSite): string {
   return `${name.replace(/[_-]+/gu, ' ')}${first?.marks === 2 ? ', double' : ''}`;
 }
 
@@ -105,19 +165,33 @@ function rowLabels(
   kept: readonly Kept[],
 ): readonly CombLabel[] {
   const blocks = sites.map((site): readonly CombLabel[] => {
-    const sorted = site.marks.toSorted(
-      (a, b) => frame.along(a.at) - frame.along(b.at) || a.size - b.size,
-    );
-    return sorted.map((mark, i) => {
-      const isEnd = i === 0 || i === sorted.length - 1;
+    const levels = onLevels(site, frame);
+    return levels.map((marks, i) => {
+      const isEnd = i === 0 || i === levels.length - 1;
       const half = (PITCH / 2 + (isEnd ? BETWEEN : 0)) * type;
-      return { at: frame.along(mark.at), half, weight: 1, mark, site };
+      return { at: frame.along(marks[0]?.at ?? point(0, 0)), half, weight: 1, marks, site };
     });
   });
   const firm = kept.map(({ from, to }): readonly CombLabel[] => [
-    { at: (from + to) / 2, half: (to - from) / 2, weight: FIRM },
+    { at: (from + to) / 2, half: (to - from) / 2, weight: FIRM, marks: [] },
   ]);
   const middle = (block: readonly CombLabel[]): number =>
     block.reduce((sum, { at }) => sum + at, 0) / block.length;
   return [...blocks, ...firm].toSorted((a, b) => middle(a) - middle(b)).flat();
+}
+
+/** The marks of a site by their levels along the row, each with the innermost first. */
+function onLevels({ marks }: MarkSite, frame: RowFrame): readonly (readonly SizeMark[])[] {
+  const levels: SizeMark[][] = [];
+  for (const mark of marks.toSorted((a, b) => frame.along(a.at) - frame.along(b.at))) {
+    const last = levels.at(-1);
+    const isOn = last?.some(
+      ({ at }) => Math.abs(frame.along(at) - frame.along(mark.at)) <= SAME_PLACE,
+    );
+    if (isOn) last?.push(mark);
+    else levels.push([mark]);
+  }
+  return levels.map((level) =>
+    level.toSorted((a, b) => frame.out(a.at) - frame.out(b.at) || a.size - b.size),
+  );
 }

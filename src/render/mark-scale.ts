@@ -1,6 +1,6 @@
 /** A printed scale: the marks along an edge again beside it, the sizes one below another. */
 import type { Kept, MarkRow, SideMarks } from './mark-comb';
-import { told } from './mark-comb';
+import { toldSite } from './mark-comb';
 import type { MarkSite, SizeMark } from './mark-sites';
 import type { NestedPiece } from './nested-piece';
 import { DOUBLE } from './piece-marks';
@@ -21,13 +21,17 @@ const GAP = 0.8;
 /** Width of a name across its direction. */
 const NAME = 1.2;
 
-/** The scale of sites whose marks would stand among each other; it begins at `start`. */
+/** The scale of sites whose marks would stand among each other. */
 export function markScale(
   nested: NestedPiece,
   sites: readonly MarkSite[],
-  { frame, start, type }: MarkRow,
+  { frame, startOf, type }: MarkRow,
   kept: readonly Kept[],
 ): SideMarks {
+  const longest = Math.max(...nested.sizes.map(({ label }) => textWidth(label, type)));
+  const room = GAP * type + longest;
+  const all = sites.flatMap(({ marks }) => marks.flatMap((mark) => strokes(mark, frame)));
+  const start = startOf(Math.min(...all) - room, Math.max(...all) + room);
   const own = nested.sizes.map(({ label, style: { outline, base } }, size) => {
     const out = start + (size + 0.5) * PITCH * type;
     const places = sites.flatMap(({ marks }) =>
@@ -65,7 +69,7 @@ export function markScale(
   });
   return {
     own,
-    common: names(nested, sites, { frame, start, type }),
+    common: names(nested, sites, frame, start, type),
   };
 }
 
@@ -73,14 +77,16 @@ export function markScale(
 function names(
   { sizes }: NestedPiece,
   of: readonly MarkSite[],
-  { frame, start, type }: MarkRow,
+  frame: RowFrame,
+  start: number,
+  type: number,
 ): readonly Shape[] {
   const base = sizes.findIndex(({ style }) => style.base);
   const end = start + (sizes.length + 0.4) * PITCH * type;
   const named = of
     .map((site) => {
       const mark = site.marks.find(({ size }) => size === base) ?? site.marks.at(-1);
-      return { words: told(site), at: mark === undefined ? 0 : frame.along(mark.at) };
+      return { words: toldSite(site), at: mark === undefined ? 0 : frame.along(mark.at) };
     })
     .toSorted((a, b) => a.at - b.at);
   const half = (NAME * type) / 2;

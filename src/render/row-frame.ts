@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import type { Chord } from './chords';
 import type { TextShape } from './scene';
 import type { TypeOptions } from './type';
 import { CAP_MIDDLE, text } from './type';
@@ -67,4 +68,27 @@ export function rowFrame(side: RowSide): RowFrame {
     edge: ({ left, top, right, bottom }) =>
       side === 'up' ? -top : side === 'down' ? bottom : side === 'left' ? -left : right,
   };
+}
+
+/** How far out lines reach within a stretch of a side; -Infinity where there is none. */
+export function edgeBetween(
+  chords: readonly Chord[],
+  { along, out }: RowFrame,
+  from: number,
+  to: number,
+): number {
+  let edge = -Infinity;
+  for (const chord of chords) {
+    const [a, b] = [along(chord.from), along(chord.to)];
+    if (Math.max(a, b) < from || Math.min(a, b) > to) continue;
+    const [outA, outB] = [out(chord.from), out(chord.to)];
+    for (const place of [from, to, a, b]) {
+      if (place < Math.max(from, Math.min(a, b)) || place > Math.min(to, Math.max(a, b))) continue;
+      edge = Math.max(
+        edge,
+        a === b ? Math.max(outA, outB) : outA + ((outB - outA) * (place - a)) / (b - a),
+      );
+    }
+  }
+  return edge;
 }

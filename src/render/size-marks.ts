@@ -3,7 +3,7 @@ import type { Box } from '../geometry/bounds';
 import { EMPTY_BOX, boxesOverlap, joinBoxes } from '../geometry/bounds';
 import { add, distance, point, quarterTurn, scale } from '../geometry/point';
 import { SAME_PLACE } from '../tolerance';
-import type { Kept, SideMarks } from './mark-comb';
+import type { Kept, MarkRow, SideMarks } from './mark-comb';
 import { markComb } from './mark-comb';
 import { markScale } from './mark-scale';
 import type { MarkSite } from './mark-sites';
@@ -13,7 +13,7 @@ import { markPoints } from './piece-lines';
 import type { NestedPiece } from './nested-piece';
 import { DOUBLE, NOTCH_DEPTH, markShapes } from './piece-marks';
 import type { RowFrame, RowSide } from './row-frame';
-import { rowFrame, sideOf } from './row-frame';
+import { edgeBetween, rowFrame, sideOf } from './row-frame';
 import type { Shape } from './scene';
 import { shapeBox } from './shape-box';
 import { INK } from './size-style';
@@ -58,8 +58,9 @@ export function sizeMarks(
   const sides = (['up', 'down', 'left', 'right'] as const).map((side) => {
     const frame = rowFrame(side);
     const own = sites.filter((site) => !isHole(site) && sideOf(site.outward) === side);
-    const start = frame.edge(nested.box) + CLEAR;
-    return { side, ...row(nested, own, { frame, start, type }, kept(side)) };
+    const startOf = (from: number, to: number): number =>
+      edgeBetween(nested.chords, frame, from, to) + CLEAR;
+    return { side, ...row(nested, own, { frame, startOf, type }, kept(side)) };
   });
   const frame = rowFrame('down');
   const holes = sites.filter(isHole);
@@ -67,7 +68,9 @@ export function sizeMarks(
   // Below the tips, or else below the marked line that is next to them: no words stand on a line.
   const levels = levelsBelow(nested, lowest).slice(0, 1);
   const starts = [lowest + BEYOND_TIP, ...levels.map((y) => y + CLEAR)];
-  const combs = starts.map((start) => row(nested, holes, { frame, start, type }, []));
+  const combs = starts.map((start) =>
+    row(nested, holes, { frame, startOf: () => start, type }, []),
+  );
   const readable = combs.find(({ own }) =>
     own.every(({ shapes }) => shapes.every((shape) => isReadable(shape, nested))),
   );
@@ -129,7 +132,7 @@ function isReadable(shape: Shape, { chords }: NestedPiece): boolean {
 function row(
   nested: NestedPiece,
   sites: readonly MarkSite[],
-  place: { readonly frame: RowFrame; readonly start: number; readonly type: number },
+  place: MarkRow,
   kept: readonly Kept[],
 ): SideMarks & { readonly isScaled: boolean } {
   const { frame, type } = place;

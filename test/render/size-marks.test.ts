@@ -76,6 +76,37 @@ describe.each([2, 12, 20])('marks of %d sizes', (count) => {
       });
   });
 
+  it('on one level have one leader, which names all of their sizes', () => {
+    for (const { name, sizes: own, common } of pieces) {
+      const words = common.filter(isText);
+      for (const { segments } of common.filter(isPath('mark-leader'))) {
+        const [first, last] = [segments[0]?.from, segments.at(-1)?.to];
+        if (first === undefined || last === undefined) throw new Error('a leader of no length');
+        // The names of a scale are led to from its last row, with no sizes of their own.
+        if (segments.length < 2) continue;
+        const near = words.filter(({ at }) => Math.hypot(at.x - last.x, at.y - last.y) < 2);
+        expect(near.map((label) => label.words).join()).toMatch(/^\d+(-|, )\d+$/u);
+        const [from = NaN, to = NaN] = (near[0]?.words ?? '').split(/-|, /u).map(Number);
+        own.forEach((shapes, size) => {
+          const levels = shapes
+            .filter(isPath('notch'))
+            .filter((notch) => Math.abs(middle(notch)[0] - first.x) < 60)
+            .map((notch) => middle(notch)[1]);
+          const hasPair = levels.some((a) =>
+            levels.some((b) => Math.abs((a + b) / 2 - first.y) < 0.1),
+          );
+          const label = Number(sizes[size]);
+          if (name.includes('back') && label >= from && label <= to) expect(hasPair).toBe(true);
+        });
+      }
+    }
+    const back = pieces.find(({ name }) => name === 'back');
+    const told = (back?.common ?? []).filter(isText).map((label) => label.words);
+    // Zips of 7 in and of 8 in.
+    if (count > 2)
+      expect(told.filter((label) => /^\d+-\d+$/u.test(label)).length).toBeGreaterThan(1);
+  });
+
   it('of the band have a scale with a row for each size, labeled at both ends', () => {
     const band = pieces.find(({ name }) => name === 'waistband');
     const rows = (band?.sizes ?? []).map((shapes) => shapes.filter(isPath('scale')));
