@@ -12,7 +12,7 @@ import { styleRequest } from './style-request';
 
 /** The options of `assess` as commander reads them. */
 export interface AssessCommandOptions extends StyleOptions, AsDocument {
-  readonly base: string;
+  readonly base?: string;
   readonly tolerance?: string;
   readonly zero?: string;
   readonly pieces?: readonly string[];

@@ -6,7 +6,16 @@ import { LINES_SHOWN } from '../render/lines-shown';
 import type { CoverageCommandOptions } from './coverage-command';
 import type { DraftCommandOptions } from './draft-command';
 import type { AddCommands } from './options';
-import { jsonOption, list, replaceOption, unitOption, withStyle, withTelling } from './options';
+import {
+  NeededArgument,
+  jsonOption,
+  list,
+  needFiles,
+  replaceOption,
+  unitOption,
+  withStyle,
+  withTelling,
+} from './options';
 import { withPrinting } from './printing-options';
 
 /** Adds `draft` and `coverage`. */
@@ -56,7 +65,9 @@ const addCoverage: AddCommands = (program, io, end) => {
     program
       .command('coverage')
       .description('tell whom the sizes of a chart fit, and whom they leave out')
-      .argument('<chart.csv>', 'body measurements, one measurement or one size a row')
+      .addArgument(
+        new NeededArgument('chart.csv', 'body measurements, one measurement or one size a row'),
+      )
       .optionsGroup('The bodies:')
       .option('--population <name>', 'a survey that comes with the program (us-army-women-1988)')
       .option('--bodies <survey.csv>', 'a list of measured bodies instead, one a row')
@@ -75,7 +86,8 @@ const addCoverage: AddCommands = (program, io, end) => {
     .optionsGroup('The files:')
     .option('--out <folder>', 'write the shares (CSV) and their picture (SVG)')
     .addOption(replaceOption())
-    .action(async (chart: string, options: CoverageCommandOptions) => {
+    .action(async (chart: string, options: CoverageCommandOptions, command: Command) => {
+      needFiles(command);
       const { coverageCommand } = await import('./coverage-command');
       end(await coverageCommand(chart, options, io));
     });

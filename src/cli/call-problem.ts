@@ -1,8 +1,8 @@
 /** What is wrong with a call that commander refuses, said as any wrong input is. */
-import type { Command, CommanderError, Option } from 'commander';
+import type { Argument, Command, CommanderError, Option } from 'commander';
 import type { InputProblem } from '../errors';
 import { nearNames } from '../table/near-names';
-import { NeededOption } from './options';
+import { NeededArgument, NeededOption } from './options';
 
 /** The command of a refused call; none where the call names none that there is. */
 export function calledCommand(program: Command): Command | undefined {
@@ -74,7 +74,7 @@ function unknownOption(program: Command, command: Command, typed: string): Input
 function missing(command: Command): readonly string[] {
   return [
     ...command.registeredArguments
-      .filter(({ required }, i) => required && command.args[i] === undefined)
+      .filter((argument, i) => isNeededFile(argument) && command.args[i] === undefined)
       .map((argument) => `<${argument.name()}>`),
     ...command.options
       .filter(
@@ -85,6 +85,10 @@ function missing(command: Command): readonly string[] {
   ];
 }
 
+function isNeededFile(argument: Argument): boolean {
+  return argument.required || argument instanceof NeededArgument;
+}
+
 function isNeeded(option: Option): boolean {
   return option.mandatory || option instanceof NeededOption;
 }
@@ -92,7 +96,7 @@ function isNeeded(option: Option): boolean {
 /** The shortest call, such as `skirtgrade assess <chart.csv> <sheet.csv> --base <size>`. */
 function usage(command: Command): string {
   const files = command.registeredArguments.map((argument) =>
-    argument.required ? `<${argument.name()}>` : `[${argument.name()}]`,
+    isNeededFile(argument) ? `<${argument.name()}>` : `[${argument.name()}]`,
   );
   const options = command.options.filter(isNeeded).map(({ flags }) => flags);
   return ['skirtgrade', command.name(), ...files, ...options].join(' ');

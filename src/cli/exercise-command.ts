@@ -1,5 +1,4 @@
 /** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
-import { QUARTER_METHOD } from '../draft/default-style';
 import { InputError } from '../errors';
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
@@ -41,9 +40,8 @@ export async function exerciseCommand(
         'side, dy down from the waist, zero at the center of the waist.',
     ) +
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
-    `  ${folder}/key.csv    the key\n\n` +
-    'Have it assessed there:\n' +
-    `  cd ${folder}\n  skirtgrade assess chart.csv sheet.csv --style ${QUARTER_METHOD} --base ${base}\n`;
+    `  ${folder}/key.csv    the key\n  ${folder}/skirt.csv  base and style, which calls take\n\n` +
+    `Have it assessed:\n  skirtgrade assess ${folder}/sheet.csv\n`;
   return tell(io, 'exercise', json, {
     exitCode: 0,
     words,

@@ -26,7 +26,7 @@ import { wrappedParagraph, textTable, wrappedTable } from './text-table';
 
 /** The options of `explain` as commander reads them. */
 export interface ExplainCommandOptions extends StyleOptions, AsDocument {
-  readonly base: string;
+  readonly base?: string;
   /** The only size to derive; all if absent. */
   readonly size?: string;
   /** The ruler of the last step, as typed. */
@@ -81,7 +81,7 @@ export async function explainCommand(
     const rules = pieceRules(result);
     return tell(io, 'explain', json, {
       exitCode: 0,
-      words: () => rulesReport(result, rules, pointCall(file, options)),
+      words: () => rulesReport(result, rules, pointCall(file, result.range.base, options)),
       facts: () => ({ base: result.range.base, zero: result.range.stackPoint, rules }),
     });
   }
@@ -113,7 +113,8 @@ function refuseLadder(): never {
 /** The call that explains a point of the same draft; texts with blanks in quotes. */
 function pointCall(
   file: string,
-  { base, style, set }: ExplainCommandOptions,
+  base: string,
+  { style, set }: ExplainCommandOptions,
 ): (point: string) => string {
   const typed = (text: string): string => (/^[\w./-]+$/u.test(text) ? text : `"${text}"`);
   return (point) =>

@@ -1,6 +1,6 @@
 /** Options that several commands have in common. */
 import type { Command } from 'commander';
-import { Option } from 'commander';
+import { Argument, Option } from 'commander';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import { InputError } from '../errors';
 import { LENGTH_UNITS } from '../units';
@@ -47,18 +47,26 @@ export function neededChart(chart: string | undefined, command: Command): string
   });
 }
 
-/** An option that a call cannot do without, but which a project file may have said. */
+/**
+ * An option that a call cannot do without, but which a project file or the chart may have said: it is told
+ * with what else a call lacks.
+ */
 export class NeededOption extends Option {}
 
-/** Ends a call without an option that it needs, as commander would. */
-export function needOptions(command: Command): void {
-  const isMissing = command.options.some(
-    (option) =>
-      option instanceof NeededOption &&
-      command.getOptionValue(option.attributeName()) === undefined,
+/** A file that a call cannot do without, but which a project file may have said; `name` has no brackets. */
+export class NeededArgument extends Argument {
+  public constructor(name: string, description: string) {
+    super(`[${name}]`, description);
+  }
+}
+
+/** Ends a call without a file that it needs, as commander would. */
+export function needFiles(command: Command): void {
+  const isLacking = command.registeredArguments.some(
+    (argument, i) => argument instanceof NeededArgument && command.processedArgs[i] === undefined,
   );
-  if (isMissing)
-    command.error('error: an option is missing', { code: 'commander.missingMandatoryOptionValue' });
+  if (isLacking)
+    command.error('error: an argument is missing', { code: 'commander.missingArgument' });
 }
 
 /** `--against`, which gathers the ids of published tables. */

@@ -40,7 +40,8 @@ export async function pageCommand(
     exitCode: 0,
     words: () =>
       wrappedParagraph(
-        `Written to ${out}. Open it in a browser; it needs no network and sends nothing.`,
+        `Written to ${out}, with ${path === undefined ? 'an invented chart' : state.chart.file} inside. ` +
+          'Open it in a browser; it needs no network and sends nothing.',
       ) + outdatedReport(written.outdated),
     facts: () => writtenFacts(written),
   });

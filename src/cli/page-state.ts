@@ -2,6 +2,7 @@
 import { basename } from 'node:path';
 import demo from '../../size-charts/demo.csv';
 import { readChart } from '../chart/read-chart';
+import { statedBase } from '../chart/stated-base';
 import type { NamedText } from '../jobs/requests';
 import { middleSize } from '../page/chart-sizes';
 import type { PageState } from '../page/state';
@@ -29,13 +30,14 @@ export function pageState(path: string | undefined, options: PageOptions, io: Io
   const { set, against, base, sizes, round, stack, unit, fractions, lines, allowances, blend } =
     options;
   const { project } = options;
+  const read = readChart(chart.text, chart.file);
   const given = { sizes, round, stack, unit, fractions, lines, allowances, blend };
   return {
     chart,
     ...(styleFile === undefined ? {} : { styleFile }),
     ...(project === undefined ? {} : { project }),
     asked: {
-      base: base ?? middleSize(readChart(chart.text, chart.file).sizes) ?? '',
+      base: base ?? statedBase(read) ?? middleSize(read.sizes) ?? '',
       ...(styleFile === undefined ? { style: options.style } : {}),
       set: settingsOf(set),
       ...(against.length > 0 ? { against } : {}),

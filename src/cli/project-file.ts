@@ -10,7 +10,13 @@ import type { SettingSheet, StyleChoice, TypedSetting } from '../draft/style-fil
 import { basedOn, readSettings, readStyle, refuseTwice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { findAskedStyle, findStyle } from '../draft/styles';
+import { refuseLoneLines } from '../draft/lone-lines';
 import type { Place } from '../errors';
+import { InputError } from '../errors';
+import { IMPRINT_NAMES } from '../table/imprint';
+import { excerpt } from '../table/tidy-text';
+import { unitNamed } from '../table/unit-name';
+import { UNIT_WORDS } from '../units';
 import { matchName, meantName } from '../table/name-match';
 import { statedBy } from '../table/statements';
 import type { Files } from './io';
@@ -53,6 +59,7 @@ export function readProject(
     matchName(parameter, rowNames);
   const rows = sheet.settings.map((row) => ({ ...row, parameter: ofOption(row) ?? row.parameter }));
   refuseTwice(rows);
+  refuseUnits(rows);
   const options = new Map(
     rows
       .filter(({ parameter }) => rowNames.includes(parameter))
@@ -66,6 +73,11 @@ export function readProject(
   const settings = rows
     .filter(({ parameter }) => !rowNames.includes(parameter))
     .map((row) => ({ ...row, parameter: parameterOf(row, style, rowNames) }));
+  refuseLoneLines(
+    sheet.statements,
+    [...rows, ...settings],
+    [...rowNames, ...style.block.parameters.map((parameter) => parameter.name)],
+  );
   refuseBareLengths(
     style,
     settings,
@@ -89,13 +101,40 @@ function styleOf(
       ? { style: findStyle(DEFAULT_STYLE) }
       : { style, named: { value: style.name, place: stated.place } };
   }
+  const stated = statedBy(statements, 'based on');
+  const refuseOther = (name: string | undefined): void => {
+    if (stated === undefined || matchName(stated.text, [name ?? '']) !== undefined) return;
+    throw new InputError('sheet-malformed', {
+      what: `the file names two styles, ${excerpt(row.value)} in row ${row.place.row ?? '?'} and another here`,
+      allowed: 'one of them, in the row style',
+      got: excerpt(stated.text),
+      place: stated.place,
+    });
+  };
   if (!/\.csv$/iu.test(row.value)) {
     const style = findAskedStyle(row.value, row.place);
+    refuseOther(style.name);
     return { style, named: { ...row, value: style.name } };
   }
+  refuseOther(undefined);
   const value = from(folder, row.value);
   return { style: readStyle(io.readText(value), value).style, named: { ...row, value } };
 }
+
+/** Throws InputError `unit-contradicted` where a line has one unit for all lengths, and a row shows another. */
+function refuseUnits(rows: readonly TypedSetting[]): void {
+  const shown = rows.find(({ parameter }) => parameter === 'unit');
+  if (shown?.unit === undefined || unitNamed(shown.value) === shown.unit) return;
+  throw new InputError('unit-contradicted', {
+    what: `the row unit is not ${UNIT_WORDS[shown.unit]}, in which a line says that all lengths are`,
+    allowed: 'one unit; or no such line, and lengths with their unit, such as 3 cm',
+    got: excerpt(shown.value),
+    place: shown.place,
+  });
+}
+
+/** Rows of a cover, which stand in lines above the table. */
+const IN_LINES: readonly string[] = ['title', ...IMPRINT_NAMES];
 
 /** A parameter by any of its names. */
 function parameterOf(
@@ -105,13 +144,15 @@ function parameterOf(
 ): string {
   const parameters = block.parameters.map((one) => one.name);
   const measured = recognizeMeasurement(text)?.name;
+  const isOfCover = IN_LINES.includes(text);
   if (measured !== undefined && parameters.includes(measured)) return measured;
   return meantName({ text, place }, [...parameters, ...rowNames], {
     code: 'parameter-unknown',
     what: `a project file has no such row, and style ${name} no such parameter`,
-    allowed:
-      `${rowNames.slice(0, 8).join(', ')} and other options without their dashes, ` +
-      `or one of the ${parameters.length} parameters of the style`,
+    allowed: isOfCover
+      ? `a line "# ${text}: ..." above the rows`
+      : `${rowNames.slice(0, 8).join(', ')} and other options without their dashes, ` +
+        `or one of the ${parameters.length} parameters of the style`,
   });
 }
 

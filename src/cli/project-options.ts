@@ -6,6 +6,7 @@ import { DEFAULT_STYLE } from '../draft/default-style';
 import { InputError } from '../errors';
 import type { Io } from './io';
 import { list } from './options';
+import { lacksChart, takeChart } from './project-chart';
 import type { Project, ProjectOption } from './project-file';
 import { namesMeant } from '../table/name-match';
 import { STDIN } from './read-named';
@@ -53,9 +54,12 @@ export function projects(program: Command, io: Io, heading: Heading): Projects {
   program.hook('preAction', async (_, command) => {
     const isList = command.name() === 'styles' && command.args.length === 0;
     if (!isList && !COMMANDS.includes(command.name()) && !TAKEN.has(command.name())) return;
-    const operand = command.args[0];
-    const subject = command.opts<{ readonly pattern?: string }>().pattern ?? operand;
-    const path = projectBeside(subject);
+    const [operand] = command.args;
+    const isLacking = lacksChart(command, io);
+    const { pattern } = command.opts<{ readonly pattern?: string }>();
+    const subject = pattern ?? (isLacking ? undefined : operand);
+    // A sheet lies where its chart does.
+    const path = projectBeside(command.name() === 'assess' ? operand : subject);
     if (path === undefined || !io.exists(path)) return;
     const { readProject } = await import('./project-file');
     const project = readProject(io, path, optionNames(program));
@@ -63,7 +67,7 @@ export function projects(program: Command, io: Io, heading: Heading): Projects {
       ? styleTaken(project)
       : !isOf(project, command, subject)
         ? `${path} is of ${subjectOf(project) ?? 'a chart'}, and is left out here.`
-        : taken(command, project, places);
+        : taken(command, project, places, isLacking);
     if (told !== '' && isTold(command)) heading.text = `${wrappedParagraph(told)}\n`;
   });
   return {
@@ -108,15 +112,18 @@ function isOf(project: Project, command: Command, subject: string | undefined): 
 }
 
 /** Sets what the call leaves out, and says what. */
-function taken(command: Command, project: Project, places: Map<string, ProjectOption>): string {
+function taken(
+  command: Command,
+  project: Project,
+  places: Map<string, ProjectOption>,
+  isLacking: boolean,
+): string {
   const { file, options, settings, lines, title } = project;
   const names = TAKEN.get(command.name());
   const told: string[] = [];
-  const [chart, isGiven] = [options.get('chart'), options.has('pattern')];
-  if (command.args.length === 0 && chart !== undefined && !isGiven) {
-    command.processedArgs[0] = chart.value;
-    told.push(`chart ${chart.value}`);
-  }
+  const isGiven = options.has('pattern');
+  const chart = isLacking ? takeChart(command, project) : undefined;
+  if (chart !== undefined) told.push(`chart ${chart}`);
   for (const option of command.options) {
     const name = option.attributeName();
     const row = options.get(name);

@@ -11,8 +11,9 @@ import type { AddCommands } from './options';
 import {
   jsonOption,
   list,
+  NeededArgument,
   NeededOption,
-  needOptions,
+  needFiles,
   replaceOption,
   unitOption,
   withStyle,
@@ -36,8 +37,10 @@ const addAssess: AddCommands = (program, io, end) => {
       .description(
         'assess a rule sheet: which cells are right, what went wrong, what it would make',
       )
-      .argument('<chart.csv>', 'body measurements')
-      .argument('<sheet.csv>', 'the rule sheet, with the columns of grade-rules.csv')
+      .addArgument(new NeededArgument('chart.csv', 'body measurements'))
+      .addArgument(
+        new NeededArgument('sheet.csv', 'the rule sheet, with the columns of grade-rules.csv'),
+      )
       .addOption(new NeededOption('--base <size>', 'the size from which the sheet counts')),
   )
     .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
@@ -48,7 +51,7 @@ const addAssess: AddCommands = (program, io, end) => {
     .addOption(jsonOption())
     .action(
       async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
-        needOptions(command);
+        needFiles(command);
         const { assessCommand } = await import('./student-work');
         end(assessCommand(chart, sheet, options, io));
       },
@@ -60,7 +63,7 @@ const addExplain: AddCommands = (program, io, end) => {
     program
       .command('explain')
       .description('derive the rule of one point step by step, in exact fractions')
-      .argument('<chart.csv>', 'body measurements')
+      .addArgument(new NeededArgument('chart.csv', 'body measurements'))
       .argument('[piece.point]', 'such as front.side_waist; the rules of all corners if absent')
       .addOption(new NeededOption('--base <size>', 'the size from which the rule counts'))
       .option('--size <size>', 'derive it for this size only (all)'),
@@ -79,7 +82,7 @@ const addExplain: AddCommands = (program, io, end) => {
         options: ExplainCommandOptions,
         command: Command,
       ) => {
-        needOptions(command);
+        needFiles(command);
         const { explainCommand } = await import('./student-work');
         end(await explainCommand(chart, point, options, io));
       },

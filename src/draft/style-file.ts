@@ -11,6 +11,7 @@ import { readTypedTable } from '../table/typed-table';
 import { unitNamed } from '../table/unit-name';
 import type { LengthUnit } from '../units';
 import { DEFAULT_STYLE } from './default-style';
+import { refuseLoneLines } from './lone-lines';
 import type { Setting } from './setting';
 import type { Style } from './styles';
 import { STYLES, findParameter, findStyle } from './styles';
@@ -39,6 +40,11 @@ export function readStyle(text: string, file: string): StyleChoice {
     parameter: findParameter(base, setting).name,
   }));
   refuseTwice(settings);
+  refuseLoneLines(
+    statements,
+    settings,
+    base.block.parameters.map((parameter) => parameter.name),
+  );
   const name = file.replace(/^.*[\\/]/, '').replace(/\.csv$/i, '');
   return {
     style: { ...base, name, description: `${base.name}, changed by ${file}` },

@@ -2,6 +2,7 @@
 import { withBlend } from '../chart/blend';
 import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
+import { statedBase } from '../chart/stated-base';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
 import { CHECKS, checkPattern } from '../check/checks';
@@ -126,14 +127,19 @@ function graded(typed: SizeChart, request: ReadChartRequest, isCut: boolean): Gr
   return { grade, context };
 }
 
-/** The base as the chart spells it; the only size needs no naming. Throws `base-missing`, `size-unknown`. */
-function baseOf({ sizes, file }: SizeChart, base: string | undefined): string {
+/**
+ * The base as the chart spells it, the one that it states if none is asked for; the only size needs no
+ * naming. Throws `base-missing`, `size-unknown`.
+ */
+function baseOf(chart: SizeChart, asked: string | undefined): string {
+  const { sizes, file } = chart;
+  const base = asked ?? statedBase(chart);
   if (base !== undefined) return knownSize(sizes, base, 'base', file);
   const [only, ...others] = sizes;
   if (only !== undefined && others.length === 0) return only;
   throw new InputError('base-missing', {
     what: 'the chart has several sizes, and nothing says which is the base that all rules start from',
-    allowed: sizes.join(', '),
+    allowed: `${sizes.join(', ')}; or a line "# base: ${sizes[Math.floor(sizes.length / 2)] ?? ''}" in the chart`,
     place: { file, field: 'base' },
   });
 }

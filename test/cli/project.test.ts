@@ -91,7 +91,7 @@ describe('a project beside its chart', () => {
     expect((await place.run('grade', 'other.csv')).stdout).toContain('base 10');
     const alone = await place.run('grade');
     expect(alone).toMatchObject({ status: 2, stdout: '' });
-    expect(alone.stderr).toContain('grade lacks <chart.csv>');
+    expect(alone.stderr).toContain('skirt.csv: the project here names no chart');
   });
 
   it('gives the result its title, before the chart', async () => {
@@ -175,5 +175,106 @@ describe('a row of a project', () => {
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     for (const word of words) expect(flat(stderr)).toContain(word);
     expect(stderr).not.toContain('--base:');
+  });
+});
+
+describe('a line above the rows of a project', () => {
+  const lined = (line: string, ...rows: readonly string[]): void => {
+    place.write(
+      'skirt.csv',
+      [line, 'parameter,value,note', 'chart,my.csv,', ...rows, ''].join('\n'),
+    );
+  };
+
+  it.each([
+    ['# base: 12', 'base,10,', 'a row base,12'],
+    ['# base 12', 'base,10,', 'a row base,12'],
+    ['# paper: letter', 'base,10,', 'a row paper,letter'],
+    ['# Hem taper = 3 in', 'base,10,', 'a row hem_taper,3 in'],
+    ['# style pencil, base 10, paper letter', 'base,10,', 'a row paper,letter'],
+    ['# based on: pencil', 'style,straight,\nbase,10,', 'names two styles'],
+    ['# unit: cm', 'unit,in,\nbase,10,', 'the row unit is not centimeters'],
+  ])('%j is refused beside %j', async (line, rows, words) => {
+    lined(line, rows);
+    const { status, stdout, stderr } = await place.run('grade');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(flat(stderr)).toContain(words);
+    expect(flat(stderr)).toContain('skirt.csv, row');
+  });
+
+  it.each([
+    ['# base: 10', 'base,10,'],
+    ['# based on: straight', 'style,straight,\nbase,10,'],
+    ['# unit: cm', 'unit,cm,\nbase,10,\nhem_taper,2,'],
+    ['# for spring: base of all others', 'base,10,'],
+    ['# not read: base: 12', 'base,10,'],
+  ])('%j says nothing else than %j', async (line, rows) => {
+    lined(line, rows);
+    expect(await place.run('grade', '--quiet')).toMatchObject({ status: 0, stderr: '' });
+  });
+
+  it('that sets a parameter is refused in a style file too', async () => {
+    rmSync(join(place.path, 'skirt.csv'), { force: true });
+    place.write('mine.csv', '# hem_taper: 3 in\nparameter,value\nhip_ease,2 in\n');
+    const { status, stderr } = await place.run(
+      'grade',
+      'my.csv',
+      '--base',
+      '10',
+      '--style',
+      'mine.csv',
+    );
+    expect(status).toBe(2);
+    expect(flat(stderr)).toContain('mine.csv, row 1');
+    expect(flat(stderr)).toContain('a row hem_taper,3 in');
+  });
+});
+
+describe('the chart of a project', () => {
+  it('stands for the one that a call leaves out, whatever else stands there', async () => {
+    project('chart,my.csv,', 'base,10,', 'style,pencil,');
+    const { stdout } = await place.run('explain', 'front.side_waist');
+    const { stdout: whole } = await place.run('explain', 'my.csv', 'front.side_waist');
+    expect(stdout.replace('chart my.csv, ', '')).toBe(whole);
+    expect((await place.run('explain', 'front.side_waits')).stderr).toContain('side_waist?');
+    place.write('mine.csv', 'point,axis,8,10,12\nfront.side_waist,dx_in,-1/4,0,3/8\n');
+    const marked = ['mine.csv', '--pieces', 'front'];
+    expect((await place.run('assess', ...marked)).stdout).toContain('mine.csv against my.csv');
+    expect((await place.run('coverage')).stdout).toContain('From skirt.csv: chart my.csv');
+    expect((await place.run('page')).stdout).toContain('with my.csv inside');
+  });
+
+  it('is asked for where neither project nor call names one', async () => {
+    project('base,10,');
+    for (const call of [['page'], ['print'], ['explain', 'front.side_waist'], ['coverage']]) {
+      const { status, stderr } = await place.run(...call);
+      expect(status).toBe(2);
+      expect(flat(stderr)).toContain(`skirt.csv: the project here names no chart`);
+      expect(flat(stderr)).toContain(`skirtgrade ${call[0] ?? ''} <chart.csv>`);
+    }
+  });
+
+  it('is no pattern', async () => {
+    project('pattern,base.csv,', 'rules,rules.csv,');
+    for (const name of ['page', 'print', 'check', 'coverage', 'explain', 'assess']) {
+      const { status, stderr } = await place.run(name);
+      expect(status).toBe(2);
+      expect(flat(stderr)).toContain(`of the pattern base.csv, and ${name} takes a chart`);
+    }
+  });
+});
+
+describe('a base that the chart states', () => {
+  const BASED = CHART.replace('\n', '\n# base: 10\n');
+  it('is that of a call that names none', async () => {
+    rmSync(join(place.path, 'skirt.csv'), { force: true });
+    place.write('based.csv', BASED);
+    await place.run('grade', 'based.csv', '--out', 'stated');
+    await place.run('grade', 'my.csv', '--base', '10', '--out', 'named');
+    expect(place.read('stated/graded-points.csv')).toBe(place.read('named/graded-points.csv'));
+    expect((await place.run('explain', 'based.csv')).stdout).toContain('base 10');
+    expect((await place.run('grade', 'based.csv', '--base', '12')).stderr).toContain('Allowed: 10');
+    place.write('none.csv', BASED.replace('base: 10', 'base: 11'));
+    expect((await place.run('grade', 'none.csv')).stderr).toContain('Got: 11');
   });
 });

@@ -25,7 +25,7 @@ export interface Exercise {
   /** Labels from the smallest size; the base is among them. */
   readonly sizes: readonly string[];
   readonly difficulty: Difficulty;
-  /** `chart.csv`, `sheet.csv` to fill in, and `key.csv`. */
+  /** `chart.csv`, `sheet.csv` to fill in, `key.csv`, and the project `skirt.csv` that names the style. */
   readonly files: readonly ResultFile[];
 }
 
@@ -81,6 +81,10 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
       { name: 'chart.csv', text: chart },
       { name: 'sheet.csv', text: sheet((_, i) => (i === key.base ? '0' : '')) },
       { name: 'key.csv', text: sheet((moves, i) => show(moves[i] ?? NaN)) },
+      {
+        name: 'skirt.csv',
+        text: `parameter,value,note\nchart,chart.csv,\nstyle,${QUARTER_METHOD},\nbase,${base},\n`,
+      },
     ],
   };
 }
