@@ -84,11 +84,11 @@ function findingOf(
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
         `rather have ${dartsWanted(first, plan)} than ${given} in the half ${plan.name}: ` +
         (breaks.length === 0 || range.blend !== undefined
-          ? dartSetting(plan, dartsWanted(first, plan))
+          ? dartSetting(first, plan, dartsWanted(first, plan))
           : `break the range ${breaks.join(' and ')}`),
       facts: {
         darts: NUMBERS[dartsWanted(first, plan)] ?? `${dartsWanted(first, plan)} darts`,
-        setting: dartSetting(plan, dartsWanted(first, plan)),
+        setting: dartSetting(first, plan, dartsWanted(first, plan)),
         ...(isSettable(dartsWanted(first, plan))
           ? { number: String(dartsWanted(first, plan)) }
           : {}),
@@ -98,16 +98,39 @@ function findingOf(
   ];
 }
 
-/** A panel is drawn with one dart or two; where it wants none or three, its intake is what can be set. */
-export function dartSetting({ name }: PiecePlan, darts: number): string {
-  if (darts === 0)
-    return `set ${name}_intake to 1 cm (3/8 in) or more, and the side takes in less for it`;
+/** What gives a panel so many darts. */
+export function dartSetting(
+  { parameters }: SizedPattern,
+  { name }: PiecePlan,
+  darts: number,
+): string {
+  if (darts === 0) return leftOut(parameters, name);
   return isSettable(darts)
     ? `set ${name}_darts=${darts}`
     : `set a smaller ${name}_intake, and the side takes in more for it`;
 }
 
-/** A half panel has one dart or two. */
+/**
+ * Without an intake there is no dart. Where the panels take theirs by their shares, the sides get the share
+ * of this one, front and back alike; else the style says who takes in the rest.
+ */
+function leftOut(parameters: SizedPattern['parameters'], name: string): string {
+  const of = (parameter: string): number => parameters.get(parameter) ?? NaN;
+  const other = name === 'front' ? 'back' : 'front';
+  const [share, otherShare] = [of(`${name}_dart_share`), of(`${other}_dart_share`)];
+  // Both are the same share of one drop.
+  const apart = of(`${name}_intake`) * otherShare - of(`${other}_intake`) * share;
+  if (share > 0 && Math.abs(apart) <= SAME_PLACE)
+    return `leave the dart out with ${name}_dart_share=0 and side_share=${shown(of('side_share') + share)}`;
+  return `leave the dart out with ${name}_intake=0; the side of the back takes in the rest`;
+}
+
+/** A share without what adding leaves behind its digits. */
+function shown(share: number): string {
+  return String(Number(share.toPrecision(6)));
+}
+
+/** A half panel that takes in something has one dart or two. */
 function isSettable(darts: number): boolean {
   return darts === 1 || darts === 2;
 }

@@ -84,10 +84,11 @@ function checkIntakes(size: SizedPattern, piece: Piece, display: LengthDisplay):
 }
 
 /** What can be set about a dart too narrow or too wide, by what the size has parameters for. */
-function intakeSetting({ parameters }: SizedPattern, plan: PiecePlan, narrow: boolean): string {
+function intakeSetting(size: SizedPattern, plan: PiecePlan, narrow: boolean): string {
+  const { parameters } = size;
   const { name, darts } = plan;
   if (parameters.has(`${name}_dart_limit`))
-    return dartSetting(plan, darts.length + (narrow ? -1 : 1));
+    return dartSetting(size, plan, darts.length + (narrow ? -1 : 1));
   const intake = `${name}_dart_intake`;
   if (!parameters.has(intake))
     return narrow

@@ -78,6 +78,11 @@ function openingOf({ outline }: PiecePlan): SewnSkirt['opening'] {
   return outline.some(({ seam }) => seam === 'slit') ? 'slit' : 'none';
 }
 
+/** Whether any panel has a dart. */
+export function hasDarts({ front, back }: Pick<SewnSkirt, 'front' | 'back'>): boolean {
+  return front.darts.length + back.darts.length > 0;
+}
+
 /** Whether a piece has an edge of that name. */
 export function hasEdge({ outline }: PiecePlan, edge: string): boolean {
   return outline.some(({ seam }) => seam === edge);

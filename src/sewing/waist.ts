@@ -1,5 +1,6 @@
 /** The steps of the waist: a band, a facing, or neither. */
 import type { SewnSkirt } from './skirt';
+import { hasDarts } from './skirt';
 import type { SewingStep } from './step';
 import { edgesOf } from './step';
 
@@ -42,8 +43,9 @@ function bandSteps(skirt: SewnSkirt, band: NonNullable<SewnSkirt['band']>): read
     {
       title: 'Waistband',
       words: [
-        'Pin the notched edge of the band to the waist, right sides together: every notch meets its dart ' +
-          'or seam. The underlap stands out beyond the right back; the other end stands out beyond the fold of the left ' +
+        'Pin the notched edge of the band to the waist, right sides together: every notch meets its ' +
+          `${hasDarts(skirt) ? 'dart or seam' : 'seam or notch'}. The underlap stands out beyond the right ` +
+          'back; the other end stands out beyond the fold of the left ' +
           `one by its allowance of ${width('band_allowance')}. ` +
           `${ease}Sew ${width('waist_allowance')} from the edge and press the seam into the band.`,
         'Fold the band along its fold line, right sides together, and close both ends ' +
@@ -78,7 +80,7 @@ function facingSteps(skirt: SewnSkirt): readonly SewingStep[] {
       words: [
         `Sew the front facing to the back facings at the sides, ${width('side_allowance')} from the edge, ` +
           'and press the seams open. Neaten the lower edge.',
-        'Pin the facing to the waist, right sides together: its notches meet darts and seams. Sew ' +
+        `Pin the facing to the waist, right sides together: its notches meet ${dartsAndSeams(skirt)}. Sew ` +
           `${width('waist_allowance')} from the edge, trim the allowances in steps and snip them to the ` +
           'stitches. Press the facing up, and sew through it and the allowances close to the seam.',
         'Turn the facing in. Fold its ends in along the zip and sew them to the tape by hand; catch it at ' +
@@ -107,10 +109,14 @@ function boundSteps(skirt: SewnSkirt): readonly SewingStep[] {
       words: [
         'This pattern has no band and no facing. Bind the waist with a bias strip, or sew a firm ribbon ' +
           `along it: lay it on the right side, sew ${skirt.width('waist_allowance')} from the edge, turn it in ` +
-          'and catch it at seams and darts.',
+          `and catch it at ${dartsAndSeams(skirt)}.`,
         'Sew a hook and eye above the zip.',
       ],
       sews: shellAndLining(skirt),
     },
   ];
+}
+
+function dartsAndSeams(skirt: SewnSkirt): string {
+  return hasDarts(skirt) ? 'darts and seams' : 'seams';
 }

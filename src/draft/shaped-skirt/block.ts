@@ -47,7 +47,7 @@ const VALUES: readonly ValueDefinition[] = [
 ];
 
 /**
- * The block of all styles but those of the quarter method: one or two darts a panel, flare, vent,
+ * The block of all styles but those of the quarter method: none, one or two darts a panel, flare, vent,
  * zip, waist finish and lining as its parameters say.
  */
 export const SHAPED_SKIRT: Block = {
@@ -88,7 +88,8 @@ export const SHAPED_SKIRT: Block = {
   },
 };
 
-function dartsOf(panel: Panel, { atBase }: RangeFacts): 1 | 2 {
+function dartsOf(panel: Panel, { atBase, alwaysZero }: RangeFacts): PanelShape['darts'] {
+  if (alwaysZero(`${panel}_intake`)) return 0;
   const asked = atBase(`${panel}_darts`);
   const wide = atBase(`${panel}_intake`) > atBase(`${panel}_dart_limit`);
   return asked === 0 ? (wide ? 2 : 1) : asked === 1 ? 1 : 2;
@@ -115,6 +116,7 @@ function lineBounds(facts: RangeFacts): LineBounds {
 function liftOf(panel: Panel, facts: RangeFacts): number {
   const { span } = facts;
   const darts = dartsOf(panel, facts);
+  if (darts === 0) return 0;
   const long = span(`${panel}_${lastDart({ darts })}_length`)[0];
   const mouth = span(`${panel}_intake`)[1] / darts;
   return Math.max(0, span('dart_closing')[1] * (mouth / long) * span(`${panel}_hip_width`)[1]);
@@ -124,13 +126,14 @@ const PANELS = ['front', 'back'] as const;
 
 function shapeOf(panel: Panel, facts: RangeFacts, lines: LengthLines): PanelShape {
   const { alwaysZero } = facts;
+  const darts = dartsOf(panel, facts);
   return {
     panel,
-    darts: dartsOf(panel, facts),
+    darts,
     tapered: !alwaysZero('hem_taper'),
     taperedBelowHip: !alwaysZero('taper_start'),
     blended: !alwaysZero('hem_taper') && !alwaysZero('taper_blend'),
-    flared: !alwaysZero('dart_closing'),
+    flared: darts > 0 && !alwaysZero('dart_closing'),
     vent: panel === 'back' ? ventOf(facts) : 'none',
     highHip: true,
     lines,

@@ -8,7 +8,8 @@ export type Panel = 'front' | 'back';
 /** What is decided once for a whole range. */
 export interface PanelShape {
   readonly panel: Panel;
-  readonly darts: 1 | 2;
+  /** None where the panel takes in nothing by darts in any size. */
+  readonly darts: 0 | 1 | 2;
   /** False where the hem is as wide as the hip in every size. */
   readonly tapered: boolean;
   /** True where the side runs straight down for a while before the taper begins. */
@@ -25,12 +26,12 @@ export interface PanelShape {
   readonly lines: LengthLines;
 }
 
-/** From the center: `dart` where there is one, else `inner_dart` and `outer_dart`. */
+/** From the center: none, `dart` where there is one, else `inner_dart` and `outer_dart`. */
 export function dartNames({ darts }: Pick<PanelShape, 'darts'>): readonly string[] {
-  return darts === 1 ? ['dart'] : ['inner_dart', 'outer_dart'];
+  return { 0: [], 1: ['dart'], 2: ['inner_dart', 'outer_dart'] }[darts];
 }
 
-/** The dart nearest the side. */
+/** The dart nearest the side; a panel without darts has none to ask for. */
 export function lastDart({ darts }: Pick<PanelShape, 'darts'>): string {
-  return darts === 1 ? 'dart' : 'outer_dart';
+  return darts === 2 ? 'outer_dart' : 'dart';
 }

@@ -120,13 +120,15 @@ const SUPPRESSION: readonly ParameterDefinition[] = [
   lengthParameter(
     'front_intake',
     ['front_dart_share*half_drop', '-4 cm', '14 cm'],
-    'width of all darts of the half front together; a length keeps it fixed in every size',
+    'width of all darts of the half front together; a length keeps it fixed in every size, 0 leaves ' +
+      'the darts out',
     RUSSIAN_SHARES,
   ),
   lengthParameter(
     'back_intake',
     ['back_dart_share*half_drop', '-4 cm', '14 cm'],
-    'width of all darts of the half back together; a length keeps it fixed in every size',
+    'width of all darts of the half back together; a length keeps it fixed in every size, 0 leaves ' +
+      'the darts out',
     RUSSIAN_SHARES,
   ),
   lengthParameter(
@@ -174,7 +176,8 @@ function dartParameters(
       ...numberParameter(
         `${panel}_darts`,
         ['0', '0', '2'],
-        `darts in the half ${panel}: 1 or 2; 0 decides by the base size and ${panel}_dart_limit`,
+        `darts in the half ${panel}: 1 or 2; 0 decides by the base size and ${panel}_dart_limit. With ` +
+          `${panel}_intake = 0 it has none`,
         "the engine's own rule",
       ),
       count: true,

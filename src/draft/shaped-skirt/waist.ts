@@ -8,6 +8,7 @@
  * leaves the other at `@out_angle`. Every stretch is the parabola of the angles at its ends; of all
  * such edges `climb` takes the one that ends in the side point before truing, to the first order of
  * the small angles at the darts. What that leaves, a millimeter or two, goes into the last stretch.
+ * Without darts the edge is that one stretch, from the center to the side.
  *
  * Slopes and angles are counted upward to the side; y runs down.
  */
@@ -22,8 +23,6 @@ import { lengthValue, numberValue, ofDart } from './values';
 export function waistValues(shape: PanelShape): readonly ValueDefinition[] {
   const { panel } = shape;
   const names = dartNames(shape);
-  const last = lastDart(shape);
-  const sum = (value: string): string => names.map((dart) => `${dart}_${value}`).join(' + ');
   return [
     // Plan width of the waist edge, darts open, before truing.
     lengthValue('width', `${panel}_hip_width - ${panel}_side_take_up`),
@@ -31,15 +30,32 @@ export function waistValues(shape: PanelShape): readonly ValueDefinition[] {
     lengthValue('take_up', `${panel}_hip_width - edge`),
     lengthValue('drop', `center_${panel}_drop`),
     lengthValue('rise', panel === 'back' ? 'side_rise + rise_move' : 'side_rise'),
-    // The slope square to the side; then the angle at the last dart with which the edge comes out at
-    // the side point. Both are those before truing, so that truing leaves the darts where they are.
-    numberValue('side_slope', `2*${panel}_side_take_up/(waist_to_hip + side_rise)`),
+    ...(names.length === 0
+      ? [lengthValue('last_third', 'edge/3')]
+      : [
+          ...climbValues(shape),
+          lengthValue('last_third', `(edge - ${lastDart(shape)}_outer_x)/3`),
+        ]),
+    ...names.flatMap((dart, i) => dartValues(shape, dart, names[i - 1], names[i + 1])),
+  ];
+}
+
+/**
+ * The slope square to the side; then the angle at the last dart with which the edge comes out at the side
+ * point. Both are those before truing, so that truing leaves the darts where they are.
+ */
+function climbValues(shape: PanelShape): readonly ValueDefinition[] {
+  const last = lastDart(shape);
+  const sum = (value: string): string =>
+    dartNames(shape)
+      .map((dart) => `${dart}_${value}`)
+      .join(' + ');
+  return [
+    numberValue('side_slope', `2*${shape.panel}_side_take_up/(waist_to_hip + side_rise)`),
     numberValue(
       'climb',
       `(side_rise + drop + ${sum('fall')} - ${last}_after*side_slope/2)/(${sum('reach')})`,
     ),
-    lengthValue('last_third', `(edge - ${last}_outer_x)/3`),
-    ...names.flatMap((dart, i) => dartValues(shape, dart, names[i - 1], names[i + 1])),
   ];
 }
 
@@ -107,18 +123,13 @@ function dartValues(
 /** From the first stretch to the outer leg of the last dart; then the stretch to the side. */
 export function waistPoints(shape: PanelShape): readonly PointDefinition[] {
   const names = dartNames(shape);
-  const last = lastDart(shape);
   return [
     { name: 'center_waist', x: '0', y: 'drop' },
     ...names.flatMap((dart, i) => dartPoints(shape, dart, names[i - 1])),
     ...flaredPoints(shape, [
-      { name: `${last}_outer`, x: `${last}_outer_x`, y: `${last}_outer_y` },
-      {
-        name: `${last}_outer_handle`,
-        x: `${last}_outer_x + last_third`,
-        y: `${last}_outer_y - last_third*tan(${last}_out_angle)`,
-        handle: true,
-      },
+      ...(names.length === 0
+        ? [{ name: 'center_waist_handle', x: 'last_third', y: 'drop', handle: true as const }]
+        : lastLegPoints(lastDart(shape))),
       {
         name: 'side_waist_inner_handle',
         x: 'edge - last_third',
@@ -127,6 +138,19 @@ export function waistPoints(shape: PanelShape): readonly PointDefinition[] {
       },
       { name: 'side_waist', x: 'edge', y: '-rise' },
     ]),
+  ];
+}
+
+/** The outer leg of the last dart, and the handle of the stretch that begins there. */
+function lastLegPoints(last: string): readonly PointDefinition[] {
+  return [
+    { name: `${last}_outer`, x: `${last}_outer_x`, y: `${last}_outer_y` },
+    {
+      name: `${last}_outer_handle`,
+      x: `${last}_outer_x + last_third`,
+      y: `${last}_outer_y - last_third*tan(${last}_out_angle)`,
+      handle: true,
+    },
   ];
 }
 
@@ -195,7 +219,11 @@ export function waistEdges(shape: PanelShape): readonly Edge[] {
         seam: 'waist',
       },
     ]),
-    stretch(`${lastDart(shape)}_outer`, 'side_waist', 'side_waist_inner_handle'),
+    stretch(
+      names.length === 0 ? 'center_waist' : `${lastDart(shape)}_outer`,
+      'side_waist',
+      'side_waist_inner_handle',
+    ),
   ];
 }
 
