@@ -43,8 +43,6 @@ export type { Check, CheckContext } from './check/checks';
 export type { Finding, Severity } from './check/finding';
 export type { Piece, PiecePlan, Edge } from './pattern/piece';
 export { outlineSegments, pointOf, seamLength } from './pattern/piece';
-export { turnUp } from './pattern/turn-up';
-export type { TurnUp } from './pattern/turn-up';
 export { markSheet } from './study/mark/mark-sheet';
 export type { MarkRequest, Marking } from './study/mark/mark-sheet';
 export { derivation } from './study/explain/derivation';

@@ -68,7 +68,7 @@ export function measurementColumns(
 }
 
 /** The name of a body, or a blank at the place of its row. */
-export function nameCell(record: SheetRecord, named: number | undefined): ChartCell {
+function nameCell(record: SheetRecord, named: number | undefined): ChartCell {
   return named === undefined ? { text: '', row: record.row, column: 1 } : cellAt(record, named);
 }
 

@@ -21,7 +21,7 @@ export function checkCutLines({ sizes }: GradedPattern, display: LengthDisplay):
 }
 
 /** The finding for one piece of the size `label`, cut by the allowances in `parameters`. */
-export function checkCutLine(
+function checkCutLine(
   { piece, cut }: CutPiece,
   parameters: ReadonlyMap<string, number>,
   label: string,

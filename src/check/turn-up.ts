@@ -20,7 +20,7 @@ export function checkTurnUps({ sizes }: GradedPattern, display: LengthDisplay): 
 }
 
 /** The finding for one piece of the size `label`; undefined if it has no hem that ends at a seam. */
-export function checkTurnUp(
+function checkTurnUp(
   cutPiece: CutPiece,
   label: string,
   display: LengthDisplay,

@@ -6,7 +6,7 @@ import type { ExitCode, Io } from './io';
 import { optionMessage } from './option-words';
 
 /** Counts up when a field changes its meaning or goes; fields that are added leave it as it is. */
-export const DOCUMENT_VERSION = 1;
+const DOCUMENT_VERSION = 1;
 
 /** Decimals of a number: a ten-thousandth of a millimeter or of a degree. No tolerance: of what is written. */
 const DECIMALS = 4;

@@ -26,7 +26,7 @@ type Traits = Pick<PiecePlan, 'edges' | 'grain' | 'notches' | 'drillHoles'> &
   Partial<Pick<PiecePlan, 'zip'>>;
 
 /** The traits of a piece of a skirt, by its part and the names of its seams and points. */
-export function skirtTraits(lines: SkirtLines): Traits {
+function skirtTraits(lines: SkirtLines): Traits {
   const { name, part, outline } = lines;
   const holes: readonly DrillRule[] = outline.flatMap((edge) =>
     edge.kind === 'dart' ? [{ dart: edge.name }] : [],

@@ -117,7 +117,7 @@ function neverFalling(needs: readonly SizeNeed[]): readonly SizeNeed[] {
 }
 
 /** A length of cloth with what is bought besides it, rounded up. */
-export function buyLength(length: number, spare = SPARE): BuyLength {
+function buyLength(length: number, spare = SPARE): BuyLength {
   const whole = length * (1 + spare);
   const roundedUp = (step: number): number => Math.ceil(whole / step - HALF_STEP);
   return {

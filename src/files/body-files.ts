@@ -194,10 +194,7 @@ function nearestTable(records: readonly BodyRecord[], { display }: BodyTables): 
 }
 
 /** `row,column,measurement,reason`: the bodies that were set aside; without a name. */
-export function refusedTable(
-  refused: readonly RefusedBody[],
-  { columns, anonymous }: BodyTables,
-): string {
+function refusedTable(refused: readonly RefusedBody[], { columns, anonymous }: BodyTables): string {
   const header = ['row', 'column', 'measurement', 'reason'];
   return writtenCsv([header, ...refusedRows(refused, columns, anonymous)]);
 }

@@ -30,7 +30,7 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
 }
 
 /** For each segment its parameters at which another one crosses it, joints left out. */
-export function selfCrossings(loop: readonly Segment[]): readonly (readonly number[])[] {
+function selfCrossings(loop: readonly Segment[]): readonly (readonly number[])[] {
   const cuts: number[][] = loop.map(() => []);
   const boxes = loop.map(segmentBounds);
   const segmentsNear = boxSearch(boxes);

@@ -13,7 +13,7 @@ export function pointAt(coordinates: readonly number[], place: number): Point {
 }
 
 /** The segments of an edge: two of a dart, otherwise one. */
-export function edgeLines({ at }: EdgeView, coordinates: readonly number[]): readonly Segment[] {
+function edgeLines({ at }: EdgeView, coordinates: readonly number[]): readonly Segment[] {
   const points = at.map((place) => pointAt(coordinates, place));
   const [a, b, c, d] = points;
   if (a === undefined || b === undefined) return [];

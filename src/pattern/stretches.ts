@@ -4,7 +4,7 @@ import type { Piece } from './piece';
 import { edgeSegments } from './piece';
 
 /** Lengths in mm of the edges of a seam in the order of the outline, its darts sewn. */
-export function seamStretches(piece: Piece, seam: string): readonly number[] {
+function seamStretches(piece: Piece, seam: string): readonly number[] {
   return piece.plan.outline
     .filter((edge) => edge.seam === seam && edge.kind !== 'dart')
     .map((edge) => edgeSegments(piece, edge).reduce((sum, part) => sum + segmentLength(part), 0));

@@ -33,7 +33,7 @@ export interface Stride {
 }
 
 /** The girth in mm that a step needs at a level, by the careful figure. */
-export function girthForStep(step: number, level: number, walker: Walker): number {
+function girthForStep(step: number, level: number, walker: Walker): number {
   return hullOfLegs(step / SHARE.careful, level, walker);
 }
 

@@ -25,7 +25,7 @@ export const WALKING_ROWS = [
 ] as const;
 
 /** mm. Stature of the reference, taken where there is none: common practice, no source. */
-export const REFERENCE_STATURE = 1640;
+const REFERENCE_STATURE = 1640;
 
 /** The reference leg in mm, depths below the hip joint: derived; common practice, no source. */
 const REFERENCE = { leg: 820, hipJoint: 170, knee: 380, hip: 950, thigh: 570, kneeGirth: 360 };

@@ -1,12 +1,11 @@
 import type { Point } from '../../src/geometry/point';
 import type { Segment } from '../../src/geometry/segment';
 import { describe, expect, it } from 'vitest';
-import { checkCutLine } from '../../src/check/cut-line';
-import { checkTurnUp } from '../../src/check/turn-up';
-import type { Finding, SizedPattern, GradeRequest } from '../../src/index';
+import { checkCutLines } from '../../src/check/cut-line';
+import { checkTurnUps } from '../../src/check/turn-up';
+import type { Finding, GradeRequest, GradedPattern } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
-import { cutOf } from '../pattern/cut-of';
 import { STYLE_NAMES } from '../styles';
 import { gradedOnce } from '../graded';
 
@@ -18,15 +17,11 @@ function found(request: Partial<GradeRequest>): readonly Finding[] {
   return findings.filter(({ check }) => CHECKS.includes(check));
 }
 
-/** What a check says of every cut piece of every size, each piece changed before. */
-function foundOn(
-  change: (piece: CutPiece) => CutPiece,
-  check: (piece: CutPiece, size: SizedPattern) => Finding | undefined,
-): readonly Finding[] {
+/** The demo with each of its cut pieces changed. */
+function changed(change: (piece: CutPiece) => CutPiece): GradedPattern {
   const { range } = gradedOnce(DEMO);
-  return range.sizes.flatMap((size) =>
-    cutOf(size).flatMap((piece) => check(change(piece), size) ?? []),
-  );
+  const sizes = range.sizes.map((size) => ({ ...size, cutPieces: size.cutPieces?.map(change) }));
+  return { ...range, sizes };
 }
 
 describe('checks of the cut pattern', () => {
@@ -45,13 +40,11 @@ describe('checks of the cut pattern', () => {
     [0.06, 'fail'],
     [0.2, 'fail'],
   ])('of a cut line %d mm too near are %s', (by, severity) => {
-    const nearer = foundOn(
-      (piece) => ({ ...piece, cut: piece.cut.map((part) => shifted(part, -by)) }),
-      (piece, { parameters, label }) =>
-        piece.piece.plan.name === 'front'
-          ? checkCutLine(piece, parameters, label, INCHES)
-          : undefined,
-    );
+    const range = changed((piece) => ({
+      ...piece,
+      cut: piece.cut.map((part) => shifted(part, -by)),
+    }));
+    const nearer = checkCutLines(range, INCHES).filter(({ piece }) => piece === 'front');
     expect(nearer.length).toBeGreaterThan(0);
     for (const finding of nearer) {
       expect(finding.severity).toBe(severity);
@@ -60,32 +53,31 @@ describe('checks of the cut pattern', () => {
   });
 
   it('fail for a cut line that lies on the sewing line, or crosses it', () => {
-    const check = (piece: CutPiece, { parameters, label }: SizedPattern): Finding =>
-      checkCutLine(piece, parameters, label, INCHES);
-    const bare = foundOn((piece) => ({ ...piece, cut: piece.net }), check);
-    expect(bare.every(({ severity }) => severity === 'fail')).toBe(true);
-    const aside = foundOn(
-      (piece) => ({
-        ...piece,
-        cut: piece.cut.map((part) => shifted(part, 20)),
-      }),
-      check,
+    const bare = checkCutLines(
+      changed((piece) => ({ ...piece, cut: piece.net })),
+      INCHES,
     );
+    expect(bare.length).toBeGreaterThan(0);
+    expect(bare.every(({ severity }) => severity === 'fail')).toBe(true);
+    const moved = changed((piece) => ({
+      ...piece,
+      cut: piece.cut.map((part) => shifted(part, 20)),
+    }));
+    const aside = checkCutLines(moved, INCHES);
     expect(aside.every(({ severity }) => severity === 'fail')).toBe(true);
     expect(aside.some(({ message }) => message.includes('crosses the sewing line'))).toBe(true);
   });
 
   it('warn where the turn-up runs straight on below a taper', () => {
-    const straight = foundOn(
-      (piece) => ({
-        ...piece,
-        corners: new Map(
-          [...piece.corners].map(([name, p]) => [name, { x: p.x - 5, y: p.y }] as const),
-        ),
-      }),
-      (piece, { label }) => checkTurnUp(piece, label, INCHES),
+    const straight = changed((piece) => ({
+      ...piece,
+      corners: new Map(
+        [...piece.corners].map(([name, p]) => [name, { x: p.x - 5, y: p.y }] as const),
+      ),
+    }));
+    expect(checkTurnUps(straight, INCHES).some(({ severity }) => severity === 'warning')).toBe(
+      true,
     );
-    expect(straight.some(({ severity }) => severity === 'warning')).toBe(true);
   });
 
   it('tell where the edge beside a hem turns within its depth', () => {

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { FabricNeed, GradeResult, Lay, ResultFile, SizeNeed } from '../../src/index';
 import { exportFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
-import { buyLength } from '../../src/fabric/fabric-needs';
 import { isLay } from '../../src/fabric/lay';
 import { cutOf } from '../pattern/cut-of';
 import { rowsOf } from '../csv-tables';
@@ -26,6 +25,12 @@ function laysOf(needs: readonly FabricNeed[]): readonly Lay[] {
 
 function lengthsOf({ sizes }: FabricNeed): readonly number[] {
   return sizes.map(({ lay }) => (isLay(lay) ? lay.length : Infinity));
+}
+
+/** The length and 5 %, in what shops cut. */
+function boughtFor(length: number) {
+  const steps = (step: number): number => Math.ceil((length * 1.05) / step - 1e-9);
+  return { centimeters: 5 * steps(50), yards: steps(914.4 / 8) / 8 };
 }
 
 describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', (style) => {
@@ -71,7 +76,7 @@ describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', 
           expect(other.buy?.centimeters ?? 0).toBeLessThanOrEqual(buy.centimeters);
           expect(other.buy?.yards ?? 0).toBeLessThanOrEqual(buy.yards);
         }
-        const own = buyLength(lay.length);
+        const own = boughtFor(lay.length);
         expect(isRaised).toBe(own.centimeters < buy.centimeters || own.yards < buy.yards);
       }
       expect(longer(plain, need)).toBe(false);
@@ -135,10 +140,17 @@ describe('published estimates', () => {
 });
 
 describe('what is bought', () => {
-  it('is the lay and 5 %, rounded up to 5 cm and 1/8 yd', () => {
-    expect(buyLength(700)).toEqual({ centimeters: 75, yards: 0.875 });
-    expect(buyLength(1000, 0)).toEqual({ centimeters: 100, yards: 1.125 });
-    expect(buyLength(914.4, 0)).toEqual({ centimeters: 95, yards: 1 });
+  it.each([
+    [700, undefined, { centimeters: 75, yards: 0.875 }],
+    [1000, 0, { centimeters: 100, yards: 1.125 }],
+    [914.4, 0, { centimeters: 95, yards: 1 }],
+  ])('is a lay of %d mm and 5 %%, rounded up to 5 cm and 1/8 yd', (length, spare, wanted) => {
+    const pieces = [rectangle('front', 500, length)];
+    const [need] = fabricNeeds([{ label: 'M', pieces }], {
+      ...{ widths: [{ value: 90, unit: 'cm' }], folds: ['open'], naps: ['with'] },
+      ...(spare === undefined ? {} : { spare }),
+    });
+    expect(need?.sizes[0]?.buy).toEqual(wanted);
   });
 
   it('falls back to open cloth where folded cloth is too narrow', () => {

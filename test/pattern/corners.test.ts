@@ -5,8 +5,14 @@ import { gradeChart, pointOf } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import type { Edge, Piece } from '../../src/pattern/piece';
 import { piecePlan } from '../../src/pattern/piece';
-import { skirtTraits } from '../../src/draft/skirt-traits';
+import { usualFinish } from '../../src/pattern/allowance';
 import { cutOf as cutSize } from './cut-of';
+
+/** The width outside each seam, by its parameter; none at a fold. */
+const ALLOWED: Readonly<Record<string, string>> = {
+  ...{ waist: 'waist_allowance', side: 'side_allowance', hem: 'hem_allowance' },
+  ...{ vent: 'vent_allowance', vent_top: 'vent_allowance', center_back: 'zip_allowance' },
+};
 
 type Corner = readonly [x: number, y: number, seam: string];
 
@@ -23,12 +29,14 @@ function polygon(corners: readonly Corner[]): Piece {
     outline,
     marks: [],
   };
-  const { edges } = skirtTraits(lines);
+  const edges = new Map(
+    outline.map(({ seam }) => [seam, { allowance: ALLOWED[seam], finish: usualFinish(seam) }]),
+  );
   const plan = piecePlan({ ...lines, edges, cuttings: [], handles: new Set() });
   return { plan, points: corners.map(([x, y]) => ({ x, y })) };
 }
 
-const WIDTHS = { waist: 10, side: 20, hem: 40, vent: 15, zip: 25, facing_edge: 0, band: 10 };
+const WIDTHS = { waist: 10, side: 20, hem: 40, vent: 15, zip: 25 };
 
 function cutOf(piece: Piece, style = 0, widths: Partial<typeof WIDTHS> = {}): CutPiece {
   const all = Object.entries({ ...WIDTHS, ...widths });

@@ -3,10 +3,11 @@ import fc from 'fast-check';
 import { cutOf } from './cut-of';
 import { describe, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
+import type { Segment } from '../../src/geometry/segment';
 import { segmentLength } from '../../src/geometry/segment';
 import { gradeChart } from '../../src/index';
 import type { Piece } from '../../src/index';
-import { selfCrossings } from '../../src/geometry/outer-boundary';
+import { crossings } from '../../src/geometry/crossings';
 import { anyChart, sixteenthsText } from '../skirts';
 import type { SixteenthsChart } from '../skirts';
 import { densely, edgePlaces, isWithin, nearest, sewingPolygon } from './sewing-line';
@@ -92,11 +93,16 @@ describe('any allowances from 0 to 60 mm', () => {
           if (off.length > 0) throw new Error(off[0]?.message);
           for (const { piece, cut } of cutOf(size)) {
             // Lines that touch at an end do not count.
-            const crossed = selfCrossings(cut).flatMap((found, i) => {
-              const long = cut.slice(i, i + 1).reduce((sum, s) => sum + segmentLength(s), 0);
-              return found.filter((t) => Math.min(t, 1 - t) * long > 0.01).map(() => i);
-            });
-            if (crossed.length > 1) throw new Error(`${piece.plan.name} crosses itself`);
+            const isWithinPart = (t: number, part: Segment): boolean =>
+              Math.min(t, 1 - t) * segmentLength(part) > 0.01;
+            const isCrossed = cut.some((a, i) =>
+              cut
+                .slice(i + 1)
+                .some((b) =>
+                  crossings(a, b).some(({ t, u }) => isWithinPart(t, a) && isWithinPart(u, b)),
+                ),
+            );
+            if (isCrossed) throw new Error(`${piece.plan.name} crosses itself`);
             keepsAway(piece, densely(cut, 6), (seam) => {
               const isLining = piece.plan.part === 'lining' && seam.endsWith('hem');
               const name = isLining ? 'lining_hem' : (PARAMETER[seam] ?? 'band');

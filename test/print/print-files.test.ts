@@ -5,7 +5,7 @@ import { bookletOf } from '../../src/files/booklet-content';
 import { drawingOf } from '../../src/files/drawing-files';
 import { printFiles } from '../../src/files/print-files';
 import { printTables } from '../../src/files/print-tables';
-import { printedDrawing } from '../../src/print/print-drawing';
+import { printedDrawing } from '../../src/print/printed-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import type { Shape } from '../../src/render/scene';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawingOf } from '../../src/files/drawing-files';
 import { printTables } from '../../src/files/print-tables';
 import type { GradeResult } from '../../src/jobs/grade-result';
-import { printedDrawing } from '../../src/print/print-drawing';
+import { printedDrawing } from '../../src/print/printed-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import { FRONT, graded } from '../given/sheets';

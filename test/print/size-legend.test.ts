@@ -1,7 +1,7 @@
 /** The key of the sizes: what tells their lines apart can be seen in it. */
 import { describe, expect, it } from 'vitest';
 import { drawingOf } from '../../src/files/drawing-files';
-import { printedDrawing } from '../../src/print/print-drawing';
+import { printedDrawing } from '../../src/print/printed-drawing';
 import { readPaper } from '../../src/print/paper';
 import { readPrintOptions } from '../../src/print/print-options';
 import type { PathShape, Shape, TextShape } from '../../src/render/scene';

@@ -1,0 +1,205 @@
+/** The pages of a drawing and its tables on one paper. */
+import type { NestDrawing } from '../render/nest-drawing';
+import { compact } from '../render/side-by-side';
+import { keyEntries } from '../render/size-style';
+import { linesShown } from '../render/nest-drawing';
+import { linesNote, OF_ALL_SIZES } from '../render/captions';
+import type { PdfPage } from '../render/pdf';
+import type { Scene } from '../render/scene';
+import type { PdfLayer } from '../render/pdf-layers';
+import type { Booklet } from './booklet/booklet';
+import { bookletPages } from './booklet/booklet-pages';
+import type { CoverTables } from './cover';
+import { COVER_WIDTHS, cover } from './cover';
+import type { FrontPage } from './front-page';
+import { frontPage } from './front-page';
+import { inkOf } from './ink';
+import { imprintWords } from '../table/imprint';
+import type { Paper, SheetPaper } from './paper';
+import { sheetNamed } from './paper';
+import type { PlanePart } from './plane';
+import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './plane';
+import type { PrintOptions } from './print-options';
+import { SCALE_LAYER, projectorPage } from './projector';
+import { rollPage } from './roll-page';
+import type { SizeTable } from './size-table';
+import { tablePages } from './table-pages';
+import type { TiledPlane } from './tile-page';
+import { SHEET_MARKS } from './tile-page';
+import { tilePages, tiled } from './tiled';
+import { turned } from './turned';
+
+/** A file of one paper before it is written. */
+export interface Printed {
+  readonly title: string;
+  readonly pages: readonly PdfPage[];
+  readonly layers: readonly PdfLayer[];
+  readonly summary: string;
+}
+
+/** mm. A sheet at least this wide has room for words beside the pieces. */
+const LARGE = 400;
+/** Type sizes in mm of the labels of the sizes, in a projector's picture and on paper. */
+const LABELS = 7;
+const PAPER_LABELS = 4;
+
+/** A sheet so small that the pieces go over several, with pages of words before them. */
+export function isTiled(paper: Paper): paper is SheetPaper {
+  return paper.kind === 'sheet' && paper.width < LARGE;
+}
+
+/** The pages of one paper; a booklet goes before tiled sheets and takes the tables with it. */
+export function printedDrawing(
+  drawing: NestDrawing,
+  tables: readonly SizeTable[],
+  paper: Paper,
+  options: PrintOptions,
+  booklet?: Booklet,
+): Printed {
+  const { title, imprint = {}, display } = drawing;
+  const head = { title, imprint: imprintWords(imprint) };
+  const sizes = drawnSizes(drawing);
+  const key = keyEntries(sizes, linesShown(drawing) === 'both');
+  const note = [linesNote(drawing, sizes.length), ...(sizes.length > 1 ? [OF_ALL_SIZES] : [])];
+  const lines = { note: note.join(' '), key };
+  const pieces = pieceParts(
+    { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
+    sizes,
+  );
+  const layers = layersOf(sizes.map(({ label }) => label));
+  const onCover = coverTables(tables, booklet);
+  if (paper.kind === 'projector') {
+    const shapes = planeShapes(
+      compact([...pieces, cover(head, sizes, lines, onCover, 'projector')]),
+      sizes,
+    );
+    const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
+    const scale: PdfLayer = { name: SCALE_LAYER, locked: false };
+    return { title, pages: [page], layers: [...layers, scale], summary: measured(page) };
+  }
+  if (paper.kind === 'roll') {
+    const parts = [...pieces, cover(head, sizes, lines, onCover, 'paper')];
+    const page = rollPage(title, parts, sizes, paper, options.margin);
+    return { title, pages: [page], layers, summary: measured(page) };
+  }
+  const isLarge = !isTiled(paper);
+  const covered = (width: number): PlanePart => cover(head, sizes, lines, onCover, 'paper', width);
+  const { plane, plain } = tiled(
+    title,
+    isLarge ? largeChoices(pieces, covered) : [pieces, upright(pieces)],
+    sizes,
+    paper,
+    options,
+  );
+  const squares = { imprint: head.imprint, paper, options, sizes, lines, tables, plain };
+  const { told, front, listed } = isLarge
+    ? NO_WORDS
+    : wordPages(plane, paper, options, tables, squares, booklet);
+  const words = [...told, ...front, ...listed];
+  const marks: PdfLayer = { name: SHEET_MARKS, locked: true };
+  return {
+    title,
+    pages: [...words.map(asPage), ...tilePages(plane)],
+    layers: [...layers, marks],
+    summary: sheetsTold(
+      plane.tiles.length,
+      plain,
+      words.length,
+      isLarge ? undefined : told.length + 1,
+    ),
+  };
+}
+
+/** A cover among the pieces has the tables that no booklet has, without what is drawn for them. */
+function coverTables(tables: readonly SizeTable[], booklet: Booklet | undefined): CoverTables {
+  const shown = booklet === undefined ? tables.map((table) => ({ ...table, pictures: [] })) : [];
+  return { known: tables, shown };
+}
+
+/** The pages before the sheets, in three parts. */
+interface WordPages {
+  readonly told: readonly Scene[];
+  readonly front: readonly Scene[];
+  readonly listed: readonly Scene[];
+}
+
+const NO_WORDS: WordPages = { told: [], front: [], listed: [] };
+
+/** The booklet, the page with the test squares, and the tables where no booklet has them. */
+function wordPages(
+  plane: TiledPlane,
+  paper: SheetPaper,
+  options: PrintOptions,
+  tables: readonly SizeTable[],
+  squares: FrontPage,
+  booklet: Booklet | undefined,
+): WordPages {
+  const told =
+    booklet === undefined
+      ? []
+      : bookletPages(booklet, options.booklet, pagePaper(paper), options.margin);
+  const front = [frontPage(plane, squares)];
+  const labels = squares.sizes.map(({ label }) => label);
+  const shown = told.length > 0 ? [] : tables;
+  const before = told.length + front.length;
+  return { told, front, listed: tablePages(plane, shown, labels, paper, options.margin, before) };
+}
+
+/** On large sheets it may save one that a band stands upright, or that the words are narrow. */
+function largeChoices(
+  pieces: readonly PlanePart[],
+  covered: (width: number) => PlanePart,
+): readonly [readonly PlanePart[], ...(readonly PlanePart[])[]] {
+  const standing = upright(pieces);
+  const [wide, narrow] = [covered(COVER_WIDTHS.wide), covered(COVER_WIDTHS.narrow)];
+  return [
+    [...pieces, wide],
+    [...pieces, narrow],
+    [...standing, wide],
+    [...standing, narrow],
+  ];
+}
+
+/** A band stands upright. */
+function upright(pieces: readonly PlanePart[]): readonly PlanePart[] {
+  return pieces.map((piece) => (isLying(piece) ? turned(piece) : piece));
+}
+
+function isLying({ box: { left, top, right, bottom } }: PlanePart): boolean {
+  return right - left > bottom - top;
+}
+
+/** The page of a booklet before sheets of a paper: its own, or half of one that is twice as large. */
+function pagePaper(paper: SheetPaper): SheetPaper {
+  const half: Readonly<Record<string, string>> = { a3: 'a4', tabloid: 'letter' };
+  return sheetNamed(half[paper.name] ?? paper.name);
+}
+
+function layersOf(labels: readonly string[]): readonly PdfLayer[] {
+  return [
+    ...labels.map((label) => ({ name: sizeLayer(label), locked: false })),
+    { name: ALL_SIZES, locked: true },
+  ];
+}
+
+/** How many sheets there are, what comes before them, and which page has the test squares. */
+function sheetsTold(
+  sheets: number,
+  plain: number,
+  front: number,
+  squares: number | undefined,
+): string {
+  const pages = squares === undefined ? '' : ` after ${front} of instructions and tables`;
+  const first =
+    squares === undefined ? '' : `; print page ${squares} first and measure its squares`;
+  return `${sheets === 1 ? '1 sheet' : `${sheets} sheets`}${pages}; a plain grid takes ${plain}${first}`;
+}
+
+function measured({ scene: { width, height } }: PdfPage): string {
+  return `one sheet of ${Math.round(width)} x ${Math.round(height)} mm`;
+}
+
+/** A page of words alone, without a window on the pieces. */
+export function asPage(scene: Scene): PdfPage {
+  return { scene, windows: [] };
+}
