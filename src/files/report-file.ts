@@ -28,9 +28,9 @@ export function reportFile(
     [
       `${verdictLine(verdict)}  `,
       `${sizes}: ${plain(labels.join(', '))}; base ${plain(range.base)}.  `,
-      `${plain(madeFrom(result))}  `,
       `${countWords(verdict)}, in findings.csv.`,
     ].join('\n'),
+    plain(madeFrom(result)),
     ...(decisions.length === 0
       ? []
       : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),

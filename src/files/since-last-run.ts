@@ -24,6 +24,10 @@ export interface Changes {
   readonly measures?: SizeTable;
 }
 
+const UNCHANGED: Changes = {
+  words: ['Nothing changed that is drawn, measured, warned of or bought.'],
+};
+
 /**
  * The changes from an earlier set of files to a new one. Files that either set lacks are left out, and
  * so are lengths that changed by less than anybody draws. Throws InputError `csv-malformed` for a text
@@ -37,11 +41,12 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
     if (before === undefined || after === undefined || before === after) return undefined;
     return [readWrittenCsv(before, name), readWrittenCsv(after, name)];
   };
-  const labels = sizesOf(readWrittenCsv(now.get('graded-points.csv') ?? '', 'graded-points.csv'));
   const measured = pair('finished-measurements.csv');
   const points = pair('graded-points.csv');
   const found = pair('findings.csv');
   const cloth = pair('fabric.csv');
+  if ([measured, points, found, cloth].every((one) => one === undefined)) return UNCHANGED;
+  const labels = sizesOf(readWrittenCsv(now.get('graded-points.csv') ?? '', 'graded-points.csv'));
   const measures = measured && measureChanges(...measured, labels);
   const words = [
     ...(points === undefined ? [] : pointChanges(...points)),
@@ -49,12 +54,7 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
     ...(cloth === undefined ? [] : clothChanges(...cloth, labels)),
   ];
   if (measures !== undefined) return { words, measures };
-  return {
-    words:
-      words.length === 0
-        ? ['Nothing changed that is drawn, measured, warned of or bought.']
-        : words,
-  };
+  return words.length === 0 ? UNCHANGED : { words };
 }
 
 function sizesOf(points: readonly Row[]): readonly string[] {

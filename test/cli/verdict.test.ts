@@ -87,9 +87,10 @@ describe('report.md', () => {
     const call = ['grade', DEMO, ...FOLDER, '--sizes', '12,14', '--fabric'];
     const { stdout } = await place.run(...call, '--out', 'reported');
     const report = place.read('reported/report.md');
-    const [title, verdict, heading, decisions] = report.split('\n\n');
+    const [title, verdict, made, heading, decisions] = report.split('\n\n');
     expect(title).toMatch(/^# \S/u);
     expect(verdict?.split('\n')).toHaveLength(3);
+    expect(made).toMatch(/^Style \S+, .*; stacked on /u);
     expect(heading).toBe('## To decide');
     expect(decisions).toMatch(/^1\. Set trued=1, which .*\n2\. All sizes: the hem allows/u);
     expect(stdout.replace(/\s+/gu, ' ')).toContain(verdict?.split('  \n')[0]);

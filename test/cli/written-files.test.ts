@@ -25,8 +25,11 @@ const SIZES = ['8', '10', '12'];
 const CHART = chartText('in', { waist_girth: [25, 26, 27], hip_girth: [35, 36, 37] }, SIZES);
 place.write('chart.csv', CHART);
 
+// Files are the same matter for a plain style, which is soon drawn.
+const FEW = ['chart.csv', '--base', '10', '--style', 'pencil'] as const;
+
 const grade = (out: string, ...more: readonly string[]) =>
-  place.run('grade', 'chart.csv', '--base', '10', '--out', out, ...more);
+  place.run('grade', ...FEW, '--out', out, ...more);
 
 /** Expects a refusal of this code word for word, and not a byte changed. */
 async function expectUntouched(args: readonly string[], ...words: readonly string[]) {
@@ -52,7 +55,7 @@ describe('an input', () => {
       ['mine.csv', 'soft'],
       ['mine.csv', 'hard'],
     ] as const) {
-      const call = ['grade', chart, '--base', '10', '--out', out];
+      const call = ['grade', chart, '--base', '10', '--style', 'pencil', '--out', out];
       await expectUntouched(call, IS_INPUT, `--out, ${out}`);
       await expectUntouched([...call, '--replace'], IS_INPUT);
     }
@@ -68,7 +71,17 @@ describe('an input', () => {
 
   it('is not replaced by a ladder, a drawing of its own or an exercise', async () => {
     await expectUntouched(
-      ['explain', 'chart.csv', 'front.side_waist', '--base', '10', '--out', 'chart.csv'],
+      [
+        'explain',
+        'chart.csv',
+        'front.side_waist',
+        '--base',
+        '10',
+        '--style',
+        'pencil',
+        '--out',
+        'chart.csv',
+      ],
       IS_INPUT,
     );
     expect(await grade('cad', '--dxf')).toMatchObject({ status: 0 });
@@ -89,11 +102,20 @@ describe('an input', () => {
 describe('what is no file', () => {
   it('is not replaced by a result, whatever the options', async () => {
     mkdirSync(at('odd/nest.svg'), { recursive: true });
-    const explain = ['explain', 'chart.csv', 'front.side_waist', '--base', '10', '--out'];
+    const explain = [
+      'explain',
+      'chart.csv',
+      'front.side_waist',
+      '--base',
+      '10',
+      '--style',
+      'pencil',
+      '--out',
+    ];
     for (const call of [
       [...explain, '/dev/full'],
       [...explain, '/dev/null'],
-      ['grade', 'chart.csv', '--base', '10', '--out', 'odd'],
+      ['grade', ...FEW, '--out', 'odd'],
     ])
       for (const more of [[], ['--replace']])
         await expectUntouched(
@@ -102,18 +124,18 @@ describe('what is no file', () => {
           '--out',
         );
     await expectUntouched(
-      ['grade', 'chart.csv', '--base', '10', '--out', '/dev/null'],
+      ['grade', ...FEW, '--out', '/dev/null'],
       'the results go into a folder',
       'Got: a device.',
     );
-    await expectUntouched(['grade', 'chart.csv', '--base', '10', '--out', 'chart.csv'], 'a file');
+    await expectUntouched(['grade', ...FEW, '--out', 'chart.csv'], 'a file');
   });
 });
 
 describe('a print of other settings', () => {
   const OTHER = 'Do not cut from print-a4.pdf: it shows another skirt';
   const print = (...more: readonly string[]) =>
-    place.run('print', 'chart.csv', '--base', '10', '--out', 'cut', '--booklet', 'none', ...more);
+    place.run('print', ...FEW, '--out', 'cut', '--booklet', 'none', ...more);
 
   it('stays, and is named by all that is written beside it until it is made again', async () => {
     expect((await print()).stdout).not.toContain('Do not cut');
@@ -123,7 +145,7 @@ describe('a print of other settings', () => {
       'Do not cut',
     );
     for (const other of [
-      ['--style', 'pencil'],
+      ['--style', 'fixed-dart'],
       ['--set', 'hem_allowance=1 1/8 in'],
       ['--round', '1/4in'],
     ]) {
@@ -131,24 +153,34 @@ describe('a print of other settings', () => {
       expect(status).not.toBe(2);
       expect(stdout.replace(/\s+/gu, ' ')).toContain(OTHER);
     }
-    const quiet = await grade('cut', '--style', 'pencil', '--quiet');
+    const quiet = await grade('cut', '--style', 'fixed-dart', '--quiet');
     expect(quiet.stderr).toContain('Do not cut');
     expect(quiet.stdout).not.toContain('Do not cut');
-    const told = await grade('cut', '--style', 'pencil', '--json');
+    const told = await grade('cut', '--style', 'fixed-dart', '--json');
     expect(JSON.parse(told.stdout)).toMatchObject({
       result: { of_another_skirt: ['print-a4.pdf'] },
     });
     expect((await print()).stdout).toContain('Do not cut from drawing.svg');
-    expect((await print('--style', 'pencil')).stdout).not.toContain('Do not cut');
+    expect((await print('--style', 'fixed-dart')).stdout).not.toContain('Do not cut');
     expect(readFileSync(at('cut/report.md'), 'utf8')).toContain(
-      'Style pencil, nothing set; stacked on center\\_waist, rules exact.',
+      'Style fixed-dart, nothing set; stacked on center\\_waist, rules exact.',
     );
   });
 
   it('of another chart of the same name is named too', async () => {
     place.write('changing.csv', CHART);
     const changing = (what: string) =>
-      place.run(what, 'changing.csv', '--base', '10', '--out', 'changed', '--quiet');
+      place.run(
+        what,
+        'changing.csv',
+        '--base',
+        '10',
+        '--style',
+        'pencil',
+        '--out',
+        'changed',
+        '--quiet',
+      );
     await changing('print');
     place.write('changing.csv', CHART.replace('26', '26 1/2'));
     expect((await changing('grade')).stderr).toContain('Do not cut');
@@ -157,7 +189,7 @@ describe('a print of other settings', () => {
   it('of which the report tells what is set', async () => {
     await grade('told', '--set', 'hem_taper=1 1/2 in', '--round', '1/16in');
     expect(readFileSync(at('told/report.md'), 'utf8')).toContain(
-      'Style shared-pencil, set: hem\\_taper = 1 1/2 in; stacked on center\\_waist, rules rounded to',
+      'Style pencil, set: hem\\_taper = 1 1/2 in; stacked on center\\_waist, rules rounded to',
     );
   });
 });
@@ -178,7 +210,7 @@ describe('a file that somebody changed', () => {
   it('is not replaced where nothing says who wrote it', async () => {
     mkdirSync(at('unknown'));
     place.write('unknown/nest.svg', '<svg/>');
-    await expectUntouched(['grade', 'chart.csv', '--base', '10', '--out', 'unknown'], CHANGED);
+    await expectUntouched(['grade', ...FEW, '--out', 'unknown'], CHANGED);
     // A file that is what would be written anyway does no harm.
     await grade('known');
     place.write('unknown/nest.svg', readFileSync(at('known/nest.svg'), 'utf8'));
@@ -218,7 +250,7 @@ describe('a set', () => {
   it('of one command leaves that of another', async () => {
     await grade('both');
     const graded = contents(at('both'));
-    await place.run('print', 'chart.csv', '--base', '10', '--out', 'both');
+    await place.run('print', ...FEW, '--out', 'both');
     await grade('both');
     const pages = readdirSync(at('both')).filter((name) => name.endsWith('.pdf'));
     expect(pages.length).toBeGreaterThan(0);
