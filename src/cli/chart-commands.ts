@@ -38,7 +38,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .addOption(unitOption())
     .option('--fractions', 'show inches as fractions')
     .action(async (chart: string | undefined, options: { against: string[] }, command: Command) => {
-      const { checkCommand } = await import('./chart-work');
+      const { checkCommand } = await import('./check-command');
       end(checkCommand(neededChart(chart, command), options, io));
     });
   program
@@ -48,7 +48,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .addOption(unitOption())
     .addOption(jsonOption())
     .action(async (chart: string, options: object) => {
-      const { chartCommand } = await import('./chart-work');
+      const { chartCommand } = await import('./chart-command');
       end(chartCommand(chart, options, io));
     });
   program

@@ -163,7 +163,7 @@ async function printedBody(
   { paper, ...print }: DraftCommandOptions,
 ): Promise<{ readonly printed: readonly BinaryFile[]; readonly isNamed: boolean }> {
   if (paper === undefined) return { printed: [], isNamed: true };
-  const { printFiles } = await import('../files/export-makers');
+  const { printFiles } = await import('../files/print-files');
   try {
     return { printed: await printFiles(named, { ...print, paper }), isNamed: true };
   } catch (error) {

@@ -78,7 +78,7 @@ async function write(
   let printed: readonly PrintFile[] = [];
   if (paper !== undefined) {
     io.progress('laying out the sheets');
-    const { printFiles } = await import('../files/export-makers');
+    const { printFiles } = await import('../files/print-files');
     printed = await printFiles(result, { ...options, paper });
   }
   io.progress('writing the files');

@@ -41,7 +41,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     .action(async (chart: string | undefined, options: GradingOptions, command: Command) => {
       refuseMixedOptions(command, chart);
       refusePrintingWithoutPaper(command);
-      const { gradeCommand, patternCommand } = await import('./pattern-work');
+      const { gradeCommand, patternCommand } = await import('./grade-command');
       const { pattern } = options;
       end(
         pattern === undefined
@@ -53,7 +53,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     .summary('print the pattern at true scale, one PDF file a paper')
     .description('print the pattern at true scale, one PDF file a paper, a layer a size')
     .action(async (chart: string | undefined, options: PrintCommandOptions, command: Command) => {
-      const { printCommand } = await import('./pattern-work');
+      const { printCommand } = await import('./print-command');
       end(await printCommand(neededChart(chart, command), options, io));
     });
   drafting(program.command('page'), '[chart.csv]')

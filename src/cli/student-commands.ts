@@ -52,7 +52,7 @@ const addAssess: AddCommands = (program, io, end) => {
     .action(
       async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
         needFiles(command);
-        const { assessCommand } = await import('./student-work');
+        const { assessCommand } = await import('./assess-command');
         end(assessCommand(chart, sheet, options, io));
       },
     );
@@ -83,7 +83,7 @@ const addExplain: AddCommands = (program, io, end) => {
         command: Command,
       ) => {
         needFiles(command);
-        const { explainCommand } = await import('./student-work');
+        const { explainCommand } = await import('./explain-command');
         end(await explainCommand(chart, point, options, io));
       },
     );
@@ -104,7 +104,7 @@ const addInfer: AddCommands = (program, io, end) => {
     .option('--fractions', 'show inches as fractions')
     .addOption(jsonOption())
     .action(async (sheet: string, options: InferCommandOptions) => {
-      const { inferCommand } = await import('./student-work');
+      const { inferCommand } = await import('./infer-command');
       end(inferCommand(sheet, options, io));
     });
 };
@@ -126,7 +126,7 @@ const addExercise: AddCommands = (program, io, end) => {
     .addOption(replaceOption())
     .addOption(jsonOption())
     .action(async (options: ExerciseCommandOptions) => {
-      const { exerciseCommand } = await import('./student-work');
+      const { exerciseCommand } = await import('./exercise-command');
       end(await exerciseCommand(options, io));
     });
 };

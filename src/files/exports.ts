@@ -31,17 +31,17 @@ export const EXPORTS: readonly Export[] = [
   {
     name: 'spec',
     description: 'also write spec.csv and grade-sheet.csv: points of measure, tolerances',
-    make: async (result, request) => (await import('./export-makers')).specFiles(result, request),
+    make: async (result, request) => (await import('./spec-files')).specFiles(result, request),
   },
   {
     name: 'dxf',
     description: 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size',
-    make: async (result) => (await import('./export-makers')).dxfFiles(result),
+    make: async (result) => (await import('./dxf-files')).dxfFiles(result),
   },
   {
     name: 'fabric',
     description: 'write how much cloth to buy, and how the pieces lie on it',
-    make: async (result) => (await import('./export-makers')).fabricFiles(result),
+    make: async (result) => (await import('./fabric-files')).fabricFiles(result),
   },
 ];
 
