@@ -1,17 +1,12 @@
 /** A list of bodies as read: each is a chart of one size, or is set aside. */
-import { NEEDED, namesMeasurement, titleLines } from '../chart/read-chart';
 import type { ChartCell, ChartTable } from '../chart/layout';
 import type { MeasurementLine } from '../chart/measurement-lines';
-import { measurementRow, nameLines } from '../chart/measurement-lines';
+import { measurementRow } from '../chart/measurement-lines';
+import { NEEDED, readMeasurementTable } from '../chart/measurement-table';
 import { needRows, needValues } from '../chart/need-values';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
-import { statedUnit } from '../chart/stated-unit';
-import { takeUnitColumn } from '../chart/unit-column';
-import { takeUnitLines, takeUnits } from '../chart/unit-lines';
-import { InputError } from '../errors';
 import { MOST_CELLS } from '../table/limits';
-import { readSheet } from '../table/sheet';
-import { refuseCounting } from '../table/statements';
+import type { SaidLine } from '../table/said-line';
 import { tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
 import { findBodies } from './body-table';
@@ -20,8 +15,8 @@ import { checkBody } from './check-body';
 /** What all bodies of a list have in common. */
 export interface BodyColumns {
   readonly file: string;
-  /** Comment and title lines, without the `#`. */
-  readonly comments: readonly string[];
+  /** Comment and title lines. */
+  readonly comments: readonly SaidLine[];
   readonly unit: LengthUnit;
   readonly layout: SizeChart['layout'];
   readonly columns: readonly Pick<MeasurementLine, 'name' | 'known' | 'unit' | 'label'>[];
@@ -47,26 +42,13 @@ export interface BodyList extends BodyColumns {
  * as `readChart` does; what is wrong with one body is told by `bodyChart`.
  */
 export function readBodyList(text: string, file: string): BodyList {
-  const sheet = readSheet(text, file, namesMeasurement, MOST_CELLS);
-  const { statements, rest } = takeUnitLines(sheet, file);
-  if (rest.records.length === 0) {
-    throw new InputError('chart-empty', {
-      what: 'the list of bodies is empty',
-      allowed: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
-      got: '',
-      place: { file },
-    });
-  }
-  const { table, statements: inColumn } = takeUnitColumn(findBodies(rest.records, file), file);
-  const titles = takeUnits(titleLines(table), file);
-  const lines = nameLines(table, file);
-  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
-  const comments = [...rest.comments, ...titles.rest];
-  refuseCounting({ file, comments }, unit);
-  const columns: BodyColumns = {
-    ...{ file, unit, layout: table.layout, columns: lines },
-    comments: comments.map((comment) => comment.text),
-  };
+  const { table, lines, unit, comments } = readMeasurementTable(text, file, {
+    layoutOf: findBodies,
+    mostCells: MOST_CELLS,
+    name: 'list of bodies',
+    header: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
+  });
+  const columns: BodyColumns = { file, unit, layout: table.layout, columns: lines, comments };
   refuseMissing(columns);
   return { ...columns, entries: entriesOf(table, lines) };
 }

@@ -1,6 +1,6 @@
 /** A list of bodies that is read part by part: its header once, then its rows, a line each. */
 import { isPlausible } from '../chart/plausible';
-import { namesMeasurement } from '../chart/read-chart';
+import { namesMeasurement } from '../chart/measurement-table';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { InputError } from '../errors';

@@ -1,27 +1,18 @@
 /** Reads a chart of body measurements from CSV text. */
-import { InputError } from '../errors';
 import { checkDoubtfulCells } from './doubtful-cells';
 import { checkGirthUnit } from './girth-unit';
 import type { ChartTable } from './layout';
 import { findLayout } from './layout';
-import { measurementRow, nameLines } from './measurement-lines';
+import { measurementRow } from './measurement-lines';
+import { NEEDED, readMeasurementTable } from './measurement-table';
 import { needRows, needValues } from './need-values';
-import type { SheetComment } from '../table/sheet';
-import { readSheet } from '../table/sheet';
 import type { SizeChart } from './size-chart';
-import { statedUnit } from './stated-unit';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
-import { refuseCounting } from '../table/statements';
-import { isBlank, tidyText } from '../table/tidy-text';
-import { statementsIn } from '../table/statement-words';
+import type { SaidLine } from '../table/said-line';
+import { allStated, saidLine } from '../table/said-line';
+import { isBlank } from '../table/tidy-text';
 import { checkTitle, seemsTitle } from '../table/title';
-import { recognizeMeasurement } from './vocabulary';
-import { takeUnitColumn } from './unit-column';
-import { takeUnitLines, takeUnits } from './unit-lines';
-
-/** The rows without which no skirt can be drafted; every size must have them. */
-export const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
 
 /** Cells of a chart: a thousand sizes with a hundred measurements. The engine's own figure. */
 const MOST_CELLS = 100_000;
@@ -33,31 +24,17 @@ const MOST_CELLS = 100_000;
  * read as far as they can be.
  */
 export function readChart(text: string, file: string): SizeChart {
-  const { statements, rest } = takeUnitLines(
-    readSheet(text, file, namesMeasurement, MOST_CELLS),
-    file,
-  );
-  if (rest.records.length === 0) {
-    throw new InputError('chart-empty', {
-      what: 'the chart is empty',
-      allowed: 'a header line with the sizes, and rows waist_girth and hip_girth',
-      got: '',
-      place: { file },
-    });
-  }
-  const { table, statements: inColumn } = takeUnitColumn(findLayout(rest.records, file), file);
-  const titles = takeUnits(titleLines(table), file);
-  const lines = nameLines(table, file);
+  const { table, lines, unit, comments } = readMeasurementTable(text, file, {
+    layoutOf: findLayout,
+    mostCells: MOST_CELLS,
+    name: 'chart',
+    header: 'a header line with the sizes, and rows waist_girth and hip_girth',
+  });
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);
-  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
-
-  const comments = [...rest.comments, ...titles.rest];
-  refuseCounting({ file, comments }, unit);
-
   const asTyped: SizeChart = {
     file,
-    comments: commentTexts(withTitle(rest.comments, titles.rest, table), file),
+    comments: withTitle(comments, table),
     unit,
     sizes: sizes.map(({ name }) => name),
     rows: lines.map((line) => measurementRow(line, sizes, unit, file)),
@@ -73,45 +50,20 @@ export function readChart(text: string, file: string): SizeChart {
   return chart;
 }
 
-/** A line of a chart has a label and a size or more. */
-export function namesMeasurement(cells: readonly string[]): boolean {
-  return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
-}
-
-/** The records above the header as lines of words. */
-export function titleLines({ titles }: ChartTable): readonly SheetComment[] {
-  return titles.map(({ row, cells }) => ({
-    row,
-    text: cells
-      .map(tidyText)
-      .filter((cell) => cell !== '')
-      .join(', '),
-  }));
-}
-
 /**
- * Comments and title lines, the first of them marked as the title where it stands alone above the
- * table and reads like one.
+ * The lines, the first of them marked as the title where it stands alone above the table and reads like
+ * one. Throws what `checkTitle` throws.
  */
 function withTitle(
-  comments: readonly SheetComment[],
-  titles: readonly SheetComment[],
+  lines: readonly SaidLine[],
   { titles: records, corner }: ChartTable,
-): readonly SheetComment[] {
-  const all = [...comments, ...titles].toSorted((a, b) => a.row - b.row);
-  const [first, ...others] = all;
-  if (first === undefined || first.row >= corner.row) return all;
-  if (all.some(({ text }) => statementsIn(text).some(({ name }) => name === 'title'))) return all;
-  const record = records.find(({ row }) => row === first.row);
+): readonly SaidLine[] {
+  const titles = allStated(lines, 'title');
+  for (const { text, place } of titles) checkTitle(text, place);
+  const [first, ...others] = lines;
+  if (first === undefined || first.place.row >= corner.row || titles.length > 0) return lines;
+  const record = records.find(({ row }) => row === first.place.row);
   const isLone = (record?.cells.filter((cell) => !isBlank(cell)) ?? ['']).length === 1;
-  if (!isLone || !seemsTitle(first.text, record === undefined)) return all;
-  return [{ ...first, text: `title: ${first.text}` }, ...others];
-}
-
-/** The lines as texts. Throws what `checkTitle` throws. */
-function commentTexts(comments: readonly SheetComment[], file: string): string[] {
-  for (const { row, text } of comments)
-    for (const stated of statementsIn(text))
-      if (stated.name === 'title') checkTitle(stated.text, { file, row });
-  return comments.map(({ text }) => text);
+  if (!isLone || !seemsTitle(first, record === undefined)) return lines;
+  return [saidLine(`title: ${first.text}`, first.place), ...others];
 }

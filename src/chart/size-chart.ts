@@ -1,4 +1,5 @@
 /** A chart of body measurements over a range of sizes, as an immutable value in millimeters. */
+import type { SaidLine } from '../table/said-line';
 import type { LengthUnit } from '../units';
 
 /** One measurement of the body over all sizes of a chart. */
@@ -21,8 +22,8 @@ export interface MeasurementRow {
 export interface SizeChart {
   /** Name for messages, usually the file's. */
   readonly file: string;
-  /** Comment and title lines above the header, without the `#`. */
-  readonly comments: readonly string[];
+  /** Comment and title lines, the title marked as such. */
+  readonly comments: readonly SaidLine[];
   /** The unit in which the file is written; the values here are mm all the same. */
   readonly unit: LengthUnit;
   /** Size labels from the smallest body to the largest, whatever the order in the file. */

@@ -1,8 +1,8 @@
 /** The base size that a chart states of itself. */
-import { statementsIn } from '../table/statement-words';
+import { allStated } from '../table/said-line';
 import type { SizeChart } from './size-chart';
 
 /** What the first line such as `# base: 10` states, as typed; undefined for none. */
 export function statedBase({ comments }: Pick<SizeChart, 'comments'>): string | undefined {
-  return comments.flatMap(statementsIn).find(({ name }) => name === 'base')?.text;
+  return allStated(comments, 'base')[0]?.text;
 }

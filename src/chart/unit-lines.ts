@@ -1,6 +1,8 @@
 /** The lines of a chart that state its unit. */
 import { statementsIn } from '../table/statement-words';
-import type { Sheet, SheetComment, SheetRecord } from '../table/sheet';
+import type { SaidLine } from '../table/said-line';
+import type { Sheet, SheetRecord } from '../table/sheet';
+import { allStated } from '../table/said-line';
 import { isBlank, tidyText } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
 import type { UnitStatement } from '../table/unit-statement';
@@ -16,7 +18,7 @@ export function takeUnitLines(
   sheet: Sheet,
   file: string,
 ): { readonly statements: readonly UnitStatement[]; readonly rest: Sheet } {
-  const { statements, rest: comments } = takeUnits(sheet.comments, file);
+  const { statements, rest: comments } = takeUnits(sheet.comments);
   const rows = sheet.records.map((record) => ({ record, found: statedBy(record, file) }));
   return {
     statements: [...statements, ...rows.flatMap(({ found }) => found)],
@@ -28,23 +30,17 @@ export function takeUnitLines(
 }
 
 /** The units that lines of words state, and the lines without them. */
-export function takeUnits(
-  lines: readonly SheetComment[],
-  file: string,
-): { readonly statements: readonly UnitStatement[]; readonly rest: readonly SheetComment[] } {
-  const read = lines.map((line) => {
-    const parts = statementsIn(line.text);
-    const units = parts.filter(({ name }) => name === 'unit');
-    const others = parts.filter(({ name }) => name !== 'unit');
-    const left = units.length === 0 ? line.text : others.map(({ typed }) => typed).join('; ');
-    return { units, rest: { ...line, text: left }, isLeft: units.length === 0 || left !== '' };
+export function takeUnits(lines: readonly SaidLine[]): {
+  readonly statements: readonly UnitStatement[];
+  readonly rest: readonly SaidLine[];
+} {
+  const rest = lines.flatMap((line) => {
+    const parts = line.parts.filter(({ name }) => name !== 'unit');
+    if (parts.length === line.parts.length) return [line];
+    const text = parts.map(({ typed }) => typed).join('; ');
+    return text === '' ? [] : [{ ...line, parts, text }];
   });
-  return {
-    statements: read.flatMap(({ units, rest: { row } }) =>
-      units.map(({ text }) => ({ text, place: { file, row } })),
-    ),
-    rest: read.filter(({ isLeft }) => isLeft).map(({ rest }) => rest),
-  };
+  return { statements: allStated(lines, 'unit'), rest };
 }
 
 /** `unit,in`, the same without a comma, or a row of nothing but units below a header. */

@@ -12,7 +12,8 @@ const DECIMALS = 12;
  * Known measurements go by their names; unknown rows, and cells that are no lengths, stay as typed.
  */
 export function writeChart(chart: SizeChart, unit: LengthUnit = chart.unit): string {
-  const comments = [`unit: ${unit}`, ...chart.comments].map((text) => `# ${text}`.trimEnd());
+  const lines = [`unit: ${unit}`, ...chart.comments.map(({ text }) => text)];
+  const comments = lines.map((text) => `# ${text}`.trimEnd());
   const records = [
     ['measurement', ...chart.sizes],
     ...chart.rows.map((row) => [writtenLabel(row), ...writtenCells(row, unit)]),

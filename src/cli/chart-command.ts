@@ -23,7 +23,7 @@ export function chartCommand(
     words: () => writeChart(chart, unit),
     facts: () => ({
       chart: file,
-      comments: chart.comments,
+      comments: chart.comments.map((line) => line.text),
       unit: unit ?? chart.unit,
       sizes: chart.sizes,
       measurements: chart.rows.map(({ name, label, known, values }) => ({

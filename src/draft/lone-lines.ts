@@ -2,7 +2,6 @@
 import { InputError } from '../errors';
 import { matchName } from '../table/name-match';
 import type { LinePart } from '../table/statement-words';
-import { statementsIn } from '../table/statement-words';
 import type { Statements } from '../table/statements';
 import { REMARK } from '../table/statements';
 import { excerpt, tidyText } from '../table/tidy-text';
@@ -22,12 +21,11 @@ const BARE = /^(?<label>\S+)\s(?<value>\S+)$/u;
  * value, where no row gives it the same: whoever wrote it takes it for read.
  */
 export function refuseLoneLines(
-  { comments, file }: Statements,
+  { comments }: Statements,
   rows: readonly Pick<TypedSetting, 'parameter' | 'value'>[],
   names: readonly string[],
 ): void {
-  for (const { row, text } of comments) {
-    const parts = statementsIn(text);
+  for (const { text, parts, place } of comments) {
     for (const part of parts) {
       const { label = '', value = '' } = ordered(part, parts)?.groups ?? {};
       const name = matchName(label, names);
@@ -38,7 +36,7 @@ export function refuseLoneLines(
         what: `a line above the rows gives ${name} a value, which is read from rows alone`,
         allowed: `a row ${name},${value}; ${REMARK}`,
         got: excerpt(text),
-        place: { file, row },
+        place,
       });
     }
   }

@@ -1,7 +1,7 @@
 /** A style file: CSV with the columns parameter, value, note. */
 import { InputError } from '../errors';
 import { labelKey } from '../table/label';
-import type { PlacedLine } from '../table/imprint';
+import type { SaidLine } from '../table/said-line';
 import type { Statements } from '../table/statements';
 import { seemsAllowance } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy } from '../table/statements';
@@ -20,7 +20,7 @@ import { STYLES, findParameter, findStyle } from './styles';
 export interface StyleChoice {
   readonly style: Style;
   /** The lines of the style file that may state something of the design. */
-  readonly lines?: readonly PlacedLine[];
+  readonly lines?: readonly SaidLine[];
   readonly settings: readonly Setting[];
   /** What the result is called, whatever the chart says. */
   readonly title?: string;
@@ -60,7 +60,7 @@ export interface SettingSheet {
   readonly settings: readonly TypedSetting[];
   /** What a line `# title: ...` states. */
   readonly title: string | undefined;
-  readonly lines: readonly PlacedLine[];
+  readonly lines: readonly SaidLine[];
 }
 
 /** A setting as it stands in a cell, the same for every market. */
@@ -94,7 +94,7 @@ export function readSettings(text: string, file: string): SettingSheet {
         ...(unit === undefined ? {} : { unit }),
       };
     }),
-    lines: table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
+    lines: table.comments,
   };
 }
 

@@ -1,5 +1,6 @@
 /** What is written of a coverage: its numbers, its picture, and a range that was proposed. */
 import { writeChart } from '../chart/write-chart';
+import { saidLine } from '../table/said-line';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import type { ChartCoverage, CoveredRange } from '../coverage/cover-chart';
 import { LEFT_OUT } from '../bodies/fit';
@@ -67,12 +68,13 @@ export function suggestedChart(
     cells: values.map(() => ''),
     places: [],
   });
+  const file = 'suggested-chart.csv';
   const proposed: SizeChart = {
-    file: 'suggested-chart.csv',
+    file,
     comments: [
       `title: ${sizes.length} sizes proposed`,
       `not read: serves ${trimmed(100 * coverage.served, 1)} percent of its population in ${style}`,
-    ],
+    ].map((text, i) => saidLine(text, { file, row: i + 1 })),
     unit: chart.unit,
     sizes: sizes.map(({ label }) => label),
     rows: [

@@ -87,9 +87,7 @@ export function readPattern(text: string, file: string): TypedPattern {
     allowed: 'one line such as "# base: 12" for the size in which the pattern is drawn',
     also: ['title'],
   });
-  const imprint = imprintOf(
-    table.comments.map(({ row, text: line }) => ({ text: line, place: { file, row } })),
-  );
+  const imprint = imprintOf(table.comments);
   return { ...assembled(raw), file, title, imprint, unit, base, leftOut: [], countsUp: down < 0 };
 }
 

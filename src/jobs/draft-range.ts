@@ -8,7 +8,7 @@ import { compileBlock } from '../draft/compile-block';
 import { decideLayout } from '../draft/decide-layout';
 import type { ResolvedParameter } from '../draft/parameters';
 import { resolveParameters } from '../draft/parameters';
-import type { PlacedLine } from '../table/imprint';
+import type { SaidLine } from '../table/said-line';
 import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE } from '../draft/default-style';
@@ -31,7 +31,7 @@ export interface DraftedSize {
 export interface DraftedRange {
   readonly style: Style;
   /** The lines of the style file, where one was asked for. */
-  readonly styleLines: readonly PlacedLine[];
+  readonly styleLines: readonly SaidLine[];
   /** The title that a project states. */
   readonly title: string | undefined;
   readonly parameters: readonly ResolvedParameter[];

@@ -22,9 +22,8 @@ import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
-import type { PlacedLine } from '../table/imprint';
 import { imprintOf } from '../table/imprint';
-import { statementsIn } from '../table/statement-words';
+import { allStated } from '../table/said-line';
 import { inFormulas } from '../seams/slip-search';
 import { walkedSeams } from '../seams/walked-seam';
 import { allowedStep } from '../stride/walking-room';
@@ -104,7 +103,7 @@ function graded(typed: SizeChart, request: ReadChartRequest, isCut: boolean): Gr
   const rules = rulesOf(range);
   const grade: Grade & Drafted = {
     title: pattern.title ?? '',
-    imprint: imprintOf([...chart.comments.map(placedIn(chart)), ...drafted.styleLines]),
+    imprint: imprintOf([...chart.comments, ...drafted.styleLines]),
     ...{ pattern, chart, range, rules, seams, display },
     ruleTexts: range.draft.ruleFormulas,
     shown: shownSizes(
@@ -219,17 +218,11 @@ export function measuresOf(
   ];
 }
 
-function placedIn({ file }: SizeChart): (text: string) => PlacedLine {
-  return (text) => ({ text, place: { file } });
-}
-
 /** What a project calls the skirt, else the chart (`# title: ...`), else its style file or its style. */
 function titleOf(
   { comments }: SizeChart,
   { title, styleLines, style }: Pick<DraftedRange, 'title' | 'styleLines' | 'style'>,
 ): string {
-  const stated = [...comments, ...styleLines.map(({ text }) => text)]
-    .flatMap(statementsIn)
-    .find((part) => part.name === 'title' && part.text !== '');
+  const stated = allStated([...comments, ...styleLines], 'title').find(({ text }) => text !== '');
   return title ?? stated?.text ?? `${style.name} skirt`;
 }

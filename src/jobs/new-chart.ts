@@ -1,5 +1,6 @@
 /** A chart to begin with: its sizes with cells to fill in, or with the bodies of a published table. */
-import { NEEDED, readChart } from '../chart/read-chart';
+import { readChart } from '../chart/read-chart';
+import { NEEDED } from '../chart/measurement-table';
 import type { SizeChart } from '../chart/size-chart';
 import { InputError } from '../errors';
 import type { PublishedRow, PublishedTable } from '../standards/published-table';

@@ -1,5 +1,5 @@
 /** A chart as the cells in which it was typed, with its places in the file, to be edited cell by cell. */
-import { recognizeMeasurement } from '../chart/vocabulary';
+import { namesMeasurement } from '../chart/measurement-table';
 import { readSheet } from '../table/sheet';
 import { writtenCsv } from '../table/written-csv';
 
@@ -73,11 +73,6 @@ export function pastedCells(text: string): readonly (readonly string[])[] {
     .replace(/\n$/u, '')
     .split('\n')
     .map((line) => line.split('\t').map((cell) => cell.trim()));
-}
-
-/** A line of a chart has a label and a size or more. */
-function namesMeasurement(cells: readonly string[]): boolean {
-  return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
 }
 
 function asLong(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {

@@ -1,7 +1,7 @@
 /** What a file states of itself for a cover: who designed it, which version it is, from when. */
-import type { Place } from '../errors';
 import { InputError } from '../errors';
-import { statementsIn } from './statement-words';
+import type { SaidLine } from './said-line';
+import { allStated } from './said-line';
 import { excerpt } from './tidy-text';
 import { checkTitle } from './title';
 
@@ -11,22 +11,13 @@ export const IMPRINT_NAMES = ['designer', 'version', 'date', 'copyright'] as con
 /** As they were typed; what no file states is not there, least of all a date. */
 export type Imprint = Readonly<Partial<Record<(typeof IMPRINT_NAMES)[number], string>>>;
 
-/** A line of words with its place. */
-export interface PlacedLine {
-  readonly text: string;
-  readonly place: Place;
-}
-
 /**
  * What the lines of all files of a pattern state together. Throws InputError `sheet-malformed` where
  * two differ, and `file-too-large` as `checkTitle` does.
  */
-export function imprintOf(lines: readonly PlacedLine[]): Imprint {
-  const parts = lines.flatMap(({ text, place }) =>
-    statementsIn(text).map((part) => ({ ...part, place })),
-  );
+export function imprintOf(lines: readonly SaidLine[]): Imprint {
   const found = IMPRINT_NAMES.flatMap((name) => {
-    const [first, ...others] = parts.filter((part) => part.name === name && part.text !== '');
+    const [first, ...others] = allStated(lines, name).filter(({ text }) => text !== '');
     if (first === undefined) return [];
     checkTitle(first.text, first.place, name);
     const other = others.find(({ text }) => text !== first.text);

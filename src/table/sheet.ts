@@ -2,6 +2,8 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
 import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './limits';
+import type { SaidLine } from './said-line';
+import { saidLine } from './said-line';
 import type { TellingLine } from './delimiter';
 import { findDelimiter } from './delimiter';
 import { isBlank, tidyText } from './tidy-text';
@@ -13,17 +15,11 @@ export interface SheetRecord {
   readonly cells: readonly string[];
 }
 
-/** A comment without its `#`. */
-export interface SheetComment {
-  readonly row: number;
-  readonly text: string;
-}
-
 /** A file of cells without any meaning yet. */
 export interface Sheet {
   readonly records: readonly SheetRecord[];
   /** Lines that begin with `#`, above and among the records. */
-  readonly comments: readonly SheetComment[];
+  readonly comments: readonly SaidLine[];
 }
 
 interface Line {
@@ -50,7 +46,7 @@ export function readSheet(
   tells: TellingLine,
   mostCells = MOST_CELLS,
 ): Sheet {
-  const comments: SheetComment[] = [];
+  const comments: SaidLine[] = [];
   const lines: Line[] = [];
   for (const [index, line] of boundedLines(
     text.replace(/^\uFEFF/u, ''),
@@ -61,7 +57,7 @@ export function readSheet(
     if (COMMENT.test(line)) {
       const text = withoutMark(line);
       checkCharacters(text, 'a comment', { file, row });
-      comments.push({ row, text });
+      comments.push(saidLine(text, { file, row }));
     } else if (!NO_CONTENT.test(line)) lines.push({ row, text: line });
   }
 
@@ -72,12 +68,12 @@ export function readSheet(
     const cells = record.cells.filter((cell) => !isBlank(cell));
     // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
     if (cells[0]?.startsWith('#')) {
-      comments.push({ row: record.row, text: withoutMark(cells.join(', ')) });
+      comments.push(saidLine(withoutMark(cells.join(', ')), { file, row: record.row }));
     } else if (cells.length > 0) {
       records.push(record);
     }
   }
-  return { records, comments: comments.sort((a, b) => a.row - b.row) };
+  return { records, comments: comments.sort((a, b) => a.place.row - b.place.row) };
 }
 
 function withoutMark(comment: string): string {

@@ -1,5 +1,7 @@
 /** What a file states of itself above or beside its table, such as `# unit: cm` and `# base: 12`. */
-import type { SheetComment, SheetRecord } from './sheet';
+import type { SaidLine, Stated } from './said-line';
+import { allStated, saidLine } from './said-line';
+import type { SheetRecord } from './sheet';
 import type { StatementName } from './statement-words';
 import { statementsIn } from './statement-words';
 import {
@@ -12,7 +14,6 @@ import {
 } from './seeming';
 import { excerpt, isBlank, tidyText } from './tidy-text';
 import { oneUnit } from './unit-statement';
-import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 
@@ -20,23 +21,23 @@ import type { LengthUnit } from '../units';
 export interface Statements {
   /** Name for messages. */
   readonly file: string;
-  readonly comments: readonly SheetComment[];
+  readonly comments: readonly SaidLine[];
 }
 
 /** A title line states what it states with or without `#`: `unit: cm`, or `unit` and `cm`. */
 export function statementsOf(
   file: string,
-  comments: readonly SheetComment[],
+  comments: readonly SaidLine[],
   titles: readonly SheetRecord[],
 ): Statements {
-  const lines = titles.map(({ row, cells }): SheetComment => {
+  const lines = titles.map(({ row, cells }) => {
     const [first = '', ...rest] = cells.map(tidyText).filter((cell) => !isBlank(cell));
     const marked = `${first}: ${rest.join(', ')}`;
     // A cell with the name of a statement has its colon at the border of the cell.
     const isName = rest.length > 0 && !/[:=]/u.test(first) && statementsIn(marked)[0]?.name;
-    return { row, text: isName ? marked : [first, ...rest].join(', ') };
+    return saidLine(isName ? marked : [first, ...rest].join(', '), { file, row });
   });
-  return { file, comments: [...comments, ...lines].sort((a, b) => a.row - b.row) };
+  return { file, comments: [...comments, ...lines].sort((a, b) => a.place.row - b.place.row) };
 }
 
 /**
@@ -46,8 +47,8 @@ export function statementsOf(
 export function statedBy(
   statements: Statements,
   name: Exclude<StatementName, 'unit'>,
-): { readonly text: string; readonly place: Place } | undefined {
-  const [first, ...others] = allStated(statements, name);
+): Stated | undefined {
+  const [first, ...others] = allStated(statements.comments, name);
   const other = others.find(({ text }) => text !== first?.text);
   if (first === undefined || other === undefined) return first;
   throw new InputError('sheet-malformed', {
@@ -56,17 +57,6 @@ export function statedBy(
     got: excerpt(other.text),
     place: other.place,
   });
-}
-
-function allStated(
-  { comments, file }: Statements,
-  name: StatementName,
-): readonly { readonly text: string; readonly place: Place }[] {
-  return comments.flatMap(({ row, text }) =>
-    statementsIn(text)
-      .filter((part) => part.name === name)
-      .map((part) => ({ text: part.text, place: { file, row } })),
-  );
 }
 
 /** Characters. What is longer is prose, and states nothing. */
@@ -88,26 +78,26 @@ export const REMARK = 'a remark about something else in a line "# not read: ..."
 
 /** Throws InputError `sheet-malformed` for a line that seems to state something in other words. */
 export function refuseUnread(
-  { comments, file }: Statements,
+  { comments }: Pick<Statements, 'comments'>,
   { what, seems, allowed, also = [] }: Unread,
 ): void {
-  for (const { row, text } of comments) {
-    if (!isSeeming(text, { seems, also })) continue;
+  for (const line of comments) {
+    if (!isSeeming(line, { seems, also })) continue;
     throw new InputError('sheet-malformed', {
       what: `a line seems to state ${what}, but in words that are not understood`,
       allowed: `${allowed}; ${REMARK}`,
-      got: excerpt(text),
-      place: { file, row },
+      got: excerpt(line.text),
+      place: line.place,
     });
   }
 }
 
 /** Whether what a line says besides its statements, in part or together, seems to be this. */
 export function isSeeming(
-  line: string,
+  { parts }: SaidLine,
   { seems, also = [] }: Pick<Unread, 'seems' | 'also'>,
 ): boolean {
-  const prose = statementsIn(line)
+  const prose = parts
     .filter(({ name }) => name === undefined || also.includes(name))
     .map(({ text }) => text);
   // What `and` or a comma parts may say something together only.
@@ -126,7 +116,7 @@ export function agreedUnit(
   labeled: Iterable<LengthUnit>,
 ): LengthUnit | undefined {
   const unit = oneUnit([
-    ...allStated(statements, 'unit'),
+    ...allStated(statements.comments, 'unit'),
     ...[...labeled].map((text) => ({ text, place: { file: statements.file } })),
   ]);
   refuseCounting(statements, unit);

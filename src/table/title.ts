@@ -1,7 +1,7 @@
 /** The title that a chart or a pattern states for itself, which stands on every sheet. */
 import type { Place } from '../errors';
 import { InputError } from '../errors';
-import { statementsIn } from './statement-words';
+import type { SaidLine } from './said-line';
 import { excerpt } from './tidy-text';
 
 /** Characters, as of a size label. The engine's own figure. */
@@ -26,8 +26,7 @@ const OF_TABLE =
  * Whether a lone line above a table names the garment: some words of prose without a number's sign or
  * a colon. A comment does only where it calls itself a skirt: others may be about anything.
  */
-export function seemsTitle(line: string, isComment: boolean): boolean {
-  const parts = statementsIn(line);
+export function seemsTitle({ text: line, parts }: SaidLine, isComment: boolean): boolean {
   if (parts.some(({ name }) => name !== undefined) || (isComment && parts.length > 1)) return false;
   if (line.length > LONGEST || !/\p{L}{2}/u.test(line) || /[:=<>@|]|[.!?]$/u.test(line))
     return false;

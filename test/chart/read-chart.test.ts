@@ -96,7 +96,11 @@ describe('the canonical form', () => {
       'waist,66,70',
       'hip,92,96',
     );
-    expect(chart.comments).toEqual(['Skirts, spring', 'by "hand", in pencil', 'waist: snug']);
+    expect(chart.comments.map(({ text }) => text)).toEqual([
+      'Skirts, spring',
+      'by "hand", in pencil',
+      'waist: snug',
+    ]);
     expect(findRow(chart, 'hip_girth')?.places[0]).toEqual({ row: 8, column: 2 });
   });
 

@@ -49,7 +49,7 @@ describe('a table', () => {
     const titled = (length: number): string => `# title: ${'x'.repeat(length)}\n${chart('10')}`;
     refused(titled(101), 1, 'the title', '100 characters');
     refused(titled(5_000), 1, 'the title');
-    expect(readChart(titled(100), 'c.csv').comments[0]).toHaveLength(107);
+    expect(readChart(titled(100), 'c.csv').comments[0]?.text).toHaveLength(107);
     const pattern = `# title: ${'x'.repeat(101)}\n${FRONT}`;
     expectRefusal(() => readPattern(pattern, 'p.csv'), 'file-too-large', { file: 'p.csv', row: 1 });
   });

@@ -437,20 +437,20 @@ describe('a chart', () => {
     ],
     ...['# seams: 5/8 in', '# hem: 2 in', '# title: Quill skirt, SA 1 cm'],
   ])('is refused with "%s"', (line) => {
-    expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'side_allowance');
+    expectRefusal(charted(line), 'bad-option', { file: 'chart', row: 1 }, 'side_allowance');
   });
 
   it.each([
     ...['# skirt length: 50 cm', '# hip ease: 4 cm', '# Skirt length 50 cm', '# hip_ease = 4'],
     ...['# title: Quill skirt, length: 50 cm', 'skirt length: 50 cm', '# waist to hip is 8 in'],
   ])('is refused with "%s", which belongs in a row', (line) => {
-    expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'a row');
+    expectRefusal(charted(line), 'bad-option', { file: 'chart', row: 1 }, 'a row');
   });
 
   it.each(['# ease: 2 in', '# with 2 in ease', '# includes ease', '# finished measurements'])(
     'is refused with "%s", which no body has',
     (line) => {
-      expectRefusal(charted(line), 'bad-option', { file: 'chart' }, 'hip_ease');
+      expectRefusal(charted(line), 'bad-option', { file: 'chart', row: 1 }, 'hip_ease');
     },
   );
 

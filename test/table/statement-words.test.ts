@@ -1,9 +1,11 @@
+import { saidLine } from '../../src/table/said-line';
 import type { Statements } from '../../src/table/statements';
 import { describe, expect, it } from 'vitest';
 import { expectRefusal } from '../expect-refusal';
 import { statedBy, statedDown, agreedUnit, statementsOf } from '../../src/table/statements';
 
-const stating = (text: string) => statementsOf('sheet.csv', [{ row: 1, text }], []);
+const said = (text: string, i = 0) => saidLine(text, { file: 'sheet.csv', row: i + 1 });
+const stating = (text: string) => statementsOf('sheet.csv', [said(text)], []);
 
 const statedUnit = (statements: Statements) => agreedUnit(statements, []);
 
@@ -36,12 +38,7 @@ describe('a statement in other words', () => {
   });
 
   it('says the same unit in two words once, and two units not at all', () => {
-    const both = (...lines: readonly string[]) =>
-      statementsOf(
-        'sheet.csv',
-        lines.map((text, i) => ({ row: i + 1, text })),
-        [],
-      );
+    const both = (...lines: readonly string[]) => statementsOf('sheet.csv', lines.map(said), []);
     expect(statedUnit(both('unit: cm', 'all in centimeters'))).toBe('cm');
     expectRefusal(() => statedUnit(both('unit: cm', 'all in mm')), 'unit-contradicted', {
       ...{ file: 'sheet.csv', row: 2 },

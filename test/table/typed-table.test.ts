@@ -61,7 +61,7 @@ describe('what a file states', () => {
   it('may stand above the header without a mark', () => {
     const table = read('Unit: inches\nbase,12\nedge,ease\n');
     expect(statedUnit(table)).toBe('in');
-    expect(statedBy(table, 'base')).toEqual({ text: '12', place: { file, row: 2 } });
+    expect(statedBy(table, 'base')).toMatchObject({ text: '12', place: { file, row: 2 } });
     expect(statedDown(table)).toBe(1);
     expect(statedDown(read('# Y = UP\nedge,ease\n'))).toBe(-1);
   });

@@ -1,0 +1,83 @@
+/** A table of measurements as far as a chart and a list of bodies are read alike. */
+import { InputError } from '../errors';
+import type { SaidLine } from '../table/said-line';
+import { saidLine } from '../table/said-line';
+import type { SheetRecord } from '../table/sheet';
+import { readSheet } from '../table/sheet';
+import { refuseCounting } from '../table/statements';
+import { tidyText } from '../table/tidy-text';
+import type { LengthUnit } from '../units';
+import type { ChartTable } from './layout';
+import type { MeasurementLine } from './measurement-lines';
+import { nameLines } from './measurement-lines';
+import { statedUnit } from './stated-unit';
+import { takeUnitColumn } from './unit-column';
+import { takeUnitLines, takeUnits } from './unit-lines';
+import { recognizeMeasurement } from './vocabulary';
+
+/** The rows without which no skirt can be drafted; every size must have them. */
+export const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
+
+/** A table, its cells not read yet. */
+export interface MeasurementTable {
+  readonly table: ChartTable;
+  readonly lines: readonly MeasurementLine[];
+  readonly unit: LengthUnit;
+  /** Comments and lines above the header in the order of the file, without what states the unit. */
+  readonly comments: readonly SaidLine[];
+}
+
+/** What a chart and a list of bodies have each in its own way. */
+export interface TableForm {
+  readonly layoutOf: (records: readonly SheetRecord[], file: string) => ChartTable;
+  readonly mostCells: number;
+  /** In words, for a file without cells. */
+  readonly name: string;
+  readonly header: string;
+}
+
+/**
+ * Reads a table of measurements, whatever its delimiter, line ends, title lines and blank rows. Throws
+ * InputError where it is empty, and for a layout, a name or a unit that is in doubt.
+ */
+export function readMeasurementTable(
+  text: string,
+  file: string,
+  { layoutOf, mostCells, name, header }: TableForm,
+): MeasurementTable {
+  const sheet = readSheet(text, file, namesMeasurement, mostCells);
+  const { statements, rest } = takeUnitLines(sheet, file);
+  if (rest.records.length === 0) {
+    throw new InputError('chart-empty', {
+      what: `the ${name} is empty`,
+      allowed: header,
+      got: '',
+      place: { file },
+    });
+  }
+  const { table, statements: inColumn } = takeUnitColumn(layoutOf(rest.records, file), file);
+  const titles = takeUnits(titleLines(table, file));
+  const lines = nameLines(table, file);
+  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
+  const comments = [...rest.comments, ...titles.rest].toSorted((a, b) => a.place.row - b.place.row);
+  refuseCounting({ file, comments }, unit);
+  return { table, lines, unit, comments };
+}
+
+/** A line of a chart has a label and a size or more. */
+export function namesMeasurement(cells: readonly string[]): boolean {
+  return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
+}
+
+/** The records above the header as lines of words. */
+function titleLines({ titles }: ChartTable, file: string): readonly SaidLine[] {
+  return titles.map(({ row, cells }) =>
+    saidLine(
+      cells
+        .map(tidyText)
+        .filter((cell) => cell !== '')
+        .join(', '),
+      { file, row },
+    ),
+  );
+}
