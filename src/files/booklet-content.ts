@@ -3,12 +3,13 @@ import type { GradeResult } from '../jobs/grade-result';
 import { shopLength, shopZipIn } from '../pattern/shop-length';
 import type { Booklet, ListedPiece } from '../print/booklet/booklet';
 import { cautions } from '../print/instructions';
+import { inMarket } from '../print/size-table';
 import type { SizeTable } from '../print/size-table';
 import { zipEnd, zipOf } from '../pattern/zip';
 import { SAME_PLACE } from '../tolerance';
 import { cuttings, linesNote, sizesShown } from '../render/captions';
 import type { SewnSkirt } from '../sewing/skirt';
-import { sewnSkirt } from '../sewing/skirt';
+import { hasDarts, sewnSkirt } from '../sewing/skirt';
 import { sewingSteps } from '../sewing/steps';
 import { imprintWords } from '../table/imprint';
 import { drawingOf } from './drawing-files';
@@ -77,13 +78,15 @@ function bodyOf({ chart, range }: GradeResult): Booklet['body'] {
 
 function choosing(result: GradeResult, skirt: SewnSkirt): readonly string[] {
   const { shown } = result;
-  const finish =
-    skirt.band !== undefined
-      ? ' and the waistband'
+  const waist = [
+    'the waist',
+    ...(hasDarts(skirt) ? ['its darts'] : []),
+    ...(skirt.band !== undefined
+      ? ['the waistband']
       : skirt.facings.length > 0
-        ? ' and the facing'
-        : '';
-  const lined = skirt.linings.length > 0 ? 'front, back and linings' : 'front and back';
+        ? ['the facing']
+        : []),
+  ];
   const ease = (['waist', 'hip'] as const).flatMap((name) => {
     const words = easeWords(result, name);
     return words === undefined ? [] : [`${words} at the ${name}`];
@@ -97,13 +100,25 @@ function choosing(result: GradeResult, skirt: SewnSkirt): readonly string[] {
       (ease.length > 0 ? `, which is wider by ${ease.join(' and ')}.` : '.'),
     ...(shown.length > 1
       ? [
-          `Between two sizes: cut the waist, its darts${finish} in the size of your ` +
+          `Between two sizes: cut ${listed(waist)} in the size of your ` +
             'waist, and everything from the hip line down in the size of your hip. Between them draw the ' +
             'side as one smooth curve from the side point of the one at the waist to the other at the hip ' +
-            `line, the same on ${lined}, and measure that both side seams are equally long.`,
+            `line, the same on ${sidePieces(skirt)}, and measure that both side seams are equally long.`,
         ]
       : []),
   ];
+}
+
+/** `a, b and c`. */
+function listed(words: readonly string[]): string {
+  return [words.slice(0, -1).join(', '), ...words.slice(-1)]
+    .filter((part) => part !== '')
+    .join(' and ');
+}
+
+/** The pieces that have the side seam. */
+function sidePieces({ linings }: SewnSkirt): string {
+  return linings.length > 0 ? 'front, back and linings' : 'front and back';
 }
 
 /** By how much the garment is wider than the body, over the sizes; undefined where one is not known. */
@@ -125,12 +140,12 @@ function easeWords(
   return least === most ? least : `${least} to ${most}`;
 }
 
-function zipTable({ shown }: GradeResult): SizeTable | undefined {
+function zipTable({ shown, display }: GradeResult): SizeTable | undefined {
   const zips = shown.map(({ pieces, parameters }) => zipOf(pieces, parameters)?.length);
   if (zips.every((mm) => mm === undefined)) return undefined;
   const cells = (unit: 'cm' | 'in'): readonly string[] =>
     zips.map((mm) => (mm === undefined ? '-' : shopZipIn(mm, unit)));
-  return {
+  const table = {
     heading: 'Zip to buy, as it is sold',
     sizes: shown.map(({ label }) => label),
     rows: [
@@ -140,6 +155,7 @@ function zipTable({ shown }: GradeResult): SizeTable | undefined {
       },
     ],
   };
+  return inMarket(table, display.unit);
 }
 
 function notions({ band, facings, zip, told }: SewnSkirt): readonly string[] {
@@ -176,25 +192,31 @@ function cutting(result: GradeResult): readonly string[] {
       'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
     'Folded cloth lies right sides together, so its wrong side is up: a piece that says right side up is laid ' +
       'there with its print down, one that says wrong side up with its print up.',
-    'Snip or chalk every notch. Mark drill holes and the tips of darts with chalk or thread on the wrong ' +
-      'side; do not punch the cloth.',
+    'Snip or chalk every notch.' +
+      (result.shown.some(({ pieces }) => pieces.some(({ plan }) => plan.darts.length > 0))
+        ? ' Mark drill holes and the tips of darts with chalk or thread on the wrong side; do not punch the cloth.'
+        : ''),
   ];
 }
 
 /** What to look at in the first toile, and where the skirt is altered. Common practice, no source. */
-function toile({ band, front }: SewnSkirt): readonly string[] {
+function toile(skirt: SewnSkirt): readonly string[] {
+  const { band, facings, front, back } = skirt;
   const has = (name: string): boolean => front.marks.some((mark) => mark.name === name);
   const [shell, shorter, above] =
-    band === undefined
-      ? ['the shell', '', 'the old waist line']
-      : ['shell and band', ', and shorten the band by as much', 'the band'];
-  const altered =
-    'Draw the side anew as one smooth line, and do the same on front, back and linings.';
+    band !== undefined
+      ? ['shell and band', ', and shorten the band by as much', 'the band']
+      : facings.length > 0
+        ? ['the shell', ', and take as much off the facing', 'the old waist line']
+        : ['the shell', '', 'the old waist line'];
+  const gapes =
+    back.darts.length > 0 ? 'sew the back darts deeper' : 'take the center back seam in at the top';
+  const altered = `Draw the side anew as one smooth line, and do the same on ${sidePieces(skirt)}.`;
   return [
     `Sew ${shell} in cheap cloth with long stitches and leave the hem raw. Wear it with the shoes and ` +
       'the underwear of the finished skirt; sit, walk and climb a stair.',
     'Folds that run across the hip: let out both side seams alike. Folds that hang down at the side: take ' +
-      `them in. The waist gapes at the back: sew the back darts deeper${shorter}.`,
+      `them in. The waist gapes at the back: ${gapes}${shorter}.`,
     'The side seam does not hang plumb: lift the waist at center front or back until it does, and cut off ' +
       `what stands above ${above}.`,
     ...(has('length-line')

@@ -51,7 +51,11 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
   });
   const table = { name: 'fabric.csv', text: fabricNeedsTable(needs) };
   const told = worthLaying(needs.filter(({ nap }) => nap === 'with'));
-  return { files: [table, ...lays], findings: [], tables: fabricTables(told, { pictured: false }) };
+  return {
+    files: [table, ...lays],
+    findings: [],
+    tables: fabricTables(told, { pictured: false, unit: display.unit }),
+  };
 }
 
 /** Whether every piece says how often it is cut, and from what line. */

@@ -3,28 +3,35 @@ import type { ClothName, ClothWidth, Fold } from '../fabric/cloth';
 import type { BuyLength, FabricNeed } from '../fabric/fabric-needs';
 import { FOLD_WORDS, widthsTold } from '../render/lay-captions';
 import { layPictures } from './lay-pictures';
+import type { LengthUnit } from '../units';
 import { inchFraction, toMillimeters } from '../units';
+import { inMarket } from '../print/size-table';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
 /**
  * One table a cloth with a row for each width and way of folding, those with the same numbers in one
  * row. Only ways that are `worthLaying` should be given. A dash stands where the pieces do not go on
- * the cloth. Pictures of the lays go with it unless they are not wanted.
+ * the cloth. The unit of the market comes first. Pictures of
+ * the lays go with it unless they are not wanted.
  */
 export function fabricTables(
   needs: readonly FabricNeed[],
-  { pictured = true }: { readonly pictured?: boolean } = {},
+  {
+    pictured = true,
+    unit = 'cm',
+  }: { readonly pictured?: boolean; readonly unit?: LengthUnit } = {},
 ): readonly SizeTable[] {
   return [...new Set(needs.map(({ cloth }) => cloth))].map((cloth) => {
     const own = needs.filter((need) => need.cloth === cloth);
     const widths = new Set(own.map(({ width }) => width)).size;
-    return {
-      heading: heading(cloth),
+    const table = {
+      heading: heading(cloth, unit),
       sizes: own[0]?.sizes.map(({ label }) => label) ?? [],
       rows: joined(own).map((one) => row(one, widths)),
       notes: [pictured ? `${NOTE} ${PICTURED}` : NOTE, ...(own.some(isRaised) ? [RAISED] : [])],
-      ...(pictured ? { pictures: layPictures(own) } : {}),
+      ...(pictured ? { pictures: layPictures(own, unit) } : {}),
     };
+    return inMarket(table, unit);
   });
 }
 
@@ -39,8 +46,9 @@ function isRaised({ sizes }: FabricNeed): boolean {
   return sizes.some((size) => size.isRaised);
 }
 
-function heading(cloth: ClothName): string {
-  return `Cloth to buy, ${cloth}, in centimeters and yards, by its width and fold`;
+function heading(cloth: ClothName, unit: LengthUnit): string {
+  const units = unit === 'in' ? 'yards and centimeters' : 'centimeters and yards';
+  return `Cloth to buy, ${cloth}, in ${units}, by its width and fold`;
 }
 
 /**

@@ -5,10 +5,12 @@ import { FOLDS } from '../fabric/cloth';
 import type { BuyLength, FabricNeed } from '../fabric/fabric-needs';
 import type { Lay } from '../fabric/lay';
 import { isLay } from '../fabric/lay';
+import { shopLength } from '../pattern/shop-length';
 import { FOLD_WORDS, foldingTold, widthsTold } from '../render/lay-captions';
 import { layPicture } from '../render/lay-picture';
 import type { Sketch } from '../render/sketch';
-import { fromMillimeters, toMillimeters, trimmed, yardsToMillimeters } from '../units';
+import type { LengthUnit } from '../units';
+import { toMillimeters, yardsToMillimeters } from '../units';
 
 /** A lay of one size on one width. */
 interface Shown {
@@ -20,9 +22,10 @@ interface Shown {
 
 /**
  * A picture for each lay in which the pieces lie otherwise; the words below say for which widths and
- * sizes it is, and which of them is drawn: the largest size on the narrowest cloth.
+ * sizes it is, and which of them is drawn: the largest size on the narrowest cloth. `unit` goes
+ * first in lengths.
  */
-export function layPictures(needs: readonly FabricNeed[]): readonly Sketch[] {
+export function layPictures(needs: readonly FabricNeed[], unit: LengthUnit): readonly Sketch[] {
   const labels = needs[0]?.sizes.map(({ label }) => label) ?? [];
   const groups = new Map<string, Shown[]>();
   // As a reader looks for her cloth: by its width, and then by how it is folded.
@@ -39,14 +42,19 @@ export function layPictures(needs: readonly FabricNeed[]): readonly Sketch[] {
     }
   }
   const widths = new Set(needs.map(({ width }) => width)).size;
-  return [...groups.values()].map((group) => picture(group, labels, widths));
+  return [...groups.values()].map((group) => picture(group, labels, widths, unit));
 }
 
 function across({ value, unit }: ClothWidth): number {
   return toMillimeters(value, unit);
 }
 
-function picture(group: readonly Shown[], labels: readonly string[], all: number): Sketch {
+function picture(
+  group: readonly Shown[],
+  labels: readonly string[],
+  all: number,
+  unit: LengthUnit,
+): Sketch {
   const [drawn] = group.toSorted(
     (a, b) => a.lay.cloth.width - b.lay.cloth.width || b.lay.area - a.lay.area,
   );
@@ -54,8 +62,7 @@ function picture(group: readonly Shown[], labels: readonly string[], all: number
   const { need, lay, buy, label } = drawn;
   const { width } = need;
   const folds = new Set(group.map((shown) => FOLD_WORDS[shown.need.fold]));
-  const length = (mm: number): string =>
-    `${trimmed(fromMillimeters(mm, width.unit), 1)} ${width.unit}`;
+  const how = foldingTold(lay, (mm) => shopLength(mm, { unit }));
   return layPicture({
     lay,
     bought:
@@ -63,7 +70,7 @@ function picture(group: readonly Shown[], labels: readonly string[], all: number
     captions: [
       [...folds].join(' or '),
       whoseTold(group, labels, all),
-      `Drawn: size ${label} on ${width.value} ${width.unit}, ${foldingTold(lay, length)}.`,
+      `Drawn: size ${label} on ${widthsTold([width], Infinity)}, ${how}.`,
     ],
   });
 }

@@ -34,5 +34,6 @@ function clothTables(result: GradeResult): readonly SizeTable[] {
   // A lay for cloth with a nap serves for plain cloth as well.
   return fabricTables(
     worthLaying(fabricNeeds(result.shown.map(cutSize), { widths: PAIRED_WIDTHS, naps: ['with'] })),
+    { unit: result.display.unit },
   );
 }

@@ -1,7 +1,9 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
 import type { GradeResult } from '../jobs/grade-result';
+import type { LengthUnit } from '../units';
 import { fromMillimeters, inchFraction, tableLength, toMillimeters } from '../units';
 import { NO_LIMIT } from './tables';
+import { inMarket } from '../print/size-table';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
 /** Lengths in both units, so that nobody has to convert. */
@@ -9,10 +11,17 @@ type Shown = Readonly<Record<'cm' | 'in', (mm: number) => string>>;
 
 /** Garments are measured from the drawing, finer than any tape. */
 const MEASURED: Shown = { cm: nearestMillimeter, in: nearestEighth };
-const MEASURED_IN = 'in centimeters and, to the nearest eighth, in inches';
+
+function measuredIn(unit: LengthUnit): string {
+  return unit === 'in'
+    ? 'in inches, to the nearest eighth, and in centimeters'
+    : 'in centimeters and, to the nearest eighth, in inches';
+}
 
 /** What no sewer finds with a tape. */
 const STRIDE = 'Stride: the longest step that the hem allows, from heel to heel.';
+
+const EASED = 'Skirt waist edge: the skirt before it is eased onto the waistband.';
 
 /** A body is what the chart says, not what is near it; only the other unit is rounded. */
 const STATED: Readonly<Record<'cm' | 'in', Shown & { readonly words: string }>> = {
@@ -29,7 +38,7 @@ const STATED: Readonly<Record<'cm' | 'in', Shown & { readonly words: string }>> 
 };
 
 /** Bodies as a chart states them, garments where they were measured. */
-export function printTables({ chart, shown }: GradeResult): readonly SizeTable[] {
+export function printTables({ chart, shown, display }: GradeResult): readonly SizeTable[] {
   const sizes = shown.map(({ label }) => label);
   const columns = sizes.map((label) => chart?.sizes.indexOf(label) ?? -1);
   const stated = STATED[chart?.unit === 'in' ? 'in' : 'cm'];
@@ -42,9 +51,10 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
         stated,
       ),
     );
+  const hasZip = (shown[0]?.measures ?? []).some(({ name }) => name === 'zip_length');
   const finished = (shown[0]?.measures ?? [])
-    // The legs and intakes of darts are sewn as they are marked.
-    .filter(({ name }) => !/_(intake|leg)$/.test(name))
+    // The legs and intakes of darts are sewn as they are marked, and the opening is as long as the zip.
+    .filter(({ name }) => !/_(intake|leg)$/.test(name) && !(hasZip && name === 'zip_opening'))
     .map(({ name }) =>
       lengths(
         name,
@@ -55,12 +65,14 @@ export function printTables({ chart, shown }: GradeResult): readonly SizeTable[]
   return [
     { heading: `Body measurements ${stated.words}`, sizes, rows: body },
     {
-      heading: `Finished garment ${MEASURED_IN}`,
+      heading: `Finished garment ${measuredIn(display.unit)}`,
       sizes,
       rows: finished,
       notes: finishedNotes(finished),
     },
-  ].filter(({ rows }) => rows.length > 0);
+  ]
+    .filter(({ rows }) => rows.length > 0)
+    .map((table) => inMarket(table, display.unit));
 }
 
 function finishedNotes(rows: readonly SizeRow[]): readonly string[] {
@@ -68,6 +80,7 @@ function finishedNotes(rows: readonly SizeRow[]): readonly string[] {
   const girths = ['waist', 'skirt waist edge', 'hip', 'hem', 'lining hip'].filter(has);
   return [
     ...(girths.length > 0 ? [`All round: ${girths.join(', ')}.`] : []),
+    ...(has('skirt waist edge') ? [EASED] : []),
     ...(has('stride') ? [STRIDE] : []),
   ];
 }

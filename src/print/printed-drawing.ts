@@ -134,15 +134,27 @@ function wordPages(
   squares: FrontPage,
   booklet: Booklet | undefined,
 ): WordPages {
-  const told =
+  const pagesOf = (first: number): readonly Scene[] =>
     booklet === undefined
       ? []
-      : bookletPages(booklet, options.booklet, pagePaper(paper), options.margin);
+      : bookletPages(
+          { ...booklet, facts: [...booklet.facts, printFirst(first)] },
+          options.booklet,
+          pagePaper(paper),
+          options.margin,
+        );
+  // A number takes no line of its own, so there are as many pages the second time.
+  const told = pagesOf(pagesOf(1).length + 1);
   const front = [frontPage(plane, squares)];
   const labels = squares.sizes.map(({ label }) => label);
   const shown = told.length > 0 ? [] : tables;
   const before = told.length + front.length;
   return { told, front, listed: tablePages(plane, shown, labels, paper, options.margin, before) };
+}
+
+/** On the cover: which page comes first out of the printer. */
+function printFirst(page: number): string {
+  return `Print page ${page} first, at 100 %, and measure its squares.`;
 }
 
 /** On large sheets it may save one that a band stands upright, or that the words are narrow. */

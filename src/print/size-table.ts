@@ -6,6 +6,7 @@ import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { placedAt, sketchOf, widthOf } from '../render/sketch';
 import { fitted, text } from '../render/type';
+import type { LengthUnit } from '../units';
 import { paragraphs } from './paragraphs';
 
 /** One row of a table: a name, and its cells in one unit or more. */
@@ -27,8 +28,22 @@ export interface SizeTable {
   readonly pictures?: readonly Sketch[];
 }
 
+/** The table with the unit first in which its market measures: inches and yards before centimeters, or after. */
+export function inMarket(table: SizeTable, unit: LengthUnit): SizeTable {
+  const isMetric = (one: { readonly unit: string }): boolean => one.unit === 'cm';
+  const rows = table.rows.map((row) => ({
+    ...row,
+    lines: row.lines.toSorted((a, b) =>
+      unit === 'in'
+        ? Number(isMetric(a)) - Number(isMetric(b))
+        : Number(isMetric(b)) - Number(isMetric(a)),
+    ),
+  }));
+  return { ...table, rows };
+}
+
 /** mm. */
-const HEADING = 4;
+const HEADING = 3.6;
 const TYPE = 2.8;
 const PITCH = 4.2;
 const NAMES = 36;

@@ -5,7 +5,7 @@ import type { Sketch } from '../render/sketch';
 import { heightOf, placedAt, sketchOf } from '../render/sketch';
 import type { SheetPaper } from './paper';
 import { paragraphs } from './paragraphs';
-import { pagesOf } from './size-pages';
+import { isNeeded, pagesOf } from './size-pages';
 import type { SizeTable } from './size-table';
 import { tableBlocks } from './size-table';
 import type { TiledPlane } from './tile-page';
@@ -37,7 +37,10 @@ export function tablePages(
   return flowed(flowed(1).length);
 }
 
-/** Neighbors that need the same pages are told together; nothing is told where all need all of them. */
+/** Pages that the list must save a size to be worth a page of its own. */
+const WORTH = 3;
+
+/** Neighbors that need the same pages are told together; nothing is told where no size is spared many. */
 function pageLists(
   { tiles }: TiledPlane,
   labels: readonly string[],
@@ -51,7 +54,8 @@ function pageLists(
     if (last?.pages === pages) last.sizes.push(label);
     else runs.push({ pages, sizes: [label] });
   }
-  if (runs.length < 2) return [];
+  const spared = labels.map((label) => tiles.filter((tile) => !isNeeded(label, tile)).length);
+  if (Math.max(...spared) < WORTH) return [];
   const lists = runs.map(({ pages, sizes }) => {
     const [from = '', ...more] = sizes;
     const to = more.at(-1);

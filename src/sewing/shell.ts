@@ -35,10 +35,13 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
   const end = { none: 'the hem', slit: 'the top of the slit', vent: 'the top of the vent' }[
     opening
   ];
-  const open = told(({ pieces, parameters }) => {
-    const own = zipOf(pieces, parameters);
-    return own && zipEnd(own);
-  });
+  // The notch stands where the zip ends, which is said as it is sold.
+  const open =
+    zip ??
+    told(({ pieces, parameters }) => {
+      const own = zipOf(pieces, parameters);
+      return own && zipEnd(own);
+    });
   const seam: SewingStep = {
     title: 'Center back seam',
     words: [

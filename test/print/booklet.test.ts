@@ -1,13 +1,20 @@
 /** The booklet before the sheets: its pages, and that each of its numbers is that of the draft. */
 import { describe, expect, it } from 'vitest';
 import { boxHolds, boxesOverlap, grownBox } from '../../src/geometry/bounds';
+import { PAIRED_WIDTHS } from '../../src/fabric/cloth';
+import { fabricNeeds } from '../../src/fabric/fabric-needs';
+import { drawingOf } from '../../src/files/drawing-files';
+import { cutSize } from '../../src/files/fabric-files';
+import { fabricTables } from '../../src/files/fabric-table';
 import { bookletOf } from '../../src/files/booklet-content';
 import { printFiles } from '../../src/files/print-files';
 import { printTables } from '../../src/files/print-tables';
 import { measureOf } from '../../src/grade/graded-pattern';
 import type { GradeResult } from '../../src/index';
 import { bookletPages } from '../../src/print/booklet/booklet-pages';
-import { sheetNamed } from '../../src/print/paper';
+import { readPaper, sheetNamed } from '../../src/print/paper';
+import { printedDrawing } from '../../src/print/printed-drawing';
+import { readPrintOptions } from '../../src/print/print-options';
 import type { Scene, Shape, TextShape } from '../../src/render/scene';
 import { shapeBox } from '../../src/render/shape-box';
 import { add, point } from '../../src/geometry/point';
@@ -82,6 +89,68 @@ describe('the booklet', () => {
       /^(\d+)? ?(?:(\d+)\/(\d+))?/u.exec(said)?.slice(1) ?? [];
     const told = Number(whole) + Number(over) / Number(under);
     expect(Math.abs(told - (inches[0] ?? NaN))).toBeLessThan(1 / 16);
+  });
+
+  it.each([
+    ['unlined', { lining: '0', waist_finish: '0' }, 'cut the waist and its darts in'],
+    ['faced', { waist_finish: '2' }, 'cut the waist, its darts and the facing in'],
+    ['lined', { lining: '1' }, 'cut the waist, its darts and the waistband in'],
+  ] as const)('speaks of no other parts than a skirt that is %s has', (kind, set, waist) => {
+    const told = textOf(pagesOf(demo({ set }), 'full')).replace('no band and no facing', '');
+    expect(told).toContain(waist);
+    expect(/lining/iu.test(told)).toBe(kind !== 'unlined');
+    expect(/\bband\b|waistband/iu.test(told)).toBe(kind === 'lined');
+  });
+
+  it('says the zip that is bought and the opening for it in the same words', () => {
+    const told = textOf(pagesOf(demo(), 'full'));
+    const opening = /notch of the zip end: (.*?)\. Sew from/u.exec(told)?.[1] ?? '';
+    const zip = /Set the zip into the opening: (.*?)\. Its stop/u.exec(told)?.[1] ?? '';
+    expect(opening).toBe(zip);
+    // Zips are sold in whole inches and in even centimeters (common practice, no source).
+    expect(zip).toMatch(/^\d in \(\d[02468] cm\)( to \d in \(\d[02468] cm\), by size)?$/u);
+    expect(told).not.toContain('zip opening');
+  });
+
+  it('has the unit of the chart first, in tables and in words', () => {
+    for (const unit of ['in', 'cm'] as const) {
+      const one = demo({ unit });
+      const cloth = fabricTables(
+        fabricNeeds(one.shown.slice(0, 1).map(cutSize), {
+          widths: PAIRED_WIDTHS.slice(0, 1),
+          naps: ['with'],
+        }),
+        { unit },
+      );
+      const { measures, needs } = bookletOf(one, printTables(one), cloth);
+      const first = [...measures, ...needs].flatMap(({ rows }) =>
+        rows.map(({ lines }) => lines[0]?.unit === 'cm'),
+      );
+      expect(new Set(first)).toEqual(new Set([unit === 'cm']));
+      const captions = words(
+        needs.flatMap(({ pictures = [] }) => pictures.flatMap((p) => p.shapes)),
+      )
+        .map((line) => line.words)
+        .join(' ');
+      expect(captions).toMatch(
+        unit === 'in' ? /[\d/] in \([\d.]+ cm\) short of/u : /[\d.]+ cm \([\d /]+ in\) short of/u,
+      );
+    }
+  });
+
+  it('tells on its cover which page has the squares', () => {
+    const one = demo({ sizes: ['12'] });
+    const { pages, summary } = printedDrawing(
+      drawingOf(one),
+      printTables(one),
+      readPaper('a4'),
+      readPrintOptions({ paper: ['a4'] }),
+      bookletOf(one, printTables(one), []),
+    );
+    const first = Number(/print page (\d+) first/u.exec(summary)?.[1]);
+    const [cover] = pages;
+    expect(textOf(cover ? [cover.scene] : [])).toContain(`Print page ${first} first, at 100 %`);
+    expect(textOf(pages.slice(first - 1, first).map(({ scene }) => scene))).toContain('1. Print');
   });
 
   it('lists every piece once, with the number that it is printed with', () => {

@@ -15,7 +15,7 @@ import { stepPicture } from './step-picture';
 /** Type sizes, mm. */
 const TITLE = 10;
 const FACT = 4;
-const HEADING = 5;
+const HEADING = 6;
 const BODY = 3;
 /** mm between a picture and its words. */
 const BESIDE = 6;
@@ -73,9 +73,10 @@ function tables(all: readonly SizeTable[], width: number): readonly Sketch[] {
   return all.flatMap((table) => tableBlocks(table, width));
 }
 
-/** A sentence or two a block. */
+/** Sentences below each other as one block, which few pages tear. */
 function told(sentences: readonly string[], width: number): readonly Sketch[] {
-  return sentences.map((words) => sketchOf(paragraph(words, BODY, width, 0).shapes));
+  const words = sentences.map((sentence) => ({ words: sentence, size: BODY }));
+  return words.length === 0 ? [] : [sketchOf([paragraphs(words, 0, 0, width).group])];
 }
 
 function choosingBlocks({ body, choosing }: Booklet, width: number): readonly Sketch[] {
