@@ -58,6 +58,11 @@ export function yardsToMillimeters(yards: number): number {
 
 /** Decimals a table needs so that neither 0.001 mm nor a sixty-fourth of an inch is ever lost. */
 const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 6, cm: 4, mm: 3 };
+/**
+ * Share of a length. No tolerance: more than the noise of arithmetic and less than is written, so that
+ * 0.0625 is 0.063 however it was found.
+ */
+const LAST_HALF = 1e-12;
 /** Decimals for reading: about a tenth of a millimeter. */
 const DISPLAY_DECIMALS: Record<LengthUnit, number> = { in: 3, cm: 2, mm: 1 };
 
@@ -99,16 +104,22 @@ export function inchFraction(mm: number, denominator = 64): string {
   return `${sign}${whole > 0 ? `${whole} ` : ''}${rest}/${lowest}`;
 }
 
-/** How lengths are shown to people: a unit, and whether inches are written as fractions. */
+/** How lengths are shown: a unit, and whether people, and whether tables, are given inches as fractions. */
 export interface LengthDisplay {
   readonly unit: LengthUnit;
   readonly fractions: boolean;
+  /** Decimals if absent. */
+  readonly fractionTables?: boolean;
 }
 
 /** A length for reading, without its unit: `26.5`, or `26 1/2` where fractions are wanted. */
 export function showNumber(mm: number, display: LengthDisplay): string {
   if (display.unit === 'in' && display.fractions) return inchFraction(mm);
-  return trimmed(fromMillimeters(mm, display.unit), DISPLAY_DECIMALS[display.unit]);
+  // A half at the last decimal is rounded alike whatever way its length was found.
+  return trimmed(
+    fromMillimeters(mm, display.unit) * (1 + LAST_HALF),
+    DISPLAY_DECIMALS[display.unit],
+  );
 }
 
 /**
@@ -117,7 +128,7 @@ export function showNumber(mm: number, display: LengthDisplay): string {
  */
 export function tableLength(mm: number, display: LengthDisplay): string {
   const decimals = tableNumber(mm, display.unit);
-  if (display.unit !== 'in' || !display.fractions) return decimals;
+  if (display.unit !== 'in' || display.fractionTables !== true) return decimals;
   return Number.isInteger(Number(decimals) * 64) ? inchFraction(mm) : decimals;
 }
 

@@ -135,7 +135,7 @@ describe('numbers as text', () => {
   });
 
   it('writes a fraction in a table only where nothing is lost', () => {
-    const display = { unit: 'in', fractions: true } as const;
+    const display = { unit: 'in', fractions: true, fractionTables: true } as const;
     expect(tableLength(26.5 * 25.4, display)).toBe('26 1/2');
     expect(tableLength(0.3 * 25.4, display)).toBe('0.3');
     expect(tableLength(26.5003 * 25.4, display)).toBe('26.5003');

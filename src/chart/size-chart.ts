@@ -1,5 +1,6 @@
 /** A chart of body measurements over a range of sizes, as an immutable value in millimeters. */
 import type { SaidLine } from '../table/said-line';
+import { hasFractions } from '../table/typed-fractions';
 import type { LengthUnit } from '../units';
 
 /** One measurement of the body over all sizes of a chart. */
@@ -39,4 +40,9 @@ export interface SizeChart {
 /** The row of a measurement, or undefined where the chart has none. */
 export function findRow(chart: SizeChart, name: string): MeasurementRow | undefined {
   return chart.rows.find((row) => row.name === name);
+}
+
+/** Whether a measurement of a chart was typed as a fraction. */
+export function isInFractions({ rows }: SizeChart): boolean {
+  return rows.some(({ known, cells }) => known && cells.some(hasFractions));
 }

@@ -1,4 +1,5 @@
 /** `skirtgrade assess`: a student's rule sheet, cell by cell. */
+import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import { markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
@@ -41,7 +42,8 @@ export function assessCommand(
     sheetFile: sheet.file,
     ...styleRequest({ style, set, project }, io),
   });
-  const display = { unit: unit ?? marking.sheet.unit, fractions: fractions ?? false };
+  const typed = hasFractions(sheet.text);
+  const display = displayAsTyped({ unit, fractions }, marking.sheet.unit, typed);
   return tell(io, 'assess', json, {
     exitCode: marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1,
     words: () => assessReport(marking, display),

@@ -42,7 +42,7 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
       ).choices(ALLOWANCE_PRESET_NAMES),
     )
     .addOption(unitOption("unit of everything written (the list's)"))
-    .option('--fractions', 'write inches as fractions')
+    .option('--fractions', 'inches as fractions in tables too (as they are typed)')
     .optionsGroup('The paper:')
     .addOption(new Option('--lines <lines>', 'which lines are drawn (both)').choices(LINES_SHOWN));
   withTelling(
@@ -81,7 +81,7 @@ const addCoverage: AddCommands = (program, io, end) => {
     .option('--suggest <count>', 'propose so many sizes for the same bodies')
     .optionsGroup('The words:')
     .addOption(unitOption("unit of what is told (the chart's)"))
-    .option('--fractions', 'write inches as fractions')
+    .option('--fractions', 'inches as fractions in tables too (as they are typed)')
     .addOption(jsonOption())
     .optionsGroup('The files:')
     .option('--out <folder>', 'write the shares (CSV) and their picture (SVG)')

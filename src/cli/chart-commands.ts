@@ -36,7 +36,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
     .argument('[chart.csv]', 'body measurements')
     .addOption(againstOption())
     .addOption(unitOption())
-    .option('--fractions', 'show inches as fractions')
+    .option('--fractions', 'inches as fractions (as they are typed)')
     .action(async (chart: string | undefined, options: { against: string[] }, command: Command) => {
       const { checkCommand } = await import('./check-command');
       end(checkCommand(neededChart(chart, command), options, io));

@@ -1,4 +1,6 @@
 /** `skirtgrade check`: a chart's increments beside those of published tables. */
+import { isInFractions } from '../chart/size-chart';
+import { displayAsTyped } from '../table/typed-fractions';
 import { chartNotes } from '../check/chart-notes';
 import { readChart } from '../chart/read-chart';
 import type { SizeChart } from '../chart/size-chart';
@@ -39,7 +41,7 @@ export interface CheckCommandOptions extends Telling, AsDocument {
 export function checkCommand(file: string, options: CheckCommandOptions, io: Io): ExitCode {
   const named = readNamed(io, file);
   const chart = readChart(named.text, named.file);
-  const display = { unit: options.unit ?? chart.unit, fractions: options.fractions ?? false };
+  const display = displayAsTyped(options, chart.unit, isInFractions(chart));
   const against = options.against.length > 0 ? options.against : undefined;
   const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
   const ready = chart.sizes.length > 1 ? CHART_READY : 'Can be drafted';

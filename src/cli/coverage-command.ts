@@ -1,4 +1,6 @@
 /** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
+import { isInFractions } from '../chart/size-chart';
+import { displayAsTyped } from '../table/typed-fractions';
 import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
 import { coverChart } from '../coverage/cover-chart';
 import { LEFT_OUT } from '../bodies/fit';
@@ -49,10 +51,7 @@ export async function coverageCommand(
     ...(suggest === undefined ? {} : { suggest: Number(suggest) }),
   };
   const result = coverChart(request);
-  const display = {
-    unit: options.unit ?? result.chart.unit,
-    fractions: options.fractions ?? false,
-  };
+  const display = displayAsTyped(options, result.chart.unit, isInFractions(result.chart));
   const written =
     out === undefined
       ? undefined

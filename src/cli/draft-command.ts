@@ -1,4 +1,5 @@
 /** `skirtgrade draft`: a skirt for each body of a list, made to its own measurements. */
+import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import type { BodyEntry, BodyList } from '../bodies/body-list';
 import { placeName, readBodyList } from '../bodies/body-list';
 import type { BodyRequest, DraftedBody, RefusedBody } from '../bodies/draft-bodies';
@@ -87,7 +88,8 @@ export async function draftCommand(
   const tried =
     options.nearest === undefined ? undefined : triedOn(options.nearest, asked, list, io);
   const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
-  const display = { unit: unit ?? list.unit, fractions: fractions ?? false };
+  const isTypedSo = list.entries.some(({ cells }) => cells.some((cell) => hasFractions(cell.text)));
+  const display = displayAsTyped({ unit, fractions }, list.unit, isTypedSo);
   const anonymous = options.anonymous ?? false;
   const tables = bodyTables(made.records, made.refused, { columns: list, display, anonymous });
   const written = await io.write(outFolder(path, options), [...tables, ...made.files], {

@@ -54,7 +54,7 @@ function heading({ pattern, rules, range, display }: GradeResult): string {
       ? [
           roundingStep === undefined
             ? 'rules exact'
-            : `rules rounded to ${showLength(roundingStep, display)}`,
+            : `rules rounded to ${showLength(roundingStep, { ...display, fractions: true })}`,
         ]
       : []),
   ];

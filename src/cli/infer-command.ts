@@ -1,4 +1,5 @@
 /** `skirtgrade infer`: the body increments behind a rule sheet. */
+import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import { inferIncrements } from '../study/infer/infer-increments';
 import type { LengthUnit } from '../units';
 import { inferFacts } from './infer-facts';
@@ -35,7 +36,8 @@ export function inferCommand(
     file: sheet.file,
     ...styleRequest({ style, set, project }, io),
   });
-  const display = { unit: unit ?? inference.sheet.unit, fractions: fractions ?? false };
+  const typed = hasFractions(sheet.text);
+  const display = displayAsTyped({ unit, fractions }, inference.sheet.unit, typed);
   return tell(io, 'infer', json, {
     exitCode: isContradictory(inference) ? 1 : 0,
     words: () => inferReport(inference, display),

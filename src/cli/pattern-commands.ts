@@ -101,7 +101,7 @@ function drafting(command: Command, chart: string): Command {
     .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
     .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
     .addOption(unitOption())
-    .option('--fractions', 'write inches as fractions')
+    .option('--fractions', 'inches as fractions in tables too (as they are typed)')
     .addOption(againstOption())
     .addOption(
       new Option(

@@ -47,7 +47,7 @@ const addAssess: AddCommands = (program, io, end) => {
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
     .addOption(sheetUnit())
-    .option('--fractions', 'show inches as fractions')
+    .option('--fractions', 'inches as fractions (as they are typed)')
     .addOption(jsonOption())
     .action(
       async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
@@ -101,7 +101,7 @@ const addInfer: AddCommands = (program, io, end) => {
   )
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .addOption(sheetUnit())
-    .option('--fractions', 'show inches as fractions')
+    .option('--fractions', 'inches as fractions (as they are typed)')
     .addOption(jsonOption())
     .action(async (sheet: string, options: InferCommandOptions) => {
       const { inferCommand } = await import('./infer-command');

@@ -12,6 +12,7 @@ export function marketValue(value: MarketValue, unit: LengthUnit): string {
 
 /** Both defaults, for a reader who has named no chart: `2 cm; in a chart in inches 3/4 in`. */
 export function marketValues(value: MarketValue): string {
+  if (value === NO_LENGTH) return '0';
   return typeof value === 'string' ? value : `${value.metric}; in a chart in inches ${value.inch}`;
 }
 
@@ -19,3 +20,6 @@ export function marketValues(value: MarketValue): string {
 export function both(metric: string, inch: string): MarketValue {
   return { metric, inch };
 }
+
+/** Nothing, in the unit of the chart. */
+export const NO_LENGTH: MarketValue = both('0 cm', '0 in');

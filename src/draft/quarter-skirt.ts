@@ -13,7 +13,7 @@ import { skirtPanel } from './skirt-traits';
 import { PANEL_TRUING } from './shaped-skirt/panel-truing';
 import { TRUED_VALUES, truedQuarter } from './trued-quarter';
 import { panelCutting } from './block';
-import { both } from './market-value';
+import { NO_LENGTH, both } from './market-value';
 import type {
   Block,
   BlockLayout,
@@ -39,7 +39,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'waist_ease',
     quantity: 'length',
-    value: '0 cm',
+    value: NO_LENGTH,
     least: '-4 in',
     most: '6 in',
     meaning: 'added to the body waist, over the whole girth',

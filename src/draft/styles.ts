@@ -3,7 +3,7 @@ import type { Place } from '../errors';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { meantName } from '../table/name-match';
 import type { Block, ParameterDefinition } from './block';
-import { both } from './market-value';
+import { NO_LENGTH, both } from './market-value';
 import type { MarketValue } from './market-value';
 import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
@@ -39,7 +39,7 @@ export const STYLES: readonly Style[] = [
     description: 'quarter method, straight from the hip to the hem',
     block: QUARTER_SKIRT,
     settings: preset([
-      ['hem_taper', '0 cm', `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
+      ['hem_taper', NO_LENGTH, `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
     ]),
   },
   {
@@ -49,7 +49,7 @@ export const STYLES: readonly Style[] = [
     settings: preset([
       ['hip_ease', both('3 cm', '1 1/4 in'), METRIC],
       ['side_shift', both('0.75 cm', '1/4 in'), METRIC],
-      ['center_back_drop', '0 cm', METRIC],
+      ['center_back_drop', NO_LENGTH, METRIC],
       ['front_intake', both('2 cm', '3/4 in'), METRIC],
       ['back_intake', both('4 cm', '1 1/2 in'), METRIC],
       [

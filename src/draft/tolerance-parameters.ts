@@ -1,7 +1,7 @@
 /** Tolerances of the finished measurements: parameters that every block has, for its spec. */
 import type { ParameterDefinition } from './block';
 import type { MarketValue } from './market-value';
-import { both } from './market-value';
+import { NO_LENGTH, both } from './market-value';
 
 /** Proposals, since no table for skirts was found. */
 const SOURCE = 'common practice, no source: by analogy with charts for other garments';
@@ -22,7 +22,7 @@ function tolerance(name: string, value: MarketValue, meaning: string): Parameter
 export const TOLERANCE_PARAMETERS: readonly ParameterDefinition[] = [
   tolerance(
     'girth_tolerance',
-    '0 cm',
+    NO_LENGTH,
     'tolerance of waist and hip; 0 for 0.6 cm (1/4 in) below a step of 2.5 cm (1 in), 1 cm (3/8 in) from ' +
       'there, 1.2 cm (1/2 in) from 3.8 cm (1 1/2 in)',
   ),

@@ -32,7 +32,7 @@ const STATED: Readonly<Record<'cm' | 'in', Shown & { readonly words: string }>> 
   },
   in: {
     cm: nearestMillimeter,
-    in: (mm) => tableLength(mm, { unit: 'in', fractions: true }),
+    in: (mm) => tableLength(mm, { unit: 'in', fractions: true, fractionTables: true }),
     words: 'in inches and, to the nearest millimeter, in centimeters',
   },
 };

@@ -9,7 +9,7 @@ import type { ResultFile } from './result-file';
 import type { Changes } from './since-last-run';
 
 /**
- * `report.md`: the verdict in three lines, the decisions, and body, finished garment and `cloth` with a
+ * `report.md`: the verdict in three lines, the style, the decisions, and body, finished garment and `cloth` with a
  * column a size, lengths in both units; what `changed` since the last run, if there was one. The same
  * arguments give the same bytes.
  */
@@ -51,7 +51,7 @@ function madeFrom({ pattern, range, display }: GradeResult): string {
     ...(stackPoint === '' ? [] : [`stacked on ${stackPoint}`]),
     roundingStep === undefined
       ? 'rules exact'
-      : `rules rounded to ${showLength(roundingStep, display)}`,
+      : `rules rounded to ${showLength(roundingStep, { ...display, fractions: true })}`,
   ].join(', ');
   if (draft === undefined) return `Pattern ${pattern.file}; ${rules}.`;
   const set = draft.parameters

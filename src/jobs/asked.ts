@@ -7,16 +7,7 @@ import type { SeamPair } from '../pattern/seam-pair';
 import { roundSewn } from '../seams/round-sewn';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
-import type { LengthDisplay, LengthUnit } from '../units';
-import type { RangeRequest } from './requests';
-
-/** How lengths are shown: as asked for, else in the pattern's own unit. */
-export function displayOf(
-  { unit, fractions = false }: RangeRequest,
-  own: LengthUnit,
-): LengthDisplay {
-  return { unit: unit ?? own, fractions };
-}
+import type { LengthUnit } from '../units';
 
 /** A size label as the range has it. Throws InputError `size-unknown`. */
 export function knownSize(

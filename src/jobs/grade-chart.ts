@@ -2,6 +2,7 @@
 import { withBlend } from '../chart/blend';
 import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
+import { isInFractions } from '../chart/size-chart';
 import { statedBase } from '../chart/stated-base';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
@@ -24,10 +25,11 @@ import { ruledPiece } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { imprintOf } from '../table/imprint';
 import { allStated } from '../table/said-line';
+import { displayAsTyped } from '../table/typed-fractions';
 import { inFormulas } from '../seams/slip-search';
 import { walkedSeams } from '../seams/walked-seam';
 import { allowedStep } from '../stride/walking-room';
-import { displayOf, knownSize, roundingOf, shownSizes } from './asked';
+import { knownSize, roundingOf, shownSizes } from './asked';
 import { baseAndBlend, blendOf } from './blended-range';
 import { refuseChartOrders, refuseOtherBase } from './chart-orders';
 import { checkContext } from './check-context';
@@ -83,7 +85,7 @@ interface Graded {
 function graded(typed: SizeChart, request: ReadChartRequest, isCut: boolean): Graded {
   const label = baseOf(typed, request.base);
   refuseOtherBase(typed, label);
-  const display = displayOf(request, typed.unit);
+  const display = displayAsTyped(request, typed.unit, isInFractions(typed));
   const { chart, drafted } = draftedChart(typed, label, request);
   const base = drafted.sizes.findIndex((size) => size.label === label);
   const { style, layout, drafter } = drafted;

@@ -16,8 +16,9 @@ import { readSeams } from '../seams/read-seams';
 import { IN_TYPED_RULES } from '../seams/slip-search';
 import { withStated } from '../seams/stated-pair';
 import { matchSize } from '../table/name-match';
+import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import { walkedSeams } from '../seams/walked-seam';
-import { displayOf, roundingOf, shownSizes } from './asked';
+import { roundingOf, shownSizes } from './asked';
 import { checkContext } from './check-context';
 import type { GradeResult } from './grade-result';
 import type { PatternRequest } from './requests';
@@ -33,7 +34,11 @@ export function gradePattern(
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const pattern = { ...read, seams: withStated(read, more ?? []) };
-  const display = displayOf(request, pattern.unit);
+  const display = displayAsTyped(
+    request,
+    pattern.unit,
+    [request.pattern, request.rules].some(({ text }) => hasFractions(text)),
+  );
   const pieces = gradedPieces(pattern, rules);
   const net = gradeSizes(
     rules.sizes.map((label, i) => ({ label, pieces: pieces[i] ?? [], parameters: new Map() })),

@@ -93,7 +93,7 @@ describe('check', () => {
     expect(code).toBe(0);
     expect(out).toContain('Findings: 0 fail, 0 warning');
     expect(out).toContain('ASTM D5585-95, cell for cell: 2 to 18, called 4 to 20 there.');
-    expect(out).toContain('2 to 18 11.5 11.5 in all 11.5 0 agrees');
+    expect(out).toContain('2 to 18 11 1/2 11 1/2 in all 11 1/2 0 agrees');
     expect(out).toContain("ASTM D6960-04 covers 65 % of the chart's waist range");
     expect(out).not.toContain('straight body');
     expect(out).not.toContain('Against astm-d6960-16');

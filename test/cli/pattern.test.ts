@@ -150,7 +150,7 @@ describe('grade --pattern', () => {
       expect(status).toBe(1);
       const words = stdout.replace(/\s+/gu, ' ');
       expect(words).toContain(
-        'fail dart-legs (size 12, front, dart_tip): the legs are 4.031 in and',
+        'fail dart-legs (size 12, front, dart_tip): the legs are 4 1/32 in and',
       );
       expect(words).toContain('make them equal in the pattern');
       expect(words).not.toContain('probably');

@@ -83,7 +83,7 @@ describe('how much is told', () => {
 });
 
 describe('report.md', () => {
-  it('has the verdict in three lines, the decisions, and body, garment and cloth by size', async () => {
+  it('has the verdict in three lines, the style, the decisions, and body, garment and cloth by size', async () => {
     const call = ['grade', DEMO, ...FOLDER, '--sizes', '12,14', '--fabric'];
     const { stdout } = await place.run(...call, '--out', 'reported');
     const report = place.read('reported/report.md');

@@ -153,7 +153,7 @@ describe('the growth of the waist-to-hip depth', () => {
       /^stature.*$/m,
       'stature,62,62.5,63,63.5,64,64.5,65,65.5,66,66.5,67,67.5',
       // 0.081 + 0.117 * 5.5 / 18.
-      'whose stature grows 5.5 in as in the chart it grows 0.117',
+      'whose stature grows 5 1/2 in as in the chart it grows 0.117',
     ],
   ])('is set beside the bodies that fit, where the height %s', async (_how, row, other, words) => {
     place.write('bodies.csv', DEMO.replace(row, other));

@@ -64,7 +64,7 @@ describe('which value a parameter takes', () => {
     expect(origins.get('skirt_length')).toEqual(['chart', 'skirt_length', 'the chart']);
     expect(origins.get('hem_taper')).toEqual(['setting', '2 in', 'as in the sample']);
     expect(origins.get('zip_allowance')?.slice(0, 2)).toEqual(['setting', '5/8 in']);
-    expect(origins.get('waist_ease')?.slice(0, 2)).toEqual(['default', '0 cm']);
+    expect(origins.get('waist_ease')?.slice(0, 2)).toEqual(['default', '0 in']);
   });
 });
 

@@ -41,6 +41,6 @@ export function workOf({
   return streamedWork(
     list,
     { ...request, style: chosen },
-    { ...tables, display: { unit, fractions } },
+    { ...tables, display: { unit, fractions, fractionTables: fractions } },
   );
 }

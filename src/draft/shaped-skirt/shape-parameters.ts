@@ -1,7 +1,7 @@
 /** The parameters of the shaped skirt, with the defaults of the shared-drop preset. */
 import type { ParameterDefinition } from '../block';
 import type { MarketValue } from '../market-value';
-import { both } from '../market-value';
+import { NO_LENGTH, both } from '../market-value';
 
 const COMMON_PRACTICE = 'common practice, no source';
 const RUSSIAN_SHARES =
@@ -44,7 +44,7 @@ const GIRTHS: readonly ParameterDefinition[] = [
   ),
   lengthParameter(
     'side_shift',
-    ['0 cm', '-3 cm', '3 cm'],
+    [NO_LENGTH, '-3 cm', '3 cm'],
     'each half back is wider than a quarter by this, each half front narrower; may be negative',
     'schools disagree: +0.75 cm (British), -1 cm (Russian), 0',
   ),
@@ -86,7 +86,7 @@ const LEVELS: readonly ParameterDefinition[] = [
   ),
   lengthParameter(
     'center_front_drop',
-    ['0 cm', '0 cm', '4 cm'],
+    [NO_LENGTH, '0 cm', '4 cm'],
     'drop of the waist at center front below the waist line',
     `${COMMON_PRACTICE}; the Russian school drops it by 1.5 cm`,
   ),
@@ -233,13 +233,13 @@ const DARTS: readonly ParameterDefinition[] = [
 const SILHOUETTE: readonly ParameterDefinition[] = [
   lengthParameter(
     'hem_taper',
-    ['0 cm', '-25 cm', '12 cm'],
+    [NO_LENGTH, '-25 cm', '12 cm'],
     'taken off each side edge at the hem; 0 is straight, negative flares',
     `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`,
   ),
   lengthParameter(
     'taper_start',
-    ['0 cm', '0 cm', '30 cm'],
+    [NO_LENGTH, '0 cm', '30 cm'],
     'how far below the hip line the taper or flare of the side begins',
     `${COMMON_PRACTICE}: from the hip line down to 10 cm below it`,
   ),

@@ -1,6 +1,6 @@
 /** The parameters of the room to walk: the wanted stride, and the opening at center back. */
 import type { ParameterDefinition } from '../block';
-import { both } from '../market-value';
+import { NO_LENGTH, both } from '../market-value';
 
 /** Stature, the stride that is wanted, and the measures of the opening. */
 export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
@@ -26,7 +26,7 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'vent_length',
     quantity: 'length',
-    value: '0 cm',
+    value: NO_LENGTH,
     least: '0 cm',
     most: '150 cm',
     meaning:
@@ -56,7 +56,7 @@ export const VENT_PARAMETERS: readonly ParameterDefinition[] = [
   {
     name: 'vent_width',
     quantity: 'length',
-    value: '0 cm',
+    value: NO_LENGTH,
     least: '0 cm',
     most: '15 cm',
     meaning: 'width of the extension of a vent beyond the center line; 0 is a slit',
