@@ -18,9 +18,9 @@ const MONTHS = [
 ];
 
 /** `7-Aug`, `7. Aug`, `07.aug`. */
-const DAY_MONTH = /^(\d{1,2})[-. /]{1,2}(\p{L}{3,9})\.?$/u;
+const DAY_MONTH = /^(\d{1,2})[-. /]{1,2}(\p{L}+)\.?$/u;
 /** `Aug-32`, of 8/32, which is no day. */
-const MONTH_YEAR = /^(\p{L}{3,9})\.?-(\d{2}|\d{4})$/u;
+const MONTH_YEAR = /^(\p{L}+)\.?-(\d{2}|\d{4})$/u;
 /** `2026-08-07`. */
 const ISO = /^\d{4}[-./](\d{1,2})[-./](\d{1,2})$/u;
 /** `7/8/2026`, `07.08.2026`. */
@@ -43,8 +43,12 @@ export function dateWords(text: string): string {
   return typed === undefined ? '' : ` but a date, which spreadsheet programs make of ${typed}`;
 }
 
+/** Letters of the longest name of a month, such as September. */
+const LONGEST_NAME = 9;
+
 /** From 1 to 12, or 0 for no month. */
 function monthNamed(name: string): number {
+  if (name.length > LONGEST_NAME) return 0;
   return MONTHS.findIndex((month) => month.test(name)) + 1;
 }
 

@@ -11,8 +11,9 @@ export interface LabelParts {
 
 /** `waist (cm)`, `Waist [in inches]`. */
 const BRACKETED = /^(?<text>.+?)[\s,;:/_-]*[([{]\s*(?:in\s+)?(?<unit>[^()[\]{}]+?)\s*[)\]}]$/iu;
-/** `waist, cm`, `waist_cm`, `Waist in inches`. */
-const APPENDED = /^(?<text>.+?)[\s,;:/_-]+(?:in\s+)?(?<unit>\p{L}+\.?|[cm]\. ?m\.?|["\u2033])$/iu;
+/** `waist, cm`, `waist_cm`, `Waist in inches`; with capitals spelled out, as the flag for them is slow. */
+const APPENDED =
+  /^(?<text>.+?)[\s,;:/_-]+(?:[Ii][Nn]\s+)?(?<unit>\p{L}+\.?|[CMcm]\. ?[Mm]\.?|["\u2033])$/u;
 
 /** Characters. Anything longer is prose and states no unit. */
 const LONGEST_LABEL = 100;

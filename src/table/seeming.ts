@@ -39,9 +39,19 @@ const OF_OTHER_THINGS = new RegExp(
   'giu',
 );
 
+const OTHER_THINGS_SIGN = /round|nearest|accurate|within|stitch| by /iu;
+
+function withoutOtherThings(text: string): string {
+  return OTHER_THINGS_SIGN.test(text) ? text.replace(OF_OTHER_THINGS, '') : text;
+}
+
+/** A part of the name of a unit that is read, or of a system of them. */
+const UNIT_SIGN = /[cm]m|[cm]\. ?m|met|inch|imperial/iu;
+
 /** A unit in prose. */
 export function seemsUnit(text: string): boolean {
-  return UNIT_WORD.test(text.replace(OF_OTHER_THINGS, ''));
+  const rest = withoutOtherThings(text);
+  return UNIT_SIGN.test(rest) && UNIT_WORD.test(rest);
 }
 
 const UNITS_NAMED = new RegExp(UNIT_WORD.source, 'giu');
@@ -51,7 +61,7 @@ export function remarksOtherUnit(text: string, unit: LengthUnit): boolean {
   // A mark alone stands for what is above it.
   const alone = /\p{L}/u.test(text) ? unitNamed(text) : undefined;
   if (alone !== undefined) return alone !== unit;
-  return [...text.replace(OF_OTHER_THINGS, '').matchAll(UNITS_NAMED)].some(([name]) => {
+  return [...withoutOtherThings(text).matchAll(UNITS_NAMED)].some(([name]) => {
     const named = unitNamed(name);
     if (named !== undefined) return named !== unit;
     return (name.toLowerCase() === 'metric') === (unit === 'in');
@@ -74,7 +84,8 @@ const SYSTEM = /^(?:all |in )?(?:(metric)|imperial)(?: (?:units?|sheet))?[.!]?$/
 
 /** Another unit than `unit` for all that the file has. */
 export function seemsUnitBesides(text: string, unit: LengthUnit): boolean {
-  const rest = text.replace(OF_OTHER_THINGS, '');
+  const rest = withoutOtherThings(text);
+  if (!UNIT_SIGN.test(rest)) return false;
   const system = SYSTEM.exec(rest);
   if (system !== null) return (system[1] === undefined) !== (unit === 'in');
   return [...rest.matchAll(UNIT_OF_ALL), ...rest.matchAll(UNIT_AT_END)].some(
@@ -151,8 +162,11 @@ const SCALE =
 const PART_OF_FULL =
   /(?:\b(?!100 ?%)\d+ ?%|\d\/\d|\b(?:half|third|quarter|fifth)) (?:of )?(?:the )?(?:full|true|actual|life|real|natural) ?-?size\b/iu;
 
+const SCALE_SIGN = /scale|size|reduced|%|1 ?: ?\d/iu;
+
 /** Another scale than 1:1. */
 export function seemsScale(text: string): boolean {
+  if (!SCALE_SIGN.test(text)) return false;
   if (PART_OF_FULL.test(text)) return true;
   return SCALE.test(text) && !FULL_SIZE.test(text);
 }
@@ -302,6 +316,4 @@ const EASE =
   /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."]+ ){0,3}ease\b|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
 
 /** Lengths of a garment, or of a body with ease, where a body's are asked for. */
-export function seemsEased(text: string): boolean {
-  return EASE.test(text);
-}
+export const seemsEased: (text: string) => boolean = oneOf(/ease|garment|finished/iu, [EASE]);

@@ -42,7 +42,7 @@ const KINDS: ReadonlyMap<string, Kind> = new Map(
 );
 
 const TOKEN =
-  /\p{L}+(?:-\p{L}+)*|\d+ ?[/\u2044] ?\d+|\d+(?:[.,]\d+)?[a-z]*|[\u00BC-\u00BE\u2150-\u215E]|[^\s\p{L}\d.,;()!]/giu;
+  /\p{L}+(?:-\p{L}+)*|\d+ ?[/\u2044] ?\d+|\d+(?:[.,]\d+)?[a-z]*|[\u00BC-\u00BE\u2150-\u215E]|[^\s\p{L}\d.,;()!]/gu;
 const NUMBER = /^\d/u;
 const PART = /^(?:1 ?[/\u2044] ?(?:2|4|5|8|10|16|20|32|64|100)|[\u00BD\u00BC\u2155\u215B\u2152])$/u;
 const UNIT = /^(?:mm|cm|ins?|inch(?:es)?|["\u2033])$/u;
@@ -85,6 +85,7 @@ const SUM = new RegExp(
 /** `cell = sixteenth`, `1 = 1/16`, `figures doubled`: cells that count something else than units. */
 export function talksOfParts(text: string): boolean {
   const talk = talkIn(text);
+  if (talk.length === 0) return false;
   if (SUM.test(talk.join(' '))) return true;
   const isPart = has(talk, 'part') || talk.some((word) => PART.test(word));
   return isPart && has(talk, 'cells', 'telling');

@@ -6,13 +6,15 @@ import { withoutTextMark, writtenCell } from './written-cell';
 
 /** Readers take blanks at the ends of a cell away unless it is quoted, and lone returns end a line. */
 const QUOTED = [/^\s|\s$/u, /\r/u];
+/** What stands in cells that are quoted; most tables have none. */
+const NEEDS_QUOTES = /^\s|\s$|[",\r\n]/u;
 
 /** Each row on a line of its own; what a spreadsheet program would calculate is marked as text. */
 export function writtenCsv(rows: readonly (readonly (string | undefined)[])[]): string {
-  return stringify(
-    rows.map((row) => row.map((cell) => writtenCell(cell ?? ''))),
-    { quoted_match: QUOTED },
-  );
+  const cells = rows.map((row) => row.map((cell) => writtenCell(cell ?? '')));
+  if (cells.some((row) => row.some((cell) => NEEDS_QUOTES.test(cell))))
+    return stringify(cells, { quoted_match: QUOTED });
+  return cells.map((row) => `${row.join(',')}\n`).join('');
 }
 
 /** The rows of such a text below its first, by the names in the first. Throws InputError `csv-malformed`. */
