@@ -59,8 +59,10 @@ function findingOf(
   const [first, last] = [sizes[0], sizes.at(-1)];
   const given = plan.darts.length;
   if (first === undefined || last === undefined || dartsWanted(first, plan) === given) return [];
-  const before = range.sizes[range.sizes.indexOf(first) - 1];
-  const after = range.sizes[range.sizes.indexOf(last) + 1];
+  // A body between sizes is alone; the base beside it is none of a range to be split.
+  const beside = range.blend === undefined ? range.sizes : [];
+  const before = beside[beside.indexOf(first) - 1];
+  const after = beside.includes(last) ? beside[beside.indexOf(last) + 1] : undefined;
   const breaks = [
     before === undefined ? undefined : `between ${before.label} and ${first.label}`,
     after === undefined ? undefined : `between ${last.label} and ${after.label}`,
@@ -83,7 +85,7 @@ function findingOf(
       message:
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
         `rather have ${dartsWanted(first, plan)} than ${given} in the half ${plan.name}: ` +
-        (breaks.length === 0 || range.blend !== undefined
+        (breaks.length === 0
           ? dartSetting(first, plan, dartsWanted(first, plan))
           : `break the range ${breaks.join(' and ')}`),
       facts: {

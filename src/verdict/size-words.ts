@@ -32,5 +32,5 @@ export function sizeWords(sizes: readonly string[], labels: readonly string[]): 
     ...runs.flatMap((run) => (run.length > 2 ? [`${run[0] ?? ''} to ${run.at(-1) ?? ''}`] : run)),
     ...unknown,
   ];
-  return `${sizes.length === 1 ? 'Size' : 'Sizes'} ${told.join(', ')}`;
+  return `${sizes.length === 1 && unknown.length === 0 ? 'Size' : 'Sizes'} ${told.join(', ')}`;
 }

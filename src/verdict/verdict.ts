@@ -83,10 +83,7 @@ function decisionOf(
 ): Decision {
   const severity = group.some(isFailure) ? 'fail' : 'warning';
   const told = tellers(group);
-  const where = sizeWords(
-    sizes.filter((size) => group.some((own) => sizesAt(own.size, sizes).includes(size))),
-    sizes,
-  );
+  const where = sizeWords([...new Set(group.flatMap((own) => sizesAt(own.size, sizes)))], sizes);
   const act = actOf(told, group, display);
   const sentence = where === '' || told.every(({ size }) => size === '') ? act : `${where}: ${act}`;
   return {

@@ -6,6 +6,8 @@ import { resultFiles } from '../../src/files/result-files';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { measureOf } from '../../src/grade/graded-pattern';
 import { printTables } from '../../src/files/print-tables';
+import type { Finding } from '../../src/check/finding';
+import { verdictOf } from '../../src/verdict/verdict';
 import { expectRefusal } from '../expect-refusal';
 import { gradedOnce } from '../graded';
 
@@ -98,6 +100,22 @@ describe.each(['pencil', 'shared-pencil'])('a blend in %s', (style) => {
 });
 
 describe('a blend', () => {
+  it('that wants another number of darts is told the setting, and of no range to split', () => {
+    // Of 46 1/2 in of finished hip and 31 3/4 of waist edge the front takes in a fifth of the half: 1 1/2 in.
+    const { findings, range, display } = demo({ style: 'shared-pencil', blend: MIXED });
+    const labels = range.sizes.map(({ label }) => label);
+    const told = verdictOf(findings, labels, display).decisions.map(({ text }) => text);
+    expect(told.filter((text) => text.includes('front_darts=2'))).toHaveLength(1);
+    expect(told.join()).not.toContain('split the range');
+  });
+
+  it('is told of stretches of its chart by their sizes', () => {
+    const { findings, display } = demo({ style: 'pencil', blend: MIXED });
+    const found = { ...findings[0], severity: 'warning', size: '12-24' } as const;
+    const [decision] = verdictOf([found as Finding], ['8', NAME], display).decisions;
+    expect(decision?.text).toMatch(/^Sizes 12-24: /u);
+  });
+
   it('takes the length from a third size', () => {
     const blend = demo({ style: 'pencil', blend: [...MIXED, 'length 2'] });
     expect(measured(blend, `${NAME}, length 2`, 'center_front_length')).toBeCloseTo(
