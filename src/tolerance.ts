@@ -36,6 +36,11 @@ export const ARC_LENGTH = 1e-7;
 /** mm. A finished measurement must meet its target this closely before rounding. */
 export const MEETS_TARGET = 0.1;
 
+/** mm. Lines of sizes nearer than this touch as they are drawn, the base 0.8 mm wide. */
+export const LINES_APART = 0.8;
+/** mm. Whoever cuts along any of lines that lie within this cuts well enough: 1/16 in is kept by careful
+ * makers. */
+export const LINES_TOGETHER = 1.5;
 /** mm. Seams sewn together may differ by this much unseen. */
 export const SEAM_MATCH = 0.1;
 /** mm. A sewer eases this much in without noticing (1/16 in is kept by careful makers). */

@@ -60,7 +60,8 @@ export function sheetFacts({
 
 /** On a drawing of several sizes: which lines and marks have no size. */
 export const OF_ALL_SIZES =
-  'Black lines and marks are those of the sizes beside them; without a size, of all.';
+  'Black lines and marks are those of the sizes beside them; without a size, of all. Where sizes are said to ' +
+  'lie within 1/16 in (1.5 mm), any of their lines will do.';
 
 /** What the lines of a drawing stand for where it shows `count` sizes, in a sentence for whoever cuts. */
 export function linesNote(drawing: NestDrawing, count: number): string {

@@ -49,7 +49,7 @@ export function drawnPiece(
   const { stackPoint, labelType = LADDER_TYPE } = drawing;
   const type = Math.max(LEAST_TYPE, MARK_TYPE * labelType);
   const corners = nested.sizes.length < 2 ? [] : ladderCorners(nested);
-  const shared = sharedLines(nested, type);
+  const shared = sharedLines(nested, type, drawing.display.unit);
   const marks = marksOfSizes(nested, type, corners);
   const around = {
     ...nested,

@@ -5,14 +5,16 @@ import { add, distance, dot, quarterTurn, scale, subtract, unit } from '../geome
 import type { Segment } from '../geometry/segment';
 import { segmentAt, segmentTangent } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
+import type { LengthUnit } from '../units';
 import type { Chord } from './chords';
 import { isClear } from './chords';
+import { nearRuns } from './near-lines';
 import type { NestedPiece } from './nested-piece';
 import type { DashedMark } from './piece-lines';
 import { markLines, markPoints, shownMarks } from './piece-lines';
 import type { Shape, TextShape } from './scene';
 import type { SharedRun } from './shared-runs';
-import { sharedRuns } from './shared-runs';
+import { sharedRuns, strongLines } from './shared-runs';
 import { readingAngle } from './sketch';
 import { INK } from './size-style';
 import { sizesTold } from './sizes-told';
@@ -48,8 +50,8 @@ interface Told {
   readonly mark?: DashedMark['name'];
 }
 
-/** The shared lines of a piece in two sizes or more; `type` is in mm. */
-export function sharedLines(nested: NestedPiece, type: number): SharedLines {
+/** The shared lines of a piece in two sizes or more; `type` is in mm, `unit` that of what words say. */
+export function sharedLines(nested: NestedPiece, type: number, unit: LengthUnit): SharedLines {
   const { sizes } = nested;
   const told = sizes.length < 2 ? [] : toldLines(nested);
   const labels = sizes.map(({ label }) => label);
@@ -65,14 +67,25 @@ export function sharedLines(nested: NestedPiece, type: number): SharedLines {
     for (const text of own) taken.push(...crossOf(textBox(text)));
     return [{ ...one, strokes: [...strokes, ...own] }];
   });
+  // No line of them is drawn twice; words say that it does not matter which of them is cut along.
+  const near = sizes.length < 2 ? [] : nearRuns(strongLines(nested), nested.box);
+  const together = near.flatMap(({ line, ranks }) => {
+    const words = `${sizesTold(labels, ranks)} ${NEAR_WORDS[unit === 'in' ? 'in' : 'cm']}`;
+    const own = named(line, words, nested, type, false, taken);
+    for (const text of own) taken.push(...crossOf(textBox(text)));
+    return own;
+  });
   return {
     marks: sizes.map(
       (_, i) =>
         new Set(drawn.flatMap(({ mark, ranks }) => (mark && ranks.includes(i) ? [mark] : []))),
     ),
-    shapes: drawn.flatMap(({ strokes }) => strokes),
+    shapes: [...drawn.flatMap(({ strokes }) => strokes), ...together],
   };
 }
+
+/** `LINES_TOGETHER` in words. */
+const NEAR_WORDS = { in: 'within 1/16 in', cm: 'within 1.5 mm' } as const;
 
 function toldLines(nested: NestedPiece): readonly Told[] {
   return [...sharedMarks(nested).map(toldMark), ...sharedRuns(nested).map(toldRun)];

@@ -5,6 +5,7 @@ import { segmentAt } from '../geometry/segment';
 import { edgeSegments, outlineSegments } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { Chord } from './chords';
+import type { LinesShown } from './lines-shown';
 import type { NestedPiece } from './nested-piece';
 import type { SizedPiece } from './sized-piece';
 
@@ -42,14 +43,21 @@ interface Ranked {
  */
 export function sharedRuns(nested: NestedPiece): readonly SharedRun[] {
   const { sizes, lines } = nested;
-  const cutOf = ({ cut }: SizedPiece): readonly Segment[] | undefined =>
-    lines === 'net' ? undefined : cut?.cut;
-  const strong = runsOf(sizes.map((size) => cutOf(size) ?? outlineSegments(size.piece)));
-  const sewn = runsOf(sizes.map((size) => (cutOf(size) ? sewingLines(nested, size) : [])));
+  const strong = runsOf(strongLines(nested));
+  const sewn = runsOf(sizes.map((size) => (cutOf(size, lines) ? sewingLines(nested, size) : [])));
   return [
     ...strong.map((own) => ({ ...own, width: WIDTH, isSewn: false })),
     ...sewn.map((own) => ({ ...own, width: SEWING_WIDTH, isSewn: true })),
   ];
+}
+
+/** What is drawn strong of each size: the cut line where it is shown, else the net line. */
+export function strongLines({ sizes, lines }: NestedPiece): readonly (readonly Segment[])[] {
+  return sizes.map((size) => cutOf(size, lines) ?? outlineSegments(size.piece));
+}
+
+function cutOf({ cut }: SizedPiece, lines: LinesShown): readonly Segment[] | undefined {
+  return lines === 'net' ? undefined : cut?.cut;
 }
 
 function sewingLines({ lines }: NestedPiece, { piece }: SizedPiece): readonly Segment[] {
