@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 
@@ -64,13 +64,7 @@ async function marked(sheet: string) {
   place.write('chart.csv', chartText('in', CHART, SIZES));
   place.write('sheet.csv', sheet);
   const { status, stdout } = await place.run(
-    'assess',
-    'chart.csv',
-    'sheet.csv',
-    '--base',
-    '14',
-    '--style',
-    'pencil',
+    ...typed('assess chart.csv sheet.csv --base 14 --style pencil'),
   );
   return { status, text: stdout.replace(/\s+/g, ' ') };
 }

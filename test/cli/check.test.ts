@@ -12,6 +12,7 @@ import homePre1958 from '../../size-charts/standards/home-pattern-pre-1958.csv';
 import jis from '../../size-charts/standards/jis-l-4005-women-a-type.csv';
 import survey from '../../size-charts/standards/survey-ansur-1988-women-by-hip.csv';
 import { indentedBlocks } from './typed-blocks';
+import { typed } from './workplace';
 import { main } from '../../src/cli/main';
 import { publishedTables } from '../../src/standards/published-tables';
 
@@ -175,7 +176,7 @@ describe('check', () => {
 });
 
 describe('grade', () => {
-  const OF_CHART = ['grade', 'a.csv', '--base', '12', '--out', '/nowhere'];
+  const OF_CHART = typed('grade a.csv --base 12 --out /nowhere');
 
   it.each([
     [demo, ['--round', '0.5'], '--round', '0.5in or 0.5mm'],
@@ -229,7 +230,7 @@ describe('The own pattern of the help', () => {
   );
   const graded = async (sheet: string) => {
     const files = { 'base.csv': pattern, 'rules.csv': sheet };
-    const asked = ['grade', '--pattern', 'base.csv', '--rules', 'rules.csv', '--verbose'];
+    const asked = typed('grade --pattern base.csv --rules rules.csv --verbose');
     return call(files, ...asked);
   };
 

@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 const CHART = { waist_girth: [64, 68, 72, 76], hip_girth: [92, 96, 100, 104] };
@@ -74,7 +74,7 @@ describe('coverage', () => {
     expect(stdout).toContain('100 % find one of its 4 sizes');
     expect(stdout).toMatch(/2 bodies of survey.csv, each counted once; 1 set aside/u);
     const wrong = await place.run(
-      ...['coverage', 'chart.csv', '--bodies', 'survey.csv', '--population', 'us-women-2017'],
+      ...typed('coverage chart.csv --bodies survey.csv --population us-women-2017'),
     );
     expect(wrong.stderr).toMatch(/^skirtgrade: --population: a list of bodies is a population/u);
   });

@@ -1,6 +1,6 @@
 /** Charts with a number that is wrong but may pass for one, as a call refuses or names them. */
 import { describe, expect, it } from 'vitest';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 
@@ -175,7 +175,7 @@ describe('what would be passed over in silence', () => {
 
   it('is refused: how to print, without a paper to print on', async () => {
     write('in', IN);
-    const call = ['grade', 'chart.csv', '--base', '40', '--replace'];
+    const call = typed('grade chart.csv --base 40 --replace');
     for (const [option, value] of [
       ['--margin', '10mm'],
       ['--join', 'butt'],

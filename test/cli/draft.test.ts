@@ -3,7 +3,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { contents, workplace } from './workplace';
+import { contents, workplace, typed } from './workplace';
 
 const place = workplace();
 const NAMES = ['Ada Quill', 'Bea Quill', 'Cleo Quill'];
@@ -135,7 +135,7 @@ describe('a row that cannot be used', () => {
 });
 
 describe('names', () => {
-  const print = ['--paper', 'a0', '--booklet', 'none', '--rows', '3,4'];
+  const print = typed('--paper a0 --booklet none --rows 3,4');
 
   it('stand in drafts.csv, on the drawing and the sheets of their body, and nowhere else', async () => {
     place.write('named.csv', list(NAMES, ['68,96,20,60', ...ROWS.slice(1)]));
@@ -197,16 +197,7 @@ describe('--nearest', () => {
       `# unit: cm\nname,waist,hip\n${rows.map((row) => `x,${row}\n`).join('')}`,
     );
     const { stdout } = await place.run(
-      ...[
-        'draft',
-        'orders.csv',
-        '--style',
-        'shared-pencil',
-        '--nearest',
-        'sizes.csv',
-        '--out',
-        'near',
-      ],
+      ...typed('draft orders.csv --style shared-pencil --nearest sizes.csv --out near'),
     );
     const [header = '', ...found] = table('near/nearest.csv');
     const at = (name: string) => header.split(',').indexOf(name);

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
 import { chartText } from '../skirts';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 place.write(
@@ -13,7 +13,7 @@ place.write(
 
 describe('grade --fabric', async () => {
   const { status, stderr, stdout } = await place.run(
-    ...['grade', 'chart.csv', '--base', '8', '--style', 'shared-drop', '--fabric', '--out', 'out'],
+    ...typed('grade chart.csv --base 8 --style shared-drop --fabric --out out'),
   );
   const rows = rowsOf(place.read('out/fabric.csv'));
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { faultMessage, streamFaultMessage } from '../../src/cli/fault';
 import { chartText } from '../skirts';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 const CHART = chartText('in', { waist_girth: [25, 26], hip_girth: [35, 36] }, ['8', '10']);
@@ -50,7 +50,7 @@ describe('the terminal', () => {
     for (const args of [
       ['check', 'label.csv'],
       ['chart', 'title.csv'],
-      ['grade', 'chart.csv', '--base', '8', '--style', 'style.csv'],
+      typed('grade chart.csv --base 8 --style style.csv'),
     ]) {
       const { status, stdout, stderr } = await place.run(...args);
       expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
@@ -73,13 +73,7 @@ describe('the terminal', () => {
     const dxf = `0\nSECTION\n2\nENTITIES\n0\n\u001b[2J\n0\nENDSEC\n0\nEOF\n`;
     place.write('bad.dxf', dxf);
     place.write('bad.rul', 'UNITS: METRIC\nSIZE LIST: 8 \u001b[2J\nSAMPLE SIZE: 9\n');
-    const { status, stderr } = await place.run(
-      'grade',
-      '--pattern',
-      'bad.dxf',
-      '--rules',
-      'bad.rul',
-    );
+    const { status, stderr } = await place.run(...typed('grade --pattern bad.dxf --rules bad.rul'));
     expect(status).toBe(2);
     expect(stderr).not.toContain('\u001b');
   });

@@ -15,7 +15,7 @@ import {
   ruled,
   words,
 } from '../dxf/foreign';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 
@@ -145,21 +145,11 @@ describe('grade --pattern with a drawing of others', () => {
   it('brings the notches of the demo back on sewing line and cut line', async () => {
     place.write('demo.csv', readFileSync('size-charts/demo.csv', 'utf8'));
     await place.run(
-      'grade',
-      'demo.csv',
-      '--base',
-      '12',
-      '--style',
-      'shared-pencil',
-      '--dxf',
-      '--out',
-      'demo',
-      '--unit',
-      'mm',
+      ...typed('grade demo.csv --base 12 --style shared-pencil --dxf --out demo --unit mm'),
     );
     const dxf = place.read('demo/pattern.dxf');
     const back = await place.run(
-      ...['grade', '--pattern', 'demo/pattern.dxf', '--rules', 'demo/pattern.rul'],
+      ...typed('grade --pattern demo/pattern.dxf --rules demo/pattern.rul'),
       ...['--out', 'back', '--unit', 'mm'],
     );
     expect(back.status).toBe(0);

@@ -1,14 +1,14 @@
+import { MISSES_GRADE, MISSES_SIZES } from '../published';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { pointsOf, rowsOf } from '../csv-tables';
 import { chartText, INCH_PENCIL, sizeRowsText } from '../skirts';
-import { contents, workplace } from './workplace';
+import { contents, workplace, typed } from './workplace';
 
 const place = workplace();
 
-// sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing, as a person types it.
-const SIZES = ['6', '8', '10', '12', '14', '16', '18', '20'];
-const MISSES = {
+/** The published misses sizing as a person types it. */
+const TYPED = {
   waist_girth: ['23', '24', '25', '26 1/2', '28', '30', '32', '34'],
   hip_girth: ['32½', '33-1/2', '34.5', '36', '38', '40', '42', '44'],
 };
@@ -17,42 +17,23 @@ const METRIC = {
   waist_girth: ['58,42', '60,96', '63,5', '67,31', '71,12', '76,2', '81,28', '86,36'],
   hip_girth: ['82,55', '85,09', '87,63', '91,44', '96,52', '101,6', '106,68', '111,76'],
 };
-place.write('misses.csv', chartText('in', MISSES, SIZES));
+place.write('misses.csv', chartText('in', TYPED, MISSES_SIZES));
 
 describe('the uneven misses grade, end to end', () => {
-  // Moves in sixteenths of an inch from size 12: side at the waist, dart (half of it: common
-  // practice, no source), side at the hip.
-  const GRADE = {
-    '6': [-14, -7, -14],
-    '8': [-10, -5, -10],
-    '10': [-6, -3, -6],
-    '12': [0, 0, 0],
-    '14': [6, 3, 8],
-    '16': [14, 7, 16],
-    '18': [22, 11, 24],
-    '20': [30, 15, 32],
-  } as const;
-  const COLUMN: Readonly<Record<string, 0 | 1 | 2>> = {
-    side_waist: 0,
-    dart_inner: 1,
-    dart_center: 1,
-    dart_tip: 1,
-    dart_outer: 1,
-    side_hip: 2,
-    side_hip_handle: 2,
-    side_hem: 2,
+  const COLUMN: Readonly<Record<string, 1 | 2 | 3>> = {
+    side_waist: 1,
+    dart_inner: 2,
+    dart_center: 2,
+    dart_tip: 2,
+    dart_outer: 2,
+    side_hip: 3,
+    side_hip_handle: 3,
+    side_hem: 3,
   };
 
   it('gives rules that are exact in sixteenths', async () => {
     const { status, stderr } = await place.run(
-      'grade',
-      'misses.csv',
-      '--style',
-      'pencil',
-      '--base',
-      '12',
-      '--out',
-      'misses',
+      ...typed('grade misses.csv --style pencil --base 12 --out misses'),
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     // The lines for lengthening end on the slanting side, where a move is no sixteenth.
@@ -60,12 +41,12 @@ describe('the uneven misses grade, end to end', () => {
       ({ point = '' }) => !/^(?:length|hip_depth)_/u.test(point),
     );
     expect(rules).toHaveLength(8 * (12 + 14));
-    const order = Object.entries(GRADE).toSorted(([a], [b]) => Number(a) - Number(b));
     for (const { piece, point = '', size = '', ...cells } of rules) {
       if (point === 'side_waist_handle') continue;
       const column = COLUMN[point];
-      const sixteenths = (i: number) => (column === undefined ? 0 : (order[i]?.[1][column] ?? NaN));
-      const i = order.findIndex(([label]) => label === size);
+      const sixteenths = (i: number) =>
+        column === undefined ? 0 : (MISSES_GRADE[i]?.[column] ?? NaN);
+      const i = MISSES_SIZES.indexOf(size);
       const neighbor = i + Math.sign(3 - i);
       const about = `${piece} ${point} of ${size}`;
       expect(Number(cells.dx_in) * 16, about).toBe(sixteenths(i));
@@ -77,18 +58,18 @@ describe('the uneven misses grade, end to end', () => {
   it('gives finished girths of body plus ease, exact in the table', () => {
     const [waist, hip] = rowsOf(place.read('misses/finished-measurements.csv'));
     const halves = (row: Readonly<Record<string, string>> | undefined) =>
-      SIZES.map((size) => Number(row?.[size]) * 2);
+      MISSES_SIZES.map((size) => Number(row?.[size]) * 2);
     expect(halves(waist)).toEqual([46, 48, 50, 53, 56, 60, 64, 68]);
     expect(halves(hip)).toEqual([69, 71, 73, 76, 80, 84, 88, 92]);
   });
 
   it('is the same in centimeters and with one size a row', async () => {
-    const semicolons = Object.entries({ measurement: SIZES, ...METRIC })
+    const semicolons = Object.entries({ measurement: MISSES_SIZES, ...METRIC })
       .map(([name, cells]) => [name, ...cells].join(';'))
       .join('\n');
     place.write('metric.csv', `# unit: cm\n${semicolons}\n`);
-    place.write('rows.csv', sizeRowsText('in', MISSES, SIZES));
-    const args = ['--style', 'pencil', '--base', '12', '--unit', 'in', '--out'];
+    place.write('rows.csv', sizeRowsText('in', TYPED, MISSES_SIZES));
+    const args = typed('--style pencil --base 12 --unit in --out');
     // Defaults follow the unit of the chart, so those of inches are set for the one in cm.
     const set = Object.entries(INCH_PENCIL).flatMap(([name, value]) => [
       '--set',
@@ -114,18 +95,12 @@ describe('the uneven misses grade, end to end', () => {
   it('is the same when its canonical form is printed and graded', async () => {
     const { status, stdout } = await place.run('chart', 'rows.csv');
     expect(status).toBe(0);
-    expect(stdout.split('\n').slice(0, 2)).toEqual(['# unit: in', `measurement,${SIZES.join()}`]);
+    expect(stdout.split('\n').slice(0, 2)).toEqual([
+      '# unit: in',
+      `measurement,${MISSES_SIZES.join()}`,
+    ]);
     place.write('canonical.csv', stdout);
-    await place.run(
-      'grade',
-      'canonical.csv',
-      '--style',
-      'pencil',
-      '--base',
-      '12',
-      '--out',
-      'canonical',
-    );
+    await place.run(...typed('grade canonical.csv --style pencil --base 12 --out canonical'));
     expect(place.read('canonical/graded-points.csv')).toBe(place.read('misses/graded-points.csv'));
   });
 });
@@ -148,7 +123,7 @@ describe('the check values of the pencil skirt', () => {
 
   it('change by style, setting and style file', async () => {
     place.write('house.csv', '# based on: straight\nparameter,value,note\nskirt_length,25,\n');
-    const args = ['grade', 'check.csv', '--base', '1', '--style', 'house.csv', '--out', 'house'];
+    const args = typed('grade check.csv --base 1 --style house.csv --out house');
     await place.run(...args, '--set', 'zip_allowance=5/8 in', '--set', 'hem_taper = hip_girth/36');
     const text = place.read('house/graded-points.csv').split('\n');
     expect(text).toContain('1,front,side_hem,8.5,25');
@@ -161,19 +136,9 @@ describe('options', () => {
 
   it('choose sizes, unit, stack point and rounding', async () => {
     const { status, stdout } = await place.run(
-      ...[
-        'grade',
-        'misses.csv',
-        '--style',
-        'pencil',
-        '--base',
-        '12',
-        '--out',
-        'options',
-        '--sizes',
-        '10, 12',
-      ],
-      ...['--unit', 'cm', '--stack', 'side_hip', '--round', '1/8in'],
+      ...typed('grade misses.csv --style pencil --base 12 --out options --sizes'),
+      '10, 12',
+      ...typed('--unit cm --stack side_hip --round 1/8in'),
     );
     expect(status).toBe(0);
     expect(stdout.replace(/\s+/g, ' ')).toContain('stacked on side_hip, rules rounded to 0.32 cm');
@@ -199,10 +164,10 @@ describe('options', () => {
   it('round to millimeters so that the band still goes on', async () => {
     place.write(
       'misses-depth.csv',
-      `${chartText('in', MISSES, SIZES)}waist_to_hip${',8'.repeat(8)}\n`,
+      `${chartText('in', TYPED, MISSES_SIZES)}waist_to_hip${',8'.repeat(8)}\n`,
     );
     const { status } = await place.run(
-      ...['grade', 'misses-depth.csv', '--base', '12', '--style', 'shared-drop', '--unit', 'mm'],
+      ...typed('grade misses-depth.csv --base 12 --style shared-drop --unit mm'),
       ...['--round', '1mm', '--out', 'millimeters'],
     );
     expect(status).toBe(0);
@@ -211,7 +176,7 @@ describe('options', () => {
     );
     const rows = place.read('millimeters/findings.csv').split('\n');
     expect(rows.filter((row) => row.startsWith('fail,'))).toEqual([]);
-    SIZES.forEach((size, i) => {
+    MISSES_SIZES.forEach((size, i) => {
       // The waist is the body's and 1 in of ease or none; whatever it is, all sizes have the same.
       const waist = Number(measured.get('waist')?.[size]);
       const body = Number(METRIC.waist_girth[i]?.replace(',', '.')) * 10;
@@ -230,15 +195,7 @@ describe('options', () => {
 
   it('write inches as fractions', async () => {
     await place.run(
-      'grade',
-      'misses.csv',
-      '--style',
-      'pencil',
-      '--base',
-      '12',
-      '--out',
-      'fractions',
-      '--fractions',
+      ...typed('grade misses.csv --style pencil --base 12 --out fractions --fractions'),
     );
     expect(place.read('fractions/grade-rules.csv')).toMatch(
       /^front,side_waist,20,1 7\/8,0,1\/2,0\b/m,
@@ -258,19 +215,11 @@ describe('what is written', () => {
   it('has the same bytes on every run', async () => {
     for (const out of ['first', 'second'])
       await place.run(
-        'grade',
-        'misses.csv',
-        '--style',
-        'pencil',
-        '--base',
-        '12',
-        '--round',
-        '1/16in',
-        '--out',
+        ...typed('grade misses.csv --style pencil --base 12 --round 1/16in --out'),
         out,
       );
     const bytes = (folder: string) => [...contents(join(place.path, folder)).values()];
-    expect(bytes('first')).toHaveLength(9 + SIZES.length);
+    expect(bytes('first')).toHaveLength(9 + MISSES_SIZES.length);
     expect(bytes('second')).toEqual(bytes('first'));
   });
 
@@ -279,18 +228,7 @@ describe('what is written', () => {
     place.write('again/notes.txt', 'mine');
     place.write('again/size-7.svg', 'of nobody');
     const { stdout } = await place.run(
-      ...[
-        'grade',
-        'misses.csv',
-        '--style',
-        'pencil',
-        '--base',
-        '12',
-        '--out',
-        'again',
-        '--sizes',
-        '12,14',
-      ],
+      ...typed('grade misses.csv --style pencil --base 12 --out again --sizes 12,14'),
     );
     const names = [...contents(join(place.path, 'again')).keys()];
     expect(names.filter((name) => name.includes('staging'))).toEqual([]);
@@ -306,13 +244,7 @@ describe('a chart that fails a check', () => {
   it('is graded with all files written, and the call ends with 1', async () => {
     place.write('apple.csv', chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }));
     const { status, stdout, stderr } = await place.run(
-      'grade',
-      'apple.csv',
-      '--verbose',
-      '--base',
-      '1',
-      '--out',
-      'apple',
+      ...typed('grade apple.csv --verbose --base 1 --out apple'),
     );
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
     expect(stdout).toContain('fail side-take-up (size 1, front, side)');

@@ -1,7 +1,7 @@
 /** What programs read: one document a call, the same in its frame, and as true as the words. */
 import { describe, expect, it } from 'vitest';
 import { VERSION } from '../../src/render/version';
-import { runIn, workplace } from './workplace';
+import { runIn, workplace, typed } from './workplace';
 
 const place = workplace();
 const CHART = [
@@ -61,7 +61,7 @@ const CALLS: readonly (readonly [call: readonly string[], fields: readonly strin
     ['chart', 'style', 'crowd', 'rules', 'coverage', 'changes', 'published'],
   ],
   [
-    ['new', 'begun.csv', '--unit', 'cm', '--sizes', '38,40'],
+    typed('new begun.csv --unit cm --sizes 38,40'),
     ['chart', 'unit', 'sizes', 'filled', 'to_fill', 'left_to_style', 'folder', 'files'],
   ],
   [['styles'], ['styles']],

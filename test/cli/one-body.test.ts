@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
 import { STYLE_NAMES } from '../styles';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 const BODY = { waist_girth: [70], hip_girth: [97], waist_to_hip: [21], height: [168] };
@@ -20,7 +20,7 @@ place.write('two.csv', chartText('cm', LARGER, ['me', 'her']));
 describe('a chart of one body', () => {
   it('is drafted, checked and drawn without a base, and the report says that nothing is graded', async () => {
     const { status, stdout, stderr } = await place.run(
-      ...['grade', 'me.csv', '--style', 'shared-pencil', '--spec', '--dxf', '--out', 'one'],
+      ...typed('grade me.csv --style shared-pencil --spec --dxf --out one'),
     );
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(
@@ -88,8 +88,8 @@ describe('a chart of one body', () => {
   it('is refused by whoever asks for its rules', async () => {
     place.write('sheet.csv', '# unit: cm\npoint,axis,me,her\nfront.side_waist,dx,0,1\n');
     for (const call of [
-      ['explain', 'me.csv', 'front.side_waist', '--base', 'me'],
-      ['assess', 'me.csv', 'sheet.csv', '--base', 'me'],
+      typed('explain me.csv front.side_waist --base me'),
+      typed('assess me.csv sheet.csv --base me'),
     ]) {
       const { status, stderr } = await place.run(...call);
       expect([status, stderr]).toEqual([

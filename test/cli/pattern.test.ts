@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
 import { FRONT } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
-import { asFirstRun, contents, workplace } from './workplace';
+import { asFirstRun, contents, workplace, typed } from './workplace';
 
 const place = workplace();
 place.write('bodice.csv', BODICE);
@@ -19,13 +19,7 @@ place.write('sample.csv', 'measure,size,value\nS,M,12.9\nW,M,83\nW,L,89\n');
 describe('grade --pattern', () => {
   it('writes nest, sizes, points, rules, seams and findings', async () => {
     const { status, stdout, stderr } = await place.run(
-      'grade',
-      '--pattern',
-      'bodice.csv',
-      '--rules',
-      'rules.csv',
-      '--out',
-      'out',
+      ...typed('grade --pattern bodice.csv --rules rules.csv --out out'),
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout).toContain(
@@ -90,16 +84,9 @@ describe('grade --pattern', () => {
   });
 
   it('takes the folder after the pattern, and gives the same bytes again', async () => {
-    const call = [
-      'grade',
-      '--pattern',
-      'bodice.csv',
-      '--rules',
-      'rules.csv',
-      '--dxf',
-      '--measures',
-      'measures.csv',
-    ];
+    const call = typed(
+      'grade --pattern bodice.csv --rules rules.csv --dxf --measures measures.csv',
+    );
     await place.run(...call);
     const written = () =>
       new Map(
@@ -124,14 +111,7 @@ describe('grade --pattern', () => {
 
   it('ends with 1 where a sign is wrong, and names it', async () => {
     const { status, stdout } = await place.run(
-      'grade',
-      '--pattern',
-      'bodice.csv',
-      '--rules',
-      'wrong.csv',
-      '--verbose',
-      '--out',
-      'wrong',
+      ...typed('grade --pattern bodice.csv --rules wrong.csv --verbose --out wrong'),
     );
     expect(status).toBe(1);
     expect(stdout.replace(/\s+/gu, ' ')).toContain(
@@ -144,7 +124,7 @@ describe('grade --pattern', () => {
     place.write('grows.csv', 'point,axis,10,12,14\nfront.side_hip,x,-1/4,0,1/4\n');
     for (const more of [[], ['--round', '5mm']]) {
       const { status, stdout } = await place.run(
-        ...['grade', '--pattern', 'legs.csv', '--rules', 'grows.csv', '--out', 'legs'],
+        ...typed('grade --pattern legs.csv --rules grows.csv --out legs'),
         ...['--replace', '--verbose', ...more],
       );
       expect(status).toBe(1);
@@ -160,7 +140,7 @@ describe('grade --pattern', () => {
   it('walks seams whose names are spelled in two ways, and each only once', async () => {
     place.write('spelled.csv', BODICE.replace(/(back,underarm.*),side,side/u, '$1,side,Side '));
     place.write('seams.csv', 'edge,sewn_to\nback.side,front.side\n');
-    const call = ['grade', '--pattern', 'spelled.csv', '--rules', 'wrong.csv', '--out', 'spelled'];
+    const call = typed('grade --pattern spelled.csv --rules wrong.csv --out spelled');
     const { status, stdout } = await place.run(...call, '--verbose', '--seams', 'seams.csv');
     expect(status).toBe(1);
     expect(stdout).toContain('Seams that meet in every size: 1 of 2');
@@ -179,7 +159,7 @@ describe('grade --pattern', () => {
       `# unit: in\nmeasurement,10,12,14\nwaist_girth,${waists}\nhip_girth,36,38,40\n`;
     place.write('grows.csv', chart('26,28,30'));
     place.write('shrinks.csv', chart('30,28,26'));
-    const call = ['grade', '--pattern', 'quarter.csv', '--rules', 'rows.csv', '--out', 'charted'];
+    const call = typed('grade --pattern quarter.csv --rules rows.csv --out charted');
     expect((await place.run(...call, '--chart', 'grows.csv')).status).toBe(0);
     const { status, stdout } = await place.run(
       ...call,
@@ -194,16 +174,7 @@ describe('grade --pattern', () => {
 
   it('ends with 1 where a sample is out of tolerance', async () => {
     const { status, stdout } = await place.run(
-      ...[
-        'grade',
-        '--pattern',
-        'bodice.csv',
-        '--rules',
-        'rules.csv',
-        '--out',
-        'sampled',
-        '--verbose',
-      ],
+      ...typed('grade --pattern bodice.csv --rules rules.csv --out sampled --verbose'),
       ...['--measures', 'measures.csv', '--measured', 'sample.csv'],
     );
     expect(status).toBe(1);
@@ -231,24 +202,9 @@ describe('grade --pattern', () => {
   });
 
   it('grades a drawing that it wrote', async () => {
-    await place.run(
-      'grade',
-      '--pattern',
-      'bodice.csv',
-      '--rules',
-      'rules.csv',
-      '--dxf',
-      '--out',
-      'dxf',
-    );
+    await place.run(...typed('grade --pattern bodice.csv --rules rules.csv --dxf --out dxf'));
     const { status } = await place.run(
-      'grade',
-      '--pattern',
-      'dxf/pattern.dxf',
-      '--rules',
-      'dxf/pattern.rul',
-      '--out',
-      'back',
+      ...typed('grade --pattern dxf/pattern.dxf --rules dxf/pattern.rul --out back'),
     );
     expect(status).toBe(0);
   });
@@ -258,42 +214,34 @@ describe('refusals of grade --pattern', () => {
   it.each([
     ['no rules', ['--pattern', 'bodice.csv'], '--rules'],
     ['a file that is not there', ['--pattern', 'none.csv', '--rules', 'rules.csv'], 'none.csv'],
-    [
-      'an unknown size',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--sizes', 'XXL'],
-      '--sizes',
-    ],
-    [
-      'an unknown base',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--base', '12'],
-      'bodice.csv',
-    ],
+    ['an unknown size', typed('--pattern bodice.csv --rules rules.csv --sizes XXL'), '--sizes'],
+    ['an unknown base', typed('--pattern bodice.csv --rules rules.csv --base 12'), 'bodice.csv'],
     [
       'an unknown stack point',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--stack', 'hem'],
+      typed('--pattern bodice.csv --rules rules.csv --stack hem'),
       '--stack',
     ],
     [
       'cloth for pieces without cut lines',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--fabric'],
+      typed('--pattern bodice.csv --rules rules.csv --fabric'),
       '# allowance: 1.5',
     ],
     [
       'a spec without points of measure',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--spec'],
+      typed('--pattern bodice.csv --rules rules.csv --spec'),
       '--measures',
     ],
     [
       'an option of drafting',
-      ['--pattern', 'bodice.csv', '--rules', 'rules.csv', '--set', 'hip_ease=2in'],
+      typed('--pattern bodice.csv --rules rules.csv --set hip_ease=2in'),
       '--set',
     ],
     [
       'a chart to draft from',
-      ['bodice.csv', '--pattern', 'bodice.csv', '--rules', 'rules.csv'],
+      typed('bodice.csv --pattern bodice.csv --rules rules.csv'),
       '--pattern',
     ],
-    ['rules without a pattern', ['bodice.csv', '--base', 'M', '--rules', 'rules.csv'], '--rules'],
+    ['rules without a pattern', typed('bodice.csv --base M --rules rules.csv'), '--rules'],
     ['neither chart nor pattern', ['--base', 'M'], 'grade lacks <chart.csv>'],
   ])('%s: one message, exit code 2, nothing written', async (_, args, told) => {
     const { status, stderr } = await place.run('grade', ...args, '--out', 'refused');

@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { contents, workplace } from './workplace';
+import { contents, workplace, typed } from './workplace';
 
 const place = workplace();
 const ROWS = { waist_girth: [25, 26.5, 28], hip_girth: [35, 36.5, 38] };
@@ -27,7 +27,7 @@ describe('print', () => {
   it('writes every paper asked for', async () => {
     const { status } = await print(
       ...['--paper', 'letter, A0,roll=36in,projector', '--sizes', '8,12'],
-      ...['--join', 'butt', '--margin', '1/4in', '--out', 'many'],
+      ...typed('--join butt --margin 1/4in --out many'),
     );
     expect(status).toBe(0);
     const names = [
@@ -39,7 +39,7 @@ describe('print', () => {
   });
 
   it('is a part of grade where paper is named', async () => {
-    const args = ['grade', 'good.csv', '--base', '10', '--paper', 'a4', '--out', 'graded'];
+    const args = typed('grade good.csv --base 10 --paper a4 --out graded');
     const { status, stdout } = await place.run(...args);
     expect(status).toBe(0);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
@@ -71,7 +71,7 @@ describe('what cannot be printed', () => {
 
   it('a name in letters that the fonts lack is refused by grade too', async () => {
     const before = contents(place.path);
-    const args = ['hard.csv', '--base', '8', '--paper', 'a4', '--out', 'refused'];
+    const args = typed('hard.csv --base 8 --paper a4 --out refused');
     for (const command of ['print', 'grade']) {
       const { status, stderr } = await place.run(command, ...args);
       expect(status).toBe(2);

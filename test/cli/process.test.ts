@@ -11,12 +11,12 @@ import { VERSION } from '../../src/render/version';
 import { LONG } from '../samples';
 import { chartText } from '../skirts';
 import type { Run } from './workplace';
-import { asFirstRun, contents, runIn, workplace } from './workplace';
+import { asFirstRun, contents, runIn, workplace, typed } from './workplace';
 
 const CLI = resolve('dist/cli.js');
 const place = workplace();
 // What a process does with its files is the same for few sizes of a plain style, which are soon drawn.
-const FEW = ['few.csv', '--base', '10', '--style', 'pencil'] as const;
+const FEW = typed('few.csv --base 10 --style pencil');
 place.write(
   'few.csv',
   chartText('in', { waist_girth: [25, 26, 27], hip_girth: [35, 36, 37] }, ['8', '10', '12']),
@@ -103,13 +103,13 @@ describe('the process', () => {
 
   it('ends with 1 where a check fails, with all files written', () => {
     place.write('apple.csv', chartText('in', { waist_girth: [40, 42], hip_girth: [38, 40] }));
-    const run = spawned(['grade', 'apple.csv', '--base', '1', '--out', 'apple']);
+    const run = spawned(typed('grade apple.csv --base 1 --out apple'));
     expect(run).toMatchObject({ status: 1, stderr: '' });
     expect(contents(join(place.path, 'apple')).size).toBe(9 + 2);
   });
 
   it('ends with 2 for a refusal, which goes to the error stream alone, without a stack', () => {
-    const run = spawned(['grade', 'none.csv', '--base', '10', '--out', 'none']);
+    const run = spawned(typed('grade none.csv --base 10 --out none'));
     expect(run).toMatchObject({ status: 2, stdout: '' });
     expect(run.stderr).toMatch(
       /^skirtgrade: none\.csv: there is no such file\. Allowed: [^\n]+\.\n$/,

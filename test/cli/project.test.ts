@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { runIn, workplace } from './workplace';
+import { runIn, workplace, typed } from './workplace';
 
 const place = workplace();
 const CHART = chartText(
@@ -25,7 +25,7 @@ beforeEach(() => {
 
 describe('a project beside its chart', () => {
   it('does again what a call said, to the byte', async () => {
-    const said = ['my.csv', '--base', '10', '--style', 'straight', '--unit', 'cm'];
+    const said = typed('my.csv --base 10 --style straight --unit cm');
     const set = ['--set', 'hem_allowance=4 cm', '--sizes', '8,10'];
     await place.run('grade', ...said, ...set, '--out', 'said');
     project(
@@ -47,7 +47,7 @@ describe('a project beside its chart', () => {
     const { stdout } = await place.run(...call);
     expect(stdout).toMatch(/^From skirt\.csv: style straight, unit cm\n\n/u);
     expect(stdout).toContain('base 12');
-    const plain = ['grade', 'my.csv', '--base', '12', '--style', 'straight', '--unit', 'cm'];
+    const plain = typed('grade my.csv --base 12 --style straight --unit cm');
     rmSync(join(place.path, 'skirt.csv'));
     await place.run(...plain, '--set', 'hem_allowance=2 in', '--out', 'plain');
     expect(place.read('won/nest.svg')).toBe(place.read('plain/nest.svg'));
@@ -216,14 +216,7 @@ describe('a line above the rows of a project', () => {
   it('that sets a parameter is refused in a style file too', async () => {
     rmSync(join(place.path, 'skirt.csv'), { force: true });
     place.write('mine.csv', '# hem_taper: 3 in\nparameter,value\nhip_ease,2 in\n');
-    const { status, stderr } = await place.run(
-      'grade',
-      'my.csv',
-      '--base',
-      '10',
-      '--style',
-      'mine.csv',
-    );
+    const { status, stderr } = await place.run(...typed('grade my.csv --base 10 --style mine.csv'));
     expect(status).toBe(2);
     expect(flat(stderr)).toContain('mine.csv, row 1');
     expect(flat(stderr)).toContain('a row hem_taper,3 in');

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { contents, workplace } from './workplace';
+import { contents, workplace, typed } from './workplace';
 
 const place = workplace();
 const GOOD = { waist_girth: [25, 26.5, 28], hip_girth: [35, 36.5, 38] };
@@ -115,22 +115,19 @@ describe('charts', () => {
   });
 
   it('that cannot be read', async () => {
-    await expectRefused(
-      ['none.csv', '--base', '10', '--out', 'out'],
-      ['skirtgrade: none.csv: there is no such file. Allowed: the path of a file that is there'],
-    );
-    await expectRefused(
-      ['godo.csv', '--base', '10', '--out', 'out'],
-      ['skirtgrade: godo.csv: there is no such file. Did you mean good.csv?'],
-    );
-    await expectRefused(
-      ['none/good.csv', '--base', '10', '--out', 'out'],
-      ['skirtgrade: none/good.csv: there is no such folder.'],
-    );
-    await expectRefused(
-      ['.', '--base', '10', '--out', 'out'],
-      ['the file cannot be read', 'Got: a folder'],
-    );
+    await expectRefused(typed('none.csv --base 10 --out out'), [
+      'skirtgrade: none.csv: there is no such file. Allowed: the path of a file that is there',
+    ]);
+    await expectRefused(typed('godo.csv --base 10 --out out'), [
+      'skirtgrade: godo.csv: there is no such file. Did you mean good.csv?',
+    ]);
+    await expectRefused(typed('none/good.csv --base 10 --out out'), [
+      'skirtgrade: none/good.csv: there is no such folder.',
+    ]);
+    await expectRefused(typed('. --base 10 --out out'), [
+      'the file cannot be read',
+      'Got: a folder',
+    ]);
   });
 });
 
@@ -155,10 +152,9 @@ describe('formulas', () => {
 
   it('of a style file, with its row', async () => {
     place.write('style.csv', 'parameter,value,note\nhip_ease,1 in,\nhem_taper,2 hip_girth,\n');
-    await expectRefused(
-      ['good.csv', '--base', '10', '--out', 'out', '--style', 'style.csv'],
-      ['skirtgrade: style.csv, row 3 (parameter hem_taper): the product without a sign'],
-    );
+    await expectRefused(typed('good.csv --base 10 --out out --style style.csv'), [
+      'skirtgrade: style.csv, row 3 (parameter hem_taper): the product without a sign',
+    ]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
-import { workplace } from './workplace';
+import { workplace, typed } from './workplace';
 
 const place = workplace();
 const DEMO = resolve('size-charts/demo.csv');
@@ -33,11 +33,7 @@ describe('assess', () => {
       ['shared-a-line', 'center_hem'],
     ] as const) {
       await place.run(
-        'grade',
-        'four.csv',
-        '--base',
-        '12',
-        '--style',
+        ...typed('grade four.csv --base 12 --style'),
         style,
         '--stack',
         zero,
@@ -45,12 +41,7 @@ describe('assess', () => {
         'graded',
       );
       const { status, stdout } = await place.run(
-        'assess',
-        'four.csv',
-        'graded/grade-rules.csv',
-        '--base',
-        '12',
-        '--style',
+        ...typed('assess four.csv graded/grade-rules.csv --base 12 --style'),
         style,
       );
       expect(stdout).toContain('Score: 100 of 100');
@@ -172,10 +163,7 @@ describe('the way of a student', () => {
       /^Not judged: 112 of 112 cells are blank\.$/m,
     );
     const explained = await place.run(
-      'explain',
-      'seven/chart.csv',
-      'front.side_waist',
-      '--base',
+      ...typed('explain seven/chart.csv front.side_waist --base'),
       base,
       '--out',
       'ladder.svg',
@@ -205,9 +193,9 @@ describe('the terminal of a student', async () => {
     ['explain', DEMO, 'front.side_waist_handle', '--base', '12'],
     ['explain', DEMO, 'back.outer_dart_tip', '--base', '12', '--style', 'shared-drop'],
     ['explain', DEMO, 'front.side_hip', '--base', '24', '--unit', 'cm'],
-    ['infer', 'bad.csv', '--base', '12', '--unit', 'mm'],
-    ['infer', 'trued/grade-rules.csv', '--base', '12', '--style', 'shared-pencil'],
-    ['exercise', '--seed', '1', '--out', 'one'],
+    typed('infer bad.csv --base 12 --unit mm'),
+    typed('infer trued/grade-rules.csv --base 12 --style shared-pencil'),
+    typed('exercise --seed 1 --out one'),
   ];
 
   it.each(calls)('shows %s %s at 80 columns without color', async (...args) => {

@@ -1,11 +1,11 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../csv-tables';
-import { runIn, workplace } from './workplace';
+import { runIn, workplace, typed } from './workplace';
 
 const place = workplace();
 const DEMO = resolve('size-charts/demo.csv');
-const FOLDER = ['--base', '12', '--style', 'pencil', '--replace'];
+const FOLDER = typed('--base 12 --style pencil --replace');
 
 /** The verdict, its decisions and counts: what stands between the first two empty lines. */
 function told(stdout: string): string {

@@ -33,6 +33,11 @@ export function workplace(): Workplace {
   };
 }
 
+/** The words of a call as it is typed, none of which has a blank in it. */
+export function typed(call: string): readonly string[] {
+  return call.split(' ');
+}
+
 /** Every file below a folder with its bytes. */
 export function contents(folder: string): ReadonlyMap<string, string> {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })

@@ -17,7 +17,7 @@ import { describe, expect, it } from 'vitest';
 import { writeFiles } from '../../src/cli/write-files';
 import { longFile } from '../../src/files/result-file';
 import { chartText } from '../skirts';
-import { asFirstRun, contents, workplace } from './workplace';
+import { asFirstRun, contents, workplace, typed } from './workplace';
 
 const place = workplace();
 const at = (name: string): string => join(place.path, name);
@@ -26,7 +26,7 @@ const CHART = chartText('in', { waist_girth: [25, 26, 27], hip_girth: [35, 36, 3
 place.write('chart.csv', CHART);
 
 // Files are the same matter for a plain style, which is soon drawn.
-const FEW = ['chart.csv', '--base', '10', '--style', 'pencil'] as const;
+const FEW = typed('chart.csv --base 10 --style pencil');
 
 const grade = (out: string, ...more: readonly string[]) =>
   place.run('grade', ...FEW, '--out', out, ...more);
@@ -63,36 +63,23 @@ describe('an input', () => {
 
   it('is not replaced through a link to its folder', async () => {
     symlinkSync(at('named'), at('other-name'));
-    await expectUntouched(
-      ['grade', 'named/findings.csv', '--base', '10', '--out', 'other-name'],
-      IS_INPUT,
-    );
+    await expectUntouched(typed('grade named/findings.csv --base 10 --out other-name'), IS_INPUT);
   });
 
   it('is not replaced by a ladder, a drawing of its own or an exercise', async () => {
     await expectUntouched(
-      [
-        'explain',
-        'chart.csv',
-        'front.side_waist',
-        '--base',
-        '10',
-        '--style',
-        'pencil',
-        '--out',
-        'chart.csv',
-      ],
+      typed('explain chart.csv front.side_waist --base 10 --style pencil --out chart.csv'),
       IS_INPUT,
     );
     expect(await grade('cad', '--dxf')).toMatchObject({ status: 0 });
-    const drawn = ['grade', '--pattern', 'cad/pattern.dxf', '--rules', 'cad/pattern.rul'];
+    const drawn = typed('grade --pattern cad/pattern.dxf --rules cad/pattern.rul');
     await expectUntouched([...drawn, '--out', 'cad', '--dxf'], IS_INPUT);
   });
 
   it('of the set that the results replace stays, where no result has its name', async () => {
     await grade('again', '--dxf');
     const before = readFileSync(at('again/pattern.dxf'), 'utf8');
-    const drawn = ['grade', '--pattern', 'again/pattern.dxf', '--rules', 'again/pattern.rul'];
+    const drawn = typed('grade --pattern again/pattern.dxf --rules again/pattern.rul');
     expect((await place.run(...drawn, '--out', 'again')).status).toBeLessThan(2);
     expect(readFileSync(at('again/pattern.dxf'), 'utf8')).toBe(before);
     expect(existsSync(at('again/nest.dxf'))).toBe(false);
@@ -102,16 +89,7 @@ describe('an input', () => {
 describe('what is no file', () => {
   it('is not replaced by a result, whatever the options', async () => {
     mkdirSync(at('odd/nest.svg'), { recursive: true });
-    const explain = [
-      'explain',
-      'chart.csv',
-      'front.side_waist',
-      '--base',
-      '10',
-      '--style',
-      'pencil',
-      '--out',
-    ];
+    const explain = typed('explain chart.csv front.side_waist --base 10 --style pencil --out');
     for (const call of [
       [...explain, '/dev/full'],
       [...explain, '/dev/null'],
@@ -196,7 +174,7 @@ describe('a print of other settings', () => {
 
 describe('a file that somebody changed', () => {
   it('is not replaced without --replace', async () => {
-    const exercise = ['exercise', '--seed', '7', '--out', 'exercise'];
+    const exercise = typed('exercise --seed 7 --out exercise');
     expect(await place.run(...exercise)).toMatchObject({ status: 0 });
     const chart = readFileSync(at('exercise/chart.csv'), 'utf8');
     expect(await place.run(...exercise)).toMatchObject({ status: 0 });

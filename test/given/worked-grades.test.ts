@@ -1,3 +1,4 @@
+import { MISSES_CHART, MISSES_GRADE } from '../published';
 import { describe, expect, it } from 'vitest';
 import { toMillimeters } from '../../src/units';
 import { expectRefusal } from '../expect-refusal';
@@ -56,23 +57,6 @@ describe('the US 1-inch even grade as a rule sheet', () => {
 });
 
 describe('the uneven misses grade as a rule sheet', () => {
-  // sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing.
-  const CHART = `# unit: in
-measurement,6,8,10,12,14,16,18,20
-waist_girth,23,24,25,26 1/2,28,30,32,34
-hip_girth,32 1/2,33 1/2,34 1/2,36,38,40,42,44
-`;
-  // Sixteenths of an inch from size 12: side at the waist, dart, side at the hip.
-  const GRADE = {
-    '6': [-14, -7, -14],
-    '8': [-10, -5, -10],
-    '10': [-6, -3, -6],
-    '12': [0, 0, 0],
-    '14': [6, 3, 8],
-    '16': [14, 7, 16],
-    '18': [22, 11, 24],
-    '20': [30, 15, 32],
-  } as const;
   const FORMULAS = `piece,point,dx,dy
 front,center_waist,0,0
 front,dart_in,1/8 waist_girth,0
@@ -82,13 +66,11 @@ front,side_hip,1/4 hip_girth,0
 front,side_hem,1/4 hip_girth,0
 front,center_hem,0,0
 `;
-  const POINTS = { side_waist: 0, dart_tip: 1, side_hip: 2 } as const;
+  const POINTS = { side_waist: 1, dart_tip: 2, side_hip: 3 } as const;
   const MOVES = `piece,point,size,dx,dy
 ${Object.entries(POINTS)
   .flatMap(([point, column]) =>
-    Object.entries(GRADE)
-      .toSorted(([a], [b]) => Number(a) - Number(b))
-      .map(([size, moves]) => `front,${point},${size},${moves[column] / 16},0`),
+    MISSES_GRADE.map((grade) => `front,${point},${grade[0]},${grade[column] / 16},0`),
   )
   .join('\n')}
 `;
@@ -100,12 +82,13 @@ ${Object.entries(POINTS)
     const result = graded(
       FRONT,
       rules,
-      rules === FORMULAS ? { chart: { text: CHART, file: 'misses.csv' } } : {},
+      rules === FORMULAS ? { chart: { text: MISSES_CHART, file: 'misses.csv' } } : {},
     );
-    for (const [size, moves] of Object.entries(GRADE)) {
+    for (const grade of MISSES_GRADE) {
+      const [size] = grade;
       for (const [point, column] of Object.entries(POINTS)) {
         expect(move(result, size, 'front', point).x, `${point} of ${size}`).toBeCloseTo(
-          inch(moves[column] / 16),
+          inch(grade[column] / 16),
           9,
         );
       }
@@ -118,7 +101,7 @@ ${Object.entries(POINTS)
   });
 
   it('keeps formulas in the rules that it writes', () => {
-    const result = graded(FRONT, FORMULAS, { chart: { text: CHART, file: 'misses.csv' } });
+    const result = graded(FRONT, FORMULAS, { chart: { text: MISSES_CHART, file: 'misses.csv' } });
     expect(result.ruleTexts[0]?.[4]?.x.text).toBe('waist_girth / 4');
   });
 });

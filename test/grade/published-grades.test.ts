@@ -1,3 +1,4 @@
+import { EVEN_CHART, EVEN_SIZES, MISSES, MISSES_CHART, MISSES_GRADE } from '../published';
 import { describe, expect, it } from 'vitest';
 import { gradeChart, measureOf, stepsOf } from '../../src/index';
 import type { GradeResult } from '../../src/index';
@@ -30,25 +31,9 @@ function girth(result: GradeResult, label: string, measure: string): number {
 const DART = ['dart_inner', 'dart_center', 'dart_tip', 'dart_outer'];
 
 describe('an even grade of one inch', () => {
-  // motley-muse.com, skirt grading: steps of 1 in at waist and hip, 1/4 in in length; Threads
-  // no. 101: a girth step is divided by four. That a dart moves half as far as its side: common
-  // practice, no source.
-  const sizes = ['10', '12', '14', '16'];
-  const skirt = gradeChart({
-    style: 'pencil',
-    chart: chartText(
-      'in',
-      {
-        waist_girth: [26, 27, 28, 29],
-        hip_girth: [36, 37, 38, 39],
-        skirt_length: [25, 25.25, 25.5, 25.75],
-      },
-      sizes,
-    ),
-    base: '10',
-  });
+  const skirt = gradeChart({ style: 'pencil', chart: EVEN_CHART, base: '10' });
 
-  it.each(sizes.map((size, steps) => [size, steps] as const))(
+  it.each(EVEN_SIZES.map((size, steps) => [size, steps] as const))(
     'size %s moves %i times the published step',
     (size, steps) => {
       const times = (dx: number, dy: number) => [steps * dx, steps * dy] as const;
@@ -64,39 +49,17 @@ describe('an even grade of one inch', () => {
 
   it('grows the finished waist, hip and hem by one inch a size', () => {
     for (const measure of ['waist', 'hip', 'hem'])
-      sizes.forEach((size, steps) => {
+      EVEN_SIZES.forEach((size, steps) => {
         expect(girth(skirt, size, measure) - girth(skirt, '10', measure)).toBeCloseTo(steps, 9);
       });
   });
 });
 
 describe('the uneven misses grade of the US pattern industry', () => {
-  // sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing: waist 23 to 34 in,
-  // hip 32 1/2 to 44 in. Moves in sixteenths of an inch from size 12: side at the waist, dart at
-  // half of it (common practice, no source), side at the hip.
-  const GRADE = [
-    ['6', 9.5, -14, -7, -14],
-    ['8', 9.5, -10, -5, -10],
-    ['10', 9.5, -6, -3, -6],
-    ['12', 9.5, 0, 0, 0],
-    ['14', 10, 6, 3, 8],
-    ['16', 10, 14, 7, 16],
-    ['18', 10, 22, 11, 24],
-    ['20', 10, 30, 15, 32],
-  ] as const;
-  const waist = [23, 24, 25, 26.5, 28, 30, 32, 34];
-  const hip = [32.5, 33.5, 34.5, 36, 38, 40, 42, 44];
-  const skirt = gradeChart({
-    style: 'pencil',
-    chart: chartText(
-      'in',
-      { waist_girth: waist, hip_girth: hip },
-      GRADE.map(([size]) => size),
-    ),
-    base: '12',
-  });
+  const hip = MISSES.hip_girth;
+  const skirt = gradeChart({ style: 'pencil', chart: MISSES_CHART, base: '12' });
 
-  it.each(GRADE)('size %s has a drop of %d and moves by %i, %i, %i', (size, drop, ...moves) => {
+  it.each(MISSES_GRADE)('size %s moves by %i, %i, %i', (size, ...moves) => {
     const [side, dart, hipSide] = moves.map((sixteenths) => sixteenths / 16);
     expectRule(skirt, size, 'side_waist', [side ?? NaN, 0]);
     for (const point of DART) expectRule(skirt, size, point, [dart ?? NaN, 0]);
@@ -104,13 +67,16 @@ describe('the uneven misses grade of the US pattern industry', () => {
       expectRule(skirt, size, point, [hipSide ?? NaN, 0]);
     for (const point of ['center_waist', 'center_hip', 'center_hem'])
       expectRule(skirt, size, point, [0, 0]);
-    expect(girth(skirt, size, 'hip') - 2 - girth(skirt, size, 'waist')).toBeCloseTo(drop, 9);
+    expect(girth(skirt, size, 'hip') - 2 - girth(skirt, size, 'waist')).toBeCloseTo(
+      Number(size) < 14 ? 9.5 : 10,
+      9,
+    );
   });
 
   it('takes in 1/8 in more at each side from size 14 on', () => {
     const takeUp = (size: string) =>
       skirt.findings.filter((finding) => finding.check === 'side-take-up' && finding.size === size);
-    for (const [size, , side, , hipSide] of GRADE)
+    for (const [size, side, , hipSide] of MISSES_GRADE)
       for (const { measured } of takeUp(size))
         // In size 12: 36/4 + 1/2 in at the hip less 26 1/2 / 4 + 1 in at the waist.
         expect((measured ?? NaN) / 25.4).toBeCloseTo(9.5 - 7.625 + (hipSide - side) / 16, 9);
@@ -119,7 +85,7 @@ describe('the uneven misses grade of the US pattern industry', () => {
 
   it('steps of each size from its neighbor are those of the girths, divided by four', () => {
     const steps = stepsOf(skirt.range.rules);
-    GRADE.forEach(([size], i) => {
+    MISSES_GRADE.forEach(([size], i) => {
       const neighbor = i + Math.sign(3 - i);
       const { x } = movesOf(steps, skirt, size, 'front', 'side_hip');
       expect(x / 25.4).toBeCloseTo(((hip[i] ?? 0) - (hip[neighbor] ?? 0)) / 4, 10);

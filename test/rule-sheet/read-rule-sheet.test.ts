@@ -7,24 +7,13 @@ import { toMillimeters } from '../../src/units';
 import { InputError } from '../../src/errors';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT, move } from '../given/sheets';
+import { EVEN_CHART } from '../published';
 import { chartText } from '../skirts';
 import { HABITS } from './habits';
 
-// motley-muse.com, skirt grading: waist and hip 1 in, length 1/4 in a size; a quarter of a girth
-// step for each panel: Threads no. 101, fashion-incubator.com. Half of it for the dart: common
-// practice, no source. The published table counts y upward.
-const CHART = chartText(
-  'in',
-  {
-    waist_girth: [26, 27, 28, 29],
-    hip_girth: [36, 37, 38, 39],
-    skirt_length: [25, 25.25, 25.5, 25.75],
-  },
-  ['10', '12', '14', '16'],
-);
-
+// The published table counts y upward.
 const marked = (sheet: string) =>
-  markSheet({ style: 'pencil', chart: CHART, base: '12', sheet, pieces: ['front'] });
+  markSheet({ style: 'pencil', chart: EVEN_CHART, base: '12', sheet, pieces: ['front'] });
 
 /** A pattern in the base size with the points of the drafted front. */
 const PATTERN = FRONT.replace('dart_in,', 'dart_inner,').replace('dart_out,', 'dart_outer,');
@@ -67,7 +56,7 @@ front,side_hip,x,-1/4,0,1/4,1/2
 `;
 
   it('names the sizes of the chart as a hand or a spreadsheet spells them', () => {
-    const result = graded(SPELLED, CHART);
+    const result = graded(SPELLED, EVEN_CHART);
     expect(result.range.base).toBe('12');
     for (const [size, dx] of Object.entries({ 10: -0.25, 14: 0.25, 16: 0.5 }))
       expect(move(result, size, 'front', 'side_hip').x).toBeCloseTo(toMillimeters(dx, 'in'), 9);
@@ -77,7 +66,7 @@ front,side_hip,x,-1/4,0,1/4,1/2
 
   it('names no other size: 1.0 is not 10, 10.5 not 105, 010 not 10', () => {
     for (const head of ['1.0', '10.5', '010', 'Sizes 10'])
-      expectRefusal(() => graded(SPELLED.replace('Size 10', head), CHART), 'size-unknown', {
+      expectRefusal(() => graded(SPELLED.replace('Size 10', head), EVEN_CHART), 'size-unknown', {
         file: 'sheet',
         row: 3,
         column: 4,
@@ -86,7 +75,7 @@ front,side_hip,x,-1/4,0,1/4,1/2
 
   it('does not name one size twice in two spellings', () => {
     const twice = SPELLED.replace('16.00', '14.0');
-    expect(() => graded(twice, CHART)).toThrow(InputError);
+    expect(() => graded(twice, EVEN_CHART)).toThrow(InputError);
   });
 
   it.each(Object.entries(HABITS))('with %s is right', (_, sheet) => {

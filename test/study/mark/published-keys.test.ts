@@ -1,3 +1,4 @@
+import { EVEN_CHART, EVEN_SIZES, MISSES_CHART, MISSES_GRADE, MISSES_SIZES } from '../../published';
 import { describe, expect, it } from 'vitest';
 import type { MarkRequest, Marking } from '../../../src/study/mark/mark-sheet';
 import { markSheet } from '../../../src/study/mark/mark-sheet';
@@ -26,21 +27,11 @@ const slipsOf = ({ diagnosis }: Marking) => diagnosis.found.map(({ slip }) => sl
 const even = (share: number, count = 4) =>
   Array.from({ length: count }, (_, i) => String(i * share));
 
-// motley-muse.com, skirt grading: waist and hip 1 in, length 1/4 in a size; a quarter of a girth
-// step for each panel: Threads no. 101, fashion-incubator.com. Half of it for the dart: common
-// practice, no source. The published table counts y upward.
+// The published table counts y upward.
 describe('the even one-inch grade of the front as a key', () => {
-  const sizes = ['10', '12', '14', '16'];
+  const sizes = EVEN_SIZES;
   const request = (lines: readonly Line[], more: Partial<MarkRequest> = {}): MarkRequest => ({
-    chart: chartText(
-      'in',
-      {
-        waist_girth: [26, 27, 28, 29],
-        hip_girth: [36, 37, 38, 39],
-        skirt_length: [25, 25.25, 25.5, 25.75],
-      },
-      sizes,
-    ),
+    chart: EVEN_CHART,
     base: '10',
     style: 'pencil',
     pieces: ['front'],
@@ -125,27 +116,16 @@ describe('the even one-inch grade of the front as a key', () => {
   });
 });
 
-// sewingscholar.blogspot.com (2011-02), US pattern-industry misses sizing, base 12; in sixteenths
-// of an inch. Half for the dart: common practice, no source.
 describe('the uneven misses grade as a key', () => {
-  const sizes = ['6', '8', '10', '12', '14', '16', '18', '20'];
-  const side = [-14, -10, -6, 0, 6, 14, 22, 30];
-  const hip = [-14, -10, -6, 0, 8, 16, 24, 32];
-  const chart = chartText(
-    'in',
-    {
-      waist_girth: [23, 24, 25, 26.5, 28, 30, 32, 34],
-      hip_girth: [32.5, 33.5, 34.5, 36, 38, 40, 42, 44],
-    },
-    sizes,
-  );
+  const side = MISSES_GRADE.map(([, own]) => own);
+  const hip = MISSES_GRADE.map(([, , , own]) => own);
   const sixteenths = (counts: readonly number[]) => counts.map((count) => `${count}/16`);
   const marked = (waist: readonly number[], dart = side.map((count) => count / 2)) =>
     markSheet({
       style: 'pencil',
-      chart,
+      chart: MISSES_CHART,
       base: '12',
-      sheet: sheet('in', sizes, [
+      sheet: sheet('in', MISSES_SIZES, [
         ['back.side_waist', 'dx', ...sixteenths(waist)],
         ...['dart_inner', 'dart_tip', 'dart_outer'].map((point): Line => [
           `back.${point}`,
