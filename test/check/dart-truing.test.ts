@@ -74,7 +74,7 @@ describe('the waist over a closed dart', () => {
   const STILL = 'piece,point,step_dx,step_dy\nfront,center_waist,0,0\nfront,center_hem,0,1\n';
   /** The closed edges of the base size of a typed pattern: the turn in degrees, and the edge. */
   const typed = (pattern: string) =>
-    graded(pattern, `# sizes: 10,12,14\n${STILL}`)
+    graded(pattern, `# unit: in\n# sizes: 10,12,14\n${STILL}`)
       .findings.filter(({ check, size }) => check === 'edge-over-dart' && size === '12')
       .map(({ severity, measured = NaN, message }) => ({ severity, measured, message }));
 
