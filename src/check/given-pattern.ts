@@ -1,4 +1,5 @@
 /** What a sample room should know of the pattern and the rule sheet that it gave. */
+import { counted } from '../table/counted';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import type { GradedPattern } from '../grade/graded-pattern';
@@ -79,7 +80,7 @@ function unpairedSeams({ unpaired }: Pattern): Finding[] {
       'note',
       'seam-unpaired',
       { subject: name },
-      `${edges} ${edges === 1 ? 'edge has' : 'edges have'} this seam name, so it pairs nothing; ` +
+      `${counted(edges, 'edge has', 'edges have')} this seam name, so it pairs nothing; ` +
         'two edges make a pair, or a list of seams says what is sewn to what',
     ),
   );

@@ -1,4 +1,5 @@
 /** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
+import { counted } from '../table/counted';
 import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { Slip } from '../study/mark/slip';
@@ -70,12 +71,12 @@ function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
   const percent = asked === 0 ? 100 : Math.floor((100 * right) / asked);
   const words = isMostlyBlank
     ? `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
-      'whole sheet asks for.'
+      'whole sheet asks for. The place of a break is judged where every size is given.'
     : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
   return (
     wrappedParagraph(`${words} ${SCHEME}`) +
     wrappedParagraph(
-      `Of ${cells.length} cells ${count('right')} are right, ${count('wrong')} wrong, ` +
+      `Of ${counted(cells.length, 'cell')}: ${count('right')} right, ${count('wrong')} wrong, ` +
         `${count('missing')} missing.`,
     )
   );
@@ -99,8 +100,8 @@ function wholeSheet({ cells, cause }: Marking): readonly string[] {
       wrappedParagraph(`  ${advice}`, 2) +
       wrappedParagraph(
         cause.explained === 0
-          ? `  Together with the slips below this explains all ${wrong} wrong cells.`
-          : `  This explains ${Math.min(cause.explained, wrong)} of ${wrong} wrong cells.`,
+          ? `  Together with the slips below this explains ${wrong === 1 ? 'the wrong cell' : `all ${wrong} wrong cells`}.`
+          : `  This explains ${Math.min(cause.explained, wrong)} of ${counted(wrong, 'wrong cell')}.`,
         2,
       ),
   ];

@@ -1,4 +1,5 @@
 /** `skirtgrade check`: a chart's increments beside those of published tables. */
+import { counted } from '../table/counted';
 import { isInFractions } from '../chart/size-chart';
 import { displayAsTyped } from '../table/typed-fractions';
 import { chartNotes } from '../check/chart-notes';
@@ -79,7 +80,7 @@ function checkReport(checked: CheckedChart, telling: Telling, color: boolean): s
   const where = telling.verbose === true ? 'told below' : 'which --verbose tells';
   return [
     wrappedParagraph(
-      `${chart.file}: ${isGraded ? `${chart.sizes.length} sizes` : '1 size'}, ${UNIT_WORDS[display.unit]}`,
+      `${chart.file}: ${counted(chart.sizes.length, 'size')}, ${UNIT_WORDS[display.unit]}`,
     ),
     verdictReport(verdict, color, where, ready),
     ...(isGraded
@@ -158,7 +159,8 @@ function comparison(
   const reason = findings.find(({ check, subject }) => isChoice(check) && subject === table.id);
   const show = (mm: number | undefined): string =>
     mm === undefined ? '-' : showNumber(mm, display);
-  const rows = compareSteps(chart, table).map(({ chart: step, table: given }) => [
+  const compared = compareSteps(chart, table);
+  const rows = compared.map(({ chart: step, table: given }) => [
     `${step.from.size} to ${step.to.size}`,
     show(step.waist),
     show(step.hip),
@@ -192,7 +194,13 @@ function comparison(
   return (
     wrappedParagraph(`Against ${table.id}: ${tableSource(table)}`, 2) +
     (reason === undefined ? '' : wrappedParagraph(`  ${sentence(reason.message)}`, 2)) +
-    textTable([header, ...rows, ...total])
+    textTable([header, ...rows, ...total]) +
+    (compared.some(({ table: given }) => (given?.spans ?? 0) > 1)
+      ? wrappedParagraph(
+          "  In brackets: how many of the table's steps there one step of the chart takes in waist.",
+          2,
+        )
+      : '')
   );
 }
 

@@ -1,4 +1,5 @@
 /** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
+import { counted } from '../table/counted';
 import { isInFractions } from '../chart/size-chart';
 import { displayAsTyped } from '../table/typed-fractions';
 import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
@@ -78,7 +79,7 @@ function coverageReport(
     .map(({ share, words }) => [`  ${percentWords(share)}`, words]);
   return [
     wrappedParagraph(
-      `${range.name}: ${percentWords(served)} find one of its ${range.sizes.length} sizes, ` +
+      `${range.name}: ${percentWords(served)} find ${range.sizes.length === 1 ? 'its size' : `one of its ${range.sizes.length} sizes`}, ` +
         `style ${result.style}`,
     ) +
       sourceNotes(result)
@@ -138,7 +139,7 @@ function changesReport({ changes }: ChartCoverage, display: LengthDisplay): stri
 function publishedReport({ published }: ChartCoverage): string {
   const rows = published.map(({ name, sizes, coverage }) => [
     `  ${name}`,
-    `${sizes.length} sizes`,
+    counted(sizes.length, 'size'),
     percentWords(coverage.served),
   ]);
   return `Published tables under the same rules\n${textTable(rows)}`;
@@ -151,7 +152,7 @@ function suggestedReport(
 ): string {
   return (
     wrappedParagraph(
-      `${suggested.sizes.length} sizes proposed would serve ${percentWords(suggested.coverage.served)}. ` +
+      `${counted(suggested.sizes.length, 'size')} proposed would serve ${percentWords(suggested.coverage.served)}. ` +
         'Even intervals over waist and hip after ISO 8559-3, as it is known here from memory, unverified; ' +
         'which first size and which steps is a search of our own. As a chart that grade takes:',
     ) +

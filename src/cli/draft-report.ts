@@ -1,4 +1,5 @@
 /** What `draft` tells on the terminal: verdicts counted, what is to be decided, and who was set aside. */
+import { counted } from '../table/counted';
 import type { BodyEntry, BodyList } from '../bodies/body-list';
 import type { NearestSize } from '../bodies/nearest-size';
 import { InputError } from '../errors';
@@ -30,7 +31,7 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
   const of = records.length + refused.length;
   return [
     wrappedParagraph(
-      `${list.file}: ${of === 1 ? '1 body' : `${of} bodies`}, ${records.length} drafted` +
+      `${list.file}: ${counted(of, 'body', 'bodies')}, ${records.length} drafted` +
         (style === '' ? '' : `, style ${style}`) +
         (refused.length === 0 ? '' : `; ${refused.length} set aside, in refused.csv`),
     ),
@@ -39,7 +40,7 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
     ...(telling.verbose === true ? [bodiesTable(records)] : []),
     wrappedParagraph(
       `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +
-        `findings.csv, refused.csv and ${written.names.length - TABLES - Number(drafted.tried !== undefined)} files body-<row>`,
+        `findings.csv, refused.csv and ${counted(written.names.length - TABLES - Number(drafted.tried !== undefined), 'file')} body-<row>`,
       2,
     ) +
       droppedReport(written.dropped) +

@@ -1,4 +1,5 @@
 /** What `grade` tells on the terminal of any graded pattern. */
+import { counted } from '../table/counted';
 import { measureOf } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import type { GradeResult } from '../jobs/grade-result';
@@ -44,7 +45,7 @@ function heading({ pattern, rules, range, display }: GradeResult): string {
   const isGraded = sizes.length > 1;
   const told = [
     ...(draft === undefined
-      ? [`${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`, `${ruled} points with rules`]
+      ? [counted(pieces, 'piece'), `${counted(ruled, 'point')} with rules`]
       : []),
     range.blend ?? (isGraded ? `${sizes.length} sizes` : '1 size, drafted and not graded'),
     ...(draft === undefined ? [] : [`style ${draft.style.name}`]),

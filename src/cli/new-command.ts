@@ -1,4 +1,5 @@
 /** `skirtgrade new`: a chart to begin with, asked for at a terminal or said by options. */
+import { counted } from '../table/counted';
 import { basename, dirname } from 'node:path';
 import { InputError } from '../errors';
 import type { NewChart } from '../jobs/new-chart';
@@ -125,7 +126,7 @@ async function writeChart(
 /** What was written and what comes next. */
 function report(file: string, chart: NewChart): string {
   const { sizes, unit, filled, toFill, leftToStyle, table } = chart;
-  const count = `${sizes.length} size${sizes.length === 1 ? '' : 's'}`;
+  const count = counted(sizes.length, 'size');
   const head = `Written: ${file}, ${count} in ${UNIT_WORDS[unit]}.`;
   const base = sizes[Math.floor((sizes.length - 1) / 2)] ?? '';
   const call = `skirtgrade grade ${shellWord(file)} --base ${shellWord(base)}`;

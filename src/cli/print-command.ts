@@ -1,4 +1,5 @@
 /** `skirtgrade print`: the pattern of a chart as PDF files to print and sew from. */
+import { counted } from '../table/counted';
 import { gradeChart } from '../jobs/grade-chart';
 import type { Drafted, GradeResult } from '../jobs/grade-result';
 import { cutShapes } from '../files/cut-shapes';
@@ -68,7 +69,7 @@ function printReport(
   const labels = range.sizes.map(({ label }) => label);
   return [
     wrappedParagraph(
-      `${chart.file}: ${range.blend ?? (shown.length === 1 ? '1 size' : `${shown.length} sizes`)}, ` +
+      `${chart.file}: ${range.blend ?? counted(shown.length, 'size')}, ` +
         `style ${range.draft.style.name}, base ${range.base}`,
     ),
     verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv of grade'),

@@ -1,4 +1,5 @@
 /** `skirtgrade draft --stream`: bodies in any number, as tables alone. */
+import { counted } from '../table/counted';
 import { InputError } from '../errors';
 import type { DraftCommandOptions } from './draft-command';
 import { outFolder } from './grade-request';
@@ -91,7 +92,7 @@ function report(
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
   return [
     wrappedParagraph(
-      `${path}: ${drafted} bodies drafted and measured` +
+      `${path}: ${counted(drafted, 'body', 'bodies')} drafted and measured` +
         (refused === 0 ? '' : `, ${refused} set aside, in refused.csv`) +
         perSecond,
     ),

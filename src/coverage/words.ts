@@ -1,4 +1,5 @@
 /** What a coverage rests on, in sentences for people. */
+import { counted } from '../table/counted';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Change } from './changes';
@@ -31,7 +32,7 @@ export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage):
   if ('bodies' in source) {
     const { file, bodies, setAside, weights } = source;
     return [
-      `${bodies.length} bodies of ${file}, ` +
+      `${counted(bodies.length, 'body', 'bodies')} of ${file}, ` +
         (weights === undefined ? 'each counted once' : `weighted by ${weights}`) +
         (setAside === 0
           ? ''

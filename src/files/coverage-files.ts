@@ -1,4 +1,5 @@
 /** What is written of a coverage: its numbers, its picture, and a range that was proposed. */
+import { counted } from '../table/counted';
 import { writeChart } from '../chart/write-chart';
 import { saidLine } from '../table/said-line';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
@@ -72,7 +73,7 @@ export function suggestedChart(
   const proposed: SizeChart = {
     file,
     comments: [
-      `title: ${sizes.length} sizes proposed`,
+      `title: ${counted(sizes.length, 'size')} proposed`,
       `not read: serves ${trimmed(100 * coverage.served, 1)} percent of its population in ${style}`,
     ].map((text, i) => saidLine(text, { file, row: i + 1 })),
     unit: chart.unit,

@@ -1,4 +1,5 @@
 /** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
+import { counted } from '../table/counted';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SizeTable } from '../print/size-table';
 import { showLength } from '../units';
@@ -22,7 +23,7 @@ export function reportFile(
   const labels = range.sizes.map(({ label }) => label);
   const verdict = verdictOf(findings, labels, display);
   const decisions = decisionLines(verdict, 'in findings.csv');
-  const sizes = labels.length === 1 ? '1 size' : `${labels.length} sizes`;
+  const sizes = counted(labels.length, 'size');
   const parts = [
     `# ${plain(title)}`,
     [

@@ -1,4 +1,5 @@
 /** The first page: test squares, how to print and join, the map of the sheets, sizes, cautions. */
+import { counted } from '../table/counted';
 import { point } from '../geometry/point';
 import type { Group, Scene, Shape } from '../render/scene';
 import { polyline } from '../render/scene';
@@ -62,7 +63,7 @@ export function frontPage(
   });
   const sheets = plane.tiles.length;
   const summary =
-    `${sizesShown(labels)}. ${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of ` +
+    `${sizesShown(labels)}. ${counted(sheets, 'sheet')} of ` +
     `${paperTitle(paper)}${sheets < plain ? `; a plain grid would take ${plain}` : ''}.`;
   const place = (shapes: readonly Shape[], x: number, y: number): Group => ({
     kind: 'group',

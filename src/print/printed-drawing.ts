@@ -1,4 +1,5 @@
 /** The pages of a drawing and its tables on one paper. */
+import { counted } from '../table/counted';
 import type { NestDrawing } from '../render/nest-drawing';
 import { compact } from '../render/side-by-side';
 import { keyEntries } from '../render/size-style';
@@ -204,7 +205,7 @@ function sheetsTold(
   const pages = squares === undefined ? '' : ` after ${front} of instructions and tables`;
   const first =
     squares === undefined ? '' : `; print page ${squares} first and measure its squares`;
-  return `${sheets === 1 ? '1 sheet' : `${sheets} sheets`}${pages}; a plain grid takes ${plain}${first}`;
+  return `${counted(sheets, 'sheet')}${pages}; a plain grid takes ${plain}${first}`;
 }
 
 function measured({ scene: { width, height } }: PdfPage): string {

@@ -1,4 +1,5 @@
 /** The nest: all sizes of every piece on one sheet, stacked on one point. */
+import { counted } from '../table/counted';
 import type { NestDrawing } from './nest-drawing';
 import type { Scene } from './scene';
 import { sheet } from './sheet-layout';
@@ -18,6 +19,6 @@ export function nestSheet(drawing: NestDrawing): Scene {
     return { ...size, id: ids[rank] ?? '', style: labels.length > 1 ? style : aloneStyle(style) };
   });
   const shown = sizesShown(labels);
-  const count = labels.length === 1 ? '1 size' : `${labels.length} sizes`;
+  const count = counted(labels.length, 'size');
   return sheet(drawing, sizes, `Nest of ${count}. ${shown}.`, { words: shown, size: CAPTION });
 }

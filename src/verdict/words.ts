@@ -1,4 +1,5 @@
 /** The verdict in words, the same wherever it is told. */
+import { counted } from '../table/counted';
 import { SEVERITIES } from '../check/finding';
 import type { Verdict } from './verdict';
 
@@ -16,9 +17,9 @@ export function verdictLine({ kind, decisions }: Verdict, ready = HEADS.cut): st
   const mends = decisions.filter(({ severity }) => severity === 'fail').length;
   const decides = decisions.length - mends;
   if (kind === 'cut') return `${ready}: nothing failed, and nothing is left to decide.`;
-  const rest = decides === 0 ? '' : `, ${count(decides, 'decision')} to make`;
-  if (kind === 'mend') return `${HEADS.mend}: ${count(mends, 'thing')} to mend${rest}.`;
-  return `${HEADS.decide}: nothing failed, ${count(decides, 'decision')} to make.`;
+  const rest = decides === 0 ? '' : `, ${counted(decides, 'decision')} to make`;
+  if (kind === 'mend') return `${HEADS.mend}: ${counted(mends, 'thing')} to mend${rest}.`;
+  return `${HEADS.decide}: nothing failed, ${counted(decides, 'decision')} to make.`;
 }
 
 /** Stands for `Can be cut` where there is only a chart. */
@@ -34,8 +35,4 @@ export function decisionLines({ decisions }: Verdict, where: string): readonly s
 /** `Findings: 0 fail, 1 warning, 3 note, 12 ok`. */
 export function countWords({ counts }: Pick<Verdict, 'counts'>): string {
   return `Findings: ${SEVERITIES.map((severity) => `${counts[severity]} ${severity}`).join(', ')}`;
-}
-
-function count(number: number, word: string): string {
-  return `${number} ${word}${number === 1 ? '' : 's'}`;
 }

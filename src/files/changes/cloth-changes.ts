@@ -1,4 +1,5 @@
 /** Cloth to buy of two runs beside each other. */
+import { counted } from '../../table/counted';
 import type { Row } from './rows';
 import { groups } from './rows';
 
@@ -25,7 +26,7 @@ export function clothChanges(
     const { row, size, was, is } = all.reduce((a, b) => (Math.abs(b.by) > Math.abs(a.by) ? b : a));
     const range = least === most ? plus(most) : `${plus(least)} to ${plus(most)}`;
     return (
-      `Cloth to buy, ${cloth}: ${all.length === 1 ? '1 length' : `${all.length} lengths`} changed by ` +
+      `Cloth to buy, ${cloth}: ${counted(all.length, 'length')} changed by ` +
       `${range} cm; most ${size} on ${row.width ?? ''} ${row.unit ?? ''} ${row.fold ?? ''}, ` +
       `${was} to ${is} cm.`
     );

@@ -1,4 +1,5 @@
 /** Graded points of two runs beside each other. */
+import { counted } from '../../table/counted';
 import { SHOWN_ALIKE } from '../../tolerance';
 import { LENGTH_UNITS, fromMillimeters } from '../../units';
 import type { Row } from './rows';
@@ -49,7 +50,7 @@ export function pointChanges(before: readonly Row[], now: readonly Row[]): reado
       const { point, size, by } = moved.reduce((a, b) => (b.by > a.by ? b : a));
       const points = new Set(moved.map((place) => place.point)).size;
       const most = `${point} of ${size} by ${bothUnits(by)}`;
-      return [`${piece}: ${points === 1 ? '1 point' : `${points} points`} moved, most ${most}.`];
+      return [`${piece}: ${counted(points, 'point')} moved, most ${most}.`];
     }),
   ];
 }

@@ -15,7 +15,7 @@ export type Decision = 'share' | 'sign' | 'break';
 export interface Decisions {
   /** Of the points that are asked for, and one for each axis that is wrong though nothing is asked of it. */
   readonly asked: number;
-  /** Of the cells that are not blank. */
+  /** Of the cells that are not blank; the place of a break only where all sizes are given. */
   readonly given: number;
   /** A slip that is carried through the sheet costs one, the cause of a whole sheet one an axis. */
   readonly right: number;
@@ -75,9 +75,16 @@ export function countDecisions(judged: Judged): Decisions {
       given += wrong;
       continue;
     }
+    // The place of a break is told by all sizes together.
+    const isOpen =
+      causes === 0 &&
+      decisions.includes('break') &&
+      !lost.has('break') &&
+      own.some((one) => isPartly(one, key));
+    const told = decisions.length - Number(isOpen);
     asked += decisions.length;
-    given += filled ? decisions.length : 0;
-    right += filled ? decisions.length - lost.size : 0;
+    given += filled ? told : 0;
+    right += filled ? told - lost.size : 0;
   }
   return { asked, given, right: Math.max(0, right - carried.size - causes) };
 }
@@ -114,7 +121,7 @@ function decisionsAt(
 
 /** The decisions that are wrong in one series, but those that a carried slip has cost already. */
 function lostIn(
-  { key, diagnosis, tolerance, causes }: Judged,
+  { key, diagnosis, tolerance }: Judged,
   series: Series,
   decisions: readonly Decision[],
   carried: ReadonlySet<FoundSlip>,
@@ -125,16 +132,18 @@ function lostIn(
   );
   const off = tolerance + SAME_PLACE;
   const asked = cells.filter(({ atBase }) => !atBase);
-  const partly = causes === 0 && asked.length < key.sizes.length - 1 && decisions.includes('break');
-  // The place of a break is told by all sizes together.
-  const open: readonly Decision[] = partly ? ['break'] : [];
-  if (cells.every((cell) => Math.abs(cell.given - cell.right) <= off)) return open;
+  if (cells.every((cell) => Math.abs(cell.given - cell.right) <= off)) return [];
   if (decisions.length === 0) return ofSlips(diagnosis, series, carried) ?? ['share'];
   if (asked.every(({ given }) => Math.abs(given) <= SAME_PLACE)) return decisions;
   const bySlips = ofSlips(diagnosis, series, carried);
-  if (bySlips === undefined) return [...open, ...byNumbers(cells, decisions, tolerance)];
-  const wrong = bySlips.map((one) => (decisions.includes(one) ? one : (decisions[0] ?? 'share')));
-  return [...open, ...wrong];
+  if (bySlips === undefined) return byNumbers(cells, decisions, tolerance);
+  return bySlips.map((one) => (decisions.includes(one) ? one : (decisions[0] ?? 'share')));
+}
+
+/** Whether a series is given in some sizes only. */
+function isPartly({ given }: Series, key: AnswerKey): boolean {
+  const sizes = given.filter((mm, i) => mm !== undefined && i !== key.base).length;
+  return sizes < key.sizes.length - 1;
 }
 
 /** What the slips behind a series are about; undefined where one of its runs has no slip. */
