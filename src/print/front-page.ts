@@ -41,12 +41,14 @@ export interface FrontPage {
   readonly tables: readonly SizeTable[];
   /** Sheets that the plain grid would take. */
   readonly plain: number;
+  /** Which pages a size needs, in a few lines; may be none. */
+  readonly pages: readonly string[];
 }
 
 /** The page to print first, within the margins of the paper, in mm. */
 export function frontPage(
   plane: TiledPlane,
-  { imprint, paper, options: { margin, join }, sizes, lines, tables, plain }: FrontPage,
+  { imprint, paper, options: { margin, join }, sizes, lines, tables, plain, pages }: FrontPage,
 ): Scene {
   const labels = sizes.map(({ label }) => label);
   const width = paper.width - 2 * margin;
@@ -74,7 +76,11 @@ export function frontPage(
     text(plane.title, point(0, TITLE), fitted(plane.title, TITLE, width), { weight: 'bold' }),
     ...belowTitle(summary, imprint, width),
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
-    place(testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels))), 0, HEAD),
+    place(
+      testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels), ...pages)),
+      0,
+      HEAD,
+    ),
     place(
       testSquare(inch, told('2. Join', JOIN_HOW[join], lines.note)),
       0,

@@ -23,6 +23,7 @@ import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './pla
 import type { PrintOptions } from './print-options';
 import { SCALE_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
+import { pagesTold } from './size-pages';
 import type { SizeTable } from './size-table';
 import { tablePages } from './table-pages';
 import type { TiledPlane } from './tile-page';
@@ -92,7 +93,7 @@ export function printedDrawing(
     paper,
     options,
   );
-  const squares = { imprint: head.imprint, paper, options, sizes, lines, tables, plain };
+  const squares = { imprint: head.imprint, paper, options, sizes, lines, tables, plain, pages: [] };
   const { told, front, listed } = isLarge
     ? NO_WORDS
     : wordPages(plane, paper, options, tables, squares, booklet);
@@ -146,12 +147,29 @@ function wordPages(
         );
   // A number takes no line of its own, so there are as many pages the second time.
   const told = pagesOf(pagesOf(1).length + 1);
-  const front = [frontPage(plane, squares)];
   const labels = squares.sizes.map(({ label }) => label);
+  const listed = (first: number): readonly string[] => pagesTold(labels, plane.tiles, first);
   const shown = told.length > 0 ? [] : tables;
-  const before = told.length + front.length;
-  return { told, front, listed: tablePages(plane, shown, labels, paper, options.margin, before) };
+  const before = told.length + 1;
+  // A page for a few lines is what they are to spare; in the first square there is room for them.
+  const few = shown.length === 0 ? listed(before + 1) : [];
+  const isFew = few.join(' ').length <= MOST_LISTED;
+  return {
+    told,
+    front: [frontPage(plane, { ...squares, pages: isFew ? few : [] })],
+    listed: tablePages(
+      shown,
+      isFew && shown.length === 0 ? () => [] : listed,
+      plane.title,
+      paper,
+      options.margin,
+      before,
+    ),
+  };
 }
+
+/** Letters about pages for which the first square has room. */
+const MOST_LISTED = 350;
 
 /** On the cover: which page comes first out of the printer. */
 function printFirst(page: number): string {
