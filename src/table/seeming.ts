@@ -120,25 +120,21 @@ const PART_WORD = String.raw`(?:half|quarter|eighth|sixteenth|thirty-? ?second|s
 const OF_NUMBERS = String.raw`(?:^|\b(?:all|everything|numbers?|values?|lengths|figures|coordinates|increments|cells|tolerances?|count\w*|typed|written|given|noted)\b[^\d.;]{0,30}?|^(?:moves|steps|grades?|rules|measure\w*)[^\d.;]{0,20}?)`;
 const OF_UNIT = String.raw`[ -]?(?:of )?(?:an? |the )?(?:${UNIT}|units?\b)`;
 const FRACTIONS: readonly RegExp[] = [
-  // 16ths, 1/16ths, 16th of an inch
+  // 16ths, 1/16ths
   /\d(?:ths|nds)\b|\d\/\d+(?:th|nd)\b/iu,
-  new RegExp(String.raw`\d(?:th|nd)s?${OF_UNIT}`, 'iu'),
   // sixteenths, a sixteenth of an inch, thirty-seconds
   /\b(?:eighths|sixteenths|thirty-? ?seconds?|sixty-? ?fourths?|tenths|hundredths|thousandths)\b/iu,
   new RegExp(String.raw`\b${PART_WORD}${OF_UNIT}`, 'iu'),
-  new RegExp(String.raw`(?:^in|${OF_ALL}.*|units? (?:of|is|are)) (?:halves|quarters)\b`, 'iu'),
   // 1/16 in alone; numbers in 1/16, x 1/16 inch, unit of 1/8: a dart taken in 1/2 in is none
   new RegExp(String.raw`^(?:${PART})${OF_UNIT}(?: (?:units?|steps?|increments?))?$`, 'iu'),
   new RegExp(
     String.raw`(?:${OF_NUMBERS}(?:in|by|times|as|are|is|each|every|[=:])|\bunits?(?: of| is|[=:])?|\b(?:multipl(?:y|ied) by|times)|(?<!\d ?)[x\u00D7*]) ?(?:an? )?(?:${PART})(?:${OF_UNIT}(?! (?:wide|deep|long|apart)\b)|s?$)`,
     'iu',
   ),
-  // x16, /16, divide by 16, by the sixteenth
+  // x16, /16, divide by 16
   /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+)? by \d/iu,
   new RegExp(String.raw`${OF_ALL}[^\d.;]{0,20}\btimes (?:\d|two|four|eight|ten|sixteen)`, 'iu'),
-  new RegExp(String.raw`\b(?:by|in) the ${PART_WORD}\b`, 'iu'),
-  // 1 = 1/16 in, 16 = 1 in, 16 to the inch, 16 per inch
-  new RegExp(String.raw`(?:\d|\b(?:one|unit))\s*=\s*[\d./ ]+(?:${UNIT})`, 'iu'),
+  // 16 to the inch, 16 per inch
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
 ];
 

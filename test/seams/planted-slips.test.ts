@@ -16,6 +16,9 @@ const FORMS: readonly Form[] = ['moves', 'steps'];
 /** Slips of a kind in a garment and form; the long run takes more of them. */
 const FEW = LONG ? 40 : 1;
 
+/** Each garment with its right moves. */
+const RIGHT = GARMENTS.map((garment) => ({ garment, right: rightMoves(garment) }));
+
 /** A generator of numbers from 0 to 1 that is the same in every run (Park and Miller's, 1988). */
 function numbers(seed: number): () => number {
   let state = seed % 2147483647;
@@ -39,28 +42,22 @@ describe('slips planted in a rule sheet', () => {
   };
   const unnamed: string[] = [];
 
-  it.each(GARMENTS.map((garment, rank) => ({ garment, rank })))(
-    'in a $garment.name are judged',
-    ({ garment, rank }) => {
-      const right = rightMoves(garment);
-      const next = numbers(SEED);
-      FORMS.forEach((form, f) => {
-        // In passing each kind is planted in one of the forms, the next kind in the other, and of
-        // those in a form every other one, in the next garment the rest.
-        const kinds = KINDS.filter((_, k) => LONG || k % FORMS.length === f);
-        kinds.forEach((kind, k) => {
-          const drawn = sample(slipsOf(kind, garment, right, form), next);
-          for (const slip of LONG || (k + rank) % 2 === 0 ? drawn : []) {
-            const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
-            const verdict = verdictOn(slip, findings);
-            for (const group of ['all', garment.name, kind]) count(group, verdict);
-            if (verdict !== 'named')
-              unnamed.push(`${verdict}: ${garment.name}, ${form}, ${slip.words} (seed ${SEED})`);
-          }
-        });
-      });
-    },
-  );
+  it.each(RIGHT)('in a $garment.name are judged', ({ garment, right }) => {
+    const next = numbers(SEED);
+    FORMS.forEach((form, f) => {
+      // In passing each kind is planted in one of the forms, the next kind in the other.
+      const kinds = KINDS.filter((_, k) => LONG || k % FORMS.length === f);
+      for (const kind of kinds) {
+        for (const slip of sample(slipsOf(kind, garment, right, form), next)) {
+          const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
+          const verdict = verdictOn(slip, findings);
+          for (const group of ['all', garment.name, kind]) count(group, verdict);
+          if (verdict !== 'named')
+            unnamed.push(`${verdict}: ${garment.name}, ${form}, ${slip.words} (seed ${SEED})`);
+        }
+      }
+    });
+  });
 
   it('are named, and nobody innocent is', () => {
     console.table(Object.fromEntries(counts));
@@ -77,9 +74,7 @@ describe('slips planted in a rule sheet', () => {
       missed: NaN,
     };
     const all = named + located + wrong + missed;
-    expect(all).toBeGreaterThanOrEqual(
-      GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 0.5),
-    );
+    expect(all).toBeGreaterThanOrEqual(GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 1));
     expect(named / all).toBeGreaterThanOrEqual(0.75);
     expect(wrong / all).toBeLessThanOrEqual(0.01);
     expect(missed / all).toBeLessThanOrEqual(0.1);
@@ -89,8 +84,7 @@ describe('slips planted in a rule sheet', () => {
 describe('a right rule sheet', () => {
   const telling = /sign|rule-slip|rule-doubt|step-turns|seam-lengths|notch-to-notch/u;
 
-  it.each(GARMENTS)('of a $name has no finding in any habit', (garment) => {
-    const right = rightMoves(garment);
+  it.each(RIGHT)('of a $garment.name has no finding in any habit', ({ garment, right }) => {
     const sheets = FORMS.flatMap((form) => [
       ruleText(garment, right, form),
       // Typed to a tenth of a millimeter, as from a cm table.

@@ -3,11 +3,19 @@ import { expect, it } from 'vitest';
 import { readPattern } from '../../src/given/read-pattern';
 import { inferIncrements, markSheet } from '../../src/index';
 import { CANONICAL } from '../chart/charts';
+import { readRules } from '../../src/rule-sheet/read-rules';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT, graded } from '../given/sheets';
 
 const RULES = '# sizes: 10,12,14,16\npiece,point,step_dx,step_dy\nfront,side_waist,1/4,0\n';
-const gradedWith = (line: string) => graded(FRONT, `# ${line}\n# unit: in\n${RULES}`);
+const PATTERN = readPattern(FRONT, 'base.csv');
+const ruled = (line: string) =>
+  readRules(`# ${line}\n# unit: in\n${RULES}`, 'rules.csv', {
+    pieces: PATTERN.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
+    unit: 'in',
+    chart: undefined,
+    base: PATTERN.base,
+  });
 
 /** The moves of a sheet with one size a column. */
 const WIDE = `# unit: in
@@ -251,7 +259,7 @@ nest of three
 const lines = (text: string) => text.trim().split('\n');
 
 it.each(lines(TALK))('"%s" is refused in rules and in patterns', (line) => {
-  expectRefusal(() => gradedWith(line), 'sheet-malformed', { file: 'rules.csv', row: 1 });
+  expectRefusal(() => ruled(line), 'sheet-malformed', { file: 'rules.csv', row: 1 });
   expectRefusal(() => readPattern(`# ${line}\n${FRONT}`, 'base.csv'), 'sheet-malformed', {
     file: 'base.csv',
     row: 1,
@@ -267,7 +275,7 @@ it.each(some(TALK))('"%s" is refused by who assesses and infers', (line) => {
 });
 
 it.each(lines(NOTES))('"%s" is a note', (line) => {
-  expect(gradedWith(line).rules.sizes).toHaveLength(4);
+  expect(ruled(line).sizes).toHaveLength(4);
   expect(readPattern(`# ${line}\n${FRONT}`, 'base.csv').base).toBe('12');
 });
 
@@ -281,13 +289,13 @@ it.each(['steps from size to size', 'each number is the difference between sizes
   (line) => {
     expectRefusal(() => marked(line), 'sheet-malformed', { file: 'sheet.csv', row: 1 }, 'step_dx');
     expectRefusal(() => inferred(line), 'sheet-malformed', { file: 'sheet.csv', row: 1 });
-    expect(gradedWith(line).rules.sizes).toHaveLength(4);
+    expect(ruled(line).sizes).toHaveLength(4);
   },
 );
 
 it('steps that a line calls cumulative are refused, and moves from the base are that', () => {
   const place = { file: 'rules.csv', row: 1 };
-  expectRefusal(() => gradedWith('cumulative'), 'sheet-malformed', place, 'no steps');
+  expectRefusal(() => ruled('cumulative'), 'sheet-malformed', place, 'no steps');
   expect(inferred('cumulative').base).toBe('12');
 });
 
