@@ -286,9 +286,8 @@ function isTaken(
     right: box.right + x,
     bottom: box.bottom + y,
   };
-  const placed = { reach: mapped.reach, box: moved };
   for (const other of others) {
-    if (areNear(placed, { reach: other.mapped.reach, box: other.box }, GAP)) return true;
+    if (areNear(mapped.reach, moved, other.mapped.reach, other.box, GAP)) return true;
   }
   return false;
 }

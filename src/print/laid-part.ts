@@ -118,5 +118,7 @@ export function closedUp(laid: readonly Laid[], tile: TileSize): readonly Laid[]
 
 /** How many tiles several parts print on together. */
 export function tileCount(laid: readonly Laid[]): number {
-  return new Set(laid.flatMap(({ tiles }) => tiles)).size;
+  const touched = new Set<number>();
+  for (const { tiles } of laid) for (const tile of tiles) touched.add(tile);
+  return touched.size;
 }

@@ -1,6 +1,5 @@
 /** How far a part's ink reaches, strip by strip, so that parts may lie closer than their boxes. */
 import type { Box } from '../geometry/bounds';
-import { boxesOverlap, grownBox } from '../geometry/bounds';
 import type { Ink } from './ink';
 
 /** mm. Width of a strip. */
@@ -18,89 +17,107 @@ export interface Reach {
   readonly columns: Profile;
 }
 
-/** Of a box, the extent across the strips and along them. */
-type Extent = readonly [across: number, acrossEnd: number, along: number, alongEnd: number];
+/** Of a box, the extent across the strips, and where it begins along them. */
+interface Extent {
+  readonly across: number;
+  readonly acrossEnd: number;
+  readonly along: number;
+}
 
-const inRows = ({ left, top, right, bottom }: Box): Extent => [top, bottom, left, right];
-const inColumns = ({ left, top, right, bottom }: Box): Extent => [left, right, top, bottom];
+const inRows = ({ left, top, bottom }: Box): Extent => ({
+  across: top,
+  acrossEnd: bottom,
+  along: left,
+});
+const inColumns = ({ left, top, right }: Box): Extent => ({
+  across: left,
+  acrossEnd: right,
+  along: top,
+});
 
 /** The reach within the box of a part, whose ink keeps `clear` mm from its sides. */
 export function reachOf({ chords, words }: Ink, box: Box, clear: number): Reach {
-  const boxes = [...words];
+  const [rows, columns] = [blankProfile(inRows(box)), blankProfile(inColumns(box))];
+  const mark = (left: number, top: number, right: number, bottom: number): void => {
+    rows.mark(top - clear, bottom + clear, left - clear, right + clear);
+    columns.mark(left - clear, right + clear, top - clear, bottom + clear);
+  };
+  for (const { left, top, right, bottom } of words) mark(left, top, right, bottom);
   for (const { from, to } of chords) {
     const longer = Math.max(Math.abs(to.x - from.x), Math.abs(to.y - from.y));
     const steps = Math.max(1, Math.ceil(longer / STRIP));
-    let [x1, y1] = [from.x, from.y];
+    let { x: x1, y: y1 } = from;
     for (let k = 1; k <= steps; k++) {
       const x2 = from.x + ((to.x - from.x) * k) / steps;
       const y2 = from.y + ((to.y - from.y) * k) / steps;
-      boxes.push({
-        left: Math.min(x1, x2),
-        top: Math.min(y1, y2),
-        right: Math.max(x1, x2),
-        bottom: Math.max(y1, y2),
-      });
-      [x1, y1] = [x2, y2];
+      mark(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+      x1 = x2;
+      y1 = y2;
     }
   }
-  const inked = boxes.map((ink) => grownBox(ink, clear));
-  return {
-    rows: profile(inked.map(inRows), inRows(box)),
-    columns: profile(inked.map(inColumns), inColumns(box)),
-  };
+  return { rows: rows.filled(), columns: columns.filled() };
 }
 
-function profile(inked: readonly Extent[], [across, acrossEnd, along]: Extent): Profile {
+/** A profile without ink, in which a box of it can be marked by its sides. */
+function blankProfile({ across, acrossEnd, along }: Extent): {
+  readonly mark: (first: number, last: number, near: number, far: number) => void;
+  /** What is blank between ink belongs to the part. */
+  readonly filled: () => Profile;
+} {
   const count = Math.max(1, Math.ceil((acrossEnd - across) / STRIP));
   const from = new Float64Array(count).fill(Infinity);
   const to = new Float64Array(count).fill(-Infinity);
   const stripAt = (place: number): number =>
     Math.max(0, Math.min(count - 1, Math.floor((place - across) / STRIP)));
-  for (const [first, last, near, far] of inked) {
-    const end = stripAt(last);
-    for (let i = stripAt(first); i <= end; i++) {
-      from[i] = Math.min(from[i] ?? Infinity, near - along);
-      to[i] = Math.max(to[i] ?? -Infinity, far - along);
-    }
-  }
-  // What is blank between ink belongs to the part.
-  for (let i = 1; i < count; i++) {
-    if (from[i] !== Infinity) continue;
-    from[i] = from[i - 1] ?? Infinity;
-    to[i] = to[i - 1] ?? -Infinity;
-  }
-  return { from, to };
-}
-
-/** A reach at its place. */
-export interface Reaching {
-  readonly reach: Reach;
-  readonly box: Box;
+  return {
+    mark: (first, last, near, far) => {
+      const end = stripAt(last);
+      for (let i = stripAt(first); i <= end; i++) {
+        from[i] = Math.min(from[i] ?? Infinity, near - along);
+        to[i] = Math.max(to[i] ?? -Infinity, far - along);
+      }
+    },
+    filled: () => {
+      for (let i = 1; i < count; i++) {
+        if (from[i] !== Infinity) continue;
+        from[i] = from[i - 1] ?? Infinity;
+        to[i] = to[i - 1] ?? -Infinity;
+      }
+      return { from, to };
+    },
+  };
 }
 
 /**
- * Whether parts come nearer than `gap` mm to each other. Parts do not where one lies beside the other in
- * every row, or above it in every column; where their boxes are apart, they never do.
+ * Whether parts of these reaches, in these boxes, come nearer than `gap` mm to each other. Parts do not
+ * where one lies beside the other in every row, or above it in every column; where their boxes are
+ * apart, they never do.
  */
-export function areNear(a: Reaching, b: Reaching, gap: number): boolean {
-  if (!boxesOverlap(grownBox(a.box, gap), b.box)) return false;
+export function areNear(a: Reach, atA: Box, b: Reach, atB: Box, gap: number): boolean {
+  const areApart =
+    atA.left - gap >= atB.right ||
+    atA.right + gap <= atB.left ||
+    atA.top - gap >= atB.bottom ||
+    atA.bottom + gap <= atB.top;
   return (
-    meet(a.reach.rows, inRows(a.box), b.reach.rows, inRows(b.box), gap) &&
-    meet(a.reach.columns, inColumns(a.box), b.reach.columns, inColumns(b.box), gap)
+    !areApart &&
+    meet(a.rows, inRows(atA), b.rows, inRows(atB), gap) &&
+    meet(a.columns, inColumns(atA), b.columns, inColumns(atB), gap)
   );
 }
 
 function meet(a: Profile, atA: Extent, b: Profile, atB: Extent, gap: number): boolean {
-  const first = Math.max(0, Math.floor((atB[0] - gap - atA[0]) / STRIP));
-  const last = Math.min(a.from.length - 1, Math.floor((atB[1] + gap - atA[0]) / STRIP));
-  const apart = atB[2] - atA[2];
+  const { from, to } = b;
+  const first = Math.max(0, Math.floor((atB.across - gap - atA.across) / STRIP));
+  const last = Math.min(a.from.length - 1, Math.floor((atB.acrossEnd + gap - atA.across) / STRIP));
+  const apart = atB.along - atA.along;
   const meetAt = (i: number): boolean => {
-    const start = atA[0] + i * STRIP - gap - atB[0];
-    const end = Math.min(b.from.length - 1, Math.floor((start + STRIP + 2 * gap) / STRIP));
+    const start = atA.across + i * STRIP - gap - atB.across;
+    const end = Math.min(from.length - 1, Math.floor((start + STRIP + 2 * gap) / STRIP));
     const near = (a.from[i] ?? 0) - gap - apart;
     const far = (a.to[i] ?? 0) + gap - apart;
     for (let k = Math.max(0, Math.floor(start / STRIP)); k <= end; k++) {
-      if ((b.from[k] ?? 0) < far && near < (b.to[k] ?? 0)) return true;
+      if ((from[k] ?? 0) < far && near < (to[k] ?? 0)) return true;
     }
     return false;
   };
