@@ -45,7 +45,7 @@ export function onFewestTiles(
       return laid;
     }),
   ];
-  const best = starts
+  const best = distinct(starts)
     .map((start) => closedUp(improved(start, places, tile), tile))
     .reduce((a, b) => (scoreOf(b) < scoreOf(a) ? b : a));
   const zeros = mapped.map((part) => {
@@ -53,6 +53,23 @@ export function onFewestTiles(
     return zeroAt(part.part, point(left, top));
   });
   return { parts, zeros, tiles: tileCount(best) };
+}
+
+/** Without those that have the same parts at the same places, in the same order. */
+function distinct(starts: readonly (readonly Laid[])[]): readonly (readonly Laid[])[] {
+  return starts.filter(
+    (start, i) =>
+      !starts
+        .slice(0, i)
+        .some((other) =>
+          other.every(
+            ({ mapped, box }, k) =>
+              start[k]?.mapped === mapped &&
+              start[k].box.left === box.left &&
+              start[k].box.top === box.top,
+          ),
+        ),
+  );
 }
 
 /** No test square over a join; then fewer tiles; then fewer seams through pieces; then what is shorter on the floor. */
@@ -86,14 +103,13 @@ function packed(
   const widths = Array.from({ length: columns }, (_, i) => Math.min((i + 1) * tile.width, table));
   const laid = strips(parts, widths).flat();
   for (const strip of new Set(laid)) {
-    const moved = places.map(({ x, y }) =>
+    const movedBy = ({ x, y }: Point): readonly Laid[] =>
       mapped.map((part, i) => {
         const zero = strip.zeros[i] ?? point(0, 0);
         const { left, top } = part.part.box;
         return laidAt(part, point(zero.x + left + x, zero.y + top + y), tile);
-      }),
-    );
-    starts.set(strip, fewest(moved));
+      });
+    starts.set(strip, fewest(places, movedBy));
   }
   return fewestFirst(laid.map((strip) => starts.get(strip) ?? []));
 }
@@ -158,26 +174,27 @@ const NESTED_ORDERS: readonly ((a: MappedPart, b: MappedPart) => number)[] = [
   (a, b) => b.width * b.height - a.width * a.height,
 ];
 
-function fewest(choices: readonly (readonly Laid[])[]): readonly Laid[] {
-  let best = choices[0] ?? [];
-  let least = tileCount(best);
-  for (const choice of choices) {
-    const count = tileCount(choice);
-    if (count < least) [best, least] = [choice, count];
+function fewest(
+  places: readonly Point[],
+  movedBy: (place: Point) => readonly Laid[],
+): readonly Laid[] {
+  let best: readonly Laid[] = [];
+  let least = Infinity;
+  for (const place of places) {
+    const moved = movedBy(place);
+    const count = tileCount(moved);
+    if (count < least) [best, least] = [moved, count];
   }
   return best;
 }
 
 /** Every place within a tile. */
-function offsets({
-  width,
-  height,
-}: TileSize): readonly { readonly x: number; readonly y: number }[] {
+function offsets({ width, height }: TileSize): readonly Point[] {
   const steps = (length: number): number[] => {
     const step = Math.max(STEP, length / MOST_STEPS);
     return Array.from({ length: Math.ceil(length / step) }, (_, i) => i * step);
   };
-  return steps(height).flatMap((y) => steps(width).map((x) => ({ x, y })));
+  return steps(height).flatMap((y) => steps(width).map((x) => point(x, y)));
 }
 
 /**

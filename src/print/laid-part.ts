@@ -70,7 +70,7 @@ export function laidAt(mapped: MappedPart, corner: Point, tile: TileSize): Laid 
     ) {
       const left = column * tile.width + toPartX;
       const top = row * tile.height + toPartY;
-      if (ink({ left, top, right: left + tile.width, bottom: top + tile.height })) {
+      if (ink(left, top, left + tile.width, top + tile.height)) {
         tiles.push(tileNumber(column, row));
       }
     }
