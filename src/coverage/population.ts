@@ -2,6 +2,8 @@
 import csv from '../../size-charts/populations.csv';
 import { InputError } from '../errors';
 import { wantedNames } from '../table/near-names';
+import type { TypedRow } from '../table/typed-table';
+import { readTypedTable } from '../table/typed-table';
 import { toMillimeters } from '../units';
 
 /** Mean and standard deviation of a girth, in mm. */
@@ -45,11 +47,18 @@ export interface Population extends BivariateNormal {
 /** The population that is meant where none is asked for: its waist is where a skirt's is. */
 export const DEFAULT_POPULATION = 'us-army-women-1988';
 
+const COLUMNS = [
+  ...(['id', 'title', 'year', 'n', 'weighted', 'waist_level', 'certainty'] as const),
+  ...(['waist_mean', 'waist_sd', 'hip_mean', 'hip_sd', 'r'] as const),
+  ...(['waist_above', 'waist_below', 'hip_above', 'hip_below', 'outside'] as const),
+] as const;
+type Column = (typeof COLUMNS)[number];
+
 let read: readonly Population[] | undefined;
 
 /** All populations that come with the program. */
 export function populations(): readonly Population[] {
-  return (read ??= rowsOf(csv).map(populationOf));
+  return (read ??= readTypedTable(csv, 'populations', COLUMNS, []).rows.map(populationOf));
 }
 
 /** The population of that name. Throws InputError `population-unknown`. */
@@ -68,28 +77,13 @@ export function population(id: string): Population {
   });
 }
 
-type Row = ReadonlyMap<string, string>;
-
-/** The text comes with the program, in one form; a cell with a comma stands in quotes. */
-function rowsOf(text: string): readonly Row[] {
-  const [header = '', ...lines] = text
-    .trimEnd()
-    .split(/\r?\n/u)
-    .filter((line) => !line.startsWith('#'));
-  const names = header.split(',');
-  return lines.map((line) => {
-    const cells = [...line.matchAll(/(?:^|,)(?:"([^"]*)"|([^,]*))/gu)];
-    return new Map(names.map((name, i) => [name, cells[i]?.[1] ?? cells[i]?.[2] ?? '']));
-  });
-}
-
-function populationOf(row: Row): Population {
-  const text = (name: string): string => row.get(name) ?? '';
-  const spread = (girth: string): Spread => ({
+function populationOf(row: TypedRow<Column>): Population {
+  const text = (name: Column): string => row(name).text;
+  const spread = (girth: 'waist' | 'hip'): Spread => ({
     mean: toMillimeters(Number(text(`${girth}_mean`)), 'cm'),
     sd: toMillimeters(Number(text(`${girth}_sd`)), 'cm'),
   });
-  const share = (name: string): number => Number(text(name)) / 100;
+  const share = (name: Column): number => Number(text(name)) / 100;
   return {
     id: text('id'),
     title: text('title'),

@@ -1,26 +1,23 @@
 /** Reads the text of a published table: comment lines, one header line, one measurement a line. */
-import { unitNamed } from '../table/unit-name';
+import { allStated } from '../table/said-line';
+import { readSheet } from '../table/sheet';
+import { oneUnit } from '../table/unit-statement';
 import { toMillimeters } from '../units';
 import type { CatalogEntry, TableText } from './catalog';
 import type { PublishedRow, PublishedTable } from './published-table';
 
 /**
- * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come
- * with the program, in one form and without quotes, so they are read without the care that a user's
- * files need; one that cannot be read is a defect of the program.
+ * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come with the
+ * program, so one that cannot be read is a defect of it.
  */
 export function readPublishedTable(
   entry: CatalogEntry,
   { csv, waistRow, hipRow }: TableText,
 ): PublishedTable {
-  const lines = csv.trimEnd().split(/\r?\n/);
-  const notes = lines
-    .filter((line) => line.startsWith('#'))
-    .map((line) => line.replace(/^#\s*/, ''));
-  const [header = [], ...rows] = lines
-    .filter((line) => !line.startsWith('#'))
-    .map((line) => line.split(','));
-  const unit = unitNamed(notes.find((note) => note.startsWith('unit: '))?.slice(6) ?? '');
+  const { records, comments } = readSheet(csv, entry.id, ([label]) => label === 'measurement');
+  const notes = comments.map(({ text }) => text);
+  const [header = [], ...rows] = records.map(({ cells }) => cells);
+  const unit = oneUnit(allStated(comments, 'unit'));
   if (unit === undefined) throw new Error(`The bundled table ${entry.id} states no unit`);
   const cells = (name: string) => rows.find((row) => row[0] === name)?.slice(1);
   const waistCells = cells(waistRow);

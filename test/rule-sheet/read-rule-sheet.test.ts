@@ -62,6 +62,8 @@ front,side_hip,x,-1/4,0,1/4,1/2
       expect(move(result, size, 'front', 'side_hip').x).toBeCloseTo(toMillimeters(dx, 'in'), 9);
     const { cells } = marked(SPELLED);
     expect(cells.filter(({ point, axis }) => `${point} ${axis}` === 'side_hip x')).toHaveLength(3);
+    // Without a chart the sheet spells them.
+    expect(inferIncrements({ style: 'pencil', sheet: SPELLED }).base).toBe('12.0');
   });
 
   it('names no other size: 1.0 is not 10, 10.5 not 105, 010 not 10', () => {

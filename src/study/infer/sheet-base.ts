@@ -1,5 +1,6 @@
 /** The base size of a sheet that comes without a chart. */
 import { InputError } from '../../errors';
+import { matchSize } from '../../table/name-match';
 import { statedBy } from '../../table/statements';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import { isFilled } from '../../rule-sheet/rule-sheet';
@@ -10,7 +11,8 @@ import { SAME_PLACE } from '../../tolerance';
  * InputError `rule-moves-base` where the column of the base is not zero, and `size-missing`.
  */
 export function baseOf(sheet: RuleSheet, wanted: string | undefined): string {
-  const stated = wanted ?? statedBy(sheet, 'base')?.text;
+  const typed = wanted ?? statedBy(sheet, 'base')?.text;
+  const stated = typed && (matchSize(typed, sheet.sizes) ?? typed);
   const columns = sheet.sizes.map((size) => {
     const cells = sheet.cells.filter((cell) => cell.size === size && isFilled(cell));
     const moved = cells.filter(({ mm }) => Math.abs(mm ?? 0) > SAME_PLACE);
