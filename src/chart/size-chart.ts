@@ -1,5 +1,6 @@
 /** A chart of body measurements over a range of sizes, as an immutable value in millimeters. */
 import type { SaidLine } from '../table/said-line';
+import { allStated } from '../table/said-line';
 import { hasFractions } from '../table/typed-fractions';
 import type { LengthUnit } from '../units';
 
@@ -35,6 +36,11 @@ export interface SizeChart {
   readonly layout: 'measurement-rows' | 'size-rows';
   /** True where the file lists the sizes from large to small. */
   readonly largestFirst: boolean;
+}
+
+/** What the first line such as `# base: 10` states, as typed; undefined for none. */
+export function statedBase({ comments }: Pick<SizeChart, 'comments'>): string | undefined {
+  return allStated(comments, 'base')[0]?.text;
 }
 
 /** The row of a measurement, or undefined where the chart has none. */

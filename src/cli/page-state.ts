@@ -2,7 +2,7 @@
 import { basename } from 'node:path';
 import demo from '../../size-charts/demo.csv';
 import { readChart } from '../chart/read-chart';
-import { statedBase } from '../chart/stated-base';
+import { statedBase } from '../chart/size-chart';
 import type { NamedText } from '../jobs/requests';
 import { middleSize } from '../page/chart-sizes';
 import type { PageState } from '../page/state';

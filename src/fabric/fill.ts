@@ -9,7 +9,7 @@
  * for the same shapes; the bound of a lay says how much shorter it could be at most.
  */
 import { LAY_GAIN, LAY_STEP, SAME_PLACE } from '../tolerance';
-import type { Lanes } from './lanes';
+import type { Lanes } from './folding';
 import { orders } from './orders';
 import type { Blocks } from './remembered-blocks';
 import { rememberedBlocks } from './remembered-blocks';

@@ -12,6 +12,13 @@ import type { Cloth, Fold } from './cloth';
 /** Panels of two layers side by side, each with a fold along one edge. */
 export const PANELS: Readonly<Record<Fold, 0 | 1 | 2>> = { folded: 1, middle: 2, open: 0 };
 
+/** What shapes are laid in: open cloth, or a panel or two of folded cloth, all as wide. */
+export interface Lanes {
+  /** mm across each that shapes may take. */
+  readonly width: number;
+  readonly count: number;
+}
+
 /** Cloth as it is folded, in mm. */
 export interface Folding {
   /** From a fold to the selvage that lies upon the cloth; 0 on open cloth. */

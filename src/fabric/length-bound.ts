@@ -10,8 +10,8 @@
  */
 import { LAY_STEP, SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
+import type { Lanes } from './folding';
 import { cuttableWidth, PANELS } from './folding';
-import type { Lanes } from './lanes';
 import type { LayShape } from './shapes';
 import type { Spread } from './spread';
 import { widerThan } from './spread';

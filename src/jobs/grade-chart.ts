@@ -3,7 +3,7 @@ import { withBlend } from '../chart/blend';
 import { needSteps } from '../chart/need-steps';
 import { readChart } from '../chart/read-chart';
 import { isInFractions } from '../chart/size-chart';
-import { statedBase } from '../chart/stated-base';
+import { statedBase } from '../chart/size-chart';
 import type { SizeChart } from '../chart/size-chart';
 import type { Check, CheckContext } from '../check/checks';
 import { CHECKS, checkPattern } from '../check/checks';

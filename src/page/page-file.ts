@@ -1,5 +1,5 @@
 /** The page as one file: what it is made of, and the state it opens with. */
-import { NAMED_CHARACTERS } from './named-characters';
+import { markupText } from '../render/markup';
 import type { PageState } from './state';
 
 /** The parts of a page, each as the text that stands in it. */
@@ -29,10 +29,10 @@ export function pageFile({ policy, style, app, engine }: PageParts, state: PageS
     '<html lang="en">',
     '<head>',
     '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${markup(policy)}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${markupText(policy)}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     '<meta name="color-scheme" content="light dark">',
-    `<title>${markup(state.chart.file)}, graded</title>`,
+    `<title>${markupText(state.chart.file)}, graded</title>`,
     `<style id="${PART_IDS.style}">${style}</style>`,
     '</head>',
     '<body>',
@@ -67,8 +67,4 @@ function dataText(state: PageState): string {
 
 function unicodeEscape(character: string): string {
   return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
-}
-
-function markup(text: string): string {
-  return text.replace(/[&<>"']/gu, (character) => NAMED_CHARACTERS[character] ?? character);
 }

@@ -1,4 +1,5 @@
 /** Writes a scene as SVG text. One user unit is one millimeter, so the sheet prints true. */
+import { markupText } from './markup';
 import type { Point } from '../geometry/point';
 import type { Group, PathShape, Scene, Shape, TextShape } from './scene';
 import { FONT_STACK } from './type';
@@ -10,9 +11,9 @@ export function svg(scene: Scene): string {
   const lines = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm"` +
-      ` viewBox="0 0 ${width} ${height}" font-family="${escaped(FONT_STACK)}"` +
+      ` viewBox="0 0 ${width} ${height}" font-family="${markupText(FONT_STACK)}"` +
       ` fill="none" stroke-linejoin="round">`,
-    `<title>${escaped(scene.title)}</title>`,
+    `<title>${markupText(scene.title)}</title>`,
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
   ];
   writeAll(scene.shapes, lines);
@@ -35,10 +36,10 @@ function writeAll(shapes: readonly Shape[], lines: string[]): void {
 
 function groupTag({ id, layer, data, offset }: Group): string {
   let tag = '<g';
-  if (id !== undefined) tag += ` id="${escaped(id)}"`;
-  if (layer !== undefined) tag += ` data-layer="${escaped(layer)}"`;
+  if (id !== undefined) tag += ` id="${markupText(id)}"`;
+  if (layer !== undefined) tag += ` data-layer="${markupText(layer)}"`;
   for (const [name, value] of Object.entries(data ?? {})) {
-    tag += ` data-${name}="${escaped(value)}"`;
+    tag += ` data-${name}="${markupText(value)}"`;
   }
   if (offset !== undefined) tag += ` transform="translate(${pair(offset)})"`;
   return `${tag}>`;
@@ -78,7 +79,7 @@ function text({ words, at, size, weight, anchor, rotation, color }: TextShape): 
   if (weight !== 'normal') tag += ` font-weight="${weight}"`;
   if (anchor !== 'start') tag += ` text-anchor="${anchor}"`;
   if (rotation !== 0) tag += ` transform="rotate(${number(rotation)} ${pair(at)})"`;
-  return `${tag} fill="${color}">${escaped(words)}</text>`;
+  return `${tag} fill="${color}">${markupText(words)}</text>`;
 }
 
 function pair({ x, y }: Point): string {
@@ -89,27 +90,4 @@ function pair({ x, y }: Point): string {
 function number(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`${value} was to be drawn`);
   return String(Math.round(value * 1000) / 1000 + 0);
-}
-
-/** Words that need no escaping, which are nearly all: printable ASCII. */
-const PLAIN = /^[ !#-%(-;=?-~]*$/;
-/** Characters that XML 1.0 does not allow at all, not even escaped. */
-const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-  '\t': '&#9;',
-  '\n': '&#10;',
-  '\r': '&#13;',
-};
-
-function escaped(words: string): string {
-  if (PLAIN.test(words)) return words;
-  return words
-    .replace(NOT_XML, '\ufffd')
-    .replace(/[&<>"'\t\n\r]/g, (character) => ENTITIES[character] ?? character);
 }
