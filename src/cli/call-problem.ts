@@ -4,6 +4,9 @@ import type { InputProblem } from '../errors';
 import { nearNames } from '../table/near-names';
 import { NeededArgument, NeededOption } from './options';
 
+/** What a call says that has options alone. */
+export const NO_COMMAND = 'no command is named';
+
 /** The command of a refused call; none where the call names none that there is. */
 export function calledCommand(program: Command): Command | undefined {
   return program.commands.find((command) => command.name() === program.args[0]);
@@ -59,6 +62,11 @@ function unknownCommand(program: Command, typed: string): InputProblem {
 function unknownOption(program: Command, command: Command, typed: string): InputProblem {
   const optionsOf = (one: Command): readonly string[] =>
     one.options.map(({ long }) => long).filter((name) => typeof name === 'string');
+  if (command === program && program.commands.some((one) => optionsOf(one).includes(typed)))
+    return {
+      what: `${NO_COMMAND}, and ${typed} is an option of commands`,
+      allowed: program.commands.map((one) => one.name()).join(', '),
+    };
   const near = nearNames(typed, [...optionsOf(command), '--help']);
   const others = program.commands.filter((one) => optionsOf(one).includes(typed));
   const owners = others.map((one) => one.name()).join(', ');

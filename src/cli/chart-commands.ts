@@ -10,27 +10,30 @@ import {
   neededChart,
   replaceOption,
   unitOption,
+  withFilesTold,
   withTelling,
 } from './options';
 import type { StylesCommandOptions } from './styles-command';
 
 /** Adds `new`, `check`, `chart` and `styles`. */
 export const addChartCommands: AddCommands = (program, io, end) => {
-  program
-    .command('new')
-    .description('write a chart to fill in, or one with the bodies of a published table')
-    .argument('[chart.csv]', 'the file to write (my-chart.csv)')
-    .option('--title <title>', 'name of the skirt (none)')
-    .addOption(new Option('--unit <unit>', "unit of the tape (the table's)").choices(['in', 'cm']))
-    .option('--sizes <a,b,c>', "labels of the sizes (the table's)", list)
-    .option('--like <table>', 'begin with a published table, such as jis-l-4005')
-    .option('--replace', 'also replace a file that is there')
-    .addOption(jsonOption())
-    .action(async (chart: string | undefined, options: NewCommandOptions) => {
-      const { newCommand } = await import('./new-command');
-      end(await newCommand(chart, options, io));
-    });
-  withTelling(program.command('check'), 'only the verdict')
+  withFilesTold(
+    program
+      .command('new')
+      .description('write a chart to fill in, or one with the bodies of a published table')
+      .argument('[chart.csv]', 'the file to write (my-chart.csv)')
+      .option('--title <title>', 'name of the skirt (none)')
+      .addOption(
+        new Option('--unit <unit>', "unit of the tape (the table's)").choices(['in', 'cm']),
+      )
+      .option('--sizes <a,b,c>', "labels of the sizes (the table's)", list)
+      .option('--like <table>', 'begin with a published table, such as jis-l-4005')
+      .option('--replace', 'also replace a file that is there'),
+  ).action(async (chart: string | undefined, options: NewCommandOptions) => {
+    const { newCommand } = await import('./new-command');
+    end(await newCommand(chart, options, io));
+  });
+  withTelling(program.command('check'), 'tell only the verdict')
     .summary("hold a chart's increments against published tables")
     .description("compare a chart's increments with published body-measurement tables")
     .argument('[chart.csv]', 'body measurements')

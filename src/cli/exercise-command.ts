@@ -6,10 +6,12 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
+import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
+import { namesReport } from './written-report';
 
 /** The options of `exercise` as commander reads them. */
-export interface ExerciseCommandOptions extends AsDocument {
+export interface ExerciseCommandOptions extends AsDocument, Pick<Telling, 'quiet'> {
   /** As typed; anything but digits is refused. */
   readonly seed: string;
   readonly difficulty: Difficulty;
@@ -23,7 +25,7 @@ export interface ExerciseCommandOptions extends AsDocument {
  * what writing throws.
  */
 export async function exerciseCommand(
-  { seed, difficulty, unit, out, replace, json }: ExerciseCommandOptions,
+  { seed, difficulty, unit, out, replace, json, quiet }: ExerciseCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const number = seedOf(seed);
@@ -44,7 +46,7 @@ export async function exerciseCommand(
     `Have it assessed:\n  skirtgrade assess ${folder}/sheet.csv\n`;
   return tell(io, 'exercise', json, {
     exitCode: 0,
-    words,
+    words: quiet === true ? () => namesReport(written) : words,
     facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
   });
 }

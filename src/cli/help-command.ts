@@ -52,10 +52,12 @@ function textOf(program: Command, topic: string | undefined, style: string | und
   });
 }
 
-/** The help of a command with what stands below its options. */
+/** The help of a command with all its options, and what stands below them. */
 function fullHelp(command: Command): string {
   let text = '';
   command.configureOutput({ writeOut: (part) => void (text += part) });
+  const { visibleOptions: _usual, ...rest } = command.configureHelp();
+  command.configureHelp(rest);
   command.outputHelp();
   return text;
 }

@@ -5,7 +5,7 @@ import { VERSION } from '../render/version';
 import { terminalText } from '../table/characters';
 import { unprintableArgument } from './argument-text';
 import { addBodiesCommands } from './bodies-commands';
-import { calledCommand, callProblem } from './call-problem';
+import { NO_COMMAND, calledCommand, callProblem } from './call-problem';
 import { addChartCommands } from './chart-commands';
 import { addExamples } from './examples';
 import { addHelp } from './help-commands';
@@ -17,10 +17,10 @@ import { optionMessage } from './option-words';
 import { addPatternCommands } from './pattern-commands';
 import type { Heading } from './project-options';
 import { projects } from './project-options';
+import { usualOptions } from './rare-options';
 import { STOP_CODES, Stopped } from './stopped';
 import { addStudentCommands } from './student-commands';
-
-const NO_COMMAND = 'no command is named';
+import { wrappedParagraph } from './text-table';
 
 const MORE = `
 Begin with: skirtgrade grade my-chart.csv --base 10
@@ -41,7 +41,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
   };
   const unprintable = unprintableArgument(argv);
   if (unprintable !== undefined) {
-    io.error(`skirtgrade: ${unprintable}\n`);
+    io.error(messageText(unprintable));
     return refuse({ code: 'character-unseen', message: unprintable });
   }
   let exitCode: ExitCode = 0;
@@ -61,19 +61,7 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
 
   const project = projects(program, io, heading);
 
-  addExamples(program.commands);
-  for (const command of [program, ...program.commands]) {
-    command
-      .exitOverride()
-      .configureHelp({ optionDescription, subcommandTerm: (one) => one.name() })
-      .configureOutput({
-        writeOut: io.out,
-        writeErr: io.error,
-        // What is wrong with a call is told once it is known what all is.
-        outputError: () => undefined,
-        getOutHelpWidth: () => 80,
-      });
-  }
+  setUp(program, io);
   try {
     await program.parseAsync(argv, { from: 'user' });
     return exitCode;
@@ -84,17 +72,43 @@ export async function main(argv: readonly string[], world: Io): Promise<ExitCode
       if (error.code === 'commander.help') return refuse({ code: 'call', message: NO_COMMAND });
       const message = problemText(callProblem(error, program));
       const more = ['skirtgrade', calledCommand(program)?.name(), '--help'].filter(Boolean);
-      io.error(`skirtgrade: ${message}\n(${more.join(' ')} tells more)\n`);
+      io.error(`${messageText(message)}(${more.join(' ')} tells more)\n`);
       return refuse({ code: 'call', message });
     }
     if (error instanceof Stopped) {
-      io.error(`skirtgrade: ${error.message}.\n`);
+      io.error(messageText(`${error.message}.`));
       return refuse({ code: 'stopped', message: error.message }, STOP_CODES[error.signal]);
     }
     if (!(error instanceof InputError)) throw error;
     const placed = project.placed(error);
-    io.error(`skirtgrade: ${optionMessage(placed)}\n`);
+    io.error(messageText(optionMessage(placed)));
     return refuse(refusalOf(placed));
+  }
+}
+
+/** One message, its lines after the first set in. */
+function messageText(message: string): string {
+  return wrappedParagraph(`skirtgrade: ${message}`, 2);
+}
+
+/** What is told of commands, and where it goes. */
+function setUp(program: Command, io: Io): void {
+  addExamples(program.commands);
+  for (const command of [program, ...program.commands]) {
+    command
+      .exitOverride()
+      .configureHelp({
+        optionDescription,
+        subcommandTerm: (one) => one.name(),
+        visibleOptions: usualOptions,
+      })
+      .configureOutput({
+        writeOut: io.out,
+        writeErr: io.error,
+        // What is wrong with a call is told once it is known what all is.
+        outputError: () => undefined,
+        getOutHelpWidth: () => 80,
+      });
   }
 }
 

@@ -12,12 +12,15 @@ import { writtenFacts } from './json-facts';
 import type { ChartOrder } from './new-questions';
 import { completeOrder } from './new-questions';
 import { PROJECT_FILE } from './project-options';
+import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
+import { namesReport } from './written-report';
 
 /** The options of `new` as commander reads them. */
 export type NewCommandOptions = Omit<ChartOrder, 'path'> &
-  AsDocument & { readonly replace?: boolean };
+  AsDocument &
+  Pick<Telling, 'quiet'> & { readonly replace?: boolean };
 
 /** The file that is written where none is named. */
 const USUAL = 'my-chart.csv';
@@ -31,7 +34,7 @@ export async function newCommand(
   options: NewCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const { replace = false, json, ...request } = options;
+  const { replace = false, json, quiet, ...request } = options;
   const checked = (text: string): string => chartPath(text, replace, io);
   const given: ChartOrder = { ...request, path: path === undefined ? undefined : checked(path) };
   const isAsked = io.converse !== undefined && json !== true;
@@ -52,7 +55,7 @@ export async function newCommand(
   const written = await writeChart(file, chart.text, replace, io);
   return tell(io, 'new', json, {
     exitCode: 0,
-    words: () => report(file, chart),
+    words: () => (quiet === true ? namesReport(written) : report(file, chart)),
     facts: () => ({
       chart: file,
       title: order.title,

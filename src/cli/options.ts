@@ -80,13 +80,13 @@ export function againstOption(): Option {
 /**
  * `--unit`, which refuses all but the units of length; its help says whose unit goes without it.
  */
-export function unitOption(description = "unit of everything written (the chart's)"): Option {
+export function unitOption(description = "unit (the chart's)"): Option {
   return new Option('--unit <unit>', description).choices(LENGTH_UNITS);
 }
 
 /** `--replace`, without which a file that somebody changed is not replaced. */
 export function replaceOption(): Option {
-  return new Option('--replace', 'also replace files that were changed since they were written');
+  return new Option('--replace', 'also replace files that somebody changed');
 }
 
 /** How much a command tells on the terminal. */
@@ -102,18 +102,26 @@ export function jsonOption(...conflicts: readonly string[]): Option {
   return new Option('--json', 'tell it as a document for programs').conflicts([...conflicts]);
 }
 
-/** Adds `--verbose` and `--quiet`, which exclude each other, and `--json`; `least` is what is told at least. */
-export function withTelling(command: Command, least = 'only the files written'): Command {
+const QUIET = 'tell only the files written';
+
+/** Adds `--quiet`, which tells the files alone, and `--json` to a command that has little else to tell. */
+export function withFilesTold(command: Command): Command {
+  return command.option('--quiet', QUIET).addOption(jsonOption('quiet'));
+}
+
+/** Adds `--verbose` and `--quiet`, which exclude each other, and `--json`; `quiet` is what is told at least. */
+export function withTelling(command: Command, quiet = QUIET): Command {
   return command
     .addOption(new Option('--verbose', 'tell every finding and the tables').conflicts('quiet'))
-    .option('--quiet', `tell ${least}`)
-    .addOption(jsonOption('verbose', 'quiet'));
+    .option('--quiet', quiet)
+    .addOption(jsonOption('verbose', 'quiet'))
+    .addHelpOption(new Option('-h, --help', 'tell this').helpGroup('The words:'));
 }
 
 /** Adds `--style` and `--set`; `style` is meant where none is named. */
 export function withStyle(command: Command, style = DEFAULT_STYLE): Command {
   return command
-    .option('--style <name|style.csv>', 'a style of the engine, or a style file', style)
+    .option('--style <name|style.csv>', 'a style, or a file of your own', style)
     .addOption(
       repeatable('--set <parameter=formula>', 'one parameter of the style; may be repeated'),
     );

@@ -12,10 +12,11 @@ import { pageParts } from './page-parts';
 import type { PageOptions } from './page-state';
 import { pageState } from './page-state';
 import { wrappedParagraph } from './text-table';
-import { outdatedReport } from './written-report';
+import type { Telling } from './options';
+import { namesReport, outdatedReport } from './written-report';
 
 /** The options of `page` as commander reads them. */
-export interface PageCommandOptions extends PageOptions, AsDocument {
+export interface PageCommandOptions extends PageOptions, AsDocument, Pick<Telling, 'quiet'> {
   /** Path of the page. */
   readonly out: string;
   readonly replace?: boolean;
@@ -27,7 +28,7 @@ export interface PageCommandOptions extends PageOptions, AsDocument {
  */
 export async function pageCommand(
   path: string | undefined,
-  { out, replace, json, ...options }: PageCommandOptions,
+  { out, replace, json, quiet, ...options }: PageCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const state = pageState(path, options, io);
@@ -39,10 +40,12 @@ export async function pageCommand(
   return tell(io, 'page', json, {
     exitCode: 0,
     words: () =>
-      wrappedParagraph(
-        `Written to ${out}, with ${path === undefined ? 'an invented chart' : state.chart.file} inside. ` +
-          'Open it in a browser; it needs no network and sends nothing.',
-      ) + outdatedReport(written.outdated),
+      quiet === true
+        ? namesReport(written)
+        : wrappedParagraph(
+            `Written to ${out}, with ${path === undefined ? 'an invented chart' : state.chart.file} inside. ` +
+              'Open it in a browser; it needs no network and sends nothing.',
+          ) + outdatedReport(written.outdated),
     facts: () => writtenFacts(written),
   });
 }

@@ -10,11 +10,11 @@ import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options'
 import type { AddCommands } from './options';
 import {
   againstOption,
-  jsonOption,
   list,
   neededChart,
   replaceOption,
   unitOption,
+  withFilesTold,
   withStyle,
   withTelling,
 } from './options';
@@ -25,10 +25,10 @@ import { paperOption, withPrinting } from './printing-options';
 /** Adds `grade`, `print` and `page`. */
 export const addPatternCommands: AddCommands = (program, io, end) => {
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
-  grade.optionsGroup('Written besides:');
+  grade.optionsGroup('The files:');
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
   grade
-    .option('--page', 'also write page.html: the nest and the whole engine, for a browser')
+    .option('--page', 'page.html: the nest and all files, in a browser')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .optionsGroup('A pattern that you have:')
@@ -56,12 +56,13 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { printCommand } = await import('./print-command');
       end(await printCommand(neededChart(chart, command), options, io));
     });
-  drafting(program.command('page'), '[chart.csv]')
-    .optionsGroup('The files:')
-    .option('--out <page.html>', 'where the page goes', 'page.html')
-    .addOption(replaceOption())
-    .optionsGroup('The words:')
-    .addOption(jsonOption())
+  withFilesTold(
+    drafting(program.command('page'), '[chart.csv]')
+      .optionsGroup('The files:')
+      .option('--out <page.html>', 'where the page goes', 'page.html')
+      .addOption(replaceOption())
+      .optionsGroup('The words:'),
+  )
     .description('write one file that a browser opens: the chart, its nest and the whole engine')
     .action(async (chart: string | undefined, options: PageCommandOptions) => {
       const { pageCommand } = await import('./page-command');
@@ -76,7 +77,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
     paper,
   )
     .optionsGroup('The files:')
-    .option('--out <folder>', 'where the results go (output/<name of the chart>)')
+    .option('--out <folder>', 'where the results go (output/<chart>)')
     .addOption(replaceOption());
   return withTelling(printing.optionsGroup('The words:'));
 }
@@ -89,16 +90,13 @@ function linesOption(): Option {
 function drafting(command: Command, chart: string): Command {
   return withStyle(
     command
-      .argument(chart, 'body measurements, one measurement or one size a row')
+      .argument(chart, 'body measurements, as `help charts` has them')
       .optionsGroup('Your pattern:')
-      .option(
-        '--base <size>',
-        'the size that all rules start from; a chart of one size needs none',
-      ),
+      .option('--base <size>', 'the size that all rules start from'),
   )
     .option('--sizes <a,b,c>', 'write these sizes only (all)', list)
     .option('--blend <parts>', 'one body between sizes: "waist 12, hip 16"', list)
-    .option('--round <step>', 'round the rules to this step, such as 1/16in or 0.5mm')
+    .option('--round <step>', 'round the rules, such as to 1/16in or 0.5mm')
     .option('--stack <point>', 'the point on which all sizes lie (center_waist)')
     .addOption(unitOption())
     .option('--fractions', 'inches as fractions in tables too (as they are typed)')

@@ -16,6 +16,7 @@ import {
   needFiles,
   replaceOption,
   unitOption,
+  withFilesTold,
   withStyle,
 } from './options';
 
@@ -110,23 +111,23 @@ const addInfer: AddCommands = (program, io, end) => {
 };
 
 const addExercise: AddCommands = (program, io, end) => {
-  program
-    .command('exercise')
-    .description('make a chart, a rule sheet to fill in, and its key')
-    .requiredOption('--seed <number>', 'the same number gives the same exercise')
-    .addOption(
-      new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
-        .choices(DIFFICULTIES)
-        .default('even'),
-    )
-    .addOption(
-      new Option('--unit <unit>', 'unit of the exercise').choices(EXERCISE_UNITS).default('in'),
-    )
-    .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
-    .addOption(replaceOption())
-    .addOption(jsonOption())
-    .action(async (options: ExerciseCommandOptions) => {
-      const { exerciseCommand } = await import('./exercise-command');
-      end(await exerciseCommand(options, io));
-    });
+  withFilesTold(
+    program
+      .command('exercise')
+      .description('make a chart, a rule sheet to fill in, and its key')
+      .requiredOption('--seed <number>', 'the same number gives the same exercise')
+      .addOption(
+        new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
+          .choices(DIFFICULTIES)
+          .default('even'),
+      )
+      .addOption(
+        new Option('--unit <unit>', 'unit of the exercise').choices(EXERCISE_UNITS).default('in'),
+      )
+      .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
+      .addOption(replaceOption()),
+  ).action(async (options: ExerciseCommandOptions) => {
+    const { exerciseCommand } = await import('./exercise-command');
+    end(await exerciseCommand(options, io));
+  });
 };

@@ -30,17 +30,17 @@ export interface Export {
 export const EXPORTS: readonly Export[] = [
   {
     name: 'spec',
-    description: 'also write spec.csv and grade-sheet.csv: points of measure, tolerances',
+    description: 'points of measure with tolerances (CSV)',
     make: async (result, request) => (await import('./spec-files')).specFiles(result, request),
   },
   {
     name: 'dxf',
-    description: 'also write pattern.dxf with pattern.rul, and nest.dxf with a layer a size',
+    description: 'drawings for plotters and other programs',
     make: async (result) => (await import('./dxf-files')).dxfFiles(result),
   },
   {
     name: 'fabric',
-    description: 'write how much cloth to buy, and how the pieces lie on it',
+    description: 'how much cloth to buy, and its lays',
     make: async (result) => (await import('./fabric-files')).fabricFiles(result),
   },
 ];

@@ -23,6 +23,21 @@ const COMMANDS = [
   ],
 ];
 
+it.each(COMMANDS)(
+  '%s --help is two screens of 24 lines, and help has all options',
+  async (name) => {
+    const lines = async (...call: readonly string[]): Promise<readonly string[]> =>
+      (await place.run(...call)).stdout.trimEnd().split('\n');
+    const [short, whole] = [await lines(name, '--help'), await lines('help', name)];
+    expect(short.length).toBeLessThanOrEqual(48);
+    const flags = (all: readonly string[]): readonly string[] =>
+      all.flatMap((line) => /^  (?:-\w, )?(--[\w-]+)/u.exec(line)?.[1] ?? []);
+    expect(flags(whole)).toEqual(expect.arrayContaining([...flags(short)]));
+    if (whole.length > short.length)
+      expect(short.join('\n')).toContain(`All options: skirtgrade help ${name}`);
+  },
+);
+
 it.each(COMMANDS)('%s --help has two examples, within 80 columns', async (command) => {
   const { status, stdout } = await place.run(command, '--help');
   expect(status).toBe(0);

@@ -89,7 +89,7 @@ describe('the examples of help', () => {
 
 describe('help', () => {
   it.each([...TOPICS])('%s is within 80 columns, without tabs', async (topic, text) => {
-    expect(await place.run('help', topic)).toEqual({ status: 0, stdout: text, stderr: '' });
+    expect(await place.run('help', topic)).toMatchObject({ status: 0, stdout: text, stderr: '' });
     expect(text).toMatch(/^[A-Z][^\n]{5,62}\n\n/u);
     for (const line of text.split('\n')) {
       expect(line.length, line).toBeLessThanOrEqual(80);

@@ -29,7 +29,7 @@ function spawned(args: readonly string[], env: Readonly<Record<string, string>> 
     encoding: 'utf8',
     env: { ...process.env, ...env },
   });
-  return { status, stdout, stderr };
+  return { status, stdout, stderr, shown: stderr };
 }
 
 /** A call, and the texts of the files of the bundle that it loads, from the engine's own coverage. */
@@ -112,7 +112,7 @@ describe('the process', () => {
     const run = spawned(typed('grade none.csv --base 10 --out none'));
     expect(run).toMatchObject({ status: 2, stdout: '' });
     expect(run.stderr).toMatch(
-      /^skirtgrade: none\.csv: there is no such file\. Allowed: [^\n]+\.\n$/,
+      /^skirtgrade: none\.csv: there is no such file\. Allowed: [^\n]+(?:\n {2}[^\n]+)?\.\n$/,
     );
     expect(existsSync(join(place.path, 'none'))).toBe(false);
     expect(spawned([]).status).toBe(2);
@@ -133,7 +133,7 @@ function shell(line: string): Run {
     encoding: 'utf8',
     env: { ...process.env, NODE: process.execPath, CLI, CHART: 'few.csv', FEW: FEW.join(' ') },
   });
-  return { status, stdout, stderr };
+  return { status, stdout, stderr, shown: stderr };
 }
 
 describe('the streams', () => {

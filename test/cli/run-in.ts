@@ -6,7 +6,10 @@ import { main } from '../../src/cli/main';
 export interface Run {
   readonly status: number | null;
   readonly stdout: string;
+  /** Its messages, each in one line whatever its length. */
   readonly stderr: string;
+  /** The same as it is shown, in lines of at most 80 columns. */
+  readonly shown: string;
 }
 
 interface Surroundings {
@@ -31,5 +34,5 @@ export async function runIn(
     progress,
     ...(converse === undefined ? {} : { converse }),
   });
-  return { status, stdout, stderr };
+  return { status, stdout, stderr: stderr.replace(/\n {2}(?=\S)/gu, ' '), shown: stderr };
 }

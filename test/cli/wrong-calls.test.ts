@@ -26,8 +26,9 @@ it('there are more than 60 of them, each once', () => {
 });
 
 it.each(CALLS.map(({ head, body }) => [head, body]))('skirtgrade %s', async (call, message) => {
-  const { status, stdout, stderr } = await place.run(...argumentsOf(`skirtgrade ${call}`));
-  expect(stderr.trimEnd()).toBe(message);
+  const { status, stdout, shown } = await place.run(...argumentsOf(`skirtgrade ${call}`));
+  expect(shown.trimEnd()).toBe(message);
+  for (const line of shown.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
   expect(status).toBe(2);
   if (!call.includes('--json')) expect(stdout).toBe('');
   expect(readdirSync(place.path).toSorted()).toEqual(FILES.map(({ head }) => head).toSorted());
