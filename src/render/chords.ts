@@ -5,6 +5,7 @@ import { boxSearch } from '../geometry/box-tree';
 import type { Point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
+import type { Shape } from './scene';
 
 /** Chords for a curve: on a side seam they stay within a few tenths of a millimeter. */
 const CHORDS = 12;
@@ -79,4 +80,11 @@ export function isInside(x: number, y: number, chain: Chain): boolean {
     from = to;
   }
   return inside;
+}
+
+/** The lines of shapes that are in no group. */
+export function chordsIn(shapes: readonly Shape[]): readonly Chord[] {
+  return shapes.flatMap((shape) =>
+    shape.kind === 'path' ? chordsOf(shape.segments.map((segment) => flattened([segment]))) : [],
+  );
 }

@@ -4,8 +4,8 @@ import { boxHolds, boxesOverlap, joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { pointOf } from '../pattern/piece';
 import { grainArrow } from './arrows';
-import type { Chord } from './chords';
-import { chordsOf, flattened, isClear } from './chords';
+
+import { chordsIn, isClear } from './chords';
 import type { LadderCorner } from './corner-ladders';
 import { ladderCorners } from './corner-ladders';
 import type { LinesShown } from './lines-shown';
@@ -18,7 +18,7 @@ import { pieceWords } from './piece-words';
 import type { RowSide } from './row-frame';
 import type { Shape } from './scene';
 import { shapeBox } from './shape-box';
-import { sharedLines } from './shared-lines';
+import { nearWords, sharedLines } from './shared-lines';
 import type { SizeMarks } from './size-marks';
 import { sizeMarks } from './size-marks';
 import type { SizedPiece } from './sized-piece';
@@ -49,7 +49,7 @@ export function drawnPiece(
   const { stackPoint, labelType = LADDER_TYPE } = drawing;
   const type = Math.max(LEAST_TYPE, MARK_TYPE * labelType);
   const corners = nested.sizes.length < 2 ? [] : ladderCorners(nested);
-  const shared = sharedLines(nested, type, drawing.display.unit);
+  const shared = sharedLines(nested, type);
   const marks = marksOfSizes(nested, type, corners);
   const around = {
     ...nested,
@@ -65,6 +65,14 @@ export function drawnPiece(
     labelType,
     [...marks.sizes.flat(), ...marks.common, ...words.shapes],
   );
+  const common = [
+    ...shared.shapes,
+    ...marks.common,
+    ...stackMark(nested, stackPoint),
+    ...(nested.grain.shared ? grainArrow(nested.grain.shared) : []),
+    ...words.shapes,
+  ];
+  const near = nearWords(nested, type, drawing.display.unit, [...marks.sizes.flat(), ...common]);
   return {
     name: nested.reference.plan.name,
     sizes: nested.sizes.map((size, i) => [
@@ -73,13 +81,7 @@ export function drawnPiece(
       ...ownGrain(nested, i),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),
     ]),
-    common: [
-      ...shared.shapes,
-      ...marks.common,
-      ...stackMark(nested, stackPoint),
-      ...(nested.grain.shared ? grainArrow(nested.grain.shared) : []),
-      ...words.shapes,
-    ],
+    common: [...common, ...near],
     box: joinBoxes([around.box, words.box, ...marks.inside, ...ladders.map(({ box }) => box)]),
   };
 }
@@ -113,13 +115,6 @@ function marksOfSizes(
 
 function sideLeft({ leave, side }: LadderCorner): RowSide {
   return leave === 'sideways' ? side : leave;
-}
-
-/** The lines of shapes that are in no group. */
-function chordsIn(shapes: readonly Shape[]): readonly Chord[] {
-  return shapes.flatMap((shape) =>
-    shape.kind === 'path' ? chordsOf(shape.segments.map((segment) => flattened([segment]))) : [],
-  );
 }
 
 function ownGrain({ sizes, grain }: NestedPiece, i: number): readonly Shape[] {

@@ -7,12 +7,13 @@ import { segmentAt, segmentTangent } from '../geometry/segment';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthUnit } from '../units';
 import type { Chord } from './chords';
-import { isClear } from './chords';
+import { chordsIn, isClear } from './chords';
 import { nearRuns } from './near-lines';
 import type { NestedPiece } from './nested-piece';
 import type { DashedMark } from './piece-lines';
 import { markLines, markPoints, shownMarks } from './piece-lines';
 import type { Shape, TextShape } from './scene';
+import { shapeBox } from './shape-box';
 import type { SharedRun } from './shared-runs';
 import { sharedRuns, strongLines } from './shared-runs';
 import { readingAngle } from './sketch';
@@ -50,8 +51,8 @@ interface Told {
   readonly mark?: DashedMark['name'];
 }
 
-/** The shared lines of a piece in two sizes or more; `type` is in mm, `unit` that of what words say. */
-export function sharedLines(nested: NestedPiece, type: number, unit: LengthUnit): SharedLines {
+/** The shared lines of a piece in two sizes or more; `type` is in mm. */
+export function sharedLines(nested: NestedPiece, type: number): SharedLines {
   const { sizes } = nested;
   const told = sizes.length < 2 ? [] : toldLines(nested);
   const labels = sizes.map(({ label }) => label);
@@ -67,21 +68,36 @@ export function sharedLines(nested: NestedPiece, type: number, unit: LengthUnit)
     for (const text of own) taken.push(...crossOf(textBox(text)));
     return [{ ...one, strokes: [...strokes, ...own] }];
   });
-  // No line of them is drawn twice; words say that it does not matter which of them is cut along.
-  const near = sizes.length < 2 ? [] : nearRuns(strongLines(nested), nested.box);
-  const together = near.flatMap(({ line, ranks }) => {
-    const words = `${sizesTold(labels, ranks)} ${NEAR_WORDS[unit === 'in' ? 'in' : 'cm']}`;
-    const own = named(line, words, nested, type, false, taken);
-    for (const text of own) taken.push(...crossOf(textBox(text)));
-    return own;
-  });
   return {
     marks: sizes.map(
       (_, i) =>
         new Set(drawn.flatMap(({ mark, ranks }) => (mark && ranks.includes(i) ? [mark] : []))),
     ),
-    shapes: [...drawn.flatMap(({ strokes }) => strokes), ...together],
+    shapes: drawn.flatMap(({ strokes }) => strokes),
   };
+}
+
+/**
+ * Words beside lines of sizes too near to be told, as it does not matter which of them is cut along; none of
+ * these lines is drawn twice. They keep off `others` and are left out where there is no room; `type` is in
+ * mm, `unit` that of what they say.
+ */
+export function nearWords(
+  nested: NestedPiece,
+  type: number,
+  unit: LengthUnit,
+  others: readonly Shape[],
+): readonly TextShape[] {
+  if (nested.sizes.length < 2) return [];
+  const labels = nested.sizes.map(({ label }) => label);
+  const taken = [...chordsIn(others)];
+  for (const shape of others) if (shape.kind !== 'path') taken.push(...crossOf(shapeBox(shape)));
+  return nearRuns(strongLines(nested), nested.box).flatMap(({ line, ranks }) => {
+    const words = `${sizesTold(labels, ranks)} ${NEAR_WORDS[unit === 'in' ? 'in' : 'cm']}`;
+    const own = named(line, words, nested, type, false, taken);
+    for (const text of own) taken.push(...crossOf(textBox(text)));
+    return own;
+  });
 }
 
 /** `LINES_TOGETHER` in words. */
