@@ -17,6 +17,8 @@ import { areNear } from './reach';
 /** mm between the places that are tried within a tile, and how many there are along it at most. */
 const STEP = 10;
 const MOST_STEPS = 30;
+/** mm between them for a whole arrangement, which is improved part by part afterwards. */
+const COARSE = 20;
 /** Tiles more than the fewest that a part may touch by itself. */
 const SPARE_TILES = 2;
 /** How often every part is laid again at most. */
@@ -95,7 +97,7 @@ function packed(
   mapped: readonly MappedPart[],
   tile: TileSize,
 ): readonly (readonly Laid[])[] {
-  const places = offsets(tile);
+  const places = offsets(tile, COARSE);
   // Strips of several widths are often laid alike.
   const starts = new Map<Arrangement, readonly Laid[]>();
   const table = Math.max(TABLE, ...parts.map(widthOf));
@@ -189,9 +191,9 @@ function fewest(
 }
 
 /** Every place within a tile. */
-function offsets({ width, height }: TileSize): readonly Point[] {
+function offsets({ width, height }: TileSize, least = STEP): readonly Point[] {
   const steps = (length: number): number[] => {
-    const step = Math.max(STEP, length / MOST_STEPS);
+    const step = Math.max(least, length / MOST_STEPS);
     return Array.from({ length: Math.ceil(length / step) }, (_, i) => i * step);
   };
   return steps(height).flatMap((y) => steps(width).map((x) => point(x, y)));

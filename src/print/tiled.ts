@@ -3,7 +3,6 @@ import { pointBounds } from '../geometry/bounds';
 import { add, point } from '../geometry/point';
 import type { PdfPage } from '../render/pdf';
 import { onTable } from '../render/side-by-side';
-import { heightOf, widthOf } from '../render/sketch';
 import type { SheetSize } from '../render/sheet-layout';
 import { onFewestTiles } from './fewest-tiles';
 import { inkOf } from './ink';
@@ -12,7 +11,6 @@ import type { SheetPaper } from './paper';
 import type { PlanePart } from './plane';
 import { planeShapes } from './plane';
 import type { PrintOptions } from './print-options';
-import type { TileFormat } from './tile-format';
 import { tileFormats } from './tile-format';
 import { plainSheets, tilesOf } from './tile-grid';
 import type { TiledPlane } from './tile-page';
@@ -33,7 +31,7 @@ export interface Tiling {
 
 /**
  * The tiling that takes the fewest sheets, of the sheet's two positions and of the `choices` of parts
- * to lay, on small sheets of the likeliest in each position; the upright one and the first choice where others take as many.
+ * to lay; the upright one and the first choice where others take as many.
  */
 export function tiled(
   title: string,
@@ -44,13 +42,20 @@ export function tiled(
 ): Tiling {
   const formats = tileFormats(paper, options);
   const mapped = new Map([...new Set(choices.flat())].map((part) => [part, mappedPart(part)]));
-  const planes = formats.flatMap((format) =>
-    likely(choices, format.tile).map((parts) => {
+  const arranged = formats.flatMap((format) =>
+    choices.map((parts) => {
       const maps = parts.flatMap((part) => mapped.get(part) ?? []);
-      const shapes = planeShapes(onFewestTiles(parts, format.tile, maps), sizes);
-      return { title, shapes, tiles: tilesOf(shapes, format), format };
+      return { format, arrangement: onFewestTiles(parts, format.tile, maps) };
     }),
   );
+  const fewest = Math.min(...arranged.map(({ arrangement }) => arrangement.tiles));
+  const planes = arranged
+    // They count a tile that is touched, if only by the room round a line.
+    .filter(({ arrangement }) => arrangement.tiles <= fewest + GENEROUS)
+    .map(({ format, arrangement }) => {
+      const shapes = planeShapes(arrangement, sizes);
+      return { title, shapes, tiles: tilesOf(shapes, format), format };
+    });
   const [parts] = choices;
   const plane = planes.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
   const { zeros } = onTable(parts);
@@ -68,23 +73,8 @@ export function tiled(
   };
 }
 
-/** mm. Of larger tiles so few are printed that every choice is worth trying. */
-const LARGE_TILE = 400;
-
-/** Of small tiles the choice whose parts would touch the fewest if each began on a tile of its own. */
-function likely(
-  choices: readonly [Parts, ...Parts[]],
-  tile: TileFormat['tile'],
-): readonly [Parts, ...Parts[]] {
-  if (Math.min(tile.width, tile.height) > LARGE_TILE) return choices;
-  const tilesFor = (parts: Parts): number =>
-    parts.reduce(
-      (sum, part) =>
-        sum + Math.ceil(widthOf(part) / tile.width) * Math.ceil(heightOf(part) / tile.height),
-      0,
-    );
-  return [choices.reduce((a, b) => (tilesFor(b) < tilesFor(a) ? b : a))];
-}
+/** Tiles that an arrangement may seem to take more than another and yet not take. */
+const GENEROUS = 1;
 
 /** A page for each sheet, in the order of their names. */
 export function tilePages(plane: TiledPlane): readonly PdfPage[] {

@@ -51,9 +51,12 @@ function painted(path: string, pieces: Pieces, left: number, right: number, end:
 
 /** Across the cloth as it lies on the table: below 0 is the opened end of folded cloth. */
 function sidesOf({ cloth, folding, placements }: Lay): readonly [number, number] {
-  const isOpened = placements.some(({ zone }) => zone === 'opened-end');
-  const across = cloth.fold === 'open' ? cloth.width : (cloth.width + folding.strip) / 2;
-  return [isOpened ? across - cloth.width : 0, across];
+  if (cloth.fold === 'open') return [0, cloth.width];
+  const across = (cloth.width + folding.strip) / 2;
+  if (!placements.some(({ zone }) => zone === 'opened-end')) return [0, across];
+  // Opened out, what was folded in lies beyond each fold.
+  const beyond = (cloth.width - across) / (cloth.fold === 'middle' ? 2 : 1);
+  return [-beyond, cloth.width - beyond];
 }
 
 describeOutside('the lays', () => {
@@ -65,7 +68,7 @@ describeOutside('the lays', () => {
   const lays = fabricNeeds(sizes, { widths: PAIRED_WIDTHS, naps: ['with'] }).flatMap(
     ({ cloth, width, fold, sizes: needs }) =>
       needs.flatMap(({ label, lay }) =>
-        isLay(lay) && lay.cloth.fold !== 'middle'
+        isLay(lay)
           ? [[`${cloth} ${width.value} ${width.unit} ${fold} ${label}`, lay] as const]
           : [],
       ),
@@ -73,6 +76,17 @@ describeOutside('the lays', () => {
 
   it('of every cloth, width and fold have no dot of two pieces, and none off the cloth', () => {
     expect(lays.length).toBeGreaterThan(20);
+    const folds = new Set(
+      lays.map(
+        ([
+          ,
+          {
+            cloth: { fold },
+          },
+        ]) => fold,
+      ),
+    );
+    expect(folds).toEqual(new Set(['folded', 'middle', 'open']));
     for (const [name, lay] of lays) {
       const [left, right] = sidesOf(lay);
       const pieces = lay.placements.map(({ corners }) => corners);
