@@ -14,17 +14,18 @@ const FINE_BELOW = 3;
 
 /**
  * What to do about one finding, or about several of one check and severity: lengths in the unit of
- * `display`, what differs as a range. Without capital and full stop; empty for what held.
+ * `display`, what differs as a range; what a check without a remedy says itself. Without capital and full
+ * stop; empty for what held.
  */
 export function whatToDo(findings: readonly Finding[], display: LengthDisplay): string {
   const [first] = findings;
   if (first === undefined || first.severity === 'ok') return '';
   const remedy = REMEDIES[first.check];
-  if (remedy === undefined) return 'read its finding';
+  if (remedy === undefined) return first.message;
   const { note } = remedy;
   const texts = first.severity === 'note' && note !== undefined ? [note] : remedy.act;
   const filled = texts.map((text) => fill(text, findings, display));
-  return filled.find((text) => text !== undefined) ?? 'read its finding';
+  return filled.find((text) => text !== undefined) ?? first.message;
 }
 
 /** Undefined where a brace cannot be filled by every finding. */

@@ -6,6 +6,7 @@ import type { StyleChoice } from '../../src/draft/style-file';
 import { SHAPED_SKIRT } from '../../src/draft/shaped-skirt/block';
 import type { Export } from '../../src/index';
 import { EXPORTS, exportFiles, gradeChart } from '../../src/index';
+import { whatToDo } from '../../src/verdict/what-to-do';
 import { chartText } from '../skirts';
 
 const CHART = chartText('cm', { waist_girth: [66, 70, 75], hip_girth: [92, 96, 101] });
@@ -73,7 +74,10 @@ describe('what a file of its own adds', () => {
     const request = { chart: CHART, base: '2', style: SHORT };
     const { findings: found, range } = gradeChart(request, [...CHECKS, manyPieces]);
     expect(found.filter(({ check }) => check !== 'many-pieces')).toEqual(result.findings);
-    expect(found.find(({ check }) => check === 'many-pieces')?.measured).toBe(range.plans.length);
+    const [own] = found.filter(({ check }) => check === 'many-pieces');
+    expect(own?.measured).toBe(range.plans.length);
+    // Without a remedy of its own it says itself what is to be known.
+    expect(whatToDo(own === undefined ? [] : [own], result.display)).toBe(own?.message);
   });
 
   it('is an export, a line in the list of exports', async () => {

