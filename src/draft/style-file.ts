@@ -1,15 +1,13 @@
 /** A style file: CSV with the columns parameter, value, note. */
 import { InputError } from '../errors';
 import { labelKey } from '../table/label';
+import { refuseCountingNotes } from '../table/note-cells';
 import type { SaidLine } from '../table/said-line';
 import type { Statements } from '../table/statements';
 import { seemsAllowance } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy } from '../table/statements';
 import { checkTitle } from '../table/title';
-import type { TypedCell } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
-import { unitNamed } from '../table/unit-name';
-import type { LengthUnit } from '../units';
 import { DEFAULT_STYLE } from './default-style';
 import { refuseLoneLines } from './lone-lines';
 import type { Setting } from './setting';
@@ -80,12 +78,15 @@ export function readSettings(text: string, file: string): SettingSheet {
   const titled = statedBy(table, 'title');
   if (titled !== undefined) checkTitle(titled.text, titled.place);
   const unit = agreedUnit(table, table.units.values());
+  refuseCountingNotes(
+    table.rows.map((row) => row('note')),
+    unit,
+  );
   return {
     statements: table,
     title: titled?.text === '' ? undefined : titled?.text,
     settings: table.rows.map((row): TypedSetting => {
       const [parameter, value, note] = [row('parameter'), row('value').text, row('note').text];
-      refuseUnitNote(row('note'), unit);
       return {
         parameter: parameter.text,
         value,
@@ -135,18 +136,6 @@ function wordsOf(text: string): string {
   const parted = STYLES.map(({ name }) => name.split('-'));
   const words = text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ');
   return parted.reduce((line, name) => line.replaceAll(name.join(' '), name.join('')), words);
-}
-
-/** `5` with the note `cm` is 5 cm to a person. Throws InputError `unit-contradicted`. */
-function refuseUnitNote({ text, place }: TypedCell, unit: LengthUnit | undefined): void {
-  const named = unitNamed(text);
-  if (named === undefined || named === unit) return;
-  throw new InputError('unit-contradicted', {
-    what: 'a note names a unit, which does not count there',
-    allowed: 'the unit behind the value, such as 5 cm, or in a line "# unit: cm"',
-    got: text,
-    place,
-  });
 }
 
 const SIDE_ALLOWANCE = 'a row for each seam, such as side_allowance,5/8 in';

@@ -11,6 +11,7 @@ import type { RawPiece, RawPoint } from './raw-point';
 import { pairsBySeam } from './pairs-by-seam';
 import type { Blanks } from '../table/blanks';
 import { isDash, statedBlanks } from '../table/blanks';
+import { refuseCountingNotes } from '../table/note-cells';
 import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import { seemsAllowance, seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
@@ -56,6 +57,10 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
+  refuseCountingNotes(
+    table.rows.map((row) => row('note')),
+    unit,
+  );
   const stated = statedBy(table, 'allowance');
   refuseUnread(table, {
     what: 'an allowance',

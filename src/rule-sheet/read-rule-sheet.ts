@@ -3,6 +3,7 @@ import { InputError } from '../errors';
 import type { PiecePlan } from '../pattern/piece';
 import type { Blanks } from '../table/blanks';
 import { statedBlanks } from '../table/blanks';
+import { refuseCountingNotes } from '../table/note-cells';
 import type { Statements } from '../table/statements';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
@@ -10,6 +11,7 @@ import { talksOfOtherForm } from '../table/sheet-talk';
 import { seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
+import { excerpt } from '../table/tidy-text';
 import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
@@ -69,6 +71,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   for (const { text: label, place } of labels) checkSizeLabel(label, place);
+  refuseMarkedBase(labels);
   const base = agreedBase(table, about.base);
   if (base !== undefined) refuseOtherOrigin(table, base);
   const heads = sizeHeads([...new Set(labels.map((size) => size.text))], known, base, file);
@@ -84,6 +87,10 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
       place: { file },
     });
   }
+  refuseCountingNotes(
+    table.rows.map((row) => row('note')),
+    unit,
+  );
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
   const own = pointCells(rows, cellsOf, ({ piece, point }) =>
     namedPoint(piece, point, about.plans),
@@ -133,6 +140,18 @@ function refuseOtherForm(sheet: Statements, cells: readonly RuleCell[]): void {
     seems: (text) => talksOfOtherForm(text, form),
     allowed: 'dx, dy for moves from the base, and step_dx, step_dy for steps from the neighbor',
     also: ['title'],
+  });
+}
+
+/** Throws InputError `sheet-malformed` for a size that its head calls the base, as in `12 (base)`. */
+function refuseMarkedBase(labels: readonly TypedCell[]): void {
+  const marked = labels.find(({ text }) => /\b(?:base|basis|sample)\b/iu.test(text));
+  if (marked === undefined) return;
+  throw new InputError('sheet-malformed', {
+    what: 'the label of a size says which is the base, where it is not read',
+    allowed: 'the label alone, and a line such as "# base: 12"',
+    got: excerpt(marked.text),
+    place: marked.place,
   });
 }
 

@@ -1,5 +1,6 @@
 /** The columns that rule sheets have, and the names of axes in a column `axis`. */
 import { snakeCase, splitLabel } from '../table/label';
+import { isNegated } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import type { Axis, Form } from './rule-sheet';
 
@@ -43,6 +44,7 @@ export const LAYOUTS =
 export function axisNamed(
   text: string,
 ): { readonly move: MoveColumn; readonly unit?: LengthUnit } | undefined {
+  if (isNegated(text)) return undefined;
   const { text: label, unit } = splitLabel(text);
   const [, move] = Object.entries(AXIS_NAMES).find(([own]) => own === snakeCase(label)) ?? [];
   if (move === undefined) return undefined;

@@ -132,7 +132,7 @@ const FRACTIONS: readonly RegExp[] = [
     'iu',
   ),
   // x16, /16, divide by 16
-  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+)? by \d/iu,
+  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+)? by (?:\d|two|four|eight|ten|sixteen)/iu,
   new RegExp(String.raw`${OF_ALL}[^\d.;]{0,20}\btimes (?:\d|two|four|eight|ten|sixteen)`, 'iu'),
   // 16 to the inch, 16 per inch
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
@@ -140,7 +140,7 @@ const FRACTIONS: readonly RegExp[] = [
 
 /** A figure, or a part of the word for one. */
 const FIGURE_SIGN =
-  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times/iu;
+  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times|divid|multipl/iu;
 
 const ofFractions = oneOf(FIGURE_SIGN, FRACTIONS, OF_OTHER_THINGS);
 
@@ -269,7 +269,7 @@ const SIZE_NAMED =
 
 /** `drawn in a 14`, `sample: 14`, `US 14`; a year has more digits. */
 const SIZE_DRAWN =
-  /(?:\b(?:drawn|drafted) (?:in|for|as|to) (?:an? )?|\b(?:sample|master|size of the base)(?: is|:)? |\bthis is an? |^(?:US|UK|EU) ?)(\d{1,2}W?)$/giu;
+  /(?:\b(?:drawn|drafted) (?:in|for|as|to) (?:an? )?|\b(?:sample|master|bas(?:e|is)|size of the base)(?: is|:)? |\bthis is an? |^(?:US|UK|EU) ?)(\d{1,2}W?)$/giu;
 
 /** `pattern in size 14`: the size stands alone, or for what is drawn; `size 14 needs a longer zip` is about another. */
 const OF_PATTERN =

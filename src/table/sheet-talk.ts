@@ -28,7 +28,7 @@ const WORDS: Readonly<Record<Kind, string>> = {
     'times twice',
   order:
     'against bigger biggest cumulative descending down downward downwards first highest larger largest ' +
-    'last lowest next previous relative smaller smallest up upward upwards',
+    'last lowest next previous rel relative smaller smallest up upward upwards',
   turn: 'exchanged flipped interchanged opposite reversed swapped transposed turned',
   axis:
     'across along axes axis dx dy height heights horizontal horizontally length lengths minus ' +
@@ -123,7 +123,8 @@ function sizeNamed(talk: Talk): string | undefined {
   }
   const leads = first.before.filter((word) => word !== 'size' && word !== 'the');
   const lead = leads.at(-1) ?? '';
-  if (lead === 'to' && !/^(?:relative|equal)$/u.test(leads.at(-2) ?? '')) return undefined;
+  if (lead === 'to')
+    return /^(?:rel|relative|equal)$/u.test(leads.at(-2) ?? '') ? first.label : undefined;
   const isSize = talk.some((word) => KINDS.get(word) === 'sizes' && !/^sizes?$/u.test(word));
   const isEnd = talk.some((word) => /^(?:largest|biggest|smallest|first|last)$/u.test(word));
   const isLed = /^(?:from|at|on|in|off|with|for)$/u.test(lead) && isOfMoves;

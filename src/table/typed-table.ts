@@ -6,7 +6,7 @@ import type { SheetRecord } from './sheet';
 import { readSheet } from './sheet';
 import type { Statements } from './statements';
 import { statementsOf } from './statements';
-import { excerpt, isBlank, tidyText } from './tidy-text';
+import { excerpt, isBlank, tidyText, withPlainHyphens } from './tidy-text';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
@@ -142,9 +142,15 @@ function columnNamed<Column extends string>(
   text: string,
   all: readonly Column[],
 ): Column | undefined {
+  if (isNegated(text)) return undefined;
   const own = snakeCase(text);
   const label = snakeCase(splitLabel(text).text);
   return all.find((column) => column === label || column === own);
+}
+
+/** `-dy` is not `dy`, whose letters it has. */
+export function isNegated(label: string): boolean {
+  return withPlainHyphens(label).startsWith('-');
 }
 
 /** A decimal comma among commas would shift every cell behind it by one. */

@@ -134,6 +134,10 @@ axes swapped
 horizontal is y
 y goes from hem to waist
 minus is up
+rel. to 14
+taille de base 14
+Basis 14
+full girth grade, divide by four
 `;
 const NOTES = `
 third toile, spring fitting
@@ -306,4 +310,42 @@ it('two statements in one line are both read', () => {
   const moves = graded(FRONT, sheet).rules.ruled[0]?.get(4)?.moves;
   // From 12 to 14, in mm with y down.
   expect(moves?.[2]).toEqual({ x: 10, y: 5 });
+});
+
+it.each(['cm', 'all in cm', 'sixteenths', 'half scale', 'in 16ths'])(
+  'the note "%s" beside a number is refused in rules and in patterns',
+  (note) => {
+    const code = note.includes('cm') ? 'unit-contradicted' : 'sheet-malformed';
+    const sheet = `# unit: in\npoint,axis,10,12,14,note\nfront.side_hip,x,-1/4,0,1/4,${note}\n`;
+    const place = { file: 'sheet.csv', row: 3, column: 6 };
+    expectRefusal(() => inferIncrements({ sheet, file: 'sheet.csv' }), code, place);
+    const pattern = `# unit: in\npoint,x,y,note\na.b,0,0,${note}\na.c,9,0,\na.d,9,9,\n`;
+    const own = { file: 'base.csv', row: 3, column: 4 };
+    expectRefusal(() => readPattern(pattern, 'base.csv'), code, own);
+  },
+);
+
+it.each(['1/2 in', 'in', 'in grain', 'as drawn', 'taken in 1/2 in', 'see sheet 2'])(
+  'the note "%s" beside a number is none of that',
+  (note) => {
+    const sheet = `# unit: in\npoint,axis,10,12,14,note\nfront.side_hip,x,-1/4,0,1/4,${note}\n`;
+    expect(inferIncrements({ sheet, style: 'pencil' }).base).toBe('12');
+  },
+);
+
+it('an axis or a column with a minus before it, and a size that is marked as the base, are refused', () => {
+  const place = { file: 'sheet.csv', row: 3 };
+  for (const [head, axis, at] of [
+    ['14', '-dy', { column: 2 }],
+    ['14', '\u2212x', { column: 2 }],
+    ['14 (base)', 'x', { row: 2, column: 5 }],
+    ['Base 14', 'x', { row: 2, column: 5 }],
+  ] as const) {
+    const sheet = `# unit: in\npoint,axis,10,12,${head}\nfront.side_hip,${axis},-1/4,0,1/4\n`;
+    const call = () => inferIncrements({ sheet, file: 'sheet.csv' });
+    expectRefusal(call, 'sheet-malformed', { ...place, ...at });
+  }
+  const pattern = FRONT.replace('x,y,kind', 'x,-y,kind');
+  const column = { file: 'base.csv', row: 3, column: 4 };
+  expectRefusal(() => readPattern(pattern, 'base.csv'), 'column-unknown', column);
 });
