@@ -183,8 +183,9 @@ export const STEPS_ADD_UP = 1000 * SAME_PLACE;
 /** mm. A facing may be this much deeper or shallower than asked: half the width of a pencil line. */
 export const FACING_DEPTH = 0.3;
 
-/** mm. A rule on a handed-in sheet is right this closely: 1/32 in, the finest that imperial rules are
- * written in, and half of the 1/16 in that patterns are kept to by common practice. */
+/** mm. A rule on a handed-in sheet is right this closely: 1/32 in, in which increments in inches are
+ * written (popparazi.blogspot.com, 2016-07), and half of the 1/16 in to which a pattern maker keeps her
+ * patterns (Threads magazine no. 200). */
 export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
 /** Share of a right number by which a tenth of a wrong one may miss it: 1.9 cm typed for 1.875. */
 export const TENFOLD = 0.05;

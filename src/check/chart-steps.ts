@@ -1,6 +1,6 @@
 /**
  * The smoothness of a chart's own steps. Raw chart data jump; steps may grow at a break but should
- * not go up and down (common practice).
+ * not go up and down (common practice, no source).
  */
 import type { SizeChart } from '../chart/size-chart';
 import type { LengthDisplay } from '../units';

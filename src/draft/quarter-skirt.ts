@@ -52,7 +52,7 @@ const PARAMETERS: readonly ParameterDefinition[] = [
     least: '-4 in',
     most: '12 in',
     meaning: 'added to the body hip, over the whole girth',
-    source: 'common practice, 1/2 in a quarter; published drafts give 0 to 2 3/4 in',
+    source: 'common practice, no source: 1/2 in a quarter; published drafts give 0 to 2 3/4 in',
   },
   {
     name: 'waist_to_hip',

@@ -71,7 +71,7 @@ function edgeTraits(part: Part, seam: string): EdgeTraits {
 /**
  * The hip level on side seams, the end of the zip, the top of a vent, the legs of darts and tucks,
  * centers, and on a facing every place that meets a dart. Single on the front, double on the back
- * (common practice: apparel wikis and home patterns).
+ * (common practice, no source).
  */
 function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): readonly NotchRule[] {
   const single = panelOf(name) === 'back' ? 2 : 1;

@@ -24,8 +24,8 @@ export function stackPointNamed(plans: readonly PiecePlan[], name: string): stri
     code: 'point-unknown',
     what:
       panels.length > 0
-        ? 'the panels do not all have this stack point'
-        : 'no piece has this stack point',
+        ? 'the sizes cannot be stacked on a point that not all panels have'
+        : 'no piece has this point to stack its sizes on',
   });
 }
 

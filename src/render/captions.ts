@@ -50,7 +50,7 @@ export function sheetFacts({
   return [
     ['Base size', baseSize],
     [
-      'Stack point',
+      'Stacked on',
       stackPoint === '' ? 'zero of each piece' : `${stackPoint.replace(/_/g, ' ')}, ringed`,
     ],
     ['Unit', UNIT_WORDS[display.unit]],

@@ -182,7 +182,7 @@ describe('calls', () => {
     ],
     [
       ['--stack', 'nape'],
-      ['--stack', 'stack point', 'such as center_waist', 'Got: nape'],
+      ['--stack', 'stacked on a point', 'such as center_waist', 'Got: nape'],
     ],
     [
       ['--style', 'tulip'],
@@ -211,7 +211,7 @@ describe('calls', () => {
     ],
     [
       ['--stack', 'side_hmi'],
-      ['--stack', 'stack point', 'Did you mean side_hip or side_hem?', 'Got: side_hmi'],
+      ['--stack', 'stacked on a point', 'Did you mean side_hip or side_hem?', 'Got: side_hmi'],
     ],
     [
       ['--against', 'home-mises-1968'],

@@ -4,8 +4,9 @@ import type { MarketValue } from '../market-value';
 import { NO_LENGTH, both } from '../market-value';
 
 const COMMON_PRACTICE = 'common practice, no source';
-const RUSSIAN_SHARES =
-  'a published straight skirt draft of the Russian school: side 1/2, back 0.3, front 0.2';
+const RUSSIAN_DRAFT = 'a published straight skirt draft of the Russian school';
+const RUSSIAN_SHARES = `${RUSSIAN_DRAFT}: side 1/2, back 0.3, front 0.2`;
+const METRIC_BLOCK = 'a published metric skirt block, read in 2018';
 
 /**
  * A parameter that is a length: its value, least and most as somebody would type them, with their
@@ -82,7 +83,7 @@ const LEVELS: readonly ParameterDefinition[] = [
     'side_rise',
     [both('1.25 cm', '1/2 in'), '0 cm', '4 cm'],
     'rise of the waist at the side above the waist line',
-    `${COMMON_PRACTICE}: 1.25 cm`,
+    `${METRIC_BLOCK}: 1.25 cm`,
   ),
   lengthParameter(
     'center_front_drop',
@@ -170,7 +171,7 @@ function dartParameters(
       `length of ${which} of the ${panel} along its axis; not graded unless you say so`,
       source,
     );
-  const thirds = `${COMMON_PRACTICE}: thirds of the waist edge`;
+  const thirds = `${METRIC_BLOCK}: thirds of the waist edge`;
   return [
     {
       ...numberParameter(
@@ -188,7 +189,7 @@ function dartParameters(
       `a single ${panel} dart wider than this in the base size is split in two`,
       `${COMMON_PRACTICE}: 3 to 3.5 cm back, 2 to 2.5 cm front; published single darts reach 3.9`,
     ),
-    position('dart', '0.5', `${COMMON_PRACTICE}: the middle of the waist edge`, 'a single dart'),
+    position('dart', '0.5', `${RUSSIAN_DRAFT}: the middle of the waist edge`, 'a single dart'),
     position('inner_dart', '1/3', thirds, 'the inner of two darts'),
     position('outer_dart', '2/3', thirds, 'the outer of two darts'),
     long('dart', lengths[0], 'a single dart'),
@@ -202,13 +203,13 @@ const DARTS: readonly ParameterDefinition[] = [
     'front',
     both('3.5 cm', '1 3/8 in'),
     [both('9 cm', '3 1/2 in'), both('9 cm', '3 1/2 in'), both('8 cm', '3 1/4 in')],
-    `${COMMON_PRACTICE}: 8 to 10 cm`,
+    `between ${RUSSIAN_DRAFT}, 8 cm, and a college handout, 10 cm`,
   ),
   ...dartParameters(
     'back',
     both('4 cm', '1 5/8 in'),
     [both('13 cm', '5 in'), both('14 cm', '5 1/2 in'), both('12.5 cm', '5 in')],
-    `${COMMON_PRACTICE}: 13 cm; 14 and 12.5 cm for two darts from memory`,
+    `${RUSSIAN_DRAFT}: 13 cm; 14 and 12.5 cm for two darts from memory`,
   ),
   numberParameter(
     'half_rule',
