@@ -12,6 +12,7 @@ import { printTables } from '../../src/files/print-tables';
 import { measureOf } from '../../src/grade/graded-pattern';
 import type { GradeResult } from '../../src/index';
 import { bookletPages } from '../../src/print/booklet/booklet-pages';
+import { stepPicture } from '../../src/print/booklet/step-picture';
 import { readPaper, sheetNamed } from '../../src/print/paper';
 import { printedDrawing } from '../../src/print/printed-drawing';
 import { readPrintOptions } from '../../src/print/print-options';
@@ -151,6 +152,19 @@ describe('the booklet', () => {
     const [cover] = pages;
     expect(textOf(cover ? [cover.scene] : [])).toContain(`Print page ${first} first, at 100 %`);
     expect(textOf(pages.slice(first - 1, first).map(({ scene }) => scene))).toContain('1. Print');
+  });
+
+  it('shows no more than four pieces side by side, each with its number', () => {
+    const { steps, pictured } = bookletOf(demo({ set: { waist_finish: '2' } }), [], []);
+    for (const step of steps) {
+      const names = words(stepPicture(step, pictured)?.shapes ?? []).filter((line) =>
+        /^\d/u.test(line.words),
+      );
+      const shown = new Set([...step.sews.map(({ piece }) => piece), ...(step.beside ?? [])]);
+      expect(names).toHaveLength(shown.size);
+      for (const { at } of names)
+        expect(names.filter((other) => other.at.y === at.y).length).toBeLessThanOrEqual(4);
+    }
   });
 
   it('lists every piece once, with the number that it is printed with', () => {

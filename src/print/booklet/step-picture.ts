@@ -19,6 +19,9 @@ const OUTLINE: Stroke = { color: SOFT_INK, width: 0.2 };
 const SEWN: Stroke = { color: INK, width: 0.7 };
 const WIDTH = 52;
 const HEIGHT = 27;
+/** Pieces side by side at most, and the height of a row where they take several. */
+const MOST_BESIDE = 4;
+const LOW_HEIGHT = 19;
 const BAND_HEIGHT = 5;
 const BETWEEN = 3;
 const NAME = 2.2;
@@ -48,11 +51,13 @@ export function stepPicture(step: SewingStep, garment: PicturedGarment): Sketch 
     return right - left > LONG * (bottom - top);
   };
   const upright = shown.filter((piece) => !isLong(piece));
-  const rows = [...(upright.length > 0 ? [upright] : []), ...shown.filter(isLong).map((p) => [p])];
+  const besides = evenly(upright, Math.ceil(upright.length / MOST_BESIDE));
+  const rows = [...besides, ...shown.filter(isLong).map((p) => [p])];
+  const height = besides.length > 1 ? LOW_HEIGHT : HEIGHT;
   let y = 0;
   const sketches = rows.map((row) => {
     const placed = moved(
-      rowOf(row, step.sews, garment, row === upright ? HEIGHT : BAND_HEIGHT),
+      rowOf(row, step.sews, garment, besides.includes(row) ? height : BAND_HEIGHT),
       point(0, y),
     );
     y += heightOf(placed) + BETWEEN;
@@ -67,6 +72,12 @@ export function stepPicture(step: SewingStep, garment: PicturedGarment): Sketch 
     ...(named?.shapes ?? []),
     ...(section === undefined ? [] : moved(section, point(0, below)).shapes),
   ]);
+}
+
+/** The pieces in so many rows, as many in each but for the last. */
+function evenly(pieces: readonly Piece[], rows: number): readonly (readonly Piece[])[] {
+  const count = Math.ceil(pieces.length / rows);
+  return Array.from({ length: rows }, (_, i) => pieces.slice(i * count, (i + 1) * count));
 }
 
 /** `Strong lines: waist, side.`; empty where the step sews nothing. */
