@@ -10,7 +10,7 @@ import type { Draft, Drafter } from '../draft/compile-block';
 import { compileBlock } from '../draft/compile-block';
 import { STRIDE_OPENING, USUAL_OPENING } from '../draft/decide-layout';
 import { resolveParameters } from '../draft/parameters';
-import { parserWithMemory } from '../formula/parse';
+import { parserWithMemory } from '../formula/own-formula';
 import type { SizedPattern } from '../grade/graded-pattern';
 import { stackOn } from '../grade/stack';
 import { chosenStyle } from '../jobs/draft-range';

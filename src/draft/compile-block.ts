@@ -2,8 +2,8 @@
 import { InputError } from '../errors';
 import type { Evaluate } from '../formula/compile';
 import { compileFormula } from '../formula/compile';
-import type { FormulaParser } from '../formula/parse';
-import { parseFormula } from '../formula/parse';
+import type { FormulaParser } from '../formula/own-formula';
+import { ownFormula } from '../formula/own-formula';
 import type { Point } from '../geometry/point';
 import type { Piece, PiecePlan } from '../pattern/piece';
 import { piecePlan } from '../pattern/piece';
@@ -78,7 +78,7 @@ export function compileBlock(
   layout: BlockLayout,
   parameters: readonly ResolvedParameter[],
   chartRows: readonly string[],
-  parse: FormulaParser = parseFormula,
+  parse: FormulaParser = ownFormula,
 ): Drafter {
   const definitions = orderDefinitions(block, layout, parameters, chartRows, parse);
   const { order, measurements } = definitions;

@@ -1,7 +1,7 @@
 /** Decides, once for a whole range, which points its pieces have. */
 import type { WalkedSize } from '../stride/walking-room';
 import { strideOpening } from '../stride/walking-room';
-import type { FormulaParser } from '../formula/parse';
+import type { FormulaParser } from '../formula/own-formula';
 import type { Block, BlockLayout, ValueDefinition } from './block';
 import type { Draft } from './compile-block';
 import { compileBlock } from './compile-block';

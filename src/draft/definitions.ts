@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import { checkDimension } from '../formula/dimension';
 import type { Formula } from '../formula/formula';
-import type { FormulaParser } from '../formula/parse';
+import type { FormulaParser } from '../formula/own-formula';
 import type { Block, BlockLayout, FormulaQuantity } from './block';
 import type { ResolvedParameter } from './parameters';
 import { wantedNames } from '../table/near-names';

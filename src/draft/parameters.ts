@@ -2,6 +2,8 @@
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { Formula } from '../formula/formula';
+import type { FormulaParser } from '../formula/own-formula';
+import { ownFormula } from '../formula/own-formula';
 import { parseFormula } from '../formula/parse';
 import type { LengthUnit } from '../units';
 import { parseLength } from '../table/number-cell';
@@ -53,7 +55,7 @@ export function resolveParameters(
         text,
         source: setting.note,
         place,
-        formula: valueFormula(definition, text, setting.unit ?? unit, place),
+        formula: valueFormula(definition, text, setting.unit ?? unit, place, parseFormula),
       };
     }
     if (definition.fromChart && chartRows.has(definition.name))
@@ -74,7 +76,7 @@ export function resolveParameters(
       text,
       source,
       place,
-      formula: valueFormula(definition, text, unit, place),
+      formula: valueFormula(definition, text, unit, place, ownFormula),
     };
   });
 }
@@ -85,6 +87,7 @@ function valueFormula(
   text: string,
   unit: LengthUnit,
   place: Place,
+  parse: FormulaParser,
 ): Formula {
   if (text.trim() === '')
     throw new InputError('formula-malformed', {
@@ -94,7 +97,5 @@ function valueFormula(
       place,
     });
   const length = definition.quantity === 'length' ? parseLength(text, unit) : undefined;
-  return length === undefined
-    ? parseFormula(text, place)
-    : { ...parseFormula(`${length} mm`, place), text };
+  return length === undefined ? parse(text, place) : { ...ownFormula(`${length} mm`, place), text };
 }

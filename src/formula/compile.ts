@@ -1,7 +1,7 @@
 /** Formula to closure: a tree walked once, because evaluating the tree is far slower. */
-import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import type { Formula } from './formula';
 import { UNIT_LENGTHS } from './formula';
+import type { FormulaTree, Operator } from './tree';
 
 /** Reads its names from numbered slots and gives one number. */
 export type Evaluate = (slots: Float64Array) => number;
@@ -13,37 +13,33 @@ export function compileFormula(formula: Formula, slotOf: (name: string) => numbe
   return compiled(formula.tree, slotOf);
 }
 
-function compiled(node: MathNode, slotOf: (name: string) => number): Evaluate {
-  switch (node.type) {
-    case 'ConstantNode': {
-      const { value } = node as ConstantNode<number>;
+function compiled(tree: FormulaTree, slotOf: (name: string) => number): Evaluate {
+  switch (tree.kind) {
+    case 'number': {
+      const { value } = tree;
       return () => value;
     }
-    case 'SymbolNode': {
-      const { name } = node as SymbolNode;
-      const unit = UNIT_LENGTHS.get(name);
+    case 'name': {
+      const unit = UNIT_LENGTHS.get(tree.name);
       if (unit !== undefined) return () => unit;
-      const slot = slotOf(name);
+      const slot = slotOf(tree.name);
       return (slots) => slots[slot] as number;
     }
-    case 'OperatorNode': {
-      const { op, args } = node as OperatorNode;
-      const [left, right] = args.map((part) => compiled(part, slotOf));
-      return left === undefined ? () => NaN : operation(op, left, right);
+    case 'operation': {
+      const [left, right] = tree.parts.map((part) => compiled(part, slotOf));
+      return left === undefined ? () => NaN : operation(tree.operator, left, right);
     }
-    default: {
-      const call = node as FunctionNode;
+    case 'call':
       return application(
-        call.fn.name,
-        call.args.map((part) => compiled(part, slotOf)),
+        tree.name,
+        tree.parts.map((part) => compiled(part, slotOf)),
       );
-    }
   }
 }
 
-function operation(op: string, left: Evaluate, right: Evaluate | undefined): Evaluate {
-  if (right === undefined) return op === '-' ? (s) => -left(s) : left;
-  switch (op) {
+function operation(operator: Operator, left: Evaluate, right: Evaluate | undefined): Evaluate {
+  if (right === undefined) return operator === '-' ? (s) => -left(s) : left;
+  switch (operator) {
     case '+':
       return (s) => left(s) + right(s);
     case '-':
@@ -52,7 +48,7 @@ function operation(op: string, left: Evaluate, right: Evaluate | undefined): Eva
       return (s) => left(s) * right(s);
     case '/':
       return (s) => left(s) / right(s);
-    default:
+    case '^':
       return (s) => left(s) ** right(s);
   }
 }

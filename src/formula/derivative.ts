@@ -1,89 +1,78 @@
-/** The exact derivative of one formula by one of its names, by mathjs. */
-import type { FunctionNode, MathNode, SymbolNode } from 'mathjs';
-import {
-  ConstantNodeDependencies,
-  FunctionNodeDependencies,
-  OperatorNodeDependencies,
-  ParenthesisNodeDependencies,
-  SymbolNodeDependencies,
-  create,
-  createDerivative,
-  equalDependencies,
-  factory,
-  isZeroDependencies,
-  numericDependencies,
-} from 'mathjs/number';
+/** The exact derivative of one formula by one of its names, where its names have values. */
 import type { Formula } from './formula';
+import type { FormulaTree, Operator } from './tree';
+import { uses } from './tree';
 import { valueAt } from './value-at';
 
-type Derivatives = ReturnType<typeof create>;
-
 /**
- * What mathjs needs to derive a tree. Its parser and its simplifier are asked for but not used: the
- * derivatives are evaluated and not read, and to simplify one takes 5 to 60 ms, a hundred times as
- * long as to derive it.
- */
-function derivatives(): Derivatives {
-  const asItIs = (tree: MathNode): MathNode => tree;
-  return create({
-    ...ConstantNodeDependencies,
-    ...FunctionNodeDependencies,
-    ...OperatorNodeDependencies,
-    ...ParenthesisNodeDependencies,
-    ...SymbolNodeDependencies,
-    ...equalDependencies,
-    ...isZeroDependencies,
-    ...numericDependencies,
-    createParse: factory('parse', [], () => asItIs),
-    createSimplify: factory('simplify', [], () => asItIs),
-    createDerivative,
-  });
-}
-
-/** Made at the first derivative, since most styles need none and it takes a few milliseconds. */
-let made: Derivatives | undefined;
-
-/**
- * The tree of the derivative of `formula` by `name`, not simplified but in the same few operators
- * and functions. Undefined where mathjs has no rule for it: where the name is in a `min` or `max`.
- */
-export function derivative(formula: Formula, name: string): MathNode | undefined {
-  if (inChoice(formula.tree, name)) return undefined;
-  const math = (made ??= derivatives());
-  const tree = math.derivative(formula.tree, new math.SymbolNode(name), { simplify: false });
-  return tree.transform((node) =>
-    isCall(node, 'sec')
-      ? new math.OperatorNode('/', 'divide', [
-          new math.ConstantNode(1),
-          new math.FunctionNode('cos', node.args),
-        ])
-      : node,
-  );
-}
-
-/**
- * The derivative's value where the names of the formula have these values; not finite at a kink
- * such as that of `abs`, and undefined where there is no rule for it.
+ * The derivative of `formula` by `name` where its names have these values; not finite at a kink such as
+ * that of `abs`, and undefined where there is no rule for it: where the name is in a `min` or `max`.
  */
 export function derivativeAt(
   formula: Formula,
   name: string,
   valueOf: (name: string) => number,
 ): number | undefined {
-  const tree = derivative(formula, name);
-  return tree === undefined ? undefined : valueAt(formula, tree, valueOf);
+  const value = (tree: FormulaTree): number => valueAt(formula, tree, valueOf);
+  const slope = (tree: FormulaTree): number => {
+    if (!uses(tree, name)) return 0;
+    if (tree.kind === 'operation') return slopeOfOperation(tree.operator, tree.parts, value, slope);
+    const [inner] = tree.kind === 'call' ? tree.parts : [];
+    if (tree.kind !== 'call' || inner === undefined) return 1;
+    return slope(inner) * slopeOfFunction(tree.name, value(inner));
+  };
+  return isChosen(formula.tree, name) ? undefined : slope(formula.tree);
 }
 
-function inChoice(tree: MathNode, name: string): boolean {
-  return tree
-    .filter((node) => isCall(node, 'min') || isCall(node, 'max'))
-    .some((node) => node.filter((part) => isName(part, name)).length > 0);
+type OfTree = (tree: FormulaTree) => number;
+
+/** By the rules of sums, products, quotients and powers. */
+function slopeOfOperation(
+  operator: Operator,
+  [left, right]: readonly FormulaTree[],
+  value: OfTree,
+  slope: OfTree,
+): number {
+  if (left === undefined) return NaN;
+  if (right === undefined) return operator === '-' ? -slope(left) : slope(left);
+  switch (operator) {
+    case '+':
+      return slope(left) + slope(right);
+    case '-':
+      return slope(left) - slope(right);
+    case '*':
+      return slope(left) * value(right) + value(left) * slope(right);
+    case '/':
+      return (slope(left) * value(right) - value(left) * slope(right)) / value(right) ** 2;
+    case '^': {
+      const power = value(right);
+      return power === 0 ? 0 : power * slope(left) * value(left) ** (power - 1);
+    }
+  }
 }
 
-function isName(node: MathNode, name: string): boolean {
-  return node.type === 'SymbolNode' && (node as SymbolNode).name === name;
+/** The derivative of a function of one number. */
+function slopeOfFunction(name: string, at: number): number {
+  switch (name) {
+    case 'abs':
+      return Math.abs(at) / at;
+    case 'sqrt':
+      return 1 / (2 * Math.sqrt(at));
+    case 'sin':
+      return Math.cos(at);
+    case 'cos':
+      return -Math.sin(at);
+    case 'tan':
+      return (1 / Math.cos(at)) ** 2;
+    case 'atan':
+      return 1 / (at ** 2 + 1);
+    default:
+      return NaN;
+  }
 }
 
-function isCall(node: MathNode, name: string): node is FunctionNode {
-  return node.type === 'FunctionNode' && (node as FunctionNode).fn.name === name;
+function isChosen(tree: FormulaTree, name: string): boolean {
+  if (tree.kind === 'number' || tree.kind === 'name') return false;
+  const isChoice = tree.kind === 'call' && (tree.name === 'min' || tree.name === 'max');
+  return (isChoice && uses(tree, name)) || tree.parts.some((part) => isChosen(part, name));
 }

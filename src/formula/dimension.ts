@@ -1,8 +1,9 @@
 /** Dimension check: a formula may not add a plain number to a length. */
-import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import { InputError } from '../errors';
 import type { Formula } from './formula';
 import { UNIT_LENGTHS } from './formula';
+import type { FormulaTree } from './tree';
+import { treeText } from './tree';
 
 /** A power of length (1 a length, 0 a plain number), or `any` for the number zero. */
 type Dimension = number | 'any';
@@ -26,39 +27,37 @@ export function checkDimension(
     });
   };
 
-  const same = (node: MathNode, parts: readonly Dimension[]): Dimension => {
+  const same = (tree: FormulaTree, parts: readonly Dimension[]): Dimension => {
     const known = parts.filter((part) => part !== 'any');
     if (known.some((part) => part !== known[0]))
-      refuse(`"${node.toString()}" mixes a length with a plain number`);
+      refuse(`"${treeText(tree)}" mixes a length with a plain number`);
     return known[0] ?? 'any';
   };
 
-  const dimension = (node: MathNode): Dimension => {
-    switch (node.type) {
-      case 'ConstantNode':
-        return (node as ConstantNode<number>).value === 0 ? 'any' : 0;
-      case 'SymbolNode': {
-        const { name } = node as SymbolNode;
-        return UNIT_LENGTHS.has(name) ? 1 : dimensionOf(name);
-      }
-      case 'OperatorNode': {
-        const { op, args } = node as OperatorNode;
-        const parts = args.map(dimension);
+  const dimension = (tree: FormulaTree): Dimension => {
+    switch (tree.kind) {
+      case 'number':
+        return tree.value === 0 ? 'any' : 0;
+      case 'name':
+        return UNIT_LENGTHS.has(tree.name) ? 1 : dimensionOf(tree.name);
+      case 'operation': {
+        const { operator } = tree;
+        const parts = tree.parts.map(dimension);
         const [left = 'any', right = 'any'] = parts;
-        if (op === '+' || op === '-') return same(node, parts);
+        if (operator === '+' || operator === '-') return same(tree, parts);
         if (left === 'any') return 'any';
-        if (op === '*') return right === 'any' ? 'any' : left + right;
-        if (op === '/') return right === 'any' ? left : left - right;
-        return left * (args[1] as ConstantNode<number>).value;
+        if (operator === '*') return right === 'any' ? 'any' : left + right;
+        if (operator === '/') return right === 'any' ? left : left - right;
+        const [, exponent] = tree.parts;
+        return left * (exponent?.kind === 'number' ? exponent.value : NaN);
       }
-      default: {
-        const call = node as FunctionNode;
-        const parts = call.args.map(dimension);
-        const name = call.fn.name;
-        if (name === 'abs' || name === 'min' || name === 'max') return same(node, parts);
+      case 'call': {
+        const { name } = tree;
+        const parts = tree.parts.map(dimension);
+        if (name === 'abs' || name === 'min' || name === 'max') return same(tree, parts);
         const [part = 'any'] = parts;
         if (name === 'sqrt') return part === 'any' ? 'any' : part / 2;
-        if (part !== 'any' && part !== 0) refuse(`"${node.toString()}" takes a plain number`);
+        if (part !== 'any' && part !== 0) refuse(`"${treeText(tree)}" takes a plain number`);
         return 0;
       }
     }

@@ -1,7 +1,7 @@
-/** A formula as data: the text a person wrote and the tree that mathjs made of it. */
-import type { MathNode } from 'mathjs';
+/** A formula as data: the text as it is written, and what it computes. */
 import type { Place } from '../errors';
 import { toMillimeters } from '../units';
+import type { FormulaTree } from './tree';
 
 /**
  * A formula that was read and checked: nothing is in it that cannot be computed, but its names may
@@ -12,8 +12,8 @@ export interface Formula {
   readonly text: string;
   /** Where it was written, for messages. */
   readonly place: Place;
-  /** Checked tree: numbers, names, + - * / ^, unary minus and the allowed functions only. */
-  readonly tree: MathNode;
+  /** Its calls are of the allowed functions only. */
+  readonly tree: FormulaTree;
   /** Names used, in order of first use: measurements, parameters and coordinates (`side_hip.x`). */
   readonly names: readonly string[];
 }

@@ -2,11 +2,11 @@
  * The exact derivative of a linear formula, read off its tree: most formulas of a block are linear,
  * and a fraction such as 1/4 is worth keeping.
  */
-import type { ConstantNode, FunctionNode, MathNode, OperatorNode, SymbolNode } from 'mathjs';
 import type { Formula } from './formula';
 import { UNIT_LENGTHS } from './formula';
 import type { Fraction } from './fraction';
 import { ONE, ZERO, fraction, fractionOf, over, plus, power, times, quotient } from './fraction';
+import type { FormulaTree, Operator } from './tree';
 import { valueAt } from './value-at';
 
 /** A constant plus a coefficient for each name; no coefficient is zero. */
@@ -27,30 +27,29 @@ export function linearForm(
   formula: Formula,
   constantOf: (name: string) => Fraction | undefined,
 ): LinearForm | undefined {
-  const form = (node: MathNode): Form => {
-    switch (node.type) {
-      case 'ConstantNode':
-        return constantForm(fractionOf((node as ConstantNode<number>).value));
-      case 'SymbolNode': {
-        const { name } = node as SymbolNode;
+  const form = (tree: FormulaTree): Form => {
+    switch (tree.kind) {
+      case 'number':
+        return constantForm(fractionOf(tree.value));
+      case 'name': {
+        const { name } = tree;
         const unit = UNIT_LENGTHS.get(name);
         const constant = unit === undefined ? constantOf(name) : fractionOf(unit);
         return constant === undefined
           ? { constant: ZERO, terms: new Map([[name, ONE]]) }
           : constantForm(constant);
       }
-      case 'OperatorNode': {
-        const { op, args } = node as OperatorNode;
-        const [left = CURVED, right] = args.map(form);
-        return operation(op, left, right);
+      case 'operation': {
+        const [left = CURVED, right] = tree.parts.map(form);
+        return operation(tree.operator, left, right);
       }
-      default: {
-        const { args } = node as FunctionNode;
-        const constants = args
+      case 'call': {
+        const { parts } = tree;
+        const constants = parts
           .map(form)
           .flatMap((part) => (part !== CURVED && isConstant(part) ? [part.constant] : []));
-        if (constants.length < args.length) return CURVED;
-        const value = valueAt(formula, node, (name) => quotient(constantOf(name) ?? ZERO));
+        if (constants.length < parts.length) return CURVED;
+        const value = valueAt(formula, tree, (name) => quotient(constantOf(name) ?? ZERO));
         // What min and max choose stays exact.
         const chosen = constants.find((constant) => quotient(constant) === value);
         return constantForm(chosen ?? fraction(value));
@@ -92,16 +91,16 @@ function sum(left: LinearForm, right: LinearForm): LinearForm {
   return { constant: plus(left.constant, right.constant), terms };
 }
 
-function operation(op: string, left: Form, right: Form | undefined): Form {
+function operation(operator: Operator, left: Form, right: Form | undefined): Form {
   if (right === undefined) {
     if (left === CURVED) return CURVED;
-    return op === '-' ? scaled(left, fraction(-1)) : left;
+    return operator === '-' ? scaled(left, fraction(-1)) : left;
   }
   // Nothing times anything is nothing, however curved.
-  if ((op === '*' && (isZero(left) || isZero(right))) || (op === '/' && isZero(left)))
+  if ((operator === '*' && (isZero(left) || isZero(right))) || (operator === '/' && isZero(left)))
     return constantForm(ZERO);
   if (left === CURVED || right === CURVED) return CURVED;
-  switch (op) {
+  switch (operator) {
     case '+':
       return sum(left, right);
     case '-':
@@ -111,7 +110,7 @@ function operation(op: string, left: Form, right: Form | undefined): Form {
       return isConstant(right) ? scaled(left, right.constant) : CURVED;
     case '/':
       return isConstant(right) ? scaled(left, over(ONE, right.constant)) : CURVED;
-    default: {
+    case '^': {
       // The exponent is a whole number.
       if (isConstant(left)) return constantForm(power(left.constant, quotient(right.constant)));
       if (right.constant.top === 0) return constantForm(ONE);

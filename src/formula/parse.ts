@@ -8,15 +8,17 @@ import type {
   ParenthesisNode,
   SymbolNode,
 } from 'mathjs';
-import { SymbolNodeDependencies, create, parseDependencies } from 'mathjs/number';
+import { create, parseDependencies } from 'mathjs/number';
 import type { Place } from '../errors';
 import { InputError, cut } from '../errors';
 import type { Formula } from './formula';
 import { FUNCTIONS, UNIT_LENGTHS } from './formula';
+import type { FormulaTree, Operator } from './tree';
 
-const math = create({ ...parseDependencies, ...SymbolNodeDependencies });
+/** Made at the first formula that somebody typed, since it takes a few milliseconds. */
+let made: ReturnType<typeof create> | undefined;
 
-const OPERATORS = new Set(['+', '-', '*', '/', '^']);
+const OPERATORS: ReadonlySet<string> = new Set<Operator>(['+', '-', '*', '/', '^']);
 
 /**
  * Parses and checks one formula, such as `waist_girth/4 + waist_ease/4` or `waist_to_knee - 2 in`.
@@ -31,7 +33,8 @@ export function parseFormula(text: string, place: Place): Formula {
   refuseDoubtfulMinus(text, place);
   let raw: MathNode;
   try {
-    raw = math.parse(withUnitNames(text));
+    made ??= create({ ...parseDependencies });
+    raw = made.parse(withUnitNames(text));
   } catch (error) {
     throw new InputError('formula-malformed', {
       what: `the formula cannot be read (${error instanceof Error ? error.message : String(error)})`,
@@ -43,22 +46,6 @@ export function parseFormula(text: string, place: Place): Formula {
   const names = new Set<string>();
   const tree = checked(raw, { text, place, names });
   return { text, place, tree, names: [...names] };
-}
-
-/** Parses a formula as `parseFormula` does. */
-export type FormulaParser = (text: string, place: Place) => Formula;
-
-/**
- * A parser that reads each text once: a range compiles its block several times over, and blocks say
- * the same at many points.
- */
-export function parserWithMemory(): FormulaParser {
-  const known = new Map<string, Formula>();
-  return (text, place) => {
-    const formula = known.get(text) ?? parseFormula(text, place);
-    known.set(text, formula);
-    return { ...formula, place };
-  };
 }
 
 /** Characters of a formula; nobody could follow a longer one. The engine's own figure. */
@@ -143,8 +130,8 @@ function refuse(context: Context, what: string, allowed: string): never {
   });
 }
 
-/** Copies the tree without parentheses and with coordinates as single names; refuses the rest. */
-function checked(node: MathNode, context: Context): MathNode {
+/** The tree without parentheses and with coordinates as single names; refuses the rest. */
+function checked(node: MathNode, context: Context): FormulaTree {
   switch (node.type) {
     case 'ParenthesisNode':
       return checked((node as ParenthesisNode).content, context);
@@ -158,18 +145,18 @@ function checked(node: MathNode, context: Context): MathNode {
         refuse(context, got, 'numbers');
       }
       if (!Number.isFinite(value)) refuse(context, `the number ${String(value)}`, 'finite numbers');
-      return node;
+      return { kind: 'number', value };
     }
     case 'SymbolNode': {
       const { name } = node as SymbolNode;
       if (!UNIT_LENGTHS.has(name)) context.names.add(name);
-      return node;
+      return { kind: 'name', name };
     }
     case 'AccessorNode': {
       const name = coordinateName(node as AccessorNode);
       if (name === undefined) refuse(context, `${node.toString()}`, 'point.x and point.y');
       context.names.add(name);
-      return new math.SymbolNode(name);
+      return { kind: 'name', name };
     }
     case 'OperatorNode':
       return checkedOperator(node as OperatorNode, context);
@@ -201,7 +188,7 @@ function coordinateName(node: AccessorNode): string | undefined {
   return /^([A-Za-z_]\w*\.[xy]|base\.[A-Za-z_]\w*)$/.test(text) ? text : undefined;
 }
 
-function checkedOperator(node: OperatorNode, context: Context): MathNode {
+function checkedOperator(node: OperatorNode, context: Context): FormulaTree {
   if ('isPercentage' in node && node.isPercentage === true)
     refuse(context, 'a percent sign', 'a plain factor such as 0.5');
   if (node.implicit && !isMeasuredNumber(node))
@@ -210,11 +197,16 @@ function checkedOperator(node: OperatorNode, context: Context): MathNode {
       `the product without a sign in "${node.toString()}"`,
       '* between factors, and a unit only behind a number',
     );
-  if (!OPERATORS.has(node.op)) refuse(context, `the operator ${String(node.op)}`, '+ - * / ^');
+  const operator: string = node.op;
+  if (!isOperator(operator)) refuse(context, `the operator ${operator}`, '+ - * / ^');
   const parts = node.args.map((part) => checked(part, context));
-  if (node.op === '^' && !isWholeNumber(parts[1]))
+  if (operator === '^' && !isWholeNumber(parts[1]))
     refuse(context, `the power in "${node.toString()}"`, 'a whole number as exponent');
-  return node.map((_part, path) => parts[Number(/\d+/.exec(path)?.[0])] as MathNode);
+  return { kind: 'operation', operator, parts };
+}
+
+function isOperator(text: string): text is Operator {
+  return OPERATORS.has(text);
 }
 
 /** A number, or a fraction or sum of numbers, directly followed by a unit: `2 in`, `1/2 cm`. */
@@ -224,11 +216,11 @@ function isMeasuredNumber(node: OperatorNode): boolean {
   return amount?.filter((part) => part.type === 'SymbolNode').length === 0;
 }
 
-function isWholeNumber(node: MathNode | undefined): boolean {
-  return node?.type === 'ConstantNode' && Number.isInteger((node as ConstantNode<number>).value);
+function isWholeNumber(tree: FormulaTree | undefined): boolean {
+  return tree?.kind === 'number' && Number.isInteger(tree.value);
 }
 
-function checkedCall(node: FunctionNode, context: Context): MathNode {
+function checkedCall(node: FunctionNode, context: Context): FormulaTree {
   const allowed = [...FUNCTIONS.keys()].join(', ');
   // A call of anything but a plain name has no name that could be looked up.
   const name = typeof node.fn === 'string' ? node.fn : node.fn.name;
@@ -240,8 +232,5 @@ function checkedCall(node: FunctionNode, context: Context): MathNode {
       `${name} with ${node.args.length} arguments`,
       arity.least === arity.most ? `${arity.least}` : `${arity.least} to ${arity.most}`,
     );
-  const parts = node.args.map((part) => checked(part, context));
-  return node.map((part, path) =>
-    path === 'fn' ? part : (parts[Number(/\d+/.exec(path)?.[0])] as MathNode),
-  );
+  return { kind: 'call', name, parts: node.args.map((part) => checked(part, context)) };
 }

@@ -1,12 +1,12 @@
 /** One value of a formula, without slots: for formulas that are read once. */
-import type { MathNode } from 'mathjs';
 import { compileFormula } from './compile';
 import type { Formula } from './formula';
+import type { FormulaTree } from './tree';
 
-/** The value of `tree`, a part or a derivative of the formula, where its names have these values. */
+/** The value of `tree`, a part of the formula, where its names have these values. */
 export function valueAt(
   formula: Formula,
-  tree: MathNode,
+  tree: FormulaTree,
   valueOf: (name: string) => number,
 ): number {
   const values: number[] = [];

@@ -13,7 +13,7 @@ import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import { findAskedStyle } from '../draft/styles';
-import { parserWithMemory } from '../formula/parse';
+import { parserWithMemory } from '../formula/own-formula';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeRequest } from './requests';
 

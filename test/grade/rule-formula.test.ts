@@ -14,6 +14,7 @@ import type { DraftedResult } from '../graded';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
 import { STYLE_NAMES } from '../styles';
+import { treeText } from '../../src/formula/tree';
 
 const CHART = chartText('cm', {
   waist_girth: [66, 70, 74],
@@ -311,7 +312,7 @@ function wholeFormula(drafter: Drafter, key: string, constant: (key: string) => 
   const { given, piece } = definition;
   if (given.by !== 'formula') return `(${constant(key)})`;
   const names = new Set(given.formula.names);
-  const text = given.formula.tree.toString({ parenthesis: 'all' });
+  const text = treeText(given.formula.tree);
   return `(${text.replace(/base\.\w+|[A-Za-z_]\w*(?:\.[xy])?/g, (name) =>
     names.has(name) ? wholeFormula(drafter, keyOf(name, piece), constant) : name,
   )})`;
