@@ -57,10 +57,7 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
-  refuseCountingNotes(
-    table.rows.map((row) => row('note')),
-    unit,
-  );
+  refuseCountingNotes(table.rows, unit);
   const stated = statedBy(table, 'allowance');
   refuseUnread(table, {
     what: 'an allowance',

@@ -2,6 +2,7 @@
 import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
 import { meantName } from '../table/name-match';
+import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import type { Statements } from '../table/statements';
 import { statedBy, unitOrUsual } from '../table/statements';
@@ -35,6 +36,7 @@ export function readMeasures(
 ): readonly PointOfMeasure[] {
   const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
   const unit = unitOrUsual(table, table.units.values(), usual);
+  refuseCountingNotes(table.rows, unit);
   refuseZeroBlanks(table);
   const codes = new Set<string>();
   return table.rows.map((row): PointOfMeasure => {

@@ -3,6 +3,7 @@ import { InputError } from '../errors';
 import { matchName, matchSize, namesMeant } from '../table/name-match';
 import { wantedNames, wantedSizes } from '../table/near-names';
 import { unitOrUsual } from '../table/statements';
+import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell } from '../table/typed-table';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
@@ -56,6 +57,7 @@ export function readSample(
     ['note'],
   );
   const unit = unitOrUsual(table, table.units.values(), usual);
+  refuseCountingNotes(table.rows, unit);
   return table.rows.map((row) => {
     const [measure, size] = [row('measure'), row('size')];
     const found = measureNamed(measure, spec);

@@ -87,10 +87,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
       place: { file },
     });
   }
-  refuseCountingNotes(
-    table.rows.map((row) => row('note')),
-    unit,
-  );
+  refuseCountingNotes(table.rows, unit);
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
   const own = pointCells(rows, cellsOf, ({ piece, point }) =>
     namedPoint(piece, point, about.plans),

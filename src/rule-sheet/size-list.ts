@@ -1,4 +1,6 @@
 /** The sizes of a rule sheet in their order, and the base among them. */
+import { labelRanks } from '../chart/label-order';
+import type { Place } from '../errors';
 import { InputError } from '../errors';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
@@ -58,8 +60,9 @@ export function sizeList(
 const RANGE = /^(?:[^\s,;]+ ?[-\u2013\u2192>]+ ?[^\s,;]+|\S+ to \S+)$/iu;
 
 /**
- * The sizes of `8, 10, 12`, from the smallest to the largest; numbers may be listed the other way round.
- * Throws InputError `size-twice`, and `size-missing` for a range that does not name those between.
+ * The sizes of `8, 10, 12`, from the smallest to the largest, however they are listed. Throws InputError
+ * `size-twice`, `sheet-malformed` where they fall and it cannot be told which are the smaller, and
+ * `size-missing` for a range that does not name those between.
  */
 export function statedSizes({ text, place }: TypedCell): readonly string[] {
   const parts = /[,;]/u.test(text) ? /[,;]|\s(?:and|&)\s/u : /\s(?:and|&)\s|\s/u;
@@ -75,10 +78,7 @@ export function statedSizes({ text, place }: TypedCell): readonly string[] {
     .split(parts)
     .map((label) => label.trim())
     .filter((label) => label !== '');
-  const falls = listed.every(
-    (label, i) => /^\d+$/u.test(label) && (i === 0 || Number(label) < Number(listed[i - 1])),
-  );
-  const labels = falls ? listed.toReversed() : listed;
+  const labels = smallestFirst(listed, place);
   const twice = labels.find((label, i) => labels.indexOf(label) !== i);
   if (twice === undefined) return labels;
   throw new InputError('size-twice', {
@@ -89,7 +89,31 @@ export function statedSizes({ text, place }: TypedCell): readonly string[] {
   });
 }
 
-/** Numbers count up, and 00 is smaller than 0; other labels stand as the sheet first has them. */
+/** By their names, of which 00 is smaller than 0; what names do not tell stays as listed, unless it falls. */
+function smallestFirst(labels: readonly string[], place: Place): readonly string[] {
+  const ranks = (some: readonly string[]): readonly number[] | undefined =>
+    labelRanks(some.map((label) => label.toUpperCase()));
+  const all = ranks(labels);
+  if (all !== undefined) {
+    const order = labels.map((label, i) => ({ label, rank: all[i] ?? NaN }));
+    return order
+      .toSorted((a, b) => a.rank - b.rank || b.label.length - a.label.length)
+      .map(({ label }) => label);
+  }
+  const falling = labels.find((label, i) => {
+    const [before = 0, own = 0] = ranks([labels[i - 1] ?? label, label]) ?? [];
+    return own < before;
+  });
+  if (falling === undefined) return labels;
+  throw new InputError('sheet-malformed', {
+    what: 'the sizes are not listed from the smallest to the largest',
+    allowed: 'the smallest first, so that each step leads to a larger size',
+    got: falling,
+    place,
+  });
+}
+
+/** Numbers count up; other labels go by their names, or stand as the sheet first has them. */
 function inOrder(
   listed: readonly string[],
   base: string,
@@ -100,7 +124,7 @@ function inOrder(
   if (listed.length > 0 && all.every((label) => /^\d+$/u.test(label))) {
     return all.toSorted((a, b) => Number(a) - Number(b) || b.length - a.length);
   }
-  if (all === listed) return listed;
+  if (all === listed) return smallestFirst(listed, { file });
   throw new InputError('size-missing', {
     what: 'the sizes and their order cannot be told from the rule sheet',
     allowed: `a line such as \`# sizes: XS, S, M, L\` in it${orElse}`,

@@ -8,6 +8,7 @@ import type { SeamEdge, SeamPair, SeamSide } from '../pattern/seam-pair';
 import { seamPair } from '../pattern/seam-pair';
 import { statedBlanks } from '../table/blanks';
 import { meantName, namesMeant } from '../table/name-match';
+import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
@@ -33,6 +34,7 @@ export function readSeams(
     KNOWN,
   );
   const unit: LengthUnit = agreedUnit(table, table.units.values()) ?? pattern.unit;
+  refuseCountingNotes(table.rows, unit);
   const { isBlank } = statedBlanks(table);
   const plans = pattern.pieces.map(({ base }) => base.plan);
   return table.rows.map((row) => {

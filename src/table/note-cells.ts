@@ -5,7 +5,7 @@ import { parseNumberCell } from './number-cell';
 import { seemsFraction, seemsScale } from './seeming';
 import { statementsIn } from './statement-words';
 import { excerpt } from './tidy-text';
-import type { TypedCell } from './typed-table';
+import type { TypedRow } from './typed-table';
 import { unitNamed } from './unit-name';
 
 /**
@@ -14,10 +14,10 @@ import { unitNamed } from './unit-name';
  * one or a scale. A length alone is that of something else.
  */
 export function refuseCountingNotes(
-  notes: readonly TypedCell[],
+  rows: readonly TypedRow<'note'>[],
   unit: LengthUnit | undefined,
 ): void {
-  for (const { text, place } of notes) {
+  for (const { text, place } of rows.map((row) => row('note'))) {
     if (parseNumberCell(text).kind !== 'not-a-number') continue;
     const isOther = statementsIn(text).some(
       (part) => part.name === 'unit' && unitNamed(part.text) !== unit,

@@ -329,6 +329,30 @@ it('sizes are stated one by one, in words as in signs, and numbers in either ord
     expectRefusal(() => labels(sizes), 'size-missing', { file, row: 2 }, 'between');
 });
 
+it('sizes are smaller and larger by their names, and otherwise as they are stated, unless some fall', () => {
+  const pattern = (base: string) => FRONT.replace('# base: 12', `# base: ${base}`);
+  const sheet = (sizes: string) =>
+    `# unit: in\n# sizes: ${sizes}\npoint,step_dx\nfront.side_hip,1/4\n`;
+  // A step that holds in every size: the next larger one is 1/4 in wider.
+  for (const [sizes, base, larger] of [
+    ['14, 10, 12', '12', '14'],
+    ['L, M, S', 'M', 'L'],
+    ['3XL, XL, L, 2XL', 'XL', '2XL'],
+    ['l, m, s', 'm', 'l'],
+    ['16W, 14W', '14W', '16W'],
+    ['petite, medium, tall', 'medium', 'tall'],
+    ['12, 14, 14W, 16W', '14', '14W'],
+  ] as const) {
+    const result = grade(sheet(sizes), pattern(base));
+    expect(move(result, larger, 'front', 'side_hip').x, sizes).toBeCloseTo(6.35, 9);
+  }
+  for (const [sizes, base] of [
+    ['16W, 14W, 12', '12'],
+    ['EU 40, EU 38, M', 'M'],
+  ] as const)
+    expectRefusal(() => grade(sheet(sizes), pattern(base)), 'sheet-malformed', { file, row: 2 });
+});
+
 it('sizes of numbers count up in whatever order they are listed, 00 before 0', () => {
   const sheet = '# unit: in\n# base: 0\npoint,axis,2,00,0\nfront.side_hip,step_dx,1/4,-1/8,0\n';
   const result = grade(sheet, FRONT.replace('base: 12', 'base: 0'));

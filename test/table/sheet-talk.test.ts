@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { readPattern } from '../../src/given/read-pattern';
 import { inferIncrements, markSheet } from '../../src/index';
 import { CANONICAL } from '../chart/charts';
+import { readSeams } from '../../src/seams/read-seams';
 import { readRules } from '../../src/rule-sheet/read-rules';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT, graded } from '../given/sheets';
@@ -313,7 +314,7 @@ it('two statements in one line are both read', () => {
 });
 
 it.each(['cm', 'all in cm', 'sixteenths', 'half scale', 'in 16ths'])(
-  'the note "%s" beside a number is refused in rules and in patterns',
+  'the note "%s" beside a number is refused in rules, patterns and seams',
   (note) => {
     const code = note.includes('cm') ? 'unit-contradicted' : 'sheet-malformed';
     const sheet = `# unit: in\npoint,axis,10,12,14,note\nfront.side_hip,x,-1/4,0,1/4,${note}\n`;
@@ -322,6 +323,9 @@ it.each(['cm', 'all in cm', 'sixteenths', 'half scale', 'in 16ths'])(
     const pattern = `# unit: in\npoint,x,y,note\na.b,0,0,${note}\na.c,9,0,\na.d,9,9,\n`;
     const own = { file: 'base.csv', row: 3, column: 4 };
     expectRefusal(() => readPattern(pattern, 'base.csv'), code, own);
+    const seams = `edge,sewn_to,ease,note\nfront.side,back.side,2,${note}\n`;
+    const eased = { file: 'seams.csv', row: 2, column: 4 };
+    expectRefusal(() => readSeams(seams, 'seams.csv', PATTERN), code, eased);
   },
 );
 
