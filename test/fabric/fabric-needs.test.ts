@@ -10,6 +10,7 @@ import { chartText } from '../skirts';
 import { faults, rectangle } from './lay-pieces';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
+const HELP = readFileSync('src/cli/help/cloth.txt', 'utf8').replace(/\s+/gu, ' ');
 
 function needsOf(
   { shown }: GradeResult,
@@ -52,6 +53,22 @@ describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', 
         if (lay.cloth.nap === 'with') expect(turned).toBe(false);
       }
     }
+  });
+
+  it('is near what is proved to be the least, as the help says of all styles', () => {
+    const said = /lays are (\d+) % above it on the mean \((\d+) % on open cloth/u.exec(HELP);
+    const [, mean = NaN, open = NaN] = said?.map(Number) ?? [];
+    const above = (lays: readonly Lay[]): number =>
+      100 *
+      (lays.reduce((sum, { length, bounds }) => sum + length / bounds.best, 0) / lays.length - 1);
+    const lays = laysOf(needs);
+    // Flared panels leave more between them than others; halves of a lining that are no pairs lie one after
+    // the other on folded cloth, which no bound knows.
+    expect(above(lays.filter(({ cloth }) => cloth.fold === 'open'))).toBeLessThan(2.6 * open);
+    expect(above(lays)).toBeLessThan(2.2 * mean);
+    if (style === 'pencil') expect(above(lays)).toBeLessThan(mean);
+    const least = lays.filter(({ length, bounds }) => length < 1.0005 * bounds.best);
+    expect(least.length).toBeGreaterThan(0.4 * lays.length);
   });
 
   it('is no more on wider, plain or open cloth', () => {
