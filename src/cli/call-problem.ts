@@ -31,7 +31,7 @@ export function callProblem(error: CommanderError, program: Command): InputProbl
     case 'commander.excessArguments':
       return {
         what: `${command.name()} takes fewer files or names than it was given`,
-        allowed: usage(command),
+        allowed: `${usage(command)}${baseHint(command)}`,
         got: command.args.join(' '),
       };
     case 'commander.optionMissingArgument':
@@ -51,7 +51,7 @@ export function callProblem(error: CommanderError, program: Command): InputProbl
 
 function unknownCommand(program: Command, typed: string): InputProblem {
   const names = program.commands.map((command) => command.name());
-  const near = nearNames(typed, names);
+  const near = /\.csv$/iu.test(typed) ? [`grade ${typed}`] : nearNames(typed, names);
   return {
     what: 'there is no command of this name',
     ...(near.length > 0 ? { near } : { allowed: names.join(', ') }),
@@ -99,6 +99,12 @@ function isNeededFile(argument: Argument): boolean {
 
 function isNeeded(option: Option): boolean {
   return option.mandatory || option instanceof NeededOption;
+}
+
+/** What a size without its option may be. */
+function baseHint(command: Command): string {
+  const hasBase = command.options.some(({ long }) => long === '--base');
+  return hasBase && !usage(command).includes('--base') ? ' --base <size>' : '';
 }
 
 /** The shortest call, such as `skirtgrade assess <chart.csv> <sheet.csv> --base <size>`. */

@@ -72,7 +72,11 @@ function printReport(
       `${chart.file}: ${range.blend ?? counted(shown.length, 'size')}, ` +
         `style ${range.draft.style.name}, base ${range.base}`,
     ),
-    verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv of grade'),
+    verdictReport(
+      verdictOf(findings, labels, display),
+      color,
+      'which --verbose tells, and grade writes',
+    ),
     ...findingsInWords(findings, options, color),
     `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}${outdatedReport(outdated)}`,
     wrappedParagraph(cautions(printTables(result), media).join(' ')),

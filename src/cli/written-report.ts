@@ -30,13 +30,20 @@ export function writtenReport(
 /** The files of other commands that are not of the skirt that was written beside them. */
 export function outdatedReport(outdated: readonly string[]): string {
   if (outdated.length === 0) return '';
-  const [they, them] = outdated.length === 1 ? ['shows', 'it'] : ['show', 'them'];
+  const sizes = outdated.filter((name) => name.startsWith('size-')).length;
+  const drawings = outdated.filter((name) => DRAWN.test(name) && !name.startsWith('size-'));
+  const names = [...drawings, ...(sizes === 0 ? [] : [`${sizes} size-<label>.svg`])];
+  const told = names.length === 0 ? outdated : names;
   return wrappedParagraph(
-    `Do not cut from ${outdated.join(', ')}: ${outdated.length === 1 ? 'it' : 'they'} ${they} another skirt, of other settings or ` +
-      `another chart. Make ${them} again, or take another folder by --out.`,
+    `Do not cut from ${told.join(', ')}: ${outdated.length === 1 ? 'it is' : 'they are'} of another run, with ` +
+      `other settings or another chart. Make ${outdated.length === 1 ? 'it' : 'them'} again, or take ` +
+      'another folder by --out.',
     2,
   );
 }
+
+/** What somebody cuts from; the tables beside it are of the same run. */
+const DRAWN = /\.(?:svg|pdf|html|dxf)$/u;
 
 /** Each file in a line of its own, with its folder. */
 export function namesReport({ folder, names }: WrittenFiles): string {

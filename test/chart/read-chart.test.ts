@@ -6,6 +6,10 @@ import { CANONICAL, chartOf, expectSameMeaning, meaning } from './charts';
 
 const canonical = readChart(CANONICAL, 'canonical.csv');
 
+/** The inch mark behind each number of a table. */
+const marked = (text: string): string =>
+  text.replace(/(?<=^(?:waist|hip)[a-z_]+,.*)(\d)(?=,|$)/gmu, '$1"');
+
 describe('the canonical form', () => {
   it('is read as it stands', () => {
     expect(canonical).toMatchObject({
@@ -51,6 +55,7 @@ describe('the canonical form', () => {
     ['titles', `Skirts; spring\n"Misses, all"\nby hand, in pencil,,\n\n${CANONICAL}`],
     ['no corner', CANONICAL.replace('measurement', '')],
     ['another corner', CANONICAL.replace('measurement', 'Misses')],
+    ['unit behind every number', marked(CANONICAL.replace('# unit: in\n', ''))],
     ['unit with equals', CANONICAL.replace('unit: in', 'Unit = IN')],
     ['unit spelled out', CANONICAL.replace('unit: in', 'UNITS: Inches')],
     ['unit without mark', CANONICAL.replace('# unit: in', 'unit: in')],

@@ -89,6 +89,9 @@ describe('units', () => {
 
   it('are needed', () => {
     expectRefusal(() => chartOf(...body), 'unit-missing', { file });
+    // One number without its unit leaves all in doubt.
+    const marked = ['measurement,8,10', 'waist,25",26"', 'hip,34",36'];
+    expectRefusal(() => chartOf(...marked), 'unit-missing', { file });
   });
 
   it('are known', () => {

@@ -111,7 +111,7 @@ describe('what is no file', () => {
 });
 
 describe('a print of other settings', () => {
-  const OTHER = 'Do not cut from print-a4.pdf: it shows another skirt';
+  const OTHER = 'Do not cut from print-a4.pdf: it is of another run';
   const print = (...more: readonly string[]) =>
     place.run('print', ...FEW, '--out', 'cut', '--booklet', 'none', ...more);
 
