@@ -7,7 +7,7 @@ import { refuseCountingNotes } from '../table/note-cells';
 import type { Statements } from '../table/statements';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
-import { talksOfOtherForm } from '../table/sheet-talk';
+import { talksOfOtherForm, talksOfWholes } from '../table/sheet-talk';
 import { seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
 import { checkSizeLabel } from '../table/size-label';
@@ -128,8 +128,26 @@ export function refuseOtherOrigin(sheet: Statements, base: string): void {
   });
 }
 
-/** Throws InputError `sheet-malformed` for moves that a line seems to call steps, or the other way round. */
+/**
+ * Throws InputError `sheet-malformed` for a line that seems to call moves steps, or the other way round, or
+ * the growth of whole girths, and for allowances, which are the pattern's.
+ */
 function refuseOtherForm(sheet: Statements, cells: readonly RuleCell[]): void {
+  refuseUnread(sheet, {
+    what: 'the growth of whole girths',
+    seems: talksOfWholes,
+    allowed: 'how far each point moves, such as a quarter of what the girth grows by',
+    also: ['title'],
+  });
+  const allowance = statedBy(sheet, 'allowance');
+  if (allowance !== undefined) {
+    throw new InputError('sheet-malformed', {
+      what: 'a rule sheet states an allowance, which is read from the pattern alone',
+      allowed: 'the line in the pattern',
+      got: excerpt(allowance.typed),
+      place: allowance.place,
+    });
+  }
   const [form, ...others] = new Set(cells.map((cell) => cell.form));
   if (form === undefined || others.length > 0) return;
   refuseUnread(sheet, {

@@ -4,7 +4,17 @@
  * dart, a cloth, a name, a month.
  */
 
-type Kind = 'link' | 'telling' | 'cells' | 'moves' | 'sizes' | 'part' | 'order' | 'turn' | 'axis';
+type Kind =
+  | 'link'
+  | 'telling'
+  | 'cells'
+  | 'moves'
+  | 'sizes'
+  | 'part'
+  | 'whole'
+  | 'order'
+  | 'turn'
+  | 'axis';
 
 const WORDS: Readonly<Record<Kind, string>> = {
   link:
@@ -26,6 +36,7 @@ const WORDS: Readonly<Record<Kind, string>> = {
     'double doubled eighth eighths half halved halves hundredth hundredths quarter quarters scaled ' +
     'sixteenth sixteenths sixty-fourth sixty-fourths tenth tenths thirty-second thirty-seconds thousandths ' +
     'times twice',
+  whole: 'body circumference circumferences full garment girth girths skirt total totals whole',
   order:
     'against bigger biggest cumulative descending down downward downwards first highest larger largest ' +
     'last lowest next previous rel relative smaller smallest up upward upwards',
@@ -161,6 +172,14 @@ export function talksOfTurnedAxes(text: string): boolean {
   if (/\bfrom (?:the )?right\b/u.test(talk.join(' '))) return true;
   if (x && y) return has(talk, 'turn');
   return (x && names(ALONG_Y)) || (y && names(ALONG_X));
+}
+
+/** `moves of the whole skirt`, `girth steps`: what a girth grows by, of which a point moves a part. */
+export function talksOfWholes(text: string): boolean {
+  const talk = talkIn(text);
+  const line = talk.join(' ').replace(/\bwhole numbers\b/u, '');
+  const isWhole = /\b(?:girths?|circumferences?|whole|totals?)\b/u.test(line);
+  return isWhole && !/\d/u.test(line) && has(talk, 'moves', 'cells');
 }
 
 /**

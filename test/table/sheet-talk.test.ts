@@ -353,3 +353,24 @@ it('an axis or a column with a minus before it, and a size that is marked as the
   const column = { file: 'base.csv', row: 3, column: 4 };
   expectRefusal(() => readPattern(pattern, 'base.csv'), 'column-unknown', column);
 });
+
+it.each([
+  'moves are for the whole skirt',
+  'growth in full girth',
+  'girth steps',
+  'all cells are totals',
+])('"%s" is refused in rules, where points move by a part of a girth', (line) => {
+  expectRefusal(() => ruled(line), 'sheet-malformed', { file: 'rules.csv', row: 1 }, 'girths');
+});
+
+it.each(['whole numbers', 'the whole skirt', 'girth grows by 1 in a step', 'skirt rules'])(
+  '"%s" is a note beside rules',
+  (line) => {
+    expect(ruled(line).sizes).toHaveLength(4);
+  },
+);
+
+it('an allowance stands in the pattern, and is refused in rules', () => {
+  const place = { file: 'rules.csv', row: 1 };
+  expectRefusal(() => ruled('allowance: 5/8 in'), 'sheet-malformed', place, 'pattern');
+});
