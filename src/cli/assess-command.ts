@@ -9,7 +9,7 @@ import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
-import { styleRequest } from './style-request';
+import { inStyle, styleRequest } from './style-request';
 
 /** The options of `assess` as commander reads them. */
 export interface AssessCommandOptions extends StyleOptions, AsDocument {
@@ -34,14 +34,16 @@ export function assessCommand(
 ): ExitCode {
   const chart = readNamed(io, file);
   const sheet = readNamed(io, sheetFile);
-  const marking = markSheet({
-    ...options,
-    chart: chart.text,
-    file: chart.file,
-    sheet: sheet.text,
-    sheetFile: sheet.file,
-    ...styleRequest({ style, set, project }, io),
-  });
+  const marking = inStyle(style, () =>
+    markSheet({
+      ...options,
+      chart: chart.text,
+      file: chart.file,
+      sheet: sheet.text,
+      sheetFile: sheet.file,
+      ...styleRequest({ style, set, project }, io),
+    }),
+  );
   const typed = hasFractions(sheet.text);
   const display = displayAsTyped({ unit, fractions }, marking.sheet.unit, typed);
   return tell(io, 'assess', json, {

@@ -51,6 +51,7 @@ export async function coverageCommand(
     ...(bodies === undefined ? {} : { bodies: readNamed(io, bodies) }),
     ...(suggest === undefined ? {} : { suggest: Number(suggest) }),
   };
+  io.progress('fitting bodies to the sizes');
   const result = coverChart(request);
   const display = displayAsTyped(options, result.chart.unit, isInFractions(result.chart));
   const written =

@@ -1,4 +1,5 @@
 /** `skirtgrade draft`: a skirt for each body of a list, made to its own measurements. */
+import { counted } from '../table/counted';
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import type { BodyEntry, BodyList } from '../bodies/body-list';
 import { placeName, readBodyList } from '../bodies/body-list';
@@ -87,6 +88,7 @@ export async function draftCommand(
   const asked = withoutUndefined({ allowances, unit, fractions, lines, ...styled });
   const tried =
     options.nearest === undefined ? undefined : triedOn(options.nearest, asked, list, io);
+  io.progress(`drafting ${counted(entries.length, 'body', 'bodies')}`);
   const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
   const isTypedSo = list.entries.some(({ cells }) => cells.some((cell) => hasFractions(cell.text)));
   const display = displayAsTyped({ unit, fractions }, list.unit, isTypedSo);

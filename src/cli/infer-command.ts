@@ -9,7 +9,7 @@ import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
-import { styleRequest } from './style-request';
+import { inStyle, styleRequest } from './style-request';
 
 /** The options of `infer` as commander reads them. */
 export interface InferCommandOptions extends StyleOptions, AsDocument {
@@ -30,12 +30,14 @@ export function inferCommand(
   io: Io,
 ): ExitCode {
   const sheet = readNamed(io, file);
-  const inference = inferIncrements({
-    ...options,
-    sheet: sheet.text,
-    file: sheet.file,
-    ...styleRequest({ style, set, project }, io),
-  });
+  const inference = inStyle(style, () =>
+    inferIncrements({
+      ...options,
+      sheet: sheet.text,
+      file: sheet.file,
+      ...styleRequest({ style, set, project }, io),
+    }),
+  );
   const typed = hasFractions(sheet.text);
   const display = displayAsTyped({ unit, fractions }, inference.sheet.unit, typed);
   return tell(io, 'infer', json, {

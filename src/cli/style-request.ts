@@ -64,3 +64,17 @@ export function settingsOf(texts: readonly string[]): Record<string, string> {
   }
   return Object.fromEntries(settings);
 }
+
+/**
+ * What `read` gives; a point or a piece that the style lacks is told with the name of the style, since a sheet
+ * may be of another.
+ */
+export function inStyle<Result>(style: string, read: () => Result): Result {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof InputError) || error.code !== 'point-unknown') throw error;
+    const { problem } = error;
+    throw new InputError(error.code, { ...problem, what: `${problem.what} in style ${style}` });
+  }
+}

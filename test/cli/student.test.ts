@@ -76,7 +76,7 @@ describe('assess', () => {
     [
       'an unknown point',
       `${HEADER}\nfront,knee,14,1,0\n`,
-      /sheet\.csv, row 2, column 2: .*no such point.*Got: knee/,
+      /sheet\.csv, row 2, column 2: .*no such point in style pencil.*Got: knee/,
     ],
     [
       'an unknown piece',
