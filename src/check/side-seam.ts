@@ -1,5 +1,5 @@
 /** The side seam: what it takes in from hip to waist, and its direction all the way to the hem. */
-import { bendsOf } from '../geometry/bends';
+import { cornersOf } from '../geometry/bends';
 import { cubicBend, cubicTangent } from '../geometry/cubic';
 import { cross, length } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
@@ -74,7 +74,7 @@ function sideOf({ outline }: PiecePlan): readonly Edge[] {
 
 function directionOf(piece: Piece): SideDirection {
   const line = sideOf(piece.plan).flatMap((edge) => edgeSegments(piece, edge));
-  return { corners: bendsOf(line).corners, bend: 10 * DEGREES * Math.max(...line.map(tightest)) };
+  return { corners: cornersOf(line), bend: 10 * DEGREES * Math.max(...line.map(tightest)) };
 }
 
 const DEGREES = 180 / Math.PI;

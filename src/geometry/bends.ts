@@ -30,19 +30,24 @@ const PLACES = 64;
 export function bendsOf(line: readonly Segment[]): Bends {
   const shares = Array.from({ length: PLACES + 1 }, (_, i) => i / PLACES);
   const directions = line.map((segment) => shares.map((t) => segmentTangent(segment, t)));
-  const corners = line
-    .slice(1)
-    .map((_, i) => turn(directions[i]?.at(-1) as Point, directions[i + 1]?.[0] as Point));
   const way = directions.flat();
   const turns = way.slice(1).map((direction, i) => turn(way[i] as Point, direction));
   // A line that bends neither way is held against the way that suits it better.
   const [right, left] = [turnedBack(turns), turnedBack(turns.map((angle) => -angle))];
   const places = line.flatMap((segment) => shares.map((t) => segmentAt(segment, t)));
   return {
-    corners: corners.map(Math.abs),
+    corners: cornersOf(line),
     turnBack: Math.min(right, left),
     wave: waveOf(places, right <= left ? 1 : -1),
   };
+}
+
+/** The corners between segments that follow one another, as `Bends` has them. */
+export function cornersOf(line: readonly Segment[]): readonly number[] {
+  return line.slice(1).map((next, i) => {
+    const before = line[i] ?? next;
+    return Math.abs(turn(segmentTangent(before, 1), segmentTangent(next, 0)));
+  });
 }
 
 /** Degrees from one direction to the next, positive clockwise on paper. */

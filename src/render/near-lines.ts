@@ -38,12 +38,13 @@ export function nearRuns(
 ): readonly NearRun[] {
   const chords = outlines.map((segments) => chordsOf([flattened(segments)]));
   const count = Math.max(0, Math.floor((right - left) / STEP));
-  return [-1, 1].flatMap((side) => {
+  return ([-1, 1] as const).flatMap((side) => {
+    const levels = chords.map((own) => levelsOf(own, left, count, side));
     const found: NearRun[] = [];
     let open: readonly NearRun[] = [];
     for (let i = 0; i <= count; i++) {
       const x = left + i * STEP;
-      const bundles = bundled(chords.map((own) => levelAt(own, x, side)));
+      const bundles = bundled(levels.map((own) => own[i]));
       const next = bundles.map(({ ranks, level, apart }): NearRun => {
         const before = open.find((run) => run.ranks.join() === ranks.join());
         const to = point(x, level);
@@ -62,19 +63,36 @@ export function nearRuns(
   });
 }
 
-/** How high an outline reaches at x on one side, -1 for the upper one; undefined where it is steep there. */
-function levelAt(chords: readonly Chord[], x: number, side: number): number | undefined {
-  let level: number | undefined;
-  let isSteep = false;
+/**
+ * How high an outline reaches on one side, -1 for the upper one, at each of `count` steps and before the
+ * first; undefined where it is steep there.
+ */
+function levelsOf(
+  chords: readonly Chord[],
+  left: number,
+  count: number,
+  side: -1 | 1,
+): readonly (number | undefined)[] {
+  const levels = new Array<number | undefined>(count + 1).fill(undefined);
+  const steep = new Set<number>();
   for (const { from, to } of chords) {
-    if (from.x === to.x || x < Math.min(from.x, to.x) || x > Math.max(from.x, to.x)) continue;
+    if (from.x === to.x) continue;
+    const start = Math.min(from.x, to.x);
+    const end = Math.max(from.x, to.x);
     const slope = (to.y - from.y) / (to.x - from.x);
-    const y = from.y + slope * (x - from.x);
-    if (level !== undefined && side * y <= side * level) continue;
-    level = y;
-    isSteep = Math.abs(slope) > STEEPEST;
+    for (let i = Math.max(0, Math.floor((start - left) / STEP)); i <= count; i++) {
+      const x = left + i * STEP;
+      if (x > end) break;
+      if (x < start) continue;
+      const y = from.y + slope * (x - from.x);
+      const level = levels[i];
+      if (level !== undefined && side * y <= side * level) continue;
+      levels[i] = y;
+      if (Math.abs(slope) > STEEPEST) steep.add(i);
+      else steep.delete(i);
+    }
   }
-  return isSteep ? undefined : level;
+  return levels.map((level, i) => (steep.has(i) ? undefined : level));
 }
 
 /** Sizes whose lines touch each other as they are drawn, as far as a pair of scissors does not care. */

@@ -1,4 +1,5 @@
 /** Stretches along which lines of several sizes run in one place. */
+import type { Point } from '../geometry/point';
 import { add, distance, dot, quarterTurn, scale, subtract, unit } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
@@ -75,7 +76,8 @@ function runsOf(outlines: readonly (readonly Segment[])[]): readonly Run[] {
   const runs: Run[] = [];
   for (const first of long) {
     if (!left.has(first)) continue;
-    const row = long.filter((other) => left.has(other) && isInLine(first.line, other.line));
+    const isInLine = inLineWith(first.line);
+    const row = long.filter((other) => left.has(other) && isInLine(other.line));
     for (const one of row) left.delete(one);
     if (first.line.kind === 'line') runs.push(...stretches(first.line, row));
     else if (row.length > 1) runs.push({ run: first.line, ranks: row.map(({ rank }) => rank) });
@@ -107,15 +109,17 @@ function isLong({ from, to }: Segment): boolean {
   return distance(from, to) >= LEAST;
 }
 
-/** Whether a straight line lies on that through another, or a curve on another from end to end. */
-function isInLine(line: Segment, other: Segment): boolean {
-  if (line.kind !== other.kind) return false;
-  if (line.kind === 'cubic')
-    return CURVE_SHARES.every(
-      (share) => distance(segmentAt(line, share), segmentAt(other, share)) <= SAME_PLACE,
-    );
+/** Tells whether a straight line lies on that through this one, or a curve on it from end to end. */
+function inLineWith(line: Segment): (other: Segment) => boolean {
+  if (line.kind === 'cubic') {
+    const places = CURVE_SHARES.map((share) => segmentAt(line, share));
+    return (other) =>
+      other.kind === 'cubic' &&
+      CURVE_SHARES.every(
+        (share, i) => distance(places[i] ?? line.from, segmentAt(other, share)) <= SAME_PLACE,
+      );
+  }
   const across = quarterTurn(unit(subtract(line.to, line.from)));
-  return [other.from, other.to].every(
-    (at) => Math.abs(dot(subtract(at, line.from), across)) <= SAME_PLACE,
-  );
+  const isOn = (at: Point): boolean => Math.abs(dot(subtract(at, line.from), across)) <= SAME_PLACE;
+  return (other) => other.kind === 'line' && isOn(other.from) && isOn(other.to);
 }

@@ -1,6 +1,6 @@
 /** Boxes packed side by side on a strip of a given width, which is as long as it needs to be. */
 import type { Box } from '../geometry/bounds';
-import { boxesOverlap, grownBox, pointBounds } from '../geometry/bounds';
+import { grownBox, pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, point } from '../geometry/point';
 import { heightOf, widthOf } from './sketch';
@@ -171,11 +171,25 @@ function freePlace(part: Boxed, taken: readonly Box[], strip: number): Box | und
     for (const left of lefts) {
       const cost = top + LEFTNESS * left;
       if (cost >= least || left + width > strip) break;
-      const box = { left, top, right: left + width, bottom: top + height };
-      if (taken.some((other) => boxesOverlap(box, other))) continue;
-      best = box;
+      if (!isFree(left, top, left + width, top + height, taken)) continue;
+      best = { left, top, right: left + width, bottom: top + height };
       least = cost;
     }
   }
   return best;
+}
+
+/** Whether a box, by its sides, has no area in common with any other; so many are tried that none is made. */
+function isFree(
+  left: number,
+  top: number,
+  right: number,
+  bottom: number,
+  taken: readonly Box[],
+): boolean {
+  for (const other of taken) {
+    if (left < other.right && other.left < right && top < other.bottom && other.top < bottom)
+      return false;
+  }
+  return true;
 }
