@@ -38,6 +38,8 @@ export const MEETS_TARGET = 0.1;
 
 /** mm. Lines of sizes nearer than this touch as they are drawn, the base 0.8 mm wide. */
 export const LINES_APART = 0.8;
+/** mm. Leaders of marks nearer than this lie on each other as they are drawn. */
+export const LEADERS_TOGETHER = 0.5;
 /** mm. Whoever cuts along any of lines that lie within this cuts well enough: 1/16 in is kept by careful
  * makers. */
 export const LINES_TOGETHER = 1.5;

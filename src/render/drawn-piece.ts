@@ -8,6 +8,7 @@ import { grainArrow } from './arrows';
 import { chordsIn, isClear } from './chords';
 import type { LadderCorner } from './corner-ladders';
 import { ladderCorners } from './corner-ladders';
+import { lineSizes } from './line-sizes';
 import type { LinesShown } from './lines-shown';
 import type { Ladder } from './ladder';
 import { LADDER_TYPE, ladder } from './ladder';
@@ -15,6 +16,7 @@ import type { NestDrawing } from './nest-drawing';
 import type { NestedPiece } from './nested-piece';
 import { pieceLines, pieceMarks } from './piece-lines';
 import { pieceWords } from './piece-words';
+import { obstacles } from './obstacles';
 import type { RowSide } from './row-frame';
 import type { Shape } from './scene';
 import { shapeBox } from './shape-box';
@@ -73,10 +75,17 @@ export function drawnPiece(
     ...words.shapes,
   ];
   const near = nearWords(nested, type, drawing.display.unit, [...marks.sizes.flat(), ...common]);
+  const led = ladders.flatMap(({ rungs }) => rungs.flat());
+  const onLines = lineSizes(
+    nested,
+    type,
+    obstacles([...marks.sizes.flat(), ...common, ...near, ...led]),
+  );
   return {
     name: nested.reference.plan.name,
     sizes: nested.sizes.map((size, i) => [
       ...pieceLines(size, nested.lines, shared.marks[i]),
+      ...(onLines[i] ?? []),
       ...(marks.sizes[i] ?? []),
       ...ownGrain(nested, i),
       ...ladders.flatMap(({ rungs }) => rungs[i] ?? []),

@@ -3,7 +3,7 @@
  * on one level by one leader to the names of all of them.
  */
 import { point } from '../geometry/point';
-import { SAME_PLACE } from '../tolerance';
+import { LEADERS_TOGETHER } from '../tolerance';
 import type { MarkSite, SizeMark } from './mark-sites';
 import type { NestedPiece } from './nested-piece';
 import type { RowFrame } from './row-frame';
@@ -186,7 +186,7 @@ function onLevels({ marks }: MarkSite, frame: RowFrame): readonly (readonly Size
   for (const mark of marks.toSorted((a, b) => frame.along(a.at) - frame.along(b.at))) {
     const last = levels.at(-1);
     const isOn = last?.some(
-      ({ at }) => Math.abs(frame.along(at) - frame.along(mark.at)) <= SAME_PLACE,
+      ({ at }) => Math.abs(frame.along(at) - frame.along(mark.at)) <= LEADERS_TOGETHER,
     );
     if (isOn) last?.push(mark);
     else levels.push([mark]);

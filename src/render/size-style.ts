@@ -21,6 +21,9 @@ const DASHES: readonly (readonly number[])[] = [
   [12, 2, 1.5, 2, 1.5, 2],
 ];
 
+/** Sizes that dashes alone tell apart. */
+export const DASH_COUNT = DASHES.length;
+
 /**
  * In a nest the sewing line of one size may lie on the cut line of another. So it is an unbroken
  * hairline: the dashes of the cut line stay what they are, and in their gaps it is seen to run on.

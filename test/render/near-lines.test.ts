@@ -51,7 +51,7 @@ describe('lines near each other', () => {
   });
 });
 
-describe('the words at the hem of twelve sizes', () => {
+describe('the words on the lines of twelve sizes', () => {
   const sizes = Array.from({ length: 12 }, (_, i) => `${2 + 2 * i}`);
   const row = (first: number, step: number): readonly number[] =>
     sizes.map((_, i) => first + step * i);
@@ -90,5 +90,38 @@ describe('the words at the hem of twelve sizes', () => {
       });
       expect(Math.max(...levels) - Math.min(...levels)).toBeLessThan(1.6);
     }
+  });
+
+  it('are beside lines of the side that carry their size, each next to its own', () => {
+    const front = drawnPieces(drawing, drawnSizes(drawing), { words: '', size: 9 }).find(
+      ({ name }) => name === 'front',
+    );
+    const cuts = range.sizes.map(
+      ({ cutPieces = [] }) => cutPieces.find(({ piece }) => piece.plan.name === 'front')?.cut ?? [],
+    );
+    const { top, bottom } = segmentsBounds(cuts.flat());
+    /** Where the side of a size runs at a level. */
+    const sideAt = (cut: readonly Segment[], y: number): number =>
+      Math.max(
+        ...cut
+          .flatMap((segment) => Array.from({ length: 401 }, (_, i) => segmentAt(segment, i / 400)))
+          .filter((at) => Math.abs(at.y - y) < 1)
+          .map((at) => at.x),
+      );
+    (front?.sizes ?? []).forEach((shapes, rank) => {
+      const labels = shapes.flatMap((shape) =>
+        shape.kind === 'text' && shape.at.y > top + 80 && shape.at.y < bottom - 80 ? [shape] : [],
+      );
+      const own = labels.filter(({ anchor }) => anchor === 'middle');
+      // Rows are 130 mm apart, less than a sheet of A4 or Letter is high either way.
+      expect(own.length).toBeGreaterThanOrEqual(2);
+      for (const { at, words } of own) {
+        expect(words).toBe(sizes[rank]);
+        const sides = cuts.map((cut) => sideAt(cut, at.y) - at.x);
+        const next = Math.min(...sides.filter((apart) => apart > 0));
+        expect(sides[rank]).toBe(next);
+        expect(next).toBeLessThan(5);
+      }
+    });
   });
 });
