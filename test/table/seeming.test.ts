@@ -8,7 +8,7 @@ import { readRuleSheet } from '../../src/rule-sheet/read-rule-sheet';
 import { gradeChart } from '../../src/index';
 import { CANONICAL } from '../chart/charts';
 import { expectRefusal } from '../expect-refusal';
-import { FRONT, graded } from '../given/sheets';
+import { FRONT, evenRules, graded } from '../given/sheets';
 
 const RULES = '# sizes: 10,12,14\npiece,point,step_dx,step_dy\nfront,side_waist,1/4,0\n';
 const gradedWith = (line: string, unit = '') => graded(FRONT, `${line}\n${unit}${RULES}`);
@@ -292,6 +292,20 @@ it('a skirt of 65 in fails, and one of 55 in is questioned, with what it would b
   expect(found(FRONT)).toEqual([]);
   expect(found(long.replace('# unit: in', '# unit: cm'))).toEqual([]);
   expect(found(FRONT.replace('9,25', '9,55').replace('0,25', '0,55'))[0]?.severity).toBe('warning');
+});
+
+it('a pattern that is short in centimeters, or grows as centimeters do, is questioned', () => {
+  const found = (text: string, step = '1/4') =>
+    graded(text, `# unit: in\n${evenRules('10, 12, 14').replaceAll('1/4', step)}`).findings.filter(
+      ({ check }) => check === 'pattern-size',
+    );
+  const [small] = found(FRONT.replace('# unit: in', '# unit: cm'));
+  expect(small).toMatchObject({ severity: 'warning', subject: 'base.csv' });
+  // 25 in are 63.5 cm.
+  expect(small?.message).toMatch(/25 cm long.*inches.*63\.5 cm$/u);
+  const ankle = FRONT.replace('9,25', '9,45').replace('0,25', '0,45');
+  expect(found(ankle, '3/4')).toEqual([]);
+  expect(found(ankle, '1')[0]?.message).toMatch(/45 in long.*centimeters.*17\.7/u);
 });
 
 describe('an allowance in other words', () => {
