@@ -160,7 +160,13 @@ function plan(
   };
   const others = present.filter((name) => !digests.has(name) && name !== LIST_NAME);
   for (const name of digests.keys()) {
-    if (!replace && present.includes(name) && !isAsWritten(name)) refuseChanged(given, name);
+    if (replace || !present.includes(name)) continue;
+    if (!isAsWritten(name)) refuseChanged(given, name);
+    const there = listed.get(name);
+    // A print of `grade` and one of `print` are the same thing; tables of bodies and of sizes are not.
+    const isOther = there !== undefined && there.set !== set;
+    if (isOther && (there.shows === undefined) !== (shown === undefined))
+      refuseOther(given, name, there.set);
   }
   const ofSet = others.filter((name) => listed.get(name)?.set === set);
   const dropped = ofSet.filter(
@@ -232,6 +238,16 @@ function kindOf(stat: Stats): string {
 function refuseChanged(given: string, name: string): never {
   throw new InputError('output-changed', {
     what: 'a result would replace a file that this program did not write, or that was changed since',
+    allowed: 'another folder for the results',
+    orField: 'replace',
+    got: name,
+    place: { field: 'out', file: given },
+  });
+}
+
+function refuseOther(given: string, name: string, set: string): never {
+  throw new InputError('output-changed', {
+    what: `a result would replace a file of another kind, which ${set} wrote under the same name`,
     allowed: 'another folder for the results',
     orField: 'replace',
     got: name,

@@ -172,6 +172,30 @@ describe('a print of other settings', () => {
   });
 });
 
+describe('a table of bodies', () => {
+  const draft = (...more: readonly string[]) =>
+    place.run('draft', 'chart.csv', '--out', 'both', ...more);
+
+  it('takes not the place of one of sizes under the same name, nor the other way round', async () => {
+    await grade('both');
+    const before = contents(at('both'));
+    const { status, stderr } = await draft();
+    expect(status).toBe(2);
+    expect(stderr).toContain('a file of another kind, which grade wrote');
+    expect(stderr).toContain('or --replace');
+    expect(contents(at('both'))).toEqual(before);
+    expect(await draft('--replace')).toMatchObject({ status: 0 });
+    expect((await grade('both')).stderr).toContain('which draft wrote');
+  });
+
+  it('takes the place of an earlier one', async () => {
+    for (const run of [1, 2])
+      expect(await place.run('draft', 'chart.csv', '--out', 'bodies'), `${run}`).toMatchObject({
+        status: 0,
+      });
+  });
+});
+
 describe('a file that somebody changed', () => {
   it('is not replaced without --replace', async () => {
     const exercise = typed('exercise --seed 7 --out exercise');
