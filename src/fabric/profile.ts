@@ -47,8 +47,10 @@ function sliceOf(corners: Polygon, start: number, end: number): Slice {
   const middle = (start + end) / 2;
   let near = { middle: Infinity, value: 0, slope: 0 };
   let far = { middle: -Infinity, value: 0, slope: 0 };
-  for (const [i, to] of corners.entries()) {
-    const from = corners.at(i - 1) ?? to;
+  let next = corners.at(-1);
+  for (const to of corners) {
+    const from = next ?? to;
+    next = to;
     if (from.x < middle === to.x < middle) continue;
     const slope = (to.y - from.y) / (to.x - from.x);
     const side = {

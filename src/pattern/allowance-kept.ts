@@ -54,9 +54,11 @@ export function nearestPlace(
       const { net, seam, width, corners } = near[i] as (typeof near)[number];
       const t = nearestOn(net, p);
       const foot = segmentAt(net, t);
+      const kept = distance(p, foot);
+      // No more than the width of the strip is wanted, so this place is no nearer to its seam.
+      if (worst !== undefined && kept - width >= worst.kept - worst.wanted) continue;
       // Across a narrow piece the cut line of the other side may be near: that is no matter.
       const isInside = cross(segmentTangent(net, t), subtract(p, foot)) > 0;
-      const kept = distance(p, foot);
       if (isInside || corners.some((corner) => isPassed(corner, foot, p))) continue;
       const wanted = corners.reduce(
         (least, { at, reach, narrower }) =>
