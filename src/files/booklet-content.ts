@@ -186,14 +186,21 @@ function listedPieces({ shown }: GradeResult): readonly ListedPiece[] {
 }
 
 function cutting(result: GradeResult): readonly string[] {
+  const plans = result.shown[0]?.pieces.map(({ plan }) => plan) ?? [];
   return [
     linesNote(drawingOf(result), result.shown.length),
     'Wash and press the cloth first. Lay each piece with its grainline along the selvage, and an edge ' +
       'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
     'Folded cloth lies right sides together, so its wrong side is up: a piece that says right side up is laid ' +
       'there with its print down, one that says wrong side up with its print up.',
+    ...(plans.some(({ cuttings: cut }) => cut.some(({ count }) => count > 1))
+      ? [
+          'What is cut twice is a pair: on folded cloth both at once, on open cloth once as it is printed and once ' +
+            'turned face down.',
+        ]
+      : []),
     'Snip or chalk every notch.' +
-      (result.shown.some(({ pieces }) => pieces.some(({ plan }) => plan.darts.length > 0))
+      (plans.some(({ darts }) => darts.length > 0)
         ? ' Mark drill holes and the tips of darts with chalk or thread on the wrong side; do not punch the cloth.'
         : ''),
   ];

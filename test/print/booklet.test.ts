@@ -167,6 +167,12 @@ describe('the booklet', () => {
     }
   });
 
+  it('says that what is cut twice is a pair, which open cloth does not make by itself', () => {
+    const told = textOf(pagesOf(result, 'short'));
+    expect(told).toMatch(/2 back Cut 2 /u);
+    expect(told).toContain('on open cloth once as it is printed and once turned face down');
+  });
+
   it('lists every piece once, with the number that it is printed with', () => {
     const { pieces } = bookletOf(result, [], []);
     const cut = result.shown[0]?.cutPieces ?? [];
