@@ -9,7 +9,10 @@ const FOLDER = typed('--base 12 --style pencil --replace');
 
 /** The verdict, its decisions and counts: what stands between the first two empty lines. */
 function told(stdout: string): string {
-  return (stdout.split('\n\n')[1] ?? '').replace(/, in findings\.csv.*$/u, '');
+  return (stdout.split('\n\n')[1] ?? '').replace(
+    /, (?:in findings\.csv|which --verbose)[^]*$/u,
+    '',
+  );
 }
 
 describe('what grade, print and check say first', () => {
