@@ -45,7 +45,11 @@ function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {
       `${called} is no known measurement and is not used.${meant}`,
     );
     // A row that was to shape this skirt is no row to pass over.
-    return [meant !== '' || OF_SKIRT.test(label) ? { ...found, severity: 'warning' } : found];
+    return [
+      meant !== '' || OF_SKIRT.test(label.replaceAll('_', ' '))
+        ? { ...found, severity: 'warning' }
+        : found,
+    ];
   }
   const notes: Finding[] = [];
   if (label !== name) notes.push(note('read-as', name, `The label "${label}" is read as ${name}.`));

@@ -13,6 +13,7 @@ describe('chartNotes', () => {
     ['Finished length', 'warning'],
     ['Length', 'note'],
     ['hem width', 'warning'],
+    ['hem_girth', 'warning'],
     ['Sleeve length', 'note'],
     ['Back waist length', 'note'],
   ])('tells a row "%s" as a %s', (label, severity) => {
