@@ -4,7 +4,7 @@ import { namesSizes } from '../table/label';
 import { findHeader } from './header';
 import type { SheetRecord } from '../table/sheet';
 import type { SizeChart } from './size-chart';
-import { excerpt, isBlank } from '../table/tidy-text';
+import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 import { recognizeMeasurement } from './vocabulary';
 
 /** One cell; rows and columns count from 1. The text is empty where the file has no cell. */
@@ -37,6 +37,11 @@ export interface ChartLine {
   readonly cells: readonly ChartCell[];
 }
 
+/** A header with points is that of a pattern or of a rule sheet. */
+function isOfPoints(records: readonly SheetRecord[]): boolean {
+  return records.some(({ cells }) => cells.some((cell) => /^points?$/iu.test(tidyText(cell))));
+}
+
 /**
  * Finds the layout by where the known measurements stand: below each other, or side by side.
  * Throws `measurement-missing` if there are none, and `chart-no-header` if the line or column of
@@ -48,7 +53,9 @@ export function findLayout(records: readonly SheetRecord[], file: string): Chart
   const row = fullest(known.byRow);
   if (column === undefined || row === undefined) {
     throw new InputError('measurement-missing', {
-      what: 'the chart has no measurement that is known',
+      what: isOfPoints(records)
+        ? 'the file is a pattern or a rule sheet, with points, and no chart of body measurements'
+        : 'the chart has no measurement that is known',
       allowed: 'rows waist_girth and hip_girth, and others by their usual names',
       got: firstLabels(records),
       place: { file },
