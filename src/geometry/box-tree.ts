@@ -32,6 +32,26 @@ export function boxSearch(boxes: readonly Box[]): (near: Box) => readonly number
   };
 }
 
+/**
+ * As `boxSearch`, but tells whether `holds` is true of the place of any box that meets a given one, and
+ * looks no further.
+ */
+export function boxProbe(
+  boxes: readonly Box[],
+): (near: Box, holds: (place: number) => boolean) => boolean {
+  const root = branch(boxes, 0, boxes.length);
+  return (near, holds) => {
+    const probe = ({ box, start, end, halves }: Branch): boolean => {
+      if (!boxesMeet(box, near)) return false;
+      if (halves.length > 0) return halves.some(probe);
+      for (let i = start; i < end; i++)
+        if (boxesMeet(boxes[i] as Box, near) && holds(i)) return true;
+      return false;
+    };
+    return probe(root);
+  };
+}
+
 function branch(boxes: readonly Box[], start: number, end: number): Branch {
   if (end - start <= LEAF)
     return { box: joinBoxes(boxes.slice(start, end)), start, end, halves: [] };

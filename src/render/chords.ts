@@ -1,7 +1,7 @@
 /** Outlines as straight chords, for asking whether anything is in the way of a box. */
 import type { Box } from '../geometry/bounds';
 import { pointBounds } from '../geometry/bounds';
-import { boxSearch } from '../geometry/box-tree';
+import { boxProbe } from '../geometry/box-tree';
 import type { Point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentAt } from '../geometry/segment';
@@ -64,8 +64,8 @@ export function isClear(box: Box, chords: readonly Chord[]): boolean {
 
 /** As `isClear`, for so many boxes that it pays to find the chords near each. */
 export function clearOf(chords: readonly Chord[]): (box: Box) => boolean {
-  const chordsNear = boxSearch(chords.map(({ from, to }) => pointBounds([from, to])));
-  return (box) => !chordsNear(box).some((i) => isCrossed(box, chords[i] as Chord));
+  const isNear = boxProbe(chords.map(({ from, to }) => pointBounds([from, to])));
+  return (box) => !isNear(box, (i) => isCrossed(box, chords[i] as Chord));
 }
 
 /** Whether (x, y) lies inside a closed chain: a ray from it crosses the chain an odd number of times. */

@@ -37,6 +37,7 @@ export function lineSizes(
   if (sizes.length <= DASH_COUNT) return sizes.map(() => []);
   const isFree = clearOf([...chords, ...others]);
   const side = sideOf(outlines, (box.top + box.bottom) / 2);
+  const crossings = outlines.map((own) => crossingOf(own, side));
   const rows = Math.max(0, Math.floor((box.bottom - box.top - 2 * FROM_ENDS) / PITCH) + 1);
   const middle = (box.top + box.bottom) / 2;
   const levels = Array.from({ length: rows }, (_, i) => middle + (i - (rows - 1) / 2) * PITCH);
@@ -47,12 +48,12 @@ export function lineSizes(
     return levels.flatMap((level): readonly TextShape[] => {
       for (const by of ASIDE) {
         const [at, above, below] = [0, -REACH, REACH].map((reach) =>
-          crossing(outlines[rank] ?? [], level + by + reach, side),
+          crossings[rank]?.(level + by + reach),
         );
         if (at === undefined || above === undefined || below === undefined) continue;
         // A line of several sizes is named as theirs, if at all.
-        const isShared = outlines.some((other, i) => {
-          const near = i === rank ? undefined : crossing(other, at.y, side);
+        const isShared = crossings.some((crossingAt, i) => {
+          const near = i === rank ? undefined : crossingAt(at.y);
           return near !== undefined && Math.abs(near.x - at.x) < LINES_APART;
         });
         if (isShared) continue;
@@ -80,15 +81,23 @@ export function lineSizes(
 /** On which side sizes lie apart: 1 for the right one, -1 for the left one. */
 function sideOf(outlines: readonly (readonly Chord[])[], level: number): 1 | -1 {
   const spread = (side: 1 | -1): number => {
-    const places = outlines.flatMap((own) => crossing(own, level, side) ?? []);
+    const places = outlines.flatMap((own) => crossingOf(own, side)(level) ?? []);
     const { left, right } = pointBounds(places);
     return right - left;
   };
   return spread(1) >= spread(-1) ? 1 : -1;
 }
 
-/** Where an outline is farthest out on a side at a level. */
-function crossing(chords: readonly Chord[], y: number, side: 1 | -1): Point | undefined {
+/** Tells where an outline is farthest out on a side at a level; every size asks for the same few levels. */
+function crossingOf(chords: readonly Chord[], side: 1 | -1): (y: number) => Point | undefined {
+  const known = new Map<number, Point | undefined>();
+  return (y) => {
+    if (!known.has(y)) known.set(y, farthest(chords, y, side));
+    return known.get(y);
+  };
+}
+
+function farthest(chords: readonly Chord[], y: number, side: 1 | -1): Point | undefined {
   let best: Point | undefined;
   for (const { from, to } of chords) {
     if (from.y === to.y || y < Math.min(from.y, to.y) || y > Math.max(from.y, to.y)) continue;
