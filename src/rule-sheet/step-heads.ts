@@ -29,7 +29,8 @@ const BETWEEN = / ?(?:-|>|\u2192) ?| to /giu;
 /**
  * Tells steps from sizes. Where the sizes are known, a label is a step if it is none of them and
  * leads from one to its neighbor; otherwise labels are steps if all are and they follow on one
- * another, or if they go on from labels that are plain sizes. Throws InputError `base-missing` or `size-unknown` for steps that cannot be counted.
+ * another, or if they go on from a single plain size. Throws InputError `base-missing` or `size-unknown`
+ * for steps that cannot be counted, and for labels that may as well be sizes, such as `X-L` beside `L`.
  */
 export function sizeHeads(
   labels: readonly string[],
@@ -37,7 +38,7 @@ export function sizeHeads(
   base: string | undefined,
   file: string,
 ): SizeHeads {
-  const sizes = known ?? chained(labels, base) ?? mixed(labels);
+  const sizes = known ?? chained(labels, base) ?? mixed(labels, file);
   if (sizes === undefined) return { sizes: labels, stepOf: () => undefined };
   const stepOf = ({ text, place }: TypedCell): StepSize | undefined => {
     if (sizes.includes(text)) return undefined;
@@ -104,24 +105,43 @@ function chained(
   return isPath && isTold ? sizes : undefined;
 }
 
+/** What sizes are called that steps lead between; `X`, `Tall` or `Long` beside a hyphen are parts of a name. */
+const PLAIN_NAME = /^(?:\d+|\d?X*[SL]|M|small|medium|large)$/iu;
+
 /**
- * The sizes of labels of which some are plain and others are steps that go on from those; undefined
- * if none goes on, so that labels such as `36-38` beside each other are sizes.
+ * The sizes of labels of which one is plain, as the base may be, and the others are steps that go on from
+ * it; undefined if no label goes on, so that labels such as `36-38` beside each other are sizes. Throws
+ * InputError `size-unknown` for a label that goes on and may be the name of a size.
  */
-function mixed(labels: readonly string[]): readonly string[] | undefined {
-  const sizes = labels.filter((label) => splits(label).length === 0);
+function mixed(labels: readonly string[], file: string): readonly string[] | undefined {
+  const plain = labels.filter((label) => splits(label).length === 0);
+  const sizes = [...plain];
+  let left = labels.filter((label) => !plain.includes(label));
   if (sizes.length === 0) return undefined;
-  let left = labels.filter((label) => !sizes.includes(label));
-  const before = sizes.length;
   for (let count = -1; count !== left.length;) {
     count = left.length;
     left = left.filter((label) => {
       const steps = splits(label);
-      const isInside = steps.some(({ from, to }) => sizes.includes(from) && sizes.includes(to));
-      return !isInside && !steps.some((step) => joins(sizes, step));
+      const step = steps.find(
+        ({ from, to }) =>
+          (sizes.includes(from) && sizes.includes(to)) || joins(sizes, { from, to }),
+      );
+      if (step === undefined) return true;
+      if (plain.length > 1 || ![step.from, step.to].every((name) => PLAIN_NAME.test(name)))
+        refuseDoubted(label, step, plain, file);
+      return false;
     });
   }
-  return left.length === labels.length - before ? undefined : [...sizes, ...left];
+  return plain.length + left.length === labels.length ? undefined : [...sizes, ...left];
+}
+
+function refuseDoubted(label: string, { from, to }: Step, plain: readonly string[], file: string) {
+  throw new InputError('size-unknown', {
+    what: `a column may be a size of its own or the step from ${from} to ${to}`,
+    allowed: `a line "# sizes: ${[...plain, label].join(', ')}" where it is a size; columns that all are steps, or none, where it is a step`,
+    got: label,
+    place: { file },
+  });
 }
 
 /** Puts a step on to whichever end of the sizes it leads from or to; false if it does to neither. */

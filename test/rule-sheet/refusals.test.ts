@@ -188,6 +188,40 @@ describe('a rule sheet that cannot be read', () => {
   });
 });
 
+describe('a column that may be a size or a step', () => {
+  it.each([
+    'S,M,L,X-L',
+    'Small,Medium,Large,X-Large',
+    'X-S,S,M,L',
+    'S,M,L,L-Tall',
+    '10,12,14,14-Long',
+    '12,14,16,16-18',
+    'L,X-L',
+    'S,M,S-M',
+  ])('is refused beside others, and read where the sheet lists its sizes: %s', (heads) => {
+    const labels = heads.split(',');
+    const base = labels.find((label) => !label.includes('-')) ?? '';
+    const cells = labels.map((label) => (labels.indexOf(label) - labels.indexOf(base)) / 4);
+    const sheet = `# unit: in\n# base: ${base}\npoint,axis,${heads}\nfront.side_hip,x,${cells.join()}\n`;
+    expectRefusal(() => infer(sheet), 'size-unknown', { file });
+    const { sizes } = infer(`# sizes: ${heads}\n${sheet}`);
+    expect(sizes.map(({ label }) => label)).toEqual(labels);
+  });
+
+  it('is a step where a single plain size stands between steps, as the base may', () => {
+    for (const [heads, sizes] of [
+      ['S-M,M,M-L,L-XL', ['S', 'M', 'L', 'XL']],
+      ['10-12,12,12-14', ['10', '12', '14']],
+    ] as const) {
+      const [, base = ''] = sizes;
+      const sheet = `# unit: in\n# base: ${base}\npoint,axis,${heads}\n`;
+      const row = heads.split(',').map((label) => (label === base ? '0' : '1/4'));
+      const found = infer(`${sheet}front.side_hip,x,${row.join()}\n`);
+      expect(found.sizes.map(({ label }) => label)).toEqual(sizes);
+    }
+  });
+});
+
 describe('a rule sheet that contradicts itself', () => {
   it('or the base that it is used with', () => {
     const sheet = '# unit: in\n# base: 14\npoint,axis,10,12,14\nfront.side_hip,x,-1,-1/2,0\n';
