@@ -7,7 +7,7 @@ import { InputError } from '../errors';
 
 /** Columns that people put beside the sizes, by the letters and digits of their headings. */
 const NO_SIZE =
-  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?)$/u;
+  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?|factors?|pages?|checked|check|done|ok|approved|range|half|quarter|breaks?|status|dates?|ref(?:erence)?s?|codes?|initials)$/u;
 
 /** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
 const LONGEST = 100;

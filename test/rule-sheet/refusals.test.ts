@@ -398,7 +398,19 @@ describe('a column that is no size', () => {
   const sheet = (head: string) =>
     `# unit: in\n# base: 12\npoint,axis,10,12,14,${head}\nfront.side_hip,x,-1/4,0,1/4,1/2\n`;
 
-  it.each(['total', 'Tolerance', 'Comments', 'No.', '±', 'Step'])('%s is refused', (head) => {
+  it.each([
+    'total',
+    'Tolerance',
+    'Comments',
+    'No.',
+    '±',
+    'Step',
+    'factor',
+    'page',
+    'checked',
+    'range',
+    'break',
+  ])('%s is refused', (head) => {
     const place = { file, row: 3, column: 6, size: head };
     for (const job of [grade, infer])
       expectRefusal(() => job(sheet(head)), 'size-missing', place, head, 'it names none');
