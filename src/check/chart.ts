@@ -8,6 +8,7 @@ import type { ComparedTable } from './compared-tables';
 import { comparedTables } from './compared-tables';
 import { checkFallingLengths } from './falling-lengths';
 import type { Finding } from './finding';
+import { checkIdenticalColumns } from './identical-sizes';
 
 /**
  * `against` names published tables; without it the nearest are chosen. Throws InputError
@@ -21,6 +22,7 @@ export function checkChart(
   const tables = comparedTables(chart, against);
   return [
     ...withoutTablesOwn(checkChartSteps(chart, display), tables),
+    ...checkIdenticalColumns(chart),
     ...checkFallingLengths(chart, display),
     ...checkWaistToHip(chart, display),
     ...tables.flatMap((table) => checkAgainstStandard(chart, table, display)),

@@ -27,6 +27,7 @@ import { checkFinishedGirths } from './finished-girths';
 import { checkFolds } from './fold-straight';
 import { checkGivenPattern, checkTurningSteps } from './given-pattern';
 import { checkGradedEqualsDraft } from './graded-equals-draft';
+import { checkIdenticalSizes } from './identical-sizes';
 import { checkLargerPieces } from './larger-pieces';
 import { checkLengthLines } from './length-lines';
 import { checkLining } from './lining';
@@ -107,6 +108,7 @@ export const CHECKS: readonly Check[] = [
   unlessDrafted(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
   unlessDrafted(({ range, display }) => checkLargerPieces(range, display)),
+  ({ range, rules, chart }) => checkIdenticalSizes(range, rules, chart),
   ({ range, chart, display }) => checkFarFromBase(range, chart, display),
   ofDraft(checkGradedEqualsDraft),
   ofDraft(checkRuleFormulas),
