@@ -1,5 +1,6 @@
 /** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
 import { counted } from '../table/counted';
+import { isDrafted } from '../grade/graded-pattern';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SizeTable } from '../print/size-table';
 import { showLength } from '../units';
@@ -37,7 +38,8 @@ export function reportFile(
       : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
     ...(changed === undefined ? [] : changeParts(changed)),
     ...[...printTables(result), ...cloth].flatMap((table) => tableParts(table)),
-    ...(result.chart !== undefined && labels.length > 1 && range.blend === undefined
+    // A given pattern has no draft of which a blend could be made, whether or not a chart stands beside it.
+    ...(isDrafted(range) && labels.length > 1 && range.blend === undefined
       ? [blendWords(labels)]
       : []),
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
