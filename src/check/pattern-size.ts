@@ -12,6 +12,8 @@ import type { Finding, Severity } from './finding';
 const LONGEST = 1_300;
 /** mm. No piece but a train is longer: from the nape to the floor it is some 155 cm on that body, from memory. */
 const LONGEST_WITHOUT_TRAIN = 1_600;
+/** mm. A tie or sash, which may be as long as it likes, is narrower: common practice, no source. */
+const WIDEST_SASH = 200;
 /** mm. A pattern all of whose pieces are shorter and narrower has no skirt: the engine's own figure. */
 const SMALLEST = 300;
 /** mm. Some 40 in, a skirt to the ankle. */
@@ -91,9 +93,9 @@ function doubted(
 ): Doubted | undefined {
   const isLong = base.filter(({ length }) => length > LONGEST);
   if (isLong.length > 0) {
-    const severity = isLong.some(({ length }) => length > LONGEST_WITHOUT_TRAIN)
-      ? 'fail'
-      : 'warning';
+    const isGown = ({ length, width }: Measured): boolean =>
+      length > LONGEST_WITHOUT_TRAIN && width > WIDEST_SASH;
+    const severity = isLong.some(isGown) ? 'fail' : 'warning';
     const why = 'longer than from a waist to the floor';
     return { severity, pieces: isLong, limit: LONGEST, why, meant: TOO_LARGE[unit] };
   }

@@ -292,6 +292,11 @@ it('a skirt of 65 in fails, and one of 55 in is questioned, with what it would b
   expect(found(FRONT)).toEqual([]);
   expect(found(long.replace('# unit: in', '# unit: cm'))).toEqual([]);
   expect(found(FRONT.replace('9,25', '9,55').replace('0,25', '0,55'))[0]?.severity).toBe('warning');
+  // The ends of a tie are as long.
+  const tie = '# unit: in\n# base: 12\npiece,point,x,y\ntie,a,0,0\n,b,4,0\n,c,4,70\n,d,0,70\n';
+  const still = '# unit: in\npoint,axis,10,12,14\ntie.b,x,-1/4,0,1/4\ntie.c,x,-1/4,0,1/4\n';
+  const ties = graded(tie, still).findings.filter(({ check }) => check === 'pattern-size');
+  expect(ties[0]?.severity).toBe('warning');
 });
 
 it('a pattern that is short in centimeters, or grows as centimeters do, is questioned', () => {
