@@ -108,7 +108,7 @@ export const CHECKS: readonly Check[] = [
   unlessDrafted(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
   unlessDrafted(({ range, display }) => checkLargerPieces(range, display)),
-  ({ range, rules, chart }) => checkIdenticalSizes(range, rules, chart),
+  ({ range, rules, chart, exact }) => checkIdenticalSizes(range, rules, chart, exact?.range),
   ({ range, chart, display }) => checkFarFromBase(range, chart, display),
   ofDraft(checkGradedEqualsDraft),
   ofDraft(checkRuleFormulas),

@@ -9,28 +9,38 @@ import { ruleFinding } from './finding';
 /**
  * A warning for each run of sizes whose points all lie in one place. Typed rules are then most likely
  * steps that were read as moves from the base, which leaves no other trace. A run whose measurements
- * are the same is told of the chart, and a range in which nothing grows as a whole.
+ * are the same is told of the chart, and a range in which nothing grows as a whole. `exact` is the range before
+ * its rules were rounded, where they are, which may be all that makes sizes alike.
  */
 export function checkIdenticalSizes(
   { sizes, blend, draft }: Pick<GradedPattern, 'sizes' | 'blend' | 'draft'>,
   { file }: Pick<GivenRules, 'file'>,
   chart: SizeChart | undefined,
+  exact: Pick<GradedPattern, 'sizes'> | undefined,
 ): Finding[] {
   const graded = sizes.filter(({ label }) => label !== blend);
   const runs = runsOf(graded, isSamePattern).map((run) => run.map(({ label }) => label));
+  const isRounded = (labels: readonly string[]): boolean => {
+    const before = exact?.sizes.filter(({ label }) => labels.includes(label)) ?? [];
+    return before.slice(1).some((one, i) => !isSamePattern(before[i] ?? one, one));
+  };
   return runs
     .filter((labels) => chart === undefined || !isSameInChart(chart, labels))
-    .map((labels) => ({
-      ...identical(
-        'identical-sizes',
-        labels,
-        'every point of every piece lies in the same place; ' +
-          (draft === undefined
-            ? `are the rules of ${file} steps from size to size, read as moves from the base?`
-            : 'what the chart has different in them, the style does not use'),
-      ),
-      facts: { same: sameWords(labels), ...(draft === undefined ? { rules: file } : {}) },
-    }));
+    .map((labels) =>
+      isRounded(labels)
+        ? { ...identical('identical-sizes', labels, 'by rounding alone'), byRounding: true }
+        : {
+            ...identical(
+              'identical-sizes',
+              labels,
+              'every point of every piece lies in the same place; ' +
+                (draft === undefined
+                  ? `are the rules of ${file} steps from size to size, read as moves from the base?`
+                  : 'what the chart has different in them, the style does not use'),
+            ),
+            facts: { same: sameWords(labels), ...(draft === undefined ? { rules: file } : {}) },
+          },
+    );
 }
 
 /** A warning for each run of sizes of which every known measurement is the same; none for the whole chart. */

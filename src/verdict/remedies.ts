@@ -80,13 +80,15 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   'nothing-grows': { act: ['give the sizes different measures or rules; now all are the same'] },
   'identical-sizes': {
     act: [
-      '{same}: if {rules} holds steps from size to size, call them step_dx and step_dy, or write them as ' +
+      'they come out as {same}; if {rules} holds steps from size to size, call them step_dx and step_dy, or write them as ' +
         'moves from the base, as which they are read now; else one size is enough',
-      '{same}: one size is enough, or the chart lacks what is to differ',
+      'they come out as {same}; one size is enough, or the chart lacks what is to differ',
     ],
   },
   'identical-measurements': {
-    act: ['{same}: one size is enough, or hold their measurements against the source'],
+    act: [
+      'the chart has {same}; one size is enough, or hold their measurements against the source',
+    ],
   },
   'fold-straight': { act: ['let all points of the fold of {pieces} move alike across it'] },
   'seam-unpaired': {

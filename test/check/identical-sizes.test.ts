@@ -77,6 +77,14 @@ describe('sizes that come out identical in a given pattern', () => {
     expect(identical(findings)).toEqual([]);
   });
 
+  it('are told of the rounding where it alone makes them so', () => {
+    // To 1/2 in, 1/8 in is 0.
+    const { findings } = graded(PATTERN, sheet('dx', '-1/2,-1/8,0,1/8,1/2'), { round: '1/2in' });
+    const [first] = findings.filter(({ check }) => check === 'identical-sizes');
+    expect(first).toMatchObject({ size: '10-14', severity: 'warning', byRounding: true });
+    expect(first?.message).toContain('by rounding alone');
+  });
+
   it('are not told where one point of one piece differs', () => {
     const rules = sheet('dx', STEPS).replace(
       `back.hem_side,dx,${STEPS}`,
