@@ -103,3 +103,14 @@ export async function tableOf(page: Page, caption: RegExp): Promise<readonly str
     lines.map((line) => [...line.children].map((cell) => cell.textContent)),
   );
 }
+
+/** What a cell says as a decimal or as a mixed fraction, `-25 3/8`; NaN for anything else. */
+export function numberIn(cell = ''): number {
+  const [, sign, whole, over, under] =
+    /^([-+\u2212]?)(\d+(?:\.\d+)?)?(?: ?\b(\d+)\/(\d+))?$/u.exec(cell) ?? [];
+  if (whole === undefined && over === undefined) return NaN;
+  return (
+    (sign === '-' || sign === '\u2212' ? -1 : 1) *
+    (Number(whole ?? 0) + Number(over ?? 0) / Number(under ?? 1))
+  );
+}

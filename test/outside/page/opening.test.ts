@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { expect, it } from 'vitest';
 import { chartText } from '../../skirts';
-import { describePage, saysVerdict, tableOf } from './browser';
+import { describePage, numberIn, saysVerdict, tableOf } from './browser';
 
 const DEMO = resolve('size-charts/demo.csv');
 
@@ -42,7 +42,7 @@ describePage('a page', ({ folder, cli, open }) => {
       values.forEach((value, k) => {
         const cell = shown[i + 1]?.[k + 1] ?? '';
         if (value === 'no limit') expect(cell).toBe(value);
-        else expect(Number(cell)).toBeCloseTo(Number(value), 2);
+        else expect(numberIn(cell)).toBeCloseTo(Number(value), 2);
       });
     });
   });

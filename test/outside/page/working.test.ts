@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { describePage, saysVerdict, tableOf } from './browser';
+import { describePage, numberIn, saysVerdict, tableOf } from './browser';
 
 const DEMO = resolve('size-charts/demo.csv');
 
@@ -12,7 +12,7 @@ const DEMO = resolve('size-charts/demo.csv');
 async function finished(page: Page, measure: string, size: string): Promise<number> {
   const rows = await tableOf(page, /^Finished measurements in inches$/u);
   const column = rows[0]?.indexOf(size) ?? -1;
-  return Number(rows.find(([name]) => name === measure)?.[column]);
+  return numberIn(rows.find(([name]) => name === measure)?.[column]);
 }
 
 /** Where a point of the base is on the screen. */
@@ -165,7 +165,7 @@ describePage('on the page', ({ folder, cli, open }) => {
     expect(own.length).toBe(12);
     own.forEach(({ size, dx_in: dx, step_dx_in: step }, i) => {
       expect(shown[0]?.[i + 1]).toBe(size);
-      const number = (row: number) => Number(shown[row]?.[i + 1]?.replace('\u2212', '-'));
+      const number = (row: number) => numberIn(shown[row]?.[i + 1]);
       expect(number(1)).toBeCloseTo(Number(dx), 2);
       expect(number(3)).toBeCloseTo(Number(step), 2);
     });
@@ -224,7 +224,7 @@ describePage('on the page', ({ folder, cli, open }) => {
       Number(at('24')?.dx_in) - Number(at('2')?.dx_in),
       Number(at('24')?.dy_in) - Number(at('2')?.dy_in),
     );
-    await expect.poll(async () => Number(await told.textContent())).toBeCloseTo(apart, 2);
+    await expect.poll(async () => numberIn((await told.textContent()) ?? '')).toBeCloseTo(apart, 2);
     expect(await page.locator('.nest .difference').count()).toBe(2);
   });
 
