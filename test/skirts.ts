@@ -15,6 +15,11 @@ export function chartText(
   return `# unit: ${unit}\n${['measurement', ...sizes].join()}\n${lines.join('\n')}\n`;
 }
 
+/** The measures of sizes that each grow by a step over the one before. */
+export function growing(sizes: readonly string[], first: number, step: number): readonly number[] {
+  return sizes.map((_, i) => first + step * i);
+}
+
 /** The same chart with one size a row. */
 export function sizeRowsText(
   unit: LengthUnit,

@@ -11,16 +11,18 @@ import { readPrintOptions } from '../../src/print/print-options';
 import { printedDrawing } from '../../src/print/printed-drawing';
 import type { Shape, TextShape } from '../../src/render/scene';
 import { shapeBox } from '../../src/render/shape-box';
-import { chartText } from '../skirts';
+import { chartText, growing } from '../skirts';
 import { demo } from './printing';
 
 const SIZES = Array.from({ length: 12 }, (_, i) => `${32 + 4 * i}`);
-const row = (first: number, step: number): readonly number[] =>
-  SIZES.map((_, i) => first + step * i);
 /** Invented, and as wide as charts come, so that the smallest needs fewer sheets than the largest. */
 const CHART = chartText(
   'cm',
-  { waist_girth: row(60, 8), hip_girth: row(86, 8), waist_to_hip: row(20, 0.1) },
+  {
+    waist_girth: growing(SIZES, 60, 8),
+    hip_girth: growing(SIZES, 86, 8),
+    waist_to_hip: growing(SIZES, 20, 0.1),
+  },
   SIZES,
 );
 

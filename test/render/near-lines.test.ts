@@ -8,7 +8,7 @@ import { segmentAt } from '../../src/geometry/segment';
 import { nearRuns } from '../../src/render/near-lines';
 import { drawnPieces } from '../../src/render/sheet-layout';
 import { drawnSizes } from '../../src/print/plane';
-import { chartText } from '../skirts';
+import { chartText, growing } from '../skirts';
 
 /** A panel 300 mm wide with a straight hem at a level, as far as a width. */
 function panel(hem: number, width = 300, waist = 0): readonly Segment[] {
@@ -53,12 +53,14 @@ describe('lines near each other', () => {
 
 describe('the words on the lines of twelve sizes', () => {
   const sizes = Array.from({ length: 12 }, (_, i) => `${2 + 2 * i}`);
-  const row = (first: number, step: number): readonly number[] =>
-    sizes.map((_, i) => first + step * i);
   // Invented: 4 cm a size, all as long.
   const chart = chartText(
     'cm',
-    { waist_girth: row(60, 4), hip_girth: row(86, 4), waist_to_hip: row(20, 0) },
+    {
+      waist_girth: growing(sizes, 60, 4),
+      hip_girth: growing(sizes, 86, 4),
+      waist_to_hip: growing(sizes, 20, 0),
+    },
     sizes,
   );
   const { title, display, range } = gradeChart({ chart, base: '12', style: 'shared-pencil' });

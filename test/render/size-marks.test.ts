@@ -6,15 +6,18 @@ import type { PathShape, Shape, TextShape } from '../../src/render/scene';
 import { INK } from '../../src/render/size-style';
 import { spreadLabels } from '../../src/render/spread-labels';
 import { drawnSizes } from '../../src/print/plane';
-import { chartText } from '../skirts';
+import { chartText, growing } from '../skirts';
 
 /** A range of `count` sizes in whole inches, invented. */
 function drawn(count: number, style: string) {
   const sizes = Array.from({ length: count }, (_, i) => `${4 + 2 * i}`);
-  const row = (first: number, step: number) => sizes.map((_, i) => first + step * i);
   const chart = chartText(
     'in',
-    { waist_girth: row(24, 1), hip_girth: row(34, 1), waist_to_hip: row(7.5, 1 / 16) },
+    {
+      waist_girth: growing(sizes, 24, 1),
+      hip_girth: growing(sizes, 34, 1),
+      waist_to_hip: growing(sizes, 7.5, 1 / 16),
+    },
     sizes,
   );
   const { title, display, range } = gradeChart({ chart, base: '6', style });
