@@ -6,14 +6,14 @@ import { closingChange } from '../seams/closing-change';
 import type { Diagnosis } from '../seams/diagnose';
 import { nameOf } from '../seams/slips/sheet-state';
 import type { WalkedSeam } from '../seams/walked-seam';
-import { EDGE_TURN, RUNS_ACROSS, SAME_PLACE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
+import { SAME_PLACE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { LengthDisplay } from '../units';
-import { showLength, trimmed } from '../units';
+import { showLength } from '../units';
+import { cornersAcrossSeam } from './corners-across-seam';
 import type { Finding } from './finding';
 import { seamSeverity } from './seam-severity';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
-const RUNS_ON = 'common practice, no source: an edge runs on across the seam';
 
 /**
  * The findings of all seams, seam by seam and size by size; a gap whose cause is known names it.
@@ -28,6 +28,7 @@ export function checkSewnSeams(
   diagnoses: readonly Diagnosis[] = [],
 ): Finding[] {
   const sizes = range.sizes.map(({ pieces }) => pieces);
+  const labels = range.sizes.map(({ label }) => label);
   return seams.flatMap((seam, s) => {
     const cause = diagnoses.find(({ seam: told }) => told?.pair === seam.pair)?.cause;
     const words = (i: number): string => {
@@ -44,8 +45,8 @@ export function checkSewnSeams(
           ? []
           : [lengthFinding(range, seam, i, exactGap(i), display, () => words(i))]),
         ...notchFindings(seam, size.label, i, display),
-        ...cornerFindings(seam, size.label, i, range.rules.base),
       ]),
+      ...cornersAcrossSeam(seam, piecesOf(seam), labels, range.rules.base),
     ];
   });
 }
@@ -204,41 +205,4 @@ function notchFindings(
             `${showLength(off[worst] ?? NaN, display)} off`,
     },
   ];
-}
-
-/**
- * Whether edges run on across a seam. Not where the seam itself goes on, nor in any size where in the
- * base they are far from it: the garment is drawn so, which the base notes.
- */
-function cornerFindings(seam: WalkedSeam, size: string, i: number, base: number): Finding[] {
-  const walk = seam.walks[i];
-  return ([0, 1] as const).flatMap((end): Finding[] => {
-    if (!seam.pair.runsOn[end] || seam.goesOn[end]) return [];
-    const sum = walk?.angleSums[end] ?? NaN;
-    if (Number.isNaN(sum)) return [];
-    const isDrawnSo = Math.abs((seam.walks[base]?.angleSums[end] ?? NaN) - 180) > RUNS_ACROSS;
-    if (isDrawnSo && i !== base) return [];
-    const held = Math.abs(sum - 180) <= EDGE_TURN;
-    const at = `${walk?.walks[0].ends[end] ?? ''} and ${walk?.walks[1].ends[end] ?? ''}`;
-    return [
-      {
-        severity: held ? 'ok' : isDrawnSo ? 'note' : 'warning',
-        check: 'corners-across-seam',
-        size,
-        piece: piecesOf(seam),
-        subject: `${seam.pair.name} at ${walk?.walks[0].ends[end] ?? ''}`,
-        quantity: 'angle',
-        measured: sum,
-        expected: 180,
-        tolerance: EDGE_TURN,
-        source: RUNS_ON,
-        message: held
-          ? `the corners add up to ${trimmed(sum, 1)} degrees`
-          : `the corners at ${at} add up to ${trimmed(sum, 1)} degrees instead of 180, ` +
-            (isDrawnSo
-              ? 'so no edge runs on there as the base is drawn; the other sizes are not held against it'
-              : 'which makes a point or a dip: with the seam sewn, true the edge across it by hand'),
-      },
-    ];
-  });
 }

@@ -46,6 +46,6 @@ function untrued(left: readonly Finding[]): Finding {
     source: OWN_RULE,
     message:
       `the edges are left as they are ruled (trued = 0): over closed darts and across the side seam they ` +
-      `turn by up to ${trimmed(worst, 1)} degrees, as the notes tell of each size`,
+      `turn by up to ${trimmed(worst, 1)} degrees, as the notes tell`,
   };
 }

@@ -45,8 +45,8 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: 'no corner is looked at across a seam',
-    file: 'check/sewn-seams.ts',
-    find: 'if (Number.isNaN(sum)) return [];',
+    file: 'check/corners-across-seam.ts',
+    find: 'if (Number.isNaN(inBase)) return [];',
     replace: 'return [];',
     tests: ['check/corners-across-seam.test.ts'],
   },

@@ -35,11 +35,7 @@ describe('a vest whose princess seams run down on both pieces', () => {
         .map(({ severity, size }) => ({ severity, size }));
     // The straight neck edges meet at the shoulder at 254 degrees: by hand 111.9 and 142.
     expect(of('front.neck_shoulder')).toEqual([{ severity: 'note', size: '40' }]);
-    expect(of('princess_low_f at front.hip_side')).toHaveLength(8);
-    expect(of('princess_low_f at front.hip_side')).toContainEqual({
-      severity: 'warning',
-      size: '40',
-    });
+    expect(of('princess_low_f at front.hip_side')).toEqual([{ severity: 'warning', size: '' }]);
   });
 });
 
