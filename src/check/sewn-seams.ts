@@ -161,7 +161,7 @@ function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
 
 /**
  * Between places that meet the ease may lie anywhere, so only what exceeds it counts; where it is
- * spread evenly, every stretch has its share of it.
+ * spread evenly, every stretch has its share of it, and where a stretch has its own, that.
  */
 function notchFindings(
   seam: WalkedSeam,
@@ -173,10 +173,12 @@ function notchFindings(
   const { stretches = [], ease = 0, walks: [first, second] = [] } = walks[i] ?? {};
   if (stretches.length < 2) return [];
   const share = (first?.length ?? NaN) / (second?.length ?? NaN);
-  const off = stretches.map(({ lengths: [a, b] }) => {
+  const rest = ease - stretches.reduce((sum, own) => sum + (own.ease ?? 0), 0);
+  const off = stretches.map(({ lengths: [a, b], ease: own }) => {
+    if (own !== undefined) return a - b - own;
     if (pair.spread === 'even') return a - share * b;
     const more = a - b;
-    const [least, most] = [Math.min(0, ease), Math.max(0, ease)];
+    const [least, most] = [Math.min(0, rest), Math.max(0, rest)];
     return more < least ? more - least : more > most ? more - most : 0;
   });
   // Machines differ in the last digits of a number, so among equals the first is told.
@@ -195,14 +197,20 @@ function notchFindings(
       subject: pair.name,
       quantity: 'length',
       measured: stretch?.lengths[0],
-      expected: stretch?.lengths[1],
+      expected: (stretch?.lengths[1] ?? NaN) + (stretch?.ease ?? 0),
       tolerance: SEAM_MATCH,
       source: WALKED,
       message:
         severity === 'ok'
           ? 'the notches meet'
           : `from ${stretch?.from ?? ''} to ${stretch?.to ?? ''} the sides are ` +
-            `${showLength(off[worst] ?? NaN, display)} off`,
+            `${showLength(off[worst] ?? NaN, display)} off${easeWords(stretch?.ease, display)}`,
     },
   ];
+}
+
+function easeWords(ease: number | undefined, display: LengthDisplay): string {
+  return ease === undefined
+    ? ''
+    : `, besides the ease of ${showLength(ease, display)} stated for it`;
 }

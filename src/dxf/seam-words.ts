@@ -28,7 +28,11 @@ export function seamWords(pair: SeamPair): string {
 }
 
 function sideWords({ edges }: SeamSide): string {
-  return edges.map(({ piece, edge }) => `${joinless(piece)}.${joinless(edge)}`).join(' + ');
+  return edges
+    .map(
+      ({ piece, edge, back }) => `${joinless(piece)}.${joinless(edge)}${back ? ' reversed' : ''}`,
+    )
+    .join(' + ');
 }
 
 /** A name without the characters by which names are joined. */

@@ -6,8 +6,9 @@ import { writtenCsv } from '../table/written-csv';
 import { tableLength, trimmed } from '../units';
 
 /**
- * `seam,size,from,to,first_in,second_in,ease_in,off_in,corners_start,corners_end`: a row for the
- * whole seam, and where it has notches one for each stretch between them.
+ * `seam,size,from,to,second_from,second_to,first_in,second_in,ease_in,off_in,corners_start,corners_end`:
+ * a row for the whole seam, and where it has notches one for each stretch between them. `from` and `to`
+ * are points of the first side, `second_from` and `second_to` those of the second that meet them.
  */
 export function seamsTable(
   range: GradedPattern,
@@ -23,6 +24,7 @@ export function seamsTable(
         range.sizes[i]?.label ?? '',
         a.ends[0],
         a.ends[1],
+        ...b.ends,
         show(a.length),
         show(b.length),
         show(ease),
@@ -30,23 +32,30 @@ export function seamsTable(
         degrees(angleSums[0]),
         degrees(angleSums[1]),
       ],
-      ...(stretches.length < 2 ? [] : stretches).map(({ from, to, lengths: [c, d] }) => [
-        pair.name,
-        range.sizes[i]?.label ?? '',
-        from,
-        to,
-        show(c),
-        show(d),
-        '',
-        show(c - d),
-        '',
-        '',
-      ]),
+      ...(stretches.length < 2 ? [] : stretches).map(
+        ({ from, to, meets, lengths: [c, d], ease: own }) => [
+          pair.name,
+          range.sizes[i]?.label ?? '',
+          from,
+          to,
+          ...meets,
+          show(c),
+          show(d),
+          own === undefined ? '' : show(own),
+          show(c - d - (own ?? 0)),
+          '',
+          '',
+        ],
+      ),
     ]),
   );
   const lengths = ['first', 'second', 'ease', 'off'].map((name) => `${name}_${display.unit}`);
   return writtenCsv([
-    ['seam', 'size', 'from', 'to', ...lengths, 'corners_start', 'corners_end'],
+    [
+      ...['seam', 'size', 'from', 'to', 'second_from', 'second_to'],
+      ...lengths,
+      ...['corners_start', 'corners_end'],
+    ],
     ...rows,
   ]);
 }

@@ -14,6 +14,8 @@ import type { GivenRules } from '../rule-sheet/point-rules';
 import { readRules } from '../rule-sheet/read-rules';
 import { readSeams } from '../seams/read-seams';
 import { IN_TYPED_RULES } from '../seams/slip-search';
+import { refuseUnmetStretches } from '../seams/eased-stretches';
+import { withCourses } from '../seams/side-course';
 import { withStated } from '../seams/stated-pair';
 import { matchSize } from '../table/name-match';
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
@@ -33,7 +35,9 @@ export function gradePattern(
 ): GradeResult {
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
-  const pattern = { ...read, seams: withStated(read, more ?? []) };
+  const base = read.pieces.map((piece) => piece.base);
+  const pattern = { ...read, seams: withCourses(base, withStated(read, more ?? [])) };
+  refuseUnmetStretches(base, pattern.seams);
   const display = displayAsTyped(
     request,
     pattern.unit,

@@ -1,4 +1,5 @@
 /** Which edges of a pattern are sewn together. */
+import type { Place } from '../errors';
 
 /** An edge of a piece by its name; walked from its end to its start where it lies mirrored. */
 export interface SeamEdge {
@@ -13,6 +14,17 @@ export interface SeamSide {
   readonly edges: readonly SeamEdge[];
 }
 
+/** The ease of one stretch of a seam, from a notch, join or end of either side to the next. */
+export interface EasedStretch {
+  /** As `piece.point`. */
+  readonly from: string;
+  readonly to: string;
+  /** mm by which the first side is meant to be longer there. */
+  readonly ease: number;
+  /** Where it is stated. */
+  readonly place: Place;
+}
+
 /** Two sides of a seam that are sewn together. */
 export interface SeamPair {
   readonly name: string;
@@ -21,6 +33,8 @@ export interface SeamPair {
   readonly ease: number | string;
   /** Whether the ease lies anywhere, or is spread evenly, so that notches stand at equal shares. */
   readonly spread: 'anywhere' | 'even';
+  /** Stretches whose ease is stated; the rest of the ease lies in the others. */
+  readonly eased?: readonly EasedStretch[] | undefined;
   /** Whether notches of one side meet those of the other, or belong to other seams. */
   readonly notches: 'met' | 'left out';
   /** Whether both sides run the same way round in their outlines; undefined is found by fit. */

@@ -12,15 +12,18 @@ import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell } from '../table/typed-table';
 import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
+import type { SeamRow } from './eased-stretches';
+import { gatheredStretches, stretchEnds } from './eased-stretches';
 import type { StatedPair } from './stated-pair';
 
 const NEEDED = ['edge', 'sewn_to'] as const;
-const KNOWN = ['ease', 'way', 'note'] as const;
+const KNOWN = ['ease', 'from', 'to', 'way', 'note'] as const;
 
 /**
  * Reads which edges are sewn together, a pair a row: `sleeve.cap`, `front.armhole + back.armhole`,
- * and the ease by which the first is meant to be longer. Throws InputError `edge-unknown`,
- * `cell-not-a-number` or `bad-option` with the place.
+ * and the ease by which the first is meant to be longer; with `from` and `to` that of one stretch. A
+ * seam of which only stretches are told has their sum. Throws InputError `edge-unknown`,
+ * `point-unknown`, `cell-not-a-number` or `bad-option` with the place.
  */
 export function readSeams(
   text: string,
@@ -37,34 +40,36 @@ export function readSeams(
   refuseCountingNotes(table.rows, unit);
   const { isBlank } = statedBlanks(table);
   const plans = pattern.pieces.map(({ base }) => base.plan);
-  return table.rows.map((row) => {
+  const rows = table.rows.map((row): SeamRow => {
     const ease = row('ease');
     const way = row('way');
-    const eased = isBlank(ease) ? 0 : lengthCell(ease, unit);
-    const pair = seamPair(
-      `${row('edge').text} to ${row('sewn_to').text}`,
-      [typedSide(row('edge'), plans), typedSide(row('sewn_to'), plans)],
-      { way: isBlank(way) ? undefined : wayOf(way) },
-    );
+    const sides = [typedSide(row('edge'), plans), typedSide(row('sewn_to'), plans)] as const;
+    const pair = seamPair(`${row('edge').text} to ${row('sewn_to').text}`, sides, {
+      way: isBlank(way) ? undefined : wayOf(way),
+    });
     return {
       ...pair,
-      ease: eased,
+      ease: isBlank(ease) ? undefined : lengthCell(ease, unit),
+      ends: stretchEnds(row('from'), row('to'), sides, plans),
       place: row('edge').place,
     };
   });
+  return gatheredStretches(rows);
 }
 
 /**
- * Edges such as `front.side`, `front side` or `front.armhole + back.armhole`. Throws InputError
- * `edge-unknown`.
+ * Edges such as `front.side`, `front side` or `front.armhole + back.armhole`, of which `reversed` behind
+ * one says that it is walked against the order of its outline. Throws InputError `edge-unknown`.
  */
 export function readSide({ text, place }: TypedCell, plans: readonly PiecePlan[]): SeamSide {
   const known = plans.flatMap(({ name, outline }) =>
     [...new Set(outline.map(({ seam }) => seam))].map((edge) => ({ piece: name, edge })),
   );
   const edges = text.split('+').map((part): SeamEdge => {
-    const [found, ...others] = edgesMeant(part.trim(), known);
-    if (found !== undefined && others.length === 0) return found;
+    const [, name = '', reversed] = /^(.*?)(\s+\(?reversed\)?)?$/iu.exec(part.trim()) ?? [];
+    const [found, ...others] = edgesMeant(name, known);
+    if (found !== undefined && others.length === 0)
+      return reversed === undefined ? found : { ...found, back: true };
     const several = [found, ...others].flatMap((edge) =>
       edge === undefined ? [] : [nameOf(edge)],
     );

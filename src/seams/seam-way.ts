@@ -27,6 +27,24 @@ export function sewnEdges(pairs: readonly SeamPair[]): AreSewn {
 /** mm of misfit that a degree of a corner counts for when the way is chosen. */
 const DEGREE = 1;
 
+/** What tells how the sides of a seam run along each other, from the surest sign to the weakest. */
+export interface SeamFit {
+  readonly way: Way;
+  /** Ends at which points of one name meet. */
+  readonly namesakes: number;
+  /** Ends at which the edges beside the seam are sewn to each other as well. */
+  readonly goOn: number;
+  /** mm by which notches and joints are apart, and degrees by which corners turn. */
+  readonly misfit: number;
+}
+
+/** Whether one fit is clearly better than another. */
+export function betterFit(one: SeamFit, other: SeamFit): boolean {
+  for (const sign of ['namesakes', 'goOn'] as const)
+    if (one[sign] !== other[sign]) return one[sign] > other[sign];
+  return one.misfit < other.misfit - SAME_PLACE;
+}
+
 /**
  * The way that is stated; else the one in which points of the same name meet at the ends; else the
  * one in which the edges beside the seam are sewn to each other as well; else the one in which
@@ -35,27 +53,37 @@ const DEGREE = 1;
  * on pieces that are laid down side by side.
  */
 export function wayOf(base: readonly Piece[], pair: SeamPair, areSewn: AreSewn): Way {
-  if (pair.way !== undefined) return pair.way;
-  const [same, opposite] = (['same', 'opposite'] as const).map((way) => {
-    const walk = walkPair(base, { ...pair, ease: 0 }, way);
-    const goOn = goesOn(walk, areSewn).filter((does) => does).length;
-    return { walk, namesakes: namesakes(walk), goOn, misfit: misfit(walk) };
-  });
-  if (same === undefined || opposite === undefined) return 'opposite';
-  for (const sign of ['namesakes', 'goOn'] as const)
-    if (same[sign] !== opposite[sign]) return same[sign] > opposite[sign] ? 'same' : 'opposite';
-  if (Math.abs(same.misfit - opposite.misfit) > SAME_PLACE)
-    return same.misfit < opposite.misfit ? 'same' : 'opposite';
-  const [first, second] = same.walk.walks.map((walk) => direction(base, walk));
-  return first && second && dot(first, second) > 0 ? 'same' : 'opposite';
+  return pair.way ?? seamFit(base, pair, areSewn).way;
 }
 
-/** Whether at each end of a seam the edges beside it are sewn to each other, so that it goes on there. */
+/** How well the sides fit, the way in which they fit best or that is stated. */
+export function seamFit(base: readonly Piece[], pair: SeamPair, areSewn: AreSewn): SeamFit {
+  const fits = (way: Way): SeamFit & { readonly walk: PairWalk } => {
+    const walk = walkPair(base, { ...pair, ease: 0 }, way);
+    const goOn = goesOn(walk, areSewn).filter((does) => does).length;
+    return { way, walk, namesakes: namesakes(walk), goOn, misfit: misfit(walk) };
+  };
+  if (pair.way !== undefined) return fits(pair.way);
+  const [same, opposite] = [fits('same'), fits('opposite')];
+  if (betterFit(same, opposite)) return same;
+  if (betterFit(opposite, same)) return opposite;
+  const [first, second] = same.walk.walks.map((walk) => direction(base, walk));
+  return first && second && dot(first, second) > 0 ? same : opposite;
+}
+
+/**
+ * Whether a seam goes on at each of its ends: the edges beside it are sewn to each other there, or it
+ * closes to a ring, as that of a sleeve does at the underarm.
+ */
 export function goesOn(
   { walks: [first, second] }: PairWalk,
   areSewn: AreSewn,
 ): readonly [boolean, boolean] {
-  return [areSewn(first.beside[0], second.beside[0]), areSewn(first.beside[1], second.beside[1])];
+  const isRing = [first, second].every(({ beside: [start, end] }) => areSewn(start, end));
+  return [
+    isRing || areSewn(first.beside[0], second.beside[0]),
+    isRing || areSewn(first.beside[1], second.beside[1]),
+  ];
 }
 
 function namesakes({ walks: [first, second] }: PairWalk): number {

@@ -51,8 +51,8 @@ function mergedPair(
   file: string,
   unit: LengthUnit,
 ): SeamPair {
-  const isTurned = sideKey(first.sides[0]) !== sideKey(second.sides[0]);
-  const ease = isTurned && second.ease !== 0 ? -second.ease : second.ease;
+  const turned = isTurned(second, first);
+  const ease = turned && second.ease !== 0 ? -second.ease : second.ease;
   const elsewhere = before === undefined ? `in ${file}` : `in row ${before.row ?? '?'}`;
   const refuse = (what: string, here: string, there: string): never => {
     throw new InputError('seam-contradicted', {
@@ -67,14 +67,27 @@ function mergedPair(
   // A seam name and words without an ease state none.
   const isOpen = before === undefined && first.ease === 0;
   if (!isOpen && !(Math.abs(Number(first.ease) - ease) <= SAME_PLACE))
-    refuse('eases', show(second.ease), show(isTurned ? -Number(first.ease) : first.ease));
+    refuse('eases', show(second.ease), show(turned ? -Number(first.ease) : first.ease));
   if (first.way !== undefined && second.way !== undefined && first.way !== second.way)
     refuse('ways', second.way, first.way);
-  return { ...first, ease, way: first.way ?? second.way };
+  const eased = second.eased?.map((own) => (turned ? { ...own, ease: -own.ease } : own));
+  return { ...first, ease, way: first.way ?? second.way, eased: first.eased ?? eased };
+}
+
+type Sides = Pick<SeamPair, 'sides'>;
+
+/** Whether both are a seam of the same edges, whichever side goes first. */
+export function sameSeam(first: Sides, second: Sides): boolean {
+  return keyOf(first) === keyOf(second);
+}
+
+/** Whether the side that goes first in one of two such pairs goes second in the other. */
+export function isTurned(one: Sides, other: Sides): boolean {
+  return sideKey(one.sides[0]) !== sideKey(other.sides[0]);
 }
 
 /** The same for a pair whichever side goes first. */
-function keyOf({ sides }: Pick<SeamPair, 'sides'>): string {
+function keyOf({ sides }: Sides): string {
   return JSON.stringify(sides.map(sideKey).sort());
 }
 

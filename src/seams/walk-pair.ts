@@ -1,5 +1,5 @@
 /** Both sides of a seam walked along each other. */
-import type { SeamPair } from '../pattern/seam-pair';
+import type { EasedStretch, SeamPair } from '../pattern/seam-pair';
 import { easeOf } from '../pattern/seam-pair';
 import type { Piece } from '../pattern/piece';
 import type { Walk, WalkedNotch } from './seam-walk';
@@ -9,8 +9,12 @@ import { walkSide, walkedBack } from './seam-walk';
 export interface Stretch {
   readonly from: string;
   readonly to: string;
+  /** The places of the second side that meet them. */
+  readonly meets: readonly [from: string, to: string];
   /** mm on the first side, and on the second. */
   readonly lengths: readonly [number, number];
+  /** mm by which the first side is meant to be longer here; undefined where only the whole seam has ease. */
+  readonly ease: number | undefined;
 }
 
 /** What walking a pair tells: how the lengths differ, and where. */
@@ -51,7 +55,7 @@ export function walkPair(
     walks: [first, second],
     ease,
     gap: first.length - second.length - ease,
-    stretches: stretchesOf(first, second, meeting ?? NOTHING),
+    stretches: stretchesOf(first, second, meeting ?? NOTHING, pair.eased ?? []),
     isMatched: meeting !== undefined,
     angleSums: [first.angles[0] + second.angles[0], first.angles[1] + second.angles[1]],
   };
@@ -93,21 +97,39 @@ function stretchesOf(
   first: Walk,
   second: Walk,
   [own, others]: readonly [readonly WalkedNotch[], readonly WalkedNotch[]],
+  eased: readonly EasedStretch[],
 ): readonly Stretch[] {
+  const nameOf = ({ piece, name }: WalkedNotch): string => `${piece}.${name}`;
   const stops = [
-    { name: first.ends[0], at: [0, 0] as const },
-    ...own.map(({ piece, name, at }, i) => ({
-      name: `${piece}.${name}`,
-      at: [at, others[i]?.at ?? NaN] as const,
-    })),
-    { name: first.ends[1], at: [first.length, second.length] as const },
+    { names: [first.ends[0], second.ends[0]] as const, at: [0, 0] as const },
+    ...own.map((place, i) => {
+      const other = others[i];
+      return {
+        names: [nameOf(place), other === undefined ? '' : nameOf(other)] as const,
+        at: [place.at, other?.at ?? NaN] as const,
+      };
+    }),
+    {
+      names: [first.ends[1], second.ends[1]] as const,
+      at: [first.length, second.length] as const,
+    },
   ];
-  return stops.slice(1).map(({ name, at }, i) => {
+  return stops.slice(1).flatMap((stop, i): Stretch[] => {
     const before = stops[i];
-    return {
-      from: before?.name ?? '',
-      to: name,
-      lengths: [at[0] - (before?.at[0] ?? 0), at[1] - (before?.at[1] ?? 0)],
-    };
+    if (before === undefined) return [];
+    const between = eased.find(
+      ({ from, to }) =>
+        (stop.names.includes(from) && before.names.includes(to)) ||
+        (stop.names.includes(to) && before.names.includes(from)),
+    );
+    return [
+      {
+        from: before.names[0],
+        to: stop.names[0],
+        meets: [before.names[1], stop.names[1]],
+        lengths: [stop.at[0] - before.at[0], stop.at[1] - before.at[1]],
+        ease: between?.ease,
+      },
+    ];
   });
 }

@@ -33,10 +33,11 @@ export function apart(walk: PairWalk, base: PairWalk): number {
   return Math.max(whole, ...(walk.stretches.length > 1 ? stretchGrowths(walk, base) : []));
 }
 
-/** Where ease may lie anywhere, what one stretch has more another may have less: only sums tell. */
+/** Where ease may lie anywhere and no stretch has its own, what one stretch has more another may have less: only sums tell. */
 function stretchGrowths({ pair, stretches, ease }: PairWalk, base: PairWalk): readonly number[] {
-  if (pair.spread === 'anywhere' && ease !== 0) return [];
-  return stretches.map(({ lengths: [a, b] }, i) => {
+  const isFree = pair.spread === 'anywhere' && ease !== 0;
+  return stretches.map(({ lengths: [a, b], ease: own }, i) => {
+    if (isFree && own === undefined) return 0;
     const [c = NaN, d = NaN] = base.stretches[i]?.lengths ?? [];
     return Math.abs(a - b - (c - d));
   });
