@@ -3,6 +3,8 @@ import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { MarkedLine, Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
+import type { Zip } from '../pattern/zip';
+import { zipEnd, zipOf } from '../pattern/zip';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
@@ -14,7 +16,7 @@ const KINDS = [
   {
     mark: 'length-line',
     said: 'the line to lengthen or shorten at',
-    between: 'between the hip line and the vent or hem',
+    between: 'between hip line, darts and zip, and the vent or hem',
   },
   {
     mark: 'hip-depth-line',
@@ -65,14 +67,15 @@ export function checkLengthLines(range: GradedPattern, display: LengthDisplay): 
 }
 
 /** mm from the line to the nearest level that it must stay clear of; less than zero beyond one. */
-function clearance({ pieces }: SizedPattern, mark: MarkedLine['name']): number {
+function clearance({ pieces, parameters }: SizedPattern, mark: MarkedLine['name']): number {
+  const zip = zipOf(pieces, parameters);
   const free = panelsOf(pieces).flatMap((panel) =>
     panel.plan.marks
       .filter(({ name }) => name === mark)
       .flatMap(({ through }) =>
         through.flatMap((name) => {
           const { y } = pointOf(panel, name);
-          const [above, below] = mark === 'length-line' ? belowHip(panel) : aboveHip(panel);
+          const [above, below] = mark === 'length-line' ? belowHip(panel, zip) : aboveHip(panel);
           return [y - above, below - y];
         }),
       ),
@@ -80,15 +83,20 @@ function clearance({ pieces }: SizedPattern, mark: MarkedLine['name']): number {
   return Math.min(...free);
 }
 
-function belowHip(panel: Piece): readonly [above: number, below: number] {
-  const { index } = panel.plan;
+function belowHip(panel: Piece, zip: Zip | undefined): readonly [above: number, below: number] {
+  const { index, zip: opened } = panel.plan;
+  const end = zip && opened ? pointOf(panel, opened.top).y + zipEnd(zip) : -Infinity;
   const ends = ['vent_top', 'center_hem', 'side_hem'].filter((name) => index.has(name));
   const levels = ends.map((name) => pointOf(panel, name).y);
-  return [pointOf(panel, 'center_hip').y, Math.min(...levels)];
+  const hip = pointOf(panel, 'center_hip').y;
+  return [Math.max(hip, end, ...tipLevels(panel)), Math.min(...levels)];
 }
 
 function aboveHip(panel: Piece): readonly [above: number, below: number] {
-  const tips = panel.plan.darts.map(({ tip }) => pointOf(panel, tip).y);
   const hip = ['center_hip', 'side_hip'].map((name) => pointOf(panel, name).y);
-  return [Math.max(-Infinity, ...tips), Math.min(...hip)];
+  return [Math.max(-Infinity, ...tipLevels(panel)), Math.min(...hip)];
+}
+
+function tipLevels(panel: Piece): readonly number[] {
+  return panel.plan.darts.map(({ tip }) => pointOf(panel, tip).y);
 }

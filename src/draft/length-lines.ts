@@ -8,7 +8,7 @@ import type { PointDefinition, RangeFacts, ValueDefinition } from './block';
 
 /** mm below the waist line, the same in every size; undefined where no place is clear in all of them. */
 export interface LengthLines {
-  /** Between the hip, with the curve below it, and the hem or the top of a vent. */
+  /** Below hip, side curve, darts and zip, and above the hem or the top of a vent. */
   readonly length: number | undefined;
   /** Between the tips of the darts and the hip line. */
   readonly hipDepth: number | undefined;
@@ -30,7 +30,7 @@ export interface LineBounds {
 
 /** mm (common practice, no source: a finger's width or two). */
 const CLEAR = 20;
-/** mm from the tip of a dart and from the hip line, between which there is less room. */
+/** mm from the tip of a dart, the end of a zip, and above the hip line, where there is less room. */
 const CLEAR_OF_DART = 10;
 /** mm to which the depths are rounded down, so that they can be told. */
 const STEP = 5;
@@ -43,12 +43,15 @@ export function lengthLines(
   const most = (name: string): number => span(name)[1];
   const greatest = (names: readonly string[]): number => Math.max(0, ...names.map(most));
   const below = curved.reduce((sum, name) => sum + Math.max(0, most(name)), 0);
+  const tips = greatest(darts) + greatest(drops);
+  // A zip is bought: it may end up to a step below the opening that is needed.
+  const zip = most('waist_to_hip') - span('zip_above_hip')[0] + most('zip_step');
   return {
-    length: midway(below + CLEAR, span('skirt_length')[0] - greatest(aboveHem) - lift - CLEAR),
-    hipDepth: midway(
-      greatest(darts) + greatest(drops) + CLEAR_OF_DART,
-      span('waist_to_hip')[0] - lift - CLEAR_OF_DART,
+    length: midway(
+      Math.max(below + CLEAR, Math.max(tips, zip) + CLEAR_OF_DART),
+      span('skirt_length')[0] - greatest(aboveHem) - lift - CLEAR,
     ),
+    hipDepth: midway(tips + CLEAR_OF_DART, span('waist_to_hip')[0] - lift - CLEAR_OF_DART),
   };
 }
 
