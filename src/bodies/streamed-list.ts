@@ -80,14 +80,15 @@ const PLAIN = /^\s*\d{1,4}(?:\.\d{1,2})?\s*$/u;
 
 /**
  * The body of one line, the row of which is `row`. Gives undefined for a line without a body, and the entry
- * with a chart that is read when it is asked for: it throws InputError as `bodyChart` does.
+ * with a chart that is read when it is asked for: it throws InputError as `bodyChart` does, and
+ * `cell-not-a-number` for a comment, which says nothing below the header of a list that is read in parts.
  */
 export function bodyOfLine(
   { columns, delimiter, at }: StreamedList,
   line: string,
   row: number,
 ): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
-  if (/^\s*#/u.test(line) || /^[\s,;"]*$/u.test(line)) return undefined;
+  if (/^[\s,;"#]*$/u.test(line) || /^\s*#\s*not read\b/iu.test(line)) return undefined;
   const record = { row, cells: cellsOf(line, delimiter) };
   // Names are nobody's business here: bodies are told by their rows.
   const entry: BodyEntry = {
@@ -95,7 +96,16 @@ export function bodyOfLine(
     name: '',
     cells: at.map((column) => cellAt(record, column)),
   };
+  if (/^\s*#/u.test(line)) return { entry, chart: () => refuseComment(columns, row) };
   return { entry, chart: () => plainChart(columns, entry) ?? bodyChart(columns, entry) };
+}
+
+function refuseComment({ file }: BodyColumns, row: number): never {
+  throw new InputError('cell-not-a-number', {
+    what: 'a line among the bodies says nothing in a list that is read part by part',
+    allowed: 'what holds for all bodies above the header; a remark in a line "# not read: ..."',
+    place: { file, row },
+  });
 }
 
 /** The same chart as `bodyChart`, where every known cell is a plain number of an adult; else undefined. */

@@ -4,7 +4,8 @@ import type { SaidLine } from '../table/said-line';
 import { saidLine } from '../table/said-line';
 import type { SheetRecord } from '../table/sheet';
 import { readSheet } from '../table/sheet';
-import { refuseCounting } from '../table/statements';
+import { seemsHalved } from '../table/seeming';
+import { refuseCounting, refuseUnread } from '../table/statements';
 import { tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
 import type { ChartTable } from './layout';
@@ -61,6 +62,15 @@ export function readMeasurementTable(
   const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
   const comments = [...rest.comments, ...titles.rest].toSorted((a, b) => a.place.row - b.place.row);
   refuseCounting({ file, comments }, unit);
+  refuseUnread(
+    { comments },
+    {
+      what: 'that girths are a part of those of a body',
+      seems: seemsHalved,
+      allowed: 'girths all the way around the body',
+      also: ['title'],
+    },
+  );
   return { table, lines, unit, comments };
 }
 

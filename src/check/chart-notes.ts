@@ -1,6 +1,7 @@
 /** What a reader of a chart should know about how it was understood. */
 import type { Finding } from './finding';
 import { OWN_RULE } from './finding';
+import { notReadFindings, unreadInChart } from './not-read';
 import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { nearMeasurement } from '../chart/vocabulary';
@@ -10,8 +11,9 @@ const OF_SKIRT = /\b(?:skirt|hem|finished)\b|^(?:total |full )?length$/iu;
 
 /**
  * Notes on a chart, none of them an error: `layout` and `size-order` where the file is not in the
- * canonical form, then for each row `read-as`, `incomplete-row` or `unknown-row` where they apply; a
- * warning where an unknown row seems to mean one that shapes the skirt.
+ * canonical form, then for each row `read-as`, `incomplete-row` or `unknown-row` where they apply, and
+ * `not-read` for what stands beside the table; a warning where an unknown row seems to mean one that
+ * shapes the skirt.
  */
 export function chartNotes(chart: SizeChart): readonly Finding[] {
   const notes: Finding[] = [];
@@ -27,7 +29,11 @@ export function chartNotes(chart: SizeChart): readonly Finding[] {
         : 'The chart lists its sizes from large to small; they are used small to large.';
     notes.push(note('size-order', chart.file, message));
   }
-  return [...notes, ...chart.rows.flatMap((row) => rowNotes(chart, row))];
+  return [
+    ...notes,
+    ...chart.rows.flatMap((row) => rowNotes(chart, row)),
+    ...notReadFindings(unreadInChart(chart)),
+  ];
 }
 
 function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {

@@ -8,11 +8,12 @@ import type { WalkedSeam } from '../seams/walked-seam';
 import { SAME_PLACE, SEAM_MATCH } from '../tolerance';
 import type { Finding } from './finding';
 import { ruleFinding } from './finding';
+import { notReadFindings } from './not-read';
 import { checkShiftedPieces, checkUnruledPoints } from './unruled-points';
 
 /**
- * What is to be said of points without rules and of seam names that pair nothing; what is to be said of a drawing, of
- * which a shape or rule that is lost fails. Of a drafted pattern only that nothing grows can be told.
+ * What is to be said of points without rules, of seam names that pair nothing and of what stands beside tables; what
+ * is to be said of a drawing, of which a shape or rule that is lost fails. Of a drafted pattern only that nothing grows can be told.
  */
 export function checkGivenPattern(
   pattern: Pattern,
@@ -26,6 +27,7 @@ export function checkGivenPattern(
     ...checkShiftedPieces(pattern, rules, seams),
     ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
+    ...notReadFindings([...pattern.unread, ...rules.unread]),
     ...pattern.leftOut.map(({ severity, check, piece, what }) =>
       ruleFinding(
         severity,

@@ -1,6 +1,8 @@
 /** An assessed sheet as the values of a document. */
+import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
 import type { Marking } from '../study/mark/mark-sheet';
+import { notReadFacts } from './not-read-line';
 
 /** The score, every cell, the cause of the whole sheet, and the slips with the cells they explain. */
 export function assessFacts(marking: Marking): object {
@@ -21,6 +23,7 @@ export function assessFacts(marking: Marking): object {
     pieces,
     zeros: Object.fromEntries(convention.zeros),
     y: convention.up ? 'up' : 'down',
+    not_read: notReadFacts(notReadFindings(marking.unread)),
     decisions,
     cause:
       cause === undefined

@@ -1,5 +1,6 @@
 /** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
 import { counted } from '../table/counted';
+import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { Slip } from '../study/mark/slip';
@@ -12,21 +13,26 @@ import { MOSTLY_BLANK, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
+import { notReadLine } from './not-read-line';
 import { columnsTable, wrappedParagraph } from './text-table';
 
 /** The report in lines of at most 80 columns, lengths as `display` says. */
 export function assessReport(marking: Marking, display: LengthDisplay): string {
   const { cells } = marking;
+  const unread = notReadLine(notReadFindings(marking.unread));
   const blank = cells.filter(({ verdict }) => verdict === 'missing').length;
   const blanks = `${blank} of ${cells.length} cells are blank`;
   if (blank === cells.length)
-    return [wrappedParagraph(`Not judged: ${blanks}.`), heading(marking, display)].join('\n');
+    return [wrappedParagraph(`Not judged: ${blanks}.`), heading(marking, display), ...unread].join(
+      '\n',
+    );
   const isMostlyBlank = blank > MOSTLY_BLANK * cells.length;
   // Blank cells are taken as right there: where nothing is wrong, it would be the key's own skirt.
   const hasGarment = blank === 0 || cells.some(({ verdict }) => verdict === 'wrong');
   return [
     ...(isMostlyBlank ? [wrappedParagraph(`${blanks}: only what is given is judged.`)] : []),
     heading(marking, display),
+    ...unread,
     score(marking, isMostlyBlank),
     ...wholeSheet(marking),
     ...slips(marking, display),

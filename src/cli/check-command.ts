@@ -22,6 +22,7 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { findingFacts, verdictFacts } from './json-facts';
+import { notReadLine } from './not-read-line';
 import type { Telling } from './options';
 import { readNamed } from './read-named';
 import { wrappedParagraph, textTable } from './text-table';
@@ -83,6 +84,7 @@ function checkReport(checked: CheckedChart, telling: Telling, color: boolean): s
       `${chart.file}: ${counted(chart.sizes.length, 'size')}, ${UNIT_WORDS[display.unit]}`,
     ),
     verdictReport(verdict, color, where, ready),
+    ...notReadLine(findings, 'which --verbose tells'),
     ...(isGraded
       ? comparisons(checked, telling.verbose === true || against !== undefined)
       : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),

@@ -13,7 +13,14 @@ import { DEFAULT_STYLE } from '../draft/default-style';
 import { findStyle } from '../draft/styles';
 import { InputError } from '../errors';
 import type { BodyRecord } from '../files/body-files';
-import { bodyDrawing, bodyRecord, bodyStem, bodyTables, namedResult } from '../files/body-files';
+import {
+  bodyDrawing,
+  bodyRecord,
+  bodyStem,
+  bodyTables,
+  namedResult,
+  notReadInList,
+} from '../files/body-files';
 import type { BinaryFile, ResultFile } from '../files/result-file';
 import type { ChartGrade } from '../jobs/grade-chart';
 import type { GradeRequest } from '../jobs/requests';
@@ -26,6 +33,7 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { verdictFacts, writtenFacts } from './json-facts';
+import { notReadFacts } from './not-read-line';
 import type { Telling } from './options';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
@@ -208,6 +216,7 @@ function draftFacts({ list, style, records, refused, written }: DraftedList, ano
       measures: Object.fromEntries(measures.map(({ name, value }) => [name, value])),
       ...(nearest === undefined ? {} : { nearest }),
     })),
+    not_read: notReadFacts(notReadInList(list)),
     refused: refused.map(({ entry, error }) => ({
       body: placeName(list, entry),
       code: error.code,

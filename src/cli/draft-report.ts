@@ -6,9 +6,11 @@ import { InputError } from '../errors';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { BodyRecord } from '../files/body-files';
+import { notReadInList } from '../files/body-files';
 import type { Decision, Verdict } from '../verdict/verdict';
 import type { DraftedList } from './draft-command';
 import { optionMessage } from './option-words';
+import { notReadLine } from './not-read-line';
 import type { Telling } from './options';
 import { textTable, wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
@@ -37,6 +39,7 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
     ),
     verdictLines(records, color) + decisionsReport(list, records) + refusedReport(drafted),
     nearestReport(drafted),
+    ...notReadLine(notReadInList(list), 'in findings.csv'),
     ...(telling.verbose === true ? [bodiesTable(records)] : []),
     wrappedParagraph(
       `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +

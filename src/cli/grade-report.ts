@@ -8,6 +8,7 @@ import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { verdictOf } from '../verdict/verdict';
 import type { Io } from './io';
+import { notReadLine } from './not-read-line';
 import type { Telling } from './options';
 import { wrappedParagraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
@@ -30,6 +31,7 @@ export function gradeReport(
   return [
     wrappedParagraph(heading(result)),
     verdictReport(verdictOf(findings, labels, display), color, 'in findings.csv'),
+    ...notReadLine(findings, 'in findings.csv'),
     ...(telling.verbose === true ? tables(result) : []),
     ...findingsInWords(findings, telling, color),
     writtenReport(written, printed),

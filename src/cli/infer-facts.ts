@@ -1,5 +1,7 @@
 /** The increments behind a rule sheet as the values of a document. */
+import { notReadFindings } from '../check/not-read';
 import type { Inference } from '../study/infer/infer-increments';
+import { notReadFacts } from './not-read-line';
 
 /** Increments from the base by size, `null` where the sheet cannot tell, and the cells left out. */
 export function inferFacts(inference: Inference): object {
@@ -11,6 +13,7 @@ export function inferFacts(inference: Inference): object {
     zeros: Object.fromEntries(zeros),
     y_up_is_taken: upIsTaken,
     cannot_tell: unseen,
+    not_read: notReadFacts(notReadFindings(inference.unread)),
     sizes: sizes.map(({ label, increments, residual, worst, leftOut }) => ({
       size: label,
       increments: Object.fromEntries(measurements.map((name, i) => [name, increments[i] ?? null])),

@@ -1,4 +1,5 @@
 /** What `infer` tells: increments, residuals, what stays unknown, and the nearest tables. */
+import { notReadFindings } from '../check/not-read';
 import type { GirthStep } from '../study/infer/compare-tables';
 import { nearestTables } from '../study/infer/compare-tables';
 import type { Inference } from '../study/infer/infer-increments';
@@ -7,6 +8,7 @@ import { tableSource } from '../standards/published-table';
 import { RULE_RIGHT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
+import { notReadLine } from './not-read-line';
 import { columnsTable, wrappedParagraph, textTable } from './text-table';
 
 /** Tables shown; the others come less near. */
@@ -16,6 +18,7 @@ const MOST = 4;
 export function inferReport(inference: Inference, display: LengthDisplay): string {
   return [
     heading(inference, display),
+    ...notReadLine(notReadFindings(inference.unread)),
     ...contradictions(inference, display),
     incrementsTable(inference, display),
     residualWords(inference, display),

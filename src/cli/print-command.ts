@@ -16,6 +16,7 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { gradedFacts, writtenFacts } from './json-facts';
+import { notReadLine } from './not-read-line';
 import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
@@ -77,6 +78,7 @@ function printReport(
       color,
       'which --verbose tells, and grade writes',
     ),
+    ...notReadLine(findings, 'which --verbose tells'),
     ...findingsInWords(findings, options, color),
     `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}${outdatedReport(outdated)}`,
     wrappedParagraph(cautions(printTables(result), media).join(' ')),

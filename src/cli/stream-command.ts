@@ -1,10 +1,14 @@
 /** `skirtgrade draft --stream`: bodies in any number, as tables alone. */
 import { counted } from '../table/counted';
+import { readStreamedList } from '../bodies/streamed-list';
+import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
+import { notReadInList } from '../files/body-files';
 import type { DraftCommandOptions } from './draft-command';
 import { outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { tell } from './json-document';
+import { notReadFacts, notReadLine } from './not-read-line';
 import { optionOf } from './option-words';
 import { STDIN, readNamed } from './read-named';
 import { headOf, streamList } from './stream/stream-list';
@@ -42,13 +46,15 @@ export async function streamCommand(
     replace: options.replace === true,
     progress: io.progress,
   });
+  const unread = notReadInList(readStreamedList(order.head, path).columns);
   return tell(io, 'draft', options.json, {
     exitCode: result.refused > 0 ? 1 : 0,
-    words: () => report(path, folder, result, options.quiet === true),
+    words: () => report(path, folder, result, options.quiet === true ? undefined : unread),
     facts: () => ({
       ...{ bodies: path, folder, files: result.files },
       ...{ drafted: result.drafted, refused: result.refused },
       gone_on_from_row: result.goneOnFrom,
+      not_read: notReadFacts(unread),
     }),
   });
 }
@@ -86,9 +92,9 @@ function report(
   path: string,
   folder: string,
   { drafted, refused, files, goneOnFrom, rate }: StreamResult,
-  isQuiet: boolean,
+  unread: readonly Finding[] | undefined,
 ): string {
-  if (isQuiet) return files.map((name) => `${folder}/${name}\n`).join('');
+  if (unread === undefined) return files.map((name) => `${folder}/${name}\n`).join('');
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
   return [
     wrappedParagraph(
@@ -99,6 +105,7 @@ function report(
     ...(goneOnFrom === undefined
       ? []
       : [wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`)]),
+    ...notReadLine(unread),
     wrappedParagraph(`Written to ${folder}: ${files.join(', ')}`, 2),
     wrappedParagraph(
       'Drafted and measured, not checked: draft those that you cut without --stream. Bodies are told by ' +

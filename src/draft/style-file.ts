@@ -78,7 +78,7 @@ export function readSettings(text: string, file: string): SettingSheet {
   const titled = statedBy(table, 'title');
   if (titled !== undefined) checkTitle(titled.text, titled.place);
   const unit = agreedUnit(table, table.units.values());
-  refuseCountingNotes(table.rows, unit);
+  refuseCountingNotes(table, unit);
   return {
     statements: table,
     title: titled?.text === '' ? undefined : titled?.text,

@@ -83,8 +83,7 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     title: sheet
       .map(({ words: said }) => /^STYLE NAME:\s*(.+)$/iu.exec(said)?.[1])
       .find((found) => found !== undefined),
-    unit: unit === 'mm' ? 'cm' : unit,
-    base: sample,
+    ...{ unit: unit === 'mm' ? 'cm' : unit, base: sample, unread: [] },
     leftOut: [
       ...doubts,
       ...notes,
@@ -100,7 +99,8 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
       ]),
     ],
   };
-  return { pattern, rules: { file: table.file, sizes, base: sizes.indexOf(sample), ruled } };
+  const base = sizes.indexOf(sample);
+  return { pattern, rules: { file: table.file, sizes, base, ruled, unread: [] } };
 }
 
 const NO_RULES: ReadonlyMap<number, GivenRule> = new Map();

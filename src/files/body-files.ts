@@ -3,6 +3,7 @@ import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
 import type { NearestSize, TriedRange } from '../bodies/nearest-size';
 import type { BodyColumns, BodyEntry } from '../bodies/body-list';
 import type { Finding } from '../check/finding';
+import { NOT_READ, notReadFindings, unreadInChart } from '../check/not-read';
 import { problemText } from '../errors';
 import type { Measure } from '../grade/graded-pattern';
 import type { ChartGrade } from '../jobs/grade-chart';
@@ -35,7 +36,9 @@ export interface BodyRecord {
 /** What the tables keep of a body. */
 export function bodyRecord(body: DraftedBody, tried: TriedRange | undefined): BodyRecord {
   const { entry, result } = body;
-  const { shown, findings, display } = result;
+  const { shown, display } = result;
+  // What stands beside the list is told of the list.
+  const findings = result.findings.filter(({ check }) => check !== NOT_READ);
   const labels = shown.map(({ label }) => label);
   return {
     entry,
@@ -90,7 +93,7 @@ export function bodyTables(
   tables: BodyTables,
 ): readonly ResultFile[] {
   const { display } = tables;
-  const findings = listFindings(records);
+  const findings = [...notReadInList(tables.columns), ...listFindings(records)];
   const points = records.map((record) => record.points).join('');
   return [
     { name: 'drafts.csv', text: draftsTable(records, tables) },
@@ -102,6 +105,11 @@ export function bodyTables(
       : []),
     { name: 'refused.csv', text: refusedTable(refused, tables) },
   ];
+}
+
+/** What stands beside the table of a list; its words may name a person, and are not repeated. */
+export function notReadInList(columns: BodyColumns): readonly Finding[] {
+  return notReadFindings(unreadInChart(columns), false);
 }
 
 /** What is told of every body alike is of the list, and told once; all else is of its body. */

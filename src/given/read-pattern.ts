@@ -16,6 +16,7 @@ import { matchName, namesMeant } from '../table/name-match';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import { seemsAllowance, seemsOtherOrigin, seemsOtherSize } from '../table/seeming';
 import { agreedUnit, refuseUnread, statedBy, statedDown } from '../table/statements';
+import { unreadIn } from '../table/unread';
 import { imprintOf } from '../table/imprint';
 import { checkTitle } from '../table/title';
 import { readTypedTable } from '../table/typed-table';
@@ -57,7 +58,7 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
-  refuseCountingNotes(table.rows, unit);
+  refuseCountingNotes(table, unit);
   const stated = statedBy(table, 'allowance');
   refuseUnread(table, {
     what: 'an allowance',
@@ -77,7 +78,7 @@ export function readPattern(text: string, file: string): TypedPattern {
       place: { file },
     });
   }
-  if (statedBy(table, 'y') === undefined) refuseNegativeY(raw);
+  if (statedBy(table, 'y') === undefined) refuseUpsideDown(raw);
   const titled = statedBy(table, 'title');
   if (titled !== undefined) checkTitle(titled.text, titled.place);
   const title = titled?.text;
@@ -90,14 +91,18 @@ export function readPattern(text: string, file: string): TypedPattern {
     also: ['title'],
   });
   const imprint = imprintOf(table.comments);
-  return { ...assembled(raw), file, title, imprint, unit, base, leftOut: [], countsUp: down < 0 };
+  return {
+    ...{ ...assembled(raw), file, title, imprint, unit, base, leftOut: [], countsUp: down < 0 },
+    unread: unreadIn(table, ['base', 'y', 'allowance', 'blank']),
+  };
 }
 
 /**
- * Throws InputError `sheet-malformed` for a sheet without `# y:` that has no place below its zero: its y
- * most likely runs up from a waist at 0, and read as it stands each piece would be upside down.
+ * Throws InputError `sheet-malformed` for a sheet without `# y:` that has no place below its zero, or a hem
+ * above the waist: its y most likely runs up, and read as it stands each piece would be upside down.
  */
-function refuseNegativeY(pieces: readonly RawPiece[]): void {
+function refuseUpsideDown(pieces: readonly RawPiece[]): void {
+  for (const piece of pieces) refuseHemAbove(piece);
   const points = pieces.flatMap((piece) => piece.points);
   if (points.some(({ at }) => at.y > 0)) return;
   const [lowest] = points.toSorted((a, b) => a.at.y - b.at.y);
@@ -107,6 +112,21 @@ function refuseNegativeY(pieces: readonly RawPiece[]): void {
     allowed: 'a line "# y: up" where the hem lies below 0, as on graph paper, or "# y: down"',
     got: `point ${lowest.name}`,
     place: lowest.place,
+  });
+}
+
+function refuseHemAbove({ points }: RawPiece): void {
+  const called = (word: RegExp): readonly RawPoint[] =>
+    points.filter(({ name }) => word.test(name.replaceAll('_', ' ')));
+  const [waist, hem] = [called(/\bwaist\b/iu), called(/\bhem\b/iu)];
+  const [first] = hem;
+  const isAbove = waist.every(({ at }) => hem.every((own) => own.at.y < at.y));
+  if (first === undefined || waist.length === 0 || !isAbove) return;
+  throw new InputError('sheet-malformed', {
+    what: 'the hem lies above the waist, and no line says which way y runs',
+    allowed: 'a line "# y: up" where y counts from the hem or the floor, or "# y: down"',
+    got: `point ${first.name}`,
+    place: first.place,
   });
 }
 

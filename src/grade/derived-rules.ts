@@ -11,6 +11,7 @@ export function derivedRules(
     file,
     sizes: sizes.map(({ label }) => label),
     base: rules.base,
+    unread: [],
     ruled: plans.map(
       (plan, p) =>
         new Map(

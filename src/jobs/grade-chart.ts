@@ -172,6 +172,7 @@ function patternOf(
     seams: drafted.layout.seams,
     unpaired: [],
     leftOut: [],
+    unread: [],
   };
 }
 

@@ -36,7 +36,11 @@ export function gradePattern(
   const { pattern: read, rules, chart } = readRequest(request);
   const more = request.seams && readSeams(request.seams.text, request.seams.file, read);
   const base = read.pieces.map((piece) => piece.base);
-  const pattern = { ...read, seams: withCourses(base, withStated(read, more ?? [])) };
+  const pattern = {
+    ...read,
+    seams: withCourses(base, withStated(read, more?.pairs ?? [])),
+    unread: [...read.unread, ...(more?.unread ?? [])],
+  };
   refuseUnmetStretches(base, pattern.seams);
   const display = displayAsTyped(
     request,

@@ -1,5 +1,6 @@
 /** The spec of a graded pattern as a pure function, and a measured sample held against it. */
 import type { Finding } from '../check/finding';
+import { notReadFindings } from '../check/not-read';
 import { checkSample, checkTolerances } from '../check/spec';
 import { InputError } from '../errors';
 import { makeSpec } from '../measure/make-spec';
@@ -48,9 +49,9 @@ export function gradeSpec(
   const { plans, rules } = range;
   // Where lengths are shown in another unit than the pattern's, a bare number may be in either.
   const unit = display.unit === pattern.unit ? pattern.unit : undefined;
-  const points =
+  const { points, unread } =
     measures === undefined
-      ? skirtSpecPoints(plans)
+      ? { points: skirtSpecPoints(plans), unread: [] }
       : readMeasures(measures.text, measures.file, plans, unit);
   const sizes = range.sizes.map((size) => ({
     ...size,
@@ -58,14 +59,15 @@ export function gradeSpec(
   }));
   const settings = toleranceSettings(sizes[rules.base]?.parameters, pattern.unit);
   const spec = makeSpec({ sizes, rules }, points, settings);
-  const sample =
-    measured === undefined ? [] : deviations(readSample(measured.text, measured.file, spec, unit));
+  const read = measured && readSample(measured.text, measured.file, spec, unit);
+  const sample = deviations(read?.values ?? []);
   return {
     spec,
     sample,
     findings: [
       // Between the base and a blend there is no step.
       ...(range.blend === undefined ? checkTolerances(spec, display) : []),
+      ...notReadFindings([...unread, ...(read?.unread ?? [])]),
       ...checkSample(sample, sampleFits(sample, spec), spec, display),
     ],
   };

@@ -79,7 +79,11 @@ export function newChart(request: NewChartRequest): NewChart {
   checkReadable(title, sizes);
   const made = table === undefined ? blankRows(unit, sizes) : tableRows(table, unit, sizes);
   return {
-    text: chartText([...head, ...made.comments], sizes, made.rows),
+    text: chartText(
+      [...head, ...made.comments.map((comment) => `not read: ${comment}`)],
+      sizes,
+      made.rows,
+    ),
     ...{ unit, sizes, filled: made.filled, toFill: made.toFill, leftToStyle: made.leftToStyle },
     ...(table === undefined ? {} : { table }),
   };
@@ -208,12 +212,11 @@ function tableRows(table: PublishedTable, unit: TapeUnit, sizes: readonly string
   const leftToStyle = [...ROWS.keys()].filter((name) => !filled.includes(name));
   const at = (size: string): number => table.sizes.indexOf(size);
   return {
-    // What a table says of itself may name units and sizes of its own.
     comments: [
       `These are bodies of a table, not garments: the style adds the ease.`,
-      `not read: ${table.title}, ${table.kind === 'survey' ? 'survey' : 'table'} of ${table.year}`,
-      ...stated.map(({ name, row }) => `not read: ${name}, certainty: ${row.certainty}`),
-      `not read: rounded to ${PART_WORDS[unit]}${
+      `${table.title}, ${table.kind === 'survey' ? 'survey' : 'table'} of ${table.year}`,
+      ...stated.map(({ name, row }) => `${name}, certainty: ${row.certainty}`),
+      `rounded to ${PART_WORDS[unit]}${
         table.unit === unit
           ? ''
           : ` from ${UNIT_WORDS[table.unit]}, so that a step may be off the table's by one of them`

@@ -7,6 +7,8 @@ import type { TypedCell, TypedRow } from '../table/typed-table';
 import type { Statements } from '../table/statements';
 import { statedBy, unitOrUsual } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
+import type { UnreadText } from '../table/unread';
+import { unreadIn } from '../table/unread';
 import { readSide } from '../seams/read-seams';
 import { namedPoint } from '../pattern/named-point';
 import type { PiecePlan } from '../pattern/piece';
@@ -33,13 +35,13 @@ export function readMeasures(
   file: string,
   plans: readonly PiecePlan[],
   usual: LengthUnit | undefined,
-): readonly PointOfMeasure[] {
+): { readonly points: readonly PointOfMeasure[]; readonly unread: readonly UnreadText[] } {
   const table = readTypedTable<Column>(text, file, NEEDED, KNOWN);
   const unit = unitOrUsual(table, table.units.values(), usual);
-  refuseCountingNotes(table.rows, unit);
+  refuseCountingNotes(table, unit);
   refuseZeroBlanks(table);
   const codes = new Set<string>();
-  return table.rows.map((row): PointOfMeasure => {
+  const points = table.rows.map((row): PointOfMeasure => {
     const code = row('code');
     if (code.text === '' || codes.has(code.text)) {
       refuse(
@@ -67,6 +69,7 @@ export function readMeasures(
         : undefined,
     };
   });
+  return { points, unread: unreadIn(table, []) };
 }
 
 /** A blank tolerance is the usual one, and one of zero is none that a garment keeps. */

@@ -6,6 +6,8 @@ import { unitOrUsual } from '../table/statements';
 import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell } from '../table/typed-table';
 import { lengthCell, readTypedTable } from '../table/typed-table';
+import type { UnreadText } from '../table/unread';
+import { unreadIn } from '../table/unread';
 import type { LengthUnit } from '../units';
 import type { Spec, SpecRow } from './spec';
 import { ARITHMETIC } from '../tolerance';
@@ -49,7 +51,7 @@ export function readSample(
   file: string,
   spec: Spec,
   usual: LengthUnit | undefined,
-): readonly SampleMeasure[] {
+): { readonly values: readonly SampleMeasure[]; readonly unread: readonly UnreadText[] } {
   const table = readTypedTable<'measure' | 'size' | 'value' | 'note'>(
     text,
     file,
@@ -57,8 +59,8 @@ export function readSample(
     ['note'],
   );
   const unit = unitOrUsual(table, table.units.values(), usual);
-  refuseCountingNotes(table.rows, unit);
-  return table.rows.map((row) => {
+  refuseCountingNotes(table, unit);
+  const values = table.rows.map((row) => {
     const [measure, size] = [row('measure'), row('size')];
     const found = measureNamed(measure, spec);
     const label = matchSize(size.text, spec.sizes);
@@ -73,6 +75,7 @@ export function readSample(
     const place = spec.sizes.indexOf(label);
     return { row: found, size: place, value: lengthCell(row('value'), unit) };
   });
+  return { values, unread: unreadIn(table, []) };
 }
 
 /** By its code, else by its name. Throws InputError `measure-unknown`, with the codes for several. */

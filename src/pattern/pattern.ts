@@ -7,6 +7,7 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { segmentLength } from '../geometry/segment';
 import type { Imprint } from '../table/imprint';
+import type { UnreadText } from '../table/unread';
 import type { LengthUnit } from '../units';
 import type { Edge, Piece } from './piece';
 import { edgeSegments } from './piece';
@@ -100,6 +101,8 @@ export interface Pattern {
   readonly unpaired: readonly { readonly name: string; readonly edges: number }[];
   /** What a drawing had that is not in the pattern, or is in it in another way. */
   readonly leftOut: readonly ReadingNote[];
+  /** What its file, and its list of seams, have beside their tables and was not understood. */
+  readonly unread: readonly UnreadText[];
 }
 
 /** A piece all of whose points have rules, so that nothing has to follow. */

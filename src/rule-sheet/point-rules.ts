@@ -1,6 +1,7 @@
 /** Grade rules as somebody gives them: moves of some points, in the axes of a reference line. */
 import type { Place } from '../errors';
 import type { Point } from '../geometry/point';
+import type { UnreadText } from '../table/unread';
 
 /** mm. No point of a skirt moves farther from the base along an axis. The engine's own figure. */
 export const MOST_MOVE = 1_000;
@@ -30,6 +31,8 @@ export interface GivenRules {
   readonly base: number;
   /** For each piece the rules of its points, by the place of the point in the plan. */
   readonly ruled: readonly ReadonlyMap<number, GivenRule>[];
+  /** What stands beside them in their file and was not understood. */
+  readonly unread: readonly UnreadText[];
 }
 
 /** The rules in words, `texts[piece][point]`. */

@@ -87,7 +87,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
       place: { file },
     });
   }
-  refuseCountingNotes(table.rows, unit);
+  refuseCountingNotes(table, unit);
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
   const own = pointCells(rows, cellsOf, ({ piece, point }) =>
     namedPoint(piece, point, about.plans),
@@ -98,6 +98,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   return {
     file,
     comments: table.comments,
+    notes: table.notes,
     unit,
     sizes: heads.sizes,
     sizesKnown: known !== undefined,

@@ -5,6 +5,7 @@ import { InputError } from '../errors';
 import { point } from '../geometry/point';
 import type { PiecePlan } from '../pattern/piece';
 import { statedBy, statedDown } from '../table/statements';
+import { unreadIn } from '../table/unread';
 import type { LengthUnit } from '../units';
 import { trimmed } from '../units';
 import { axisMoves, byPoint } from './axis-moves';
@@ -87,7 +88,8 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
     });
     return rules;
   });
-  return { file, sizes: list.labels, base: list.base, ruled };
+  const unread = unreadIn(sheet, ['base', 'sizes', 'y', 'blank']);
+  return { file, sizes: list.labels, base: list.base, ruled, unread };
 }
 
 /** Throws InputError `sheet-malformed` for moves along y where nothing says which way they count. */

@@ -1,4 +1,5 @@
 /** A sheet of grade rules as somebody typed it: its cells with their places, nothing judged. */
+import type { SaidLine } from '../table/said-line';
 import type { Statements } from '../table/statements';
 import type { Place } from '../errors';
 import type { LengthUnit } from '../units';
@@ -43,6 +44,8 @@ export interface RuleCell extends CellValue {
 
 /** A rule sheet as somebody typed it: its cells with their places, whatever its layout. */
 export interface RuleSheet extends Statements {
+  /** The cells of its column for notes. */
+  readonly notes: readonly SaidLine[];
   /** Unit of the columns. */
   readonly unit: LengthUnit;
   /** The sizes that are known or, in the order of the file, listed; then the base may be missing. */

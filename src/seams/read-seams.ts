@@ -14,6 +14,8 @@ import { agreedUnit } from '../table/statements';
 import { lengthCell, readTypedTable } from '../table/typed-table';
 import type { SeamRow } from './eased-stretches';
 import { gatheredStretches, stretchEnds } from './eased-stretches';
+import type { UnreadText } from '../table/unread';
+import { unreadIn } from '../table/unread';
 import type { StatedPair } from './stated-pair';
 
 const NEEDED = ['edge', 'sewn_to'] as const;
@@ -29,7 +31,7 @@ export function readSeams(
   text: string,
   file: string,
   pattern: Pick<Pattern, 'pieces' | 'unit'>,
-): readonly StatedPair[] {
+): { readonly pairs: readonly StatedPair[]; readonly unread: readonly UnreadText[] } {
   const table = readTypedTable<(typeof NEEDED)[number] | (typeof KNOWN)[number]>(
     text,
     file,
@@ -37,7 +39,7 @@ export function readSeams(
     KNOWN,
   );
   const unit: LengthUnit = agreedUnit(table, table.units.values()) ?? pattern.unit;
-  refuseCountingNotes(table.rows, unit);
+  refuseCountingNotes(table, unit);
   const { isBlank } = statedBlanks(table);
   const plans = pattern.pieces.map(({ base }) => base.plan);
   const rows = table.rows.map((row): SeamRow => {
@@ -54,7 +56,7 @@ export function readSeams(
       place: row('edge').place,
     };
   });
-  return gatheredStretches(rows);
+  return { pairs: gatheredStretches(rows), unread: unreadIn(table, ['blank']) };
 }
 
 /**

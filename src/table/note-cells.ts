@@ -1,11 +1,10 @@
-/** Notes beside the cells of a table, which nothing reads. */
+/** Notes beside the cells of a table, which no reader takes for more. */
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
 import { parseNumberCell } from './number-cell';
+import type { SaidLine } from './said-line';
 import { seemsFraction, seemsScale } from './seeming';
-import { statementsIn } from './statement-words';
 import { excerpt } from './tidy-text';
-import type { TypedRow } from './typed-table';
 import { unitNamed } from './unit-name';
 
 /**
@@ -14,14 +13,12 @@ import { unitNamed } from './unit-name';
  * one or a scale. A length alone is that of something else.
  */
 export function refuseCountingNotes(
-  rows: readonly TypedRow<'note'>[],
+  { notes }: { readonly notes: readonly SaidLine[] },
   unit: LengthUnit | undefined,
 ): void {
-  for (const { text, place } of rows.map((row) => row('note'))) {
+  for (const { text, parts, place } of notes) {
     if (parseNumberCell(text).kind !== 'not-a-number') continue;
-    const isOther = statementsIn(text).some(
-      (part) => part.name === 'unit' && unitNamed(part.text) !== unit,
-    );
+    const isOther = parts.some((part) => part.name === 'unit' && unitNamed(part.text) !== unit);
     if (!isOther && !seemsFraction(text) && !seemsScale(text)) continue;
     throw new InputError(isOther ? 'unit-contradicted' : 'sheet-malformed', {
       what: isOther

@@ -35,11 +35,11 @@ const UNIT_WORD = new RegExp(
 /** `rounded to 1/16 in`, `to the nearest sixteenth`, `stitches per inch`: not what the numbers count. */
 const OF_OTHER_THINGS = new RegExp(
   String.raw`\b(?:round(?:ed|ing)?(?: up| down)?(?: to)?(?: the| an?)?(?: nearest| whole| half)?|nearest|accurate to(?: an?| the)?|within(?: an?)?) [\p{L}\d/.]+(?: ${UNIT_NAME})?|` +
-    String.raw`\bstitch(?:es)?\b[^,;]*|\b(?!be\b)(\p{L}+) by \1\b`,
+    String.raw`\bstitch(?:es)?\b[^,;]*|\b(?:\p{L}+[ -])?inch (?:rulers?|tapes?)\b|\b(?!be\b)(\p{L}+) by \1\b`,
   'giu',
 );
 
-const OTHER_THINGS_SIGN = /round|nearest|accurate|within|stitch| by /iu;
+const OTHER_THINGS_SIGN = /round|nearest|accurate|within|stitch|ruler|tape| by /iu;
 
 function withoutOtherThings(text: string): string {
   return OTHER_THINGS_SIGN.test(text) ? text.replace(OF_OTHER_THINGS, '') : text;
@@ -132,15 +132,21 @@ const FRACTIONS: readonly RegExp[] = [
     'iu',
   ),
   // x16, /16, divide by 16
-  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+)? by (?:\d|two|four|eight|ten|sixteen)/iu,
+  /(?:^|[ \p{L}])[x\u00D7*/] ?(?:2|4|8|16|32|64|10|100|1000)$|\b(?:divided?|multipl(?:y|ied))(?: \p{L}+){0,3} by (?:\d|two|four|eight|ten|sixteen)/iu,
   new RegExp(String.raw`${OF_ALL}[^\d.;]{0,20}\btimes (?:\d|two|four|eight|ten|sixteen)`, 'iu'),
+  /\b(?:halves|quarters) of (?:an? |the )?(?:inch|in|cm|centimet(?:er|re)|unit)\b/iu,
+  // values in percent, growth in %; a cloth of 3 % elastane is none
+  new RegExp(String.raw`${OF_ALL}[^\d.;]{0,20}(?:%|\bper ?cent\b)|^(?:in )?(?:%|per ?cent)$`, 'iu'),
+  /\b(?:growth|grows?|girths?) (?:is |are |given )*(?:in|by) (?:%|per ?cent)/iu,
+  // growth per two sizes
+  /\b(?:per|every|each) (?:two|three|four|[2-9]|second|other) sizes?\b/iu,
   // 16 to the inch, 16 per inch
   new RegExp(String.raw`\d (?:to|per) (?:the |an? )?(?:${UNIT})`, 'iu'),
 ];
 
 /** A figure, or a part of the word for one. */
 const FIGURE_SIGN =
-  /[\d=\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times|divid|multipl/iu;
+  /[\d=%\u00BC\u00BD\u2152\u2155\u215B]|hal[fv]|quarter|eighth|sixt|thirt|tenth|hundredth|thousandth|times|divid|multipl|cent|per |every|each/iu;
 
 const ofFractions = oneOf(FIGURE_SIGN, FRACTIONS, OF_OTHER_THINGS);
 
@@ -152,13 +158,13 @@ export function seemsFraction(text: string): boolean {
 const FULL_SIZE =
   /\b(?:full|true|actual|life|real|natural)\b|\b1 ?[:/] ?1\b|\b100 ?%|^scale ?[:=] ?1$/iu;
 const SCALE =
-  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|(?:^|\b(?:drawn|printed|copied|shown|pattern|reduced|enlarged)(?: \p{L}+)? )(?:at|to|by) \d+ ?%|\breduced(?:$|,| \d+ ?%| (?:to|by) (?:an? )?(?:half|third|quarter|fifth|\d\/\d$))|[\d\u00BC-\u00BE] ?%? scale\b|\d\/\d size\b/iu;
+  /^(?:drawing )?scale ?[:=]|\b(?:half|third|quarter|fifth|tenth|reduced|double)[- ]scale\b|\b(?:half|quarter|reduced)[- ]size\b|\bscaled? (?:is |of |to |at |by |down |up |factor )*[\d\u00BC-\u00BE]|\bscaled (?:down|up)\b|^(?:at |in |drawn )*1 ?: ?\d|(?:^|\b(?:drawn|printed|copied|shown|pattern|reduced|enlarged)(?: \p{L}+)? )(?:at|to|by) \d+ ?%|\breduced(?:$|,| \d+ ?%| (?:to|by) (?:an? )?(?:half|third|quarter|fifth|\d\/\d$))|[\d\u00BC-\u00BE] ?%? scale\b|\d\/\d size\b|^(?:drawn|printed|copied|shown|pattern) (?:at|in|to) (?:an? )?(?:half|third|quarter|fifth|tenth|[1-9] ?[/\u2044] ?\d+|[\u00BC-\u00BE])$|\b(?:1|one|each|a) (?:square|box) ?(?:=|is|equals|means)/iu;
 
 /** `50 % of full size`. */
 const PART_OF_FULL =
   /(?:\b(?!100 ?%)\d+ ?%|\d\/\d|\b(?:half|third|quarter|fifth)) (?:of )?(?:the )?(?:full|true|actual|life|real|natural) ?-?size\b/iu;
 
-const SCALE_SIGN = /scale|size|reduced|%|1 ?: ?\d/iu;
+const SCALE_SIGN = /scale|size|reduced|%|1 ?: ?\d|drawn|printed|copied|shown|pattern|square|box/iu;
 
 /** Another scale than 1:1. */
 export function seemsScale(text: string): boolean {
@@ -239,7 +245,7 @@ const ALLOWANCES: readonly RegExp[] = [
     String.raw`^(?:with|${ADDED}) ${LENGTH}(?:${UNIT})$|${LENGTH}(?:${UNIT}) all (?:a?round)\b`,
     'iu',
   ),
-  /(?<!\b(?:no|without) )\b(?:cut|cutting) lines?\b(?! (?:omitted|left out))|^cut edges?$|^gross$|^(?:cut|cutting|gross) patterns?$/iu,
+  /(?<!\b(?:no|without) )\b(?:cut|cutting) lines?\b(?! (?:omitted|left out))|^cut(?:ting)? edges?$|\b(?:is|are|shows?) (?:the )?cut(?:ting)? (?:edge|outline)s?\b|^gross$|^(?:cut|cutting|gross) patterns?$/iu,
 ];
 
 /** `seam allowances are not included`. */
@@ -309,7 +315,24 @@ export function seemsOtherOrigin(text: string, base: string): boolean {
 }
 
 const EASE =
-  /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."]+ ){0,3}ease\b|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
+  /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."%]+ ){0,3}(?:ease|shrinkage)\b|\bshrinkage\b.*\b(?:added|included|allowed)\b|^(?:\p{L}+ ){0,2}finished garments?$|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
 
 /** Lengths of a garment, or of a body with ease, where a body's are asked for. */
-export const seemsEased: (text: string) => boolean = oneOf(/ease|garment|finished/iu, [EASE]);
+export const seemsEased: (text: string) => boolean = oneOf(/ease|shrinkage|garment|finished/iu, [
+  EASE,
+]);
+
+const GIRTHS = String.raw`(?:girths?|circumferences?|measure(?:ments?|s|d)?|widths?)`;
+const HALF = String.raw`(?:half|halves|halved|quarters?|quartered)`;
+const HALVED = new RegExp(
+  String.raw`\b${HALF} (?:of )?(?:the |all )?(?:body )?${GIRTHS}\b|\b${GIRTHS} (?:are |is |were )?(?:\p{L}+ )?${HALF}\b|` +
+    String.raw`\b(?:measured|taken|laid) (?:flat|on (?:the )?half)\b|\bflat (?:measure\w*|widths?)\b|` +
+    String.raw`\b(?:girths?|circumferences?) ?(?:[/\u00F7] ?[24]|x ?(?:0?\.5|1/2|\u00BD))`,
+  'iu',
+);
+
+/** A part of the girths of bodies where they are asked for whole: `half girths`, `measured flat`. */
+export const seemsHalved: (text: string) => boolean = oneOf(
+  /hal[fv]|quarter|flat|girth|circumf/iu,
+  [HALVED],
+);

@@ -38,7 +38,7 @@ const WORDS: Readonly<Record<Kind, string>> = {
     'times twice',
   whole: 'body circumference circumferences full garment girth girths skirt total totals whole',
   order:
-    'against bigger biggest cumulative descending down downward downwards first highest larger largest ' +
+    'accumulated against bigger biggest cumulative descending down downward downwards first highest larger largest ' +
     'last lowest next previous rel relative smaller smallest up upward upwards',
   turn: 'exchanged flipped interchanged opposite reversed swapped transposed turned',
   axis:
@@ -190,5 +190,7 @@ export function talksOfOtherForm(text: string, form: 'move' | 'step'): boolean {
   const talk = talkIn(text);
   const line = talk.join(' ');
   if (/\d|\bbase\b/u.test(line)) return false;
-  return form === 'move' ? /\b(?:steps?|differences?)\b/u.test(line) : /\bcumulative\b/u.test(line);
+  return form === 'move'
+    ? /\b(?:steps?|differences?)\b/u.test(line)
+    : /\b(?:cumulative|accumulated|totals)\b/u.test(line);
 }

@@ -2,6 +2,8 @@
 import { dateWords } from './date-cell';
 import { parseLength } from './number-cell';
 import { snakeCase, splitLabel } from './label';
+import type { SaidLine } from './said-line';
+import { saidLine } from './said-line';
 import type { SheetRecord } from './sheet';
 import { readSheet } from './sheet';
 import type { Statements } from './statements';
@@ -30,8 +32,16 @@ export interface TypedTable<Column extends string> extends Statements {
   readonly units: ReadonlyMap<Column, LengthUnit>;
   /** The heads of the columns that have names of their own, as sizes have. */
   readonly others: readonly TypedCell[];
+  /** The cells of a column `note`, which is known where the columns of a table have it. */
+  readonly notes: readonly SaidLine[];
   readonly rows: readonly TypedRow<Column>[];
 }
+
+/** The column for notes, and what else people call it, in lower case with underscores. */
+const NOTE = 'note';
+const NOTE_WORDS: ReadonlySet<string> = new Set([
+  ...['note', 'notes', 'remark', 'remarks', 'comment', 'comments'],
+]);
 
 interface Header<Column> {
   readonly row: number;
@@ -91,6 +101,7 @@ export function readOpenTable<Column extends string>(
     columns: new Set(header.at.keys()),
     units: header.units,
     others: header.others,
+    notes: notesOf(body, file, header.at),
     rows: body.map(({ row, cells }): TypedRow<Column> => {
       return (name) => {
         const column = typeof name === 'number' ? name : header.at.get(name);
@@ -99,6 +110,19 @@ export function readOpenTable<Column extends string>(
       };
     }),
   };
+}
+
+function notesOf(
+  body: readonly SheetRecord[],
+  file: string,
+  at: ReadonlyMap<string, number>,
+): readonly SaidLine[] {
+  const column = at.get(NOTE);
+  if (column === undefined) return [];
+  return body.flatMap(({ row, cells }) => {
+    const text = tidyText(cells[column - 1] ?? '');
+    return text === '' ? [] : [saidLine(text, { file, row, column })];
+  });
 }
 
 /** The first line with two columns that are known; without one the first that has several cells. */
@@ -145,7 +169,8 @@ function columnNamed<Column extends string>(
   if (isNegated(text)) return undefined;
   const own = snakeCase(text);
   const label = snakeCase(splitLabel(text).text);
-  return all.find((column) => column === label || column === own);
+  const named = NOTE_WORDS.has(label) ? NOTE : label;
+  return all.find((column) => column === named || column === own);
 }
 
 /** `-dy` is not `dy`, whose letters it has. */

@@ -132,6 +132,7 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   'drop-changes': { act: ['nothing; darts and sides have another share in these sizes'] },
   layout: { act: [RECORD] },
   'size-order': { act: [RECORD] },
+  'not-read': { act: ['check that {place} does not change how cells count'] },
   'read-as': { act: ['nothing if the label means {subjects}; else call the row otherwise'] },
   'incomplete-row': { act: ['fill in the missing cells of {subjects} if the style needs them'] },
   'unknown-row': {

@@ -78,6 +78,7 @@ export function gradedSteps(
     seams: layout.seams,
     unpaired: [],
     leftOut: [],
+    unread: [],
   };
   const given = derivedRules(range, pattern.file);
   const findings = timed('check', () =>

@@ -43,6 +43,15 @@ function filesOf(out: string): ReadonlyMap<string, string> {
 }
 
 describe('a streamed list', () => {
+  it('says what it does not read above its header, and sets aside what it does not below', async () => {
+    place.write('said.csv', `# in stockings\n${list(3)}# 9,70,96,20,60\n# not read: 70,96\n`);
+    const { status, stdout } = await place.run(...call('said.csv', 'said', '--workers', '0'));
+    expect(status).toBe(1);
+    expect(stdout).toContain('Not read: said.csv row 1.');
+    expect(place.read('said/refused.csv')).toMatch(/^.*\n7,,,"a line among the bodies .*\n$/u);
+    expect(place.read('said/finished-measurements.csv').trim().split('\n')).toHaveLength(4);
+  });
+
   it.each(['pencil', 'shared-pencil'])('has in %s what each body has by itself', async (style) => {
     const few = style === 'pencil' ? 'few.csv' : 'fewer.csv';
     place.write('fewer.csv', list(9));

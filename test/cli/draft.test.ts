@@ -138,11 +138,14 @@ describe('names', () => {
   const print = typed('--paper a0 --booklet none --rows 3,4');
 
   it('stand in drafts.csv, on the drawing and the sheets of their body, and nowhere else', async () => {
-    place.write('named.csv', list(NAMES, ['68,96,20,60', ...ROWS.slice(1)]));
+    const rows = list(NAMES, ['68,96,20,60', ...ROWS.slice(1)]);
+    place.write('named.csv', `${rows}# measured by Ada Quill\n`);
     const { stdout, stderr } = await place.run(
       ...['draft', 'named.csv', ...PENCIL, ...print, '--verbose', '--out', 'named'],
     );
     expect(stdout + stderr).not.toContain('Quill');
+    expect(stdout).toContain('Not read: named.csv row 6.');
+    expect(place.read('named/findings.csv')).toContain('not read in row 6');
     const files = contents(join(place.path, 'named'));
     const having = [...files].filter(([, text]) => text.includes('Quill')).map(([path]) => path);
     expect(having.map((path) => path.replace(/^.*\//u, ''))).toEqual([

@@ -41,6 +41,24 @@ describe('grade --pattern', () => {
     for (const row of side) expect(Math.abs(Number(row.off_cm))).toBeLessThan(0.01);
   });
 
+  it('tells in one sentence what nothing read, and lists it', async () => {
+    const lines = ['north is plus', 'by the window', 'third card'].map((line) => `# ${line}\n`);
+    place.write('said.csv', `${lines.join('')}${STEPS}`);
+    const call = typed('grade --pattern bodice.csv --rules said.csv --out said');
+    const { status, stdout } = await place.run(...call);
+    expect(status).toBe(0);
+    expect(stdout.replaceAll(/\s+/gu, ' ')).toContain(
+      'Not read: said.csv row 1 "north is plus"; said.csv row 2 "by the window"; and 1 more, in ' +
+        'findings.csv. Check that they do not change how cells count.',
+    );
+    const found = rowsOf(place.read('said/findings.csv')).filter(
+      ({ check }) => check === 'not-read',
+    );
+    expect(found.map(({ severity, subject }) => `${severity} ${subject}`)).toEqual(
+      lines.map(() => 'note said.csv'),
+    );
+  });
+
   it('refuses what a sheet says in words that are not read, and writes nothing', async () => {
     place.write('front.csv', FRONT);
     const rules = 'point,axis,10,12,14\nfront.side_hip,x,-4,0,4\n';

@@ -67,7 +67,7 @@ describe('a pattern sheet', () => {
 
 describe('what is sewn to what', () => {
   const pattern = readPattern(FRONT_AND_BACK, 'base.csv');
-  const seams = (text: string) => readSeams(text, 'seams.csv', pattern);
+  const seams = (text: string) => readSeams(text, 'seams.csv', pattern).pairs;
 
   it('is read with zeros, ways and names as they are typed', () => {
     const loose = '# blank: 0\nedge;sewn to;ease;way\nFRONT.Waist;Back.waist;\u2013;Same\n';

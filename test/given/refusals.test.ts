@@ -201,11 +201,9 @@ describe('a list of seams that cannot be used', () => {
   });
 
   it('takes several edges for one side', () => {
-    const [pair] = readSeams(
-      'edge,sewn_to,ease\nfront.side + front.hem,back.side,-1/4\n',
-      file,
-      pattern,
-    );
+    const {
+      pairs: [pair],
+    } = readSeams('edge,sewn_to,ease\nfront.side + front.hem,back.side,-1/4\n', file, pattern);
     expect(pair?.sides[0].edges).toHaveLength(2);
     expect(pair?.ease).toBeCloseTo(-6.35, 9);
   });
@@ -222,6 +220,16 @@ describe('a pattern all of which lies above its zero', () => {
       { file: 'base.csv', row: 5, column: 2 },
       '# y: up',
     );
+  });
+
+  it('or whose hem lies above its waist is asked, too', () => {
+    const turned = panel('')
+      .replaceAll('-60', '0')
+      .replace('0,0\na,side,20,0', '0,60\na,side,20,60');
+    const place = { file: 'base.csv', row: 5, column: 2 };
+    const read = (text: string) => readPattern(text, 'base.csv');
+    expectRefusal(() => read(turned), 'sheet-malformed', place, '# y: up');
+    expect(read(`# y: up\n${turned}`).countsUp).toBe(true);
   });
 
   it.each(['# y: up\n', '# y: down\n'])('is read with %j', (way) => {

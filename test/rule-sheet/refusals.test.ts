@@ -401,7 +401,7 @@ describe('a column that is no size', () => {
   it.each([
     'total',
     'Tolerance',
-    'Comments',
+    'Source',
     'No.',
     '±',
     'Step',

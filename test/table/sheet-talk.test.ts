@@ -139,6 +139,12 @@ rel. to 14
 taille de base 14
 Basis 14
 full girth grade, divide by four
+multiply every value by 2.54
+values in percent
+growth per two sizes
+quarters of an inch
+drawn at 1/4
+1 square = 1 cm
 `;
 const NOTES = `
 third toile, spring fitting
@@ -260,6 +266,10 @@ widths and lengths as worn
 all lengths true
 nested with the lining
 nest of three
+quarter inch ruler used
+97 % cotton, 3 % elastane
+squared paper
+drawn in pencil
 `;
 const lines = (text: string) => text.trim().split('\n');
 
@@ -300,7 +310,8 @@ it.each(['steps from size to size', 'each number is the difference between sizes
 
 it('steps that a line calls cumulative are refused, and moves from the base are that', () => {
   const place = { file: 'rules.csv', row: 1 };
-  expectRefusal(() => ruled('cumulative'), 'sheet-malformed', place, 'no steps');
+  for (const line of ['cumulative', 'accumulated'])
+    expectRefusal(() => ruled(line), 'sheet-malformed', place, 'no steps');
   expect(inferred('cumulative').base).toBe('12');
 });
 

@@ -81,12 +81,14 @@ describe('what a file states', () => {
   it('goes for patterns and seams alike', () => {
     const pattern = readPattern(FRONT_AND_BACK.replace('# unit: in', 'unit,inches'), 'base.csv');
     expect(pattern.unit).toBe('in');
-    const [seam] = readSeams(
+    const {
+      pairs: [seam],
+    } = readSeams(
       'Our seams\nunit;cm\nsewn_to;edge;ease\nback.side;front.side;1,5\n',
       file,
       pattern,
     );
     expect(seam?.ease).toBeCloseTo(15, 9);
-    expect(readSeams('edge;sewn_to\nfront.side;back.side\n', file, pattern)).toHaveLength(1);
+    expect(readSeams('edge;sewn_to\nfront.side;back.side\n', file, pattern).pairs).toHaveLength(1);
   });
 });

@@ -56,7 +56,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
   const plan = result.range.plans.find(({ name }) => name === PIECE);
   const sheet = (cell: (moves: readonly number[], size: number) => string): string =>
     [
-      `# exercise: ${seed}, ${difficulty}`,
+      `# title: Exercise ${seed}, ${difficulty}`,
       `# base: ${base}`,
       `# pieces: ${PIECE}`,
       '# y: down',

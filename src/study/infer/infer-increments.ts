@@ -18,6 +18,8 @@ import type { GradeRequest } from '../../jobs/requests';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Drafted, Grade } from '../../jobs/grade-result';
 import { gradeUnchecked } from '../../jobs/grade-chart';
+import type { UnreadText } from '../../table/unread';
+import { unreadIn } from '../../table/unread';
 import { SAME_PLACE } from '../../tolerance';
 import type { Inferred, InferredSize } from './inferred-sizes';
 import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
@@ -43,6 +45,8 @@ export interface InferRequest {
 /** What a sheet tells of the bodies it was made for, as growth from its base size. */
 export interface Inference {
   readonly sheet: RuleSheet;
+  /** What stands beside its table and was not understood. */
+  readonly unread: readonly UnreadText[];
   /** Name of the style whose rules were solved. */
   readonly style: string;
   readonly base: string;
@@ -87,6 +91,7 @@ export function inferIncrements(request: InferRequest): Inference {
   const fit = inferredSizes(inConvention(key, convention), series);
   return {
     sheet,
+    unread: unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
     style: result.range.draft.style.name,
     base,
     measurements: fit.measurements,

@@ -1,9 +1,12 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
 import { lengthWithUnit } from '../../table/length-with-unit';
+import { unreadInChart } from '../../check/not-read';
 import { InputError } from '../../errors';
 import { namedPiece } from '../../pattern/named-point';
 import { statedBy } from '../../table/statements';
 import { isBlank } from '../../table/tidy-text';
+import type { UnreadText } from '../../table/unread';
+import { unreadIn } from '../../table/unread';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
@@ -52,6 +55,8 @@ export interface MarkRequest extends Pick<
 /** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
+  /** What stands beside the tables of chart and sheet and was not understood. */
+  readonly unread: readonly UnreadText[];
   readonly result: Grade & Drafted;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
@@ -108,6 +113,10 @@ export function markSheet(request: MarkRequest): Marking {
   const cells = markedCells(key, series, corners, tolerance);
   return {
     sheet,
+    unread: [
+      ...unreadInChart(result.chart),
+      ...unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
+    ],
     result,
     key,
     convention,

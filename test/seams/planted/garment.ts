@@ -74,7 +74,7 @@ function grown({ sizes, base, grows }: Garment, shares: Shares, size: number): n
 /** mm by which a seam is farther apart in each size than in the base. */
 function gapsOf(garment: Garment, moves: Moves, seam: string): readonly number[] {
   const read = readPattern(garment.pattern, 'pattern.csv');
-  const more = garment.seams === '' ? [] : readSeams(garment.seams, 'seams.csv', read);
+  const more = garment.seams === '' ? [] : readSeams(garment.seams, 'seams.csv', read).pairs;
   const rules = readRules(ruleText(garment, moves, 'moves'), 'rules.csv', {
     pieces: read.pieces.map(({ base: { plan }, ruleNames }) => ({ plan, ruleNames })),
     unit: 'mm',
