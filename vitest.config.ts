@@ -14,7 +14,7 @@ for (const flag of [
 ])
   setFlagsFromString(flag);
 
-/** Asks Poppler, qpdf, librsvg and ezdxf, which npm does not install. */
+/** Asks Poppler, qpdf, librsvg and ezdxf, which npm does not install, and starts processes in numbers. */
 const OUTSIDE = 'test/outside/**/*.test.ts';
 
 /** The tests of a mode: `long`, `outside` or any other; planters change src on its way to them. */

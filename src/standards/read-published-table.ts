@@ -6,14 +6,20 @@ import { toMillimeters } from '../units';
 import type { CatalogEntry, TableText } from './catalog';
 import type { PublishedRow, PublishedTable } from './published-table';
 
+/** What the texts say is the same for as long as the program runs, and each chart is held against all of it. */
+const known = new Map<CatalogEntry, PublishedTable>();
+
 /**
- * The table of a catalog entry. Sizes whose waist or hip is blank are left out. The texts come with the
- * program, so one that cannot be read is a defect of it.
+ * The table of a catalog entry, which is read once. Sizes whose waist or hip is blank are left out. The
+ * texts come with the program, so one that cannot be read is a defect of it.
  */
-export function readPublishedTable(
-  entry: CatalogEntry,
-  { csv, waistRow, hipRow }: TableText,
-): PublishedTable {
+export function readPublishedTable(entry: CatalogEntry, text: TableText): PublishedTable {
+  const table = known.get(entry) ?? tableOf(entry, text);
+  known.set(entry, table);
+  return table;
+}
+
+function tableOf(entry: CatalogEntry, { csv, waistRow, hipRow }: TableText): PublishedTable {
   const { records, comments } = readSheet(csv, entry.id, ([label]) => label === 'measurement');
   const notes = comments.map(({ text }) => text);
   const [header = [], ...rows] = records.map(({ cells }) => cells);

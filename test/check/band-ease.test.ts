@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { draftedSizes } from '../../src/grade/graded-pattern';
 import { gradeChart } from '../../src/index';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText('cm', { waist_girth: [64, 68], hip_girth: [91, 95] }, ['S', 'M']);
 
@@ -14,7 +15,7 @@ const ofBand = (set: Readonly<Record<string, string>>, style?: string) =>
 
 describe('the ease of a band', () => {
   it('is 1 cm beyond the body waist, and the skirt edge is 1 cm longer than the band', () => {
-    const result = gradeChart({ chart: CHART, base: 'S', style: 'shared-drop' });
+    const result = gradeLazily({ chart: CHART, base: 'S', style: 'shared-drop' });
     // Body 64, common practice: 1 cm of ease in the band, 1 to 2 cm of the skirt eased into it.
     const finished = result.range.sizes[0]?.measures ?? [];
     const cm = (name: string) => (finished.find((own) => own.name === name)?.value ?? NaN) / 10;
@@ -42,7 +43,7 @@ describe('the ease of a band', () => {
   it('leaves a facing and a plain edge as long as the finished waist', () => {
     for (const waist_finish of ['0', '2'])
       for (const { draft, measures } of draftedSizes(
-        gradeChart({ chart: CHART, base: 'S', style: 'fixed-dart', set: { waist_finish } }).range,
+        gradeLazily({ chart: CHART, base: 'S', style: 'fixed-dart', set: { waist_finish } }).range,
       )) {
         const waist = measures.find(({ name }) => name === 'waist')?.value ?? NaN;
         expect(waist).toBeCloseTo((draft.body.get('waist_girth') ?? NaN) + 10, 3);

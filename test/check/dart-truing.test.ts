@@ -1,10 +1,10 @@
 /** Darts whose points are moved by known lengths; the angles are those of right triangles. */
 import { describe, expect, it } from 'vitest';
 import { checkDartTruing } from '../../src/check/dart-truing';
-import { gradeChart } from '../../src/index';
 import type { GradedPattern } from '../../src/index';
 import { FRONT, graded } from '../given/sheets';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const MM = { unit: 'mm', fractions: false } as const;
 const CHART = chartText('in', { waist_girth: [24, 28], hip_girth: [36, 38] }, ['S', 'L']);
@@ -14,7 +14,7 @@ const DEPTH = 101.6;
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 function range(set: Readonly<Record<string, string>> = {}): GradedPattern {
-  return gradeChart({ chart: CHART, base: 'S', style: 'pencil', set }).range;
+  return gradeLazily({ chart: CHART, base: 'S', style: 'pencil', set }).range;
 }
 
 function frontOf(graded: GradedPattern, check: string, size: string) {

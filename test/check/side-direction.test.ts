@@ -5,11 +5,11 @@
 import { describe, expect, it } from 'vitest';
 import { noteSideDirection } from '../../src/check/side-seam';
 import type { Point } from '../../src/geometry/point';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import type { GradeResult, Piece } from '../../src/index';
 import { flattened } from '../draft/closed-waist';
 import { CHARTS, DEMO, dense, total, chords } from '../draft/shaped-pieces';
-import { gradedOnce } from '../graded';
+import { gradeLazily, gradedOnce } from '../graded';
 
 const TAPERED = ['shared-pencil', 'shared-a-line'] as const;
 const STARTS = ['0 cm', '4 in', '15 cm'] as const;
@@ -80,7 +80,7 @@ describe.each(
 describe('the curve into the taper', () => {
   const { chart, base } = DEMO;
   const graded = (taper_blend: string) =>
-    gradeChart({ chart, base, style: 'shared-pencil', set: { taper_blend } });
+    gradeLazily({ chart, base, style: 'shared-pencil', set: { taper_blend } });
 
   it('is as deep as asked, tangent above and below, and a parabola', () => {
     for (const piece of panels(graded('10 cm'))) {
@@ -99,7 +99,7 @@ describe('the curve into the taper', () => {
   });
 
   it('fails where it is longer than the skirt below it, for the side then folds back', () => {
-    const short = gradeChart({
+    const short = gradeLazily({
       chart,
       base,
       style: 'shared-pencil',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GradeResult, Piece } from '../../src/index';
 import { gradeChart, pointOf } from '../../src/index';
-import { gradedOnce } from '../graded';
+import { gradeLazily, gradedOnce } from '../graded';
 import { STYLE_NAMES } from '../styles';
 import { chartText } from '../skirts';
 import { casteljau } from '../geometry/curves';
@@ -127,7 +127,7 @@ describe.each(MADE)('the lines to lengthen or shorten at of %s', (name, result) 
 describe('a line to lengthen or shorten at', () => {
   const chart = chartText('cm', { waist_girth: [64, 68], hip_girth: [91, 95] }, ['S', 'M']);
   const left = (set: Readonly<Record<string, string>>, style: string) =>
-    gradeChart({ chart, base: 'S', style, set })
+    gradeLazily({ chart, base: 'S', style, set })
       .findings.filter(({ check, size }) => check === 'length-line' && size === '')
       .map(({ subject, severity }) => [subject, severity]);
 

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { ALLOWANCE_PRESETS } from '../../src/draft/allowance-parameters';
 import { marketValue } from '../../src/draft/market-value';
 import { defaultOf } from '../../src/draft/styles';
-import { gradeChart, measureOf, resultFiles, STYLES } from '../../src/index';
+import { measureOf, resultFiles, STYLES } from '../../src/index';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 // Home pattern envelopes print seams of 5/8 in as 1.5 cm, and hems of 2 in as 5 cm.
 const HOME = {
@@ -59,7 +60,7 @@ describe('a skirt', () => {
   const inch = chartText('in', { waist_girth: [27.5, 29], hip_girth: [38, 39.5] });
   const millimeters = chartText('mm', { waist_girth: [700, 740], hip_girth: [960, 1000] });
   const graded = (chart: string, unit: 'in' | 'cm' | undefined = undefined) =>
-    gradeChart({ chart, base: '1', style: 'shared-drop', ...(unit && { unit }) });
+    gradeLazily({ chart, base: '1', style: 'shared-drop', ...(unit && { unit }) });
 
   it.each([
     // A hip line at 20.5 cm less 0.5 and 2 asks for 18 cm; at 8 in less 1/4 and 3/4 for 7 in.
@@ -89,10 +90,10 @@ describe('a skirt', () => {
     ['cm', metric, '1.5 cm (5/8 in): waist', 'ZIP ALLOWANCE 2 cm (3/4 in)'],
     ['in', inch, '5/8 in (1.5 cm): waist', 'ZIP ALLOWANCE 3/4 in (2 cm)'],
   ])('by a chart in %s says both on its pieces', (_, chart, seams, zip) => {
-    const result = gradeChart({ chart, base: '1', style: 'shared-drop' });
+    const result = gradeLazily({ chart, base: '1', style: 'shared-drop' });
     const nest = resultFiles(result).find(({ name }) => name === 'nest.svg')?.text ?? '';
     expect(nest).toContain(seams);
-    const net = gradeChart({ chart, base: '1', style: 'shared-drop', lines: 'net' });
+    const net = gradeLazily({ chart, base: '1', style: 'shared-drop', lines: 'net' });
     expect(resultFiles(net).find(({ name }) => name === 'nest.svg')?.text).toContain(zip);
     const said = [...nest.matchAll(/<text[^>]*>([^<]*)/gu)].map(([, words]) => words).join('; ');
     expect(said).not.toMatch(/\d\.\d\d/u);

@@ -1,12 +1,12 @@
 /** A panel without darts: what it takes to leave them out, and that the seams are trued without them. */
 import { describe, expect, it } from 'vitest';
-import { gradeChart } from '../../src/index';
 import type { GradeResult } from '../../src/index';
 import { seamLength } from '../../src/pattern/piece';
 import { sewnSkirt } from '../../src/sewing/skirt';
 import { sewingSteps } from '../../src/sewing/steps';
 import { verdictOf } from '../../src/verdict/verdict';
 import { chartText, pieceOf } from '../skirts';
+import { gradeLazily } from '../graded';
 
 /** A figure with 6 cm between waist and hip, for whom a front dart would take in 0.6 cm. */
 const STRAIGHT = chartText(
@@ -16,7 +16,7 @@ const STRAIGHT = chartText(
 );
 
 function graded(set: Readonly<Record<string, string>>, style = 'shared-pencil'): GradeResult {
-  return gradeChart({ chart: STRAIGHT, base: '42', style, set });
+  return gradeLazily({ chart: STRAIGHT, base: '42', style, set });
 }
 
 /** What the verdict advises. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { gradeChart, readStyle } from '../../src/index';
+import { readStyle } from '../../src/index';
 import type { GradeRequest } from '../../src/index';
 import { expectRefusal } from '../expect-refusal';
 import { chartText, inches } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText('in', {
   waist_girth: [24, 26],
@@ -12,12 +13,12 @@ const CHART = chartText('in', {
 });
 
 function length(request: Partial<GradeRequest>, size = '1'): number {
-  const skirt = gradeChart({ style: 'pencil', chart: CHART, base: '1', ...request });
+  const skirt = gradeLazily({ style: 'pencil', chart: CHART, base: '1', ...request });
   return inches(skirt, size, 'front', 'center_hem')[1];
 }
 
 function taper(request: Partial<GradeRequest>): number {
-  const skirt = gradeChart({ style: 'pencil', chart: CHART, base: '1', ...request });
+  const skirt = gradeLazily({ style: 'pencil', chart: CHART, base: '1', ...request });
   return 9.5 - inches(skirt, '1', 'front', 'side_hem')[0];
 }
 
@@ -49,7 +50,7 @@ describe('which value a parameter takes', () => {
   });
 
   it('is told with where it comes from', () => {
-    const { range } = gradeChart({
+    const { range } = gradeLazily({
       chart: CHART,
       base: '1',
       style: styleFile('hem_taper,2 in,as in the sample'),
@@ -113,7 +114,7 @@ describe('values', () => {
 
 describe('refused values', () => {
   const setting = (parameter: string, value: string) => () =>
-    gradeChart({ style: 'pencil', chart: CHART, base: '1', set: { [parameter]: value } });
+    gradeLazily({ style: 'pencil', chart: CHART, base: '1', set: { [parameter]: value } });
   const place = { field: 'set', parameter: 'hem_taper' };
 
   it.each([
@@ -160,7 +161,7 @@ describe('refused values', () => {
   it('cycles over several parameters are told whole', () => {
     const set = { hem_taper: 'zip_allowance', zip_allowance: 'back_dart_intake + hem_taper' };
     expectRefusal(
-      () => gradeChart({ style: 'pencil', chart: CHART, base: '1', set }),
+      () => gradeLazily({ style: 'pencil', chart: CHART, base: '1', set }),
       'formula-cycle',
       place,
       'hem_taper -> zip_allowance -> hem_taper',
@@ -203,10 +204,10 @@ describe('refused values', () => {
       hip_girth: [36, 38],
       skirt_length: [25, ''],
     });
-    expectRefusal(() => gradeChart({ style: 'pencil', chart, base: '1' }), 'cell-missing', {
+    expectRefusal(() => gradeLazily({ style: 'pencil', chart, base: '1' }), 'cell-missing', {
       ...{ file: 'chart', row: 5, column: 3, size: '2', measurement: 'skirt_length' },
     });
     const set = { skirt_length: '25 in' };
-    expect(() => gradeChart({ style: 'pencil', chart, base: '1', set })).not.toThrow();
+    expect(() => gradeLazily({ style: 'pencil', chart, base: '1', set })).not.toThrow();
   });
 });

@@ -1,16 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gradeChart, measureOf, outlineSegments } from '../../src/index';
+import { measureOf, outlineSegments } from '../../src/index';
 import type { GradeRequest, GradeResult, Piece } from '../../src/index';
 import type { Cubic } from '../../src/geometry/segment';
 import { casteljau } from '../geometry/curves';
 import { anyChart, chartText, inches, pieceOf, quarterByHand, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
+import { gradeLazily } from '../graded';
 
 const CHECK_CHART = chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] });
 
 function drafted(request: Partial<GradeRequest> = {}): GradeResult {
-  return gradeChart({ style: 'pencil', chart: CHECK_CHART, base: '1', ...request });
+  return gradeLazily({ style: 'pencil', chart: CHECK_CHART, base: '1', ...request });
 }
 
 function sideCurve(piece: Piece): Cubic {
@@ -66,7 +67,7 @@ describe('the pencil skirt of any body', () => {
   it('has every point where the table of the quarter method puts it', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
-        const skirt = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
+        const skirt = gradeLazily({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
         chart.waist.forEach((_, i) => {
           const value = (row: readonly number[]) => (row[i] ?? NaN) / 16;
           const body = {
@@ -98,7 +99,7 @@ describe('the pencil skirt of any body', () => {
   it('has a side that is upright at the hip, convex, and bulges by a quarter of the take-up', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
-        const skirt = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
+        const skirt = gradeLazily({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
         for (const { pieces } of skirt.range.sizes) {
           for (const piece of pieces) {
             const curve = sideCurve(piece);

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { draftedSizes } from '../../src/grade/graded-pattern';
 import { describe, expect, it } from 'vitest';
 import type { Piece } from '../../src/index';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import { chartText, movesOf, pieceOf } from '../skirts';
 import { seamFindings, withMoved } from '../seam-findings';
 import { chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
 import { runs } from '../samples';
-import { gradedOnce } from '../graded';
+import { gradeLazily, gradedOnce } from '../graded';
 
 /** Every notch by its name and the length of skirt edge from center back to it, by many chords. */
 function walked(front: Piece, back: Piece): readonly (readonly [string, number])[] {
@@ -107,7 +107,7 @@ it('a step of 5 cm makes the band 5 cm longer and no higher', () => {
   const sizes = ['8', '10', '12', '14', '16'];
   const row = (first: number): readonly number[] => sizes.map((_, i) => first + 5 * i);
   const chart = chartText('cm', { waist_girth: row(60), hip_girth: row(86) }, sizes);
-  const result = gradeChart({ chart, base: '12', style: 'shared-drop' });
+  const result = gradeLazily({ chart, base: '12', style: 'shared-drop' });
   sizes.forEach((size, i) => {
     const { moves } = result.range.rules;
     const end = movesOf(moves, result, size, 'waistband', 'left_center_back');
@@ -128,7 +128,7 @@ it('fits whatever the ease, the underlap and the height of the band', () => {
         hip_ease: '20 cm',
       };
       const chart = chartText('mm', { waist_girth: [600, 900], hip_girth: [900, 1160] });
-      const result = gradeChart({ chart, base: '1', style: 'shared-drop', set });
+      const result = gradeLazily({ chart, base: '1', style: 'shared-drop', set });
       [600, 900].forEach((girth, i) => {
         const band = pieceOf(result, `${i + 1}`, 'waistband');
         const edge = ['front', 'back'].map((name) =>

@@ -3,11 +3,11 @@ import { draftedSizes } from '../../src/grade/graded-pattern';
 import { checkLining } from '../../src/check/lining';
 import { dartCap } from '../../src/pattern/dart-cap';
 import type { GradeResult, Piece } from '../../src/index';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import { seamFindings, withMoved } from '../seam-findings';
 import { chartText, pieceOf } from '../skirts';
 import { apart, bearing, chords, dartNames, DEMO, everyResult, total } from './shaped-pieces';
-import { gradedOnce } from '../graded';
+import { gradeLazily, gradedOnce } from '../graded';
 
 const CM = { unit: 'cm', fractions: false } as const;
 const PANELS = ['front', 'back'] as const;
@@ -257,7 +257,7 @@ describe('a lining that does not fit', () => {
 describe('which pieces are made', () => {
   const chart = chartText('cm', { waist_girth: [70, 74], hip_girth: [96, 100] }, ['S', 'M']);
   const names = (set: Readonly<Record<string, string>>): readonly string[] =>
-    gradeChart({ chart, base: 'S', style: 'shared-drop', set }).range.plans.map((p) => p.name);
+    gradeLazily({ chart, base: 'S', style: 'shared-drop', set }).range.plans.map((p) => p.name);
 
   it('is chosen by waist_finish and lining', () => {
     const lining = ['front_lining', 'back_lining'];

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { GradeResult } from '../../src/index';
-import { STYLES, fromMillimeters, gradeChart, measureOf } from '../../src/index';
+import { STYLES, fromMillimeters, measureOf } from '../../src/index';
 import { chartText } from '../skirts';
 import { DEMO, WHOLE_DEMO } from './shaped-pieces';
-import { gradedOnce } from '../graded';
+import { gradeLazily, gradedOnce } from '../graded';
 
 const sizes = ['1', '2', '3', '4', '5'];
 
@@ -21,7 +21,7 @@ function graded(
     },
     sizes,
   );
-  return gradeChart({ chart, base: '3', style: 'shared-drop', set });
+  return gradeLazily({ chart, base: '3', style: 'shared-drop', set });
 }
 
 function zips(result: GradeResult): readonly number[] {

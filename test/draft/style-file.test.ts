@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { gradeChart, readStyle } from '../../src/index';
+import { readStyle } from '../../src/index';
 import { expectRefusal } from '../expect-refusal';
 import { chartText, inches } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const file = 'house/my-style.csv';
 const CHART = chartText('in', { waist_girth: [24, 26], hip_girth: [36, 38] });
 
 function hemWidth(text: string): number {
-  const skirt = gradeChart({ chart: CHART, base: '1', style: readStyle(text, file) });
+  const skirt = gradeLazily({ chart: CHART, base: '1', style: readStyle(text, file) });
   return inches(skirt, '1', 'front', 'side_hem')[0];
 }
 
@@ -125,7 +126,7 @@ describe('refused style files', () => {
   it('a bad formula is told with its file and row', () => {
     const style = readStyle('parameter,value\n\nhem_taper,2 hip_girth', file);
     expectRefusal(
-      () => gradeChart({ chart: CHART, base: '1', style }),
+      () => gradeLazily({ chart: CHART, base: '1', style }),
       'formula-not-allowed',
       { file, row: 3, parameter: 'hem_taper' },
       '2 hip_girth',
@@ -134,7 +135,7 @@ describe('refused style files', () => {
 
   it('styles that the engine does not have are named with those it has', () => {
     expectRefusal(
-      () => gradeChart({ chart: CHART, base: '1', style: 'tulip' }),
+      () => gradeLazily({ chart: CHART, base: '1', style: 'tulip' }),
       'style-unknown',
       { field: 'style' },
       'pencil',

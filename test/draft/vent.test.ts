@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { draftedSizes } from '../../src/grade/graded-pattern';
 import { describe, expect, it } from 'vitest';
-import { gradeChart, measureOf, pointOf } from '../../src/index';
+import { measureOf, pointOf } from '../../src/index';
 import type { GradeRequest, GradeResult } from '../../src/index';
 import { walkingRoom } from '../../src/stride/walking-room';
 import { anyChart, chartText, pieceOf, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
 import { openingByHand } from '../stride/hull-by-hand';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText('cm', {
   waist_girth: [64, 68, 72, 80],
@@ -17,7 +18,7 @@ const CHART = chartText('cm', {
 });
 
 function pencil(set: Readonly<Record<string, string>> = {}, rest: Partial<GradeRequest> = {}) {
-  return gradeChart({ chart: CHART, base: '2', style: 'shared-pencil', set, ...rest });
+  return gradeLazily({ chart: CHART, base: '2', style: 'shared-pencil', set, ...rest });
 }
 
 function severities(result: GradeResult, check: string): ReadonlySet<string> {

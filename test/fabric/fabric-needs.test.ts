@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { FabricNeed, GradeResult, Lay, ResultFile, SizeNeed } from '../../src/index';
-import { exportFiles, fabricNeeds, gradeChart, leastNeed } from '../../src/index';
+import { exportFiles, fabricNeeds, leastNeed } from '../../src/index';
 import { isLay } from '../../src/fabric/lay';
 import { cutOf } from '../pattern/cut-of';
 import { rowsOf } from '../csv-tables';
 import { LONG } from '../samples';
 import { chartText } from '../skirts';
 import { faults, rectangle } from './lay-pieces';
+import { gradeLazily } from '../graded';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 const HELP = readFileSync('src/cli/help/cloth.txt', 'utf8').replace(/\s+/gu, ' ');
@@ -38,7 +39,7 @@ describe.each(['pencil', 'shared-pencil', 'shared-a-line'])('the cloth for %s', 
   let needs: readonly FabricNeed[] = [];
   beforeAll(() => {
     const sizes = LONG ? ['2', '8', '12', '18', '24'] : ['2', '12', '24'];
-    needs = needsOf(gradeChart({ chart: DEMO, base: '12', style, sizes }));
+    needs = needsOf(gradeLazily({ chart: DEMO, base: '12', style, sizes }));
   });
 
   it('is laid without overlap, on the cloth, and never below its bounds', () => {
@@ -126,7 +127,7 @@ describe('published estimates', () => {
     hip_girth: [96, 100],
     skirt_length: [60, 60],
   });
-  const result = gradeChart({
+  const result = gradeLazily({
     chart,
     base: '1',
     style: 'straight',
@@ -187,13 +188,13 @@ describe('what is bought', () => {
   });
 
   it('leaves out cloths that nothing is cut from', () => {
-    const needs = needsOf(gradeChart({ style: 'pencil', chart: DEMO, base: '12', sizes: ['12'] }));
+    const needs = needsOf(gradeLazily({ style: 'pencil', chart: DEMO, base: '12', sizes: ['12'] }));
     expect([...new Set(needs.map(({ cloth }) => cloth))]).toEqual(['shell']);
   });
 });
 
 describe('the files', () => {
-  const result = gradeChart({
+  const result = gradeLazily({
     chart: DEMO,
     base: '12',
     style: 'shared-a-line',

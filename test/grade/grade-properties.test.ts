@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gradeChart, resultFiles, stepsOf } from '../../src/index';
+import { resultFiles, stepsOf } from '../../src/index';
 import type { GradeResult } from '../../src/index';
 import type { SixteenthsChart } from '../skirts';
 import {
@@ -15,6 +15,7 @@ import {
 } from '../skirts';
 import type { DraftedResult } from '../graded';
 import { runs } from '../samples';
+import { gradeLazily } from '../graded';
 
 /** A chart and one of its sizes. */
 const chartAndBase = anyChart.chain((chart) =>
@@ -35,7 +36,7 @@ const STEPS = [
 ] as const;
 
 function grade(chart: SixteenthsChart, base: string, more = {}): DraftedResult {
-  return gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base, ...more });
+  return gradeLazily({ style: 'pencil', chart: sixteenthsText(chart), base, ...more });
 }
 
 function everyMove(result: GradeResult, moves = result.range.rules.moves): readonly number[] {
@@ -178,7 +179,7 @@ describe('rounding', () => {
   it('shares a half step between front and back, so that the girth holds', () => {
     // A quarter of 1/2 in is 1/8 in, half of the step: one panel takes a whole step, the other none.
     const chart = chartText('in', { waist_girth: [25.5, 26, 26.5], hip_girth: [36, 36.5, 37] });
-    const { range } = gradeChart({ style: 'pencil', chart, base: '2', round: '1/4 in' });
+    const { range } = gradeLazily({ style: 'pencil', chart, base: '2', round: '1/4 in' });
     for (const point of ['side_waist', 'side_hip']) {
       const at = range.plans[0]?.pointNames.indexOf(point) ?? -1;
       const moves = range.rules.moves.map((pieces) =>
@@ -234,9 +235,9 @@ describe('what must not matter', () => {
   it('inches or the centimeters that are as long', () => {
     fc.assert(
       fc.property(chartAndBase, ([chart, base]) => {
-        const inches = gradeChart({ style: 'pencil', chart: sixteenthsText(chart, 'in'), base });
+        const inches = gradeLazily({ style: 'pencil', chart: sixteenthsText(chart, 'in'), base });
         // The lengths that a style brings along follow the unit of the chart.
-        const cm = gradeChart({
+        const cm = gradeLazily({
           style: 'pencil',
           chart: sixteenthsText(chart, 'cm'),
           base,
@@ -269,8 +270,8 @@ describe('what must not matter', () => {
           Object.entries(rows).map(([name, row]) => [name, row.toReversed()]),
         );
         const [up, down] = [
-          gradeChart({ style: 'pencil', chart: chartText('in', rows, sizes), base }),
-          gradeChart({
+          gradeLazily({ style: 'pencil', chart: chartText('in', rows, sizes), base }),
+          gradeLazily({
             style: 'pencil',
             chart: chartText('in', backward, sizes.toReversed()),
             base,

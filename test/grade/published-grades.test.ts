@@ -1,8 +1,9 @@
 import { EVEN_CHART, EVEN_SIZES, MISSES, MISSES_CHART, MISSES_GRADE } from '../published';
 import { describe, expect, it } from 'vitest';
-import { gradeChart, measureOf, stepsOf } from '../../src/index';
+import { measureOf, stepsOf } from '../../src/index';
 import type { GradeResult } from '../../src/index';
 import { chartText, movesOf } from '../skirts';
+import { gradeLazily } from '../graded';
 
 /** Cumulative move in inches; the engine's y runs down, so longer is positive. */
 function rule(result: GradeResult, size: string, piece: string, point: string): [number, number] {
@@ -31,7 +32,7 @@ function girth(result: GradeResult, label: string, measure: string): number {
 const DART = ['dart_inner', 'dart_center', 'dart_tip', 'dart_outer'];
 
 describe('an even grade of one inch', () => {
-  const skirt = gradeChart({ style: 'pencil', chart: EVEN_CHART, base: '10' });
+  const skirt = gradeLazily({ style: 'pencil', chart: EVEN_CHART, base: '10' });
 
   it.each(EVEN_SIZES.map((size, steps) => [size, steps] as const))(
     'size %s moves %i times the published step',
@@ -57,7 +58,7 @@ describe('an even grade of one inch', () => {
 
 describe('the uneven misses grade of the US pattern industry', () => {
   const hip = MISSES.hip_girth;
-  const skirt = gradeChart({ style: 'pencil', chart: MISSES_CHART, base: '12' });
+  const skirt = gradeLazily({ style: 'pencil', chart: MISSES_CHART, base: '12' });
 
   it.each(MISSES_GRADE)('size %s moves by %i, %i, %i', (size, ...moves) => {
     const [side, dart, hipSide] = moves.map((sixteenths) => sixteenths / 16);
@@ -119,8 +120,8 @@ describe('rounding a published chart to eighths', () => {
     },
     sizes,
   );
-  const exact = gradeChart({ style: 'pencil', chart, base: '8' });
-  const rounded = gradeChart({ style: 'pencil', chart, base: '8', round: '1/8in' });
+  const exact = gradeLazily({ style: 'pencil', chart, base: '8' });
+  const rounded = gradeLazily({ style: 'pencil', chart, base: '8', round: '1/8in' });
 
   it.each(QUARTERS)('size %s moves %i thirty-seconds, exactly', (size, thirtySeconds) => {
     expectRule(exact, size, 'side_waist', [thirtySeconds / 32, 0]);
@@ -184,7 +185,7 @@ describe('a metric grade of 5 cm without length', () => {
   // makingfashion.blogspot.com (2008-06), college grade rule sheet: waist 5 cm, length nil; that the
   // hip grows by 5 cm too is assumed. Half for the dart: common practice, no source.
   const sizes = ['S', 'M', 'L', 'XL'];
-  const skirt = gradeChart({
+  const skirt = gradeLazily({
     style: 'pencil',
     chart: chartText('cm', { waist_girth: [66, 71, 76, 81], hip_girth: [92, 97, 102, 107] }, sizes),
     base: 'M',

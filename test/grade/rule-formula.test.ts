@@ -15,6 +15,7 @@ import { anyChart, chartText, sixteenthsText } from '../skirts';
 import { runs } from '../samples';
 import { STYLE_NAMES } from '../styles';
 import { treeText } from '../../src/formula/tree';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText('cm', {
   waist_girth: [66, 70, 74],
@@ -25,7 +26,7 @@ const CHART = chartText('cm', {
 });
 
 function grade(request: Partial<GradeRequest> = {}): DraftedResult {
-  return gradeChart({ style: 'pencil', chart: CHART, base: '2', ...request });
+  return gradeLazily({ style: 'pencil', chart: CHART, base: '2', ...request });
 }
 
 function ruleOf({ range }: DraftedResult, piece: string, point: string): PointRule {

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { readStyle } from '../../src/draft/style-file';
-import { gradeChart } from '../../src/index';
 import { imprintDay, imprintWords } from '../../src/table/imprint';
 import { expectRefusal } from '../expect-refusal';
 import { CANONICAL } from '../chart/charts';
+import { gradeLazily } from '../graded';
 
 describe('the title of a drafted skirt', () => {
   const titled = (line: string): string =>
-    gradeChart({ chart: `${line}\n${CANONICAL}`, base: '12', style: 'pencil' }).title;
+    gradeLazily({ chart: `${line}\n${CANONICAL}`, base: '12', style: 'pencil' }).title;
 
   it.each([
     ['# title: Quill skirt', 'Quill skirt'],
@@ -39,7 +39,7 @@ describe('the title of a drafted skirt', () => {
 
 describe('what a cover tells of the design', () => {
   const stated = (chart: string, style = '# based on: pencil\nparameter,value\nhip_ease,2 in\n') =>
-    gradeChart({
+    gradeLazily({
       chart: `${chart}\n${CANONICAL}`,
       base: '12',
       style: readStyle(style, 'style.csv'),

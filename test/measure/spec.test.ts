@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { specFiles } from '../../src/files/spec-files';
 import type { SpecRequest } from '../../src/jobs/grade-spec';
-import { gradeChart } from '../../src/jobs/grade-chart';
 import { STYLES } from '../../src/draft/styles';
 import { measureOf } from '../../src/grade/graded-pattern';
 import { finishedMeasures } from '../../src/measure/finished';
@@ -16,6 +15,7 @@ import { rowsOf } from '../csv-tables';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT_AND_BACK, graded } from '../given/sheets';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const inch = (value: number): number => toMillimeters(value, 'in');
 
@@ -196,7 +196,7 @@ describe('the tables of a spec', () => {
       { waist_girth: ['26', '28', '30'], hip_girth: ['36', '38', '40'] },
       ['S', 'M', 'L'],
     );
-    const result = gradeChart({
+    const result = gradeLazily({
       style: 'pencil',
       chart,
       base: 'M',
@@ -217,7 +217,7 @@ describe('the usual points of a skirt', () => {
 
   it('are those of the finished measurements, in a spec with a code', () => {
     for (const { name: style } of STYLES) {
-      const result = gradeChart({ chart, base: '1', style });
+      const result = gradeLazily({ chart, base: '1', style });
       const { range } = result;
       const { rows } = gradeSpec(result, {}).spec;
       const codes = rows.map(({ code }) => code);
@@ -245,7 +245,7 @@ describe('the usual points of a skirt', () => {
   });
 
   it('measure what a list of the same paths measures', () => {
-    const result = gradeChart({ chart, base: '1', style: 'shared-pencil' });
+    const result = gradeLazily({ chart, base: '1', style: 'shared-pencil' });
     const { range } = result;
     const list = `code,measure,path,of,times
 1,waist,along,waistband.waist,1
@@ -280,7 +280,7 @@ describe('the usual points of a skirt', () => {
     });
     const at = (step: number): number => usualTolerance('girth', 'girth', step, metric).plus;
     expect([20, 25, 40].map(at)).toEqual([6, 10, 12]);
-    const centimeters = gradeChart({
+    const centimeters = gradeLazily({
       chart: chartText('cm', { waist_girth: ['66', '70'], hip_girth: ['92', '96'] }),
       base: '1',
       style: 'pencil',

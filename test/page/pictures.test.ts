@@ -1,11 +1,11 @@
 /** Pictures show the numbers of the chart, of the findings and of the finished skirt, and no others. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { gradeChart } from '../../src/jobs/grade-chart';
 import { pictures } from '../../src/page/engine/pictures';
 import { measureOf } from '../../src/grade/graded-pattern';
+import { gradeLazily } from '../graded';
 
-const result = gradeChart({
+const result = gradeLazily({
   chart: readFileSync('size-charts/demo.csv', 'utf8'),
   base: '12',
   style: 'shared-pencil',

@@ -1,12 +1,13 @@
 /** Corners of the cut line, worked out by hand. */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/point';
-import { gradeChart, pointOf } from '../../src/index';
+import { pointOf } from '../../src/index';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import type { Edge, Piece } from '../../src/pattern/piece';
 import { piecePlan } from '../../src/pattern/piece';
 import { usualFinish } from '../../src/pattern/allowance';
 import { cutOf as cutSize } from './cut-of';
+import { gradeLazily } from '../graded';
 
 /** The width outside each seam, by its parameter; none at a fold. */
 const ALLOWED: Readonly<Record<string, string>> = {
@@ -260,7 +261,7 @@ skirt_length,60,60,60
 
   it('spreads the turn-up of 4 cm by 2 mm an edge, in every size', () => {
     const set = { hem_taper: '2 cm', hem_allowance: '4 cm', side_allowance: '0 cm' };
-    const { range } = gradeChart({ style: 'pencil', chart: CHART, base: '38', set });
+    const { range } = gradeLazily({ style: 'pencil', chart: CHART, base: '38', set });
     for (const cut of range.sizes.map(cutSize))
       for (const { piece, corners } of cut) {
         const hem = pointOf(piece, 'side_hem');

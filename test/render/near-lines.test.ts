@@ -1,6 +1,5 @@
 /** Stretches of waist and hem in which lines of sizes cannot be told from each other. */
 import { describe, expect, it } from 'vitest';
-import { gradeChart } from '../../src/index';
 import { segmentsBounds } from '../../src/geometry/bounds';
 import { point } from '../../src/geometry/point';
 import type { Segment } from '../../src/geometry/segment';
@@ -9,6 +8,7 @@ import { nearRuns } from '../../src/render/near-lines';
 import { drawnPieces } from '../../src/render/sheet-layout';
 import { drawnSizes } from '../../src/print/plane';
 import { chartText, growing } from '../skirts';
+import { gradeLazily } from '../graded';
 
 /** A panel 300 mm wide with a straight hem at a level, as far as a width. */
 function panel(hem: number, width = 300, waist = 0): readonly Segment[] {
@@ -63,7 +63,7 @@ describe('the words on the lines of twelve sizes', () => {
     },
     sizes,
   );
-  const { title, display, range } = gradeChart({ chart, base: '12', style: 'shared-pencil' });
+  const { title, display, range } = gradeLazily({ chart, base: '12', style: 'shared-pencil' });
   const drawing = {
     ...{ title, display, stackPoint: '', baseSize: '12' },
     sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),

@@ -1,7 +1,6 @@
 /** Lines of some sizes in one place: drawn once, in ink, with the sizes beside them. */
 import { describe, expect, it } from 'vitest';
 import { boxesOverlap } from '../../src/geometry/bounds';
-import { gradeChart } from '../../src/index';
 import { drawnSizes } from '../../src/print/plane';
 import type { DrawnPiece } from '../../src/render/drawn-piece';
 import { drawnPieces } from '../../src/render/sheet-layout';
@@ -10,13 +9,14 @@ import { shapeBox } from '../../src/render/shape-box';
 import { INK } from '../../src/render/size-style';
 import { sizesTold } from '../../src/render/sizes-told';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const SIZES = ['8', '10', '12'];
 
 /** The pieces of three sizes, of which the first two are as long and have one hip depth; invented. */
 function drawn(rows: Readonly<Record<string, readonly number[]>>, style: string) {
   const chart = chartText('cm', { waist_to_hip: [20, 20, 21], ...rows }, SIZES);
-  const { title, display, range } = gradeChart({ chart, base: '12', style });
+  const { title, display, range } = gradeLazily({ chart, base: '12', style });
   const drawing = {
     ...{ title, display, stackPoint: '', baseSize: '12' },
     sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),

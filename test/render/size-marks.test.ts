@@ -1,12 +1,12 @@
 /** Marks of many sizes: each told, no two in one place unless all are, labels near their marks. */
 import { describe, expect, it } from 'vitest';
-import { gradeChart } from '../../src/index';
 import { drawnPieces } from '../../src/render/sheet-layout';
 import type { PathShape, Shape, TextShape } from '../../src/render/scene';
 import { INK } from '../../src/render/size-style';
 import { spreadLabels } from '../../src/render/spread-labels';
 import { drawnSizes } from '../../src/print/plane';
 import { chartText, growing } from '../skirts';
+import { gradeLazily } from '../graded';
 
 /** A range of `count` sizes in whole inches, invented. */
 function drawn(count: number, style: string) {
@@ -20,7 +20,7 @@ function drawn(count: number, style: string) {
     },
     sizes,
   );
-  const { title, display, range } = gradeChart({ chart, base: '6', style });
+  const { title, display, range } = gradeLazily({ chart, base: '6', style });
   const drawing = {
     ...{ title, display, stackPoint: '', baseSize: '6' },
     sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),

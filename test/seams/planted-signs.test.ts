@@ -4,10 +4,10 @@ import type { Finding } from '../../src/check/finding';
 import type { GradedPattern } from '../../src/grade/graded-pattern';
 import type { Point } from '../../src/geometry/point';
 import { pointOf } from '../../src/pattern/piece';
-import { gradeChart } from '../../src/jobs/grade-chart';
 import { graded } from '../given/sheets';
 import { LONG, some } from '../samples';
 import { chartText } from '../skirts';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText(
   'in',
@@ -92,7 +92,7 @@ function names(found: readonly Finding[], { piece, point }: Rule, axis: 'x' | 'y
 describe.each(
   ['pencil', 'shared-pencil', 'fixed-dart', 'shared-a-line'].map((style, i) => ({ style, i })),
 )('the sheet of $style', ({ style, i: rank }) => {
-  const given = handedOn(gradeChart({ chart: CHART, base: BASE, style }).range);
+  const given = handedOn(gradeLazily({ chart: CHART, base: BASE, style }).range);
   const base = given.labels.indexOf(BASE);
 
   it('accuses nobody where all signs are right', () => {

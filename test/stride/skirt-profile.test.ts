@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { gradeChart, measureOf } from '../../src/index';
+import { measureOf } from '../../src/index';
 import type { GradeRequest, SizedPattern } from '../../src/index';
 import { girthAt } from '../../src/stride/girth-profile';
 import { skirtProfile } from '../../src/stride/skirt-profile';
 import { chartText } from '../skirts';
 import { STYLE_NAMES } from '../styles';
+import { gradeLazily } from '../graded';
 
 const CHART = chartText('cm', {
   waist_girth: [68, 72, 80],
@@ -14,7 +15,7 @@ const CHART = chartText('cm', {
 });
 
 function sizes(request: Partial<GradeRequest>): readonly SizedPattern[] {
-  return gradeChart({ chart: CHART, base: '2', ...request }).range.sizes;
+  return gradeLazily({ chart: CHART, base: '2', ...request }).range.sizes;
 }
 
 function profileOf({ pieces, parameters }: SizedPattern) {

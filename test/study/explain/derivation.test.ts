@@ -4,7 +4,6 @@ import { board, markdown } from '../../../src/study/explain/board';
 import { derivation } from '../../../src/study/explain/derivation';
 import { exactText, shareFraction } from '../../../src/study/explain/exact';
 import { ladderDrawing } from '../../../src/study/explain/ladder-drawing';
-import { gradeChart } from '../../../src/index';
 import { svg } from '../../../src/render/svg';
 import { anyChart, inches, quarterByHand, sixteenthsText } from '../../skirts';
 import { expectRefusal } from '../../expect-refusal';
@@ -12,6 +11,7 @@ import { runs } from '../../samples';
 import { STYLE_NAMES } from '../../styles';
 import { formulaChain } from '../../../src/study/explain/formula-chain';
 import { needValues } from '../../../src/chart/need-values';
+import { gradeLazily } from '../../graded';
 
 const INCHES = { unit: 'in', fractions: true } as const;
 
@@ -36,7 +36,7 @@ describe('a derivation', () => {
         fc.constantFrom('side_waist', 'side_hip', 'dart_tip', 'side_hem'),
         (chart, point) => {
           const base = chart.waist.length > 2 ? '2' : '1';
-          const result = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base });
+          const result = gradeLazily({ style: 'pencil', chart: sixteenthsText(chart), base });
           const derived = derivation(result, `front.${point}`, 25.4 / 16);
           const place = (i: number) =>
             quarterByHand('front', {
@@ -65,7 +65,7 @@ describe('a derivation', () => {
   it('writes products and sums that are true, read back from its own words', () => {
     fc.assert(
       fc.property(anyChart, (chart) => {
-        const result = gradeChart({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
+        const result = gradeLazily({ style: 'pencil', chart: sixteenthsText(chart), base: '1' });
         const derived = derivation(result, 'back.dart_outer', 25.4 / 16);
         const cells = board(derived, INCHES).flatMap((line) =>
           line.kind === 'table' ? line.rows.flat() : [],
@@ -88,7 +88,7 @@ describe('a derivation', () => {
       // Neighbors a sixteenth on both sides of the base: what sizes take from the base, such as the
       // direction of a dart's axis, stays as it is.
       const same = (value: number): readonly number[] => [value, value, value];
-      const graded = gradeChart({
+      const graded = gradeLazily({
         chart: sixteenthsText({
           waist: [415, 416, 417],
           hip: same(576),
@@ -115,7 +115,7 @@ describe('a derivation', () => {
       length: [400, 400, 400],
     });
     const derived = derivation(
-      gradeChart({ style: 'pencil', chart, base: '1' }),
+      gradeLazily({ style: 'pencil', chart, base: '1' }),
       'front.side_waist',
       25.4 / 8,
       '3',
@@ -143,10 +143,10 @@ describe('a derivation', () => {
             ([name, length]) => `${name},${length},${name === grows ? length + 0.5 : length}`,
           ),
         ].join('\n');
-      const all = gradeChart({ chart: chartOf(undefined), base: '1', style });
+      const all = gradeLazily({ chart: chartOf(undefined), base: '1', style });
       const grown = Object.keys(body).map((name) => ({
         name,
-        moves: gradeChart({ chart: chartOf(name), base: '1', style }).range.exactRules.moves[1],
+        moves: gradeLazily({ chart: chartOf(name), base: '1', style }).range.exactRules.moves[1],
       }));
       let points = 0;
       all.range.plans.forEach((plan, p) => {
@@ -172,7 +172,7 @@ describe('a derivation', () => {
       ...['# unit: in', 'measurement,1,2', 'waist_girth,27,30', 'hip_girth,38,41'],
       ...['waist_to_hip,8,8.25', 'skirt_length,25,25.5', 'knee_height,18,18.5'],
     ].join('\n');
-    const { range, chart: read } = gradeChart({ chart, base: '1', style });
+    const { range, chart: read } = gradeLazily({ chart, base: '1', style });
     const { drafter } = range.draft;
     const body = drafter.measurements.map((name) => needValues(read, name)[0] ?? NaN);
     const draft = drafter.draft(body, '1');
@@ -212,7 +212,7 @@ describe('a derivation', () => {
     const draw = (point: string) =>
       svg(
         ladderDrawing(
-          derivation(gradeChart({ style: 'pencil', chart, base: '1' }), point, 1),
+          derivation(gradeLazily({ style: 'pencil', chart, base: '1' }), point, 1),
           INCHES,
         ),
       );
@@ -232,7 +232,7 @@ describe('a derivation', () => {
       hipDepth: [128, 128],
       length: [400, 400],
     });
-    const result = gradeChart({ style: 'pencil', chart, base: '1' });
+    const result = gradeLazily({ style: 'pencil', chart, base: '1' });
     for (const [point, code] of [
       ['front.knee', 'point-unknown'],
       ['sleeve.knee', 'piece-unknown'],

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { gradeChart } from '../../../src/index';
 import { pieceRules } from '../../../src/study/explain/piece-rules';
 import { STYLE_NAMES } from '../../styles';
+import { gradeLazily } from '../../graded';
 
 const BODIES = {
   waist_girth: [26, 28, 31],
@@ -29,7 +29,7 @@ function worked(rule: string): number {
 }
 
 it.each(STYLE_NAMES)('of %s, read back and worked out, give what the drafts give', (style) => {
-  const result = gradeChart({ chart: CHART, base: '2', style });
+  const result = gradeLazily({ chart: CHART, base: '2', style });
   const { plans, exactRules } = result.range;
   const rules = pieceRules(result);
   expect(rules.length).toBeGreaterThan(12);

@@ -11,9 +11,8 @@ import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { workplace } from '../cli/workplace';
 import { LONG, PRINTED_SEED } from '../samples';
-import type { Ended, Order } from './child';
-import { KINDS } from './kinds';
-import { MESSY } from './messy';
+import type { Ended, Order } from '../hostile/child';
+import { KINDS } from '../hostile/kinds';
 
 const place = workplace();
 const CHILD = join(place.path, 'child.mjs');
@@ -114,13 +113,4 @@ describe('slips and malice', () => {
       expect(counts[2]).toBeGreaterThan(CASES / 50);
     },
   );
-});
-
-describe('a messy chart', () => {
-  it.each(MESSY)('with $what ends with $ends', async ({ text, ends, says }) => {
-    place.write('messy.csv', text);
-    const { status, stdout, stderr } = await place.run('check', 'messy.csv');
-    expect(status, stdout + stderr).toBe(ends);
-    expect(stdout + stderr).toContain(says);
-  });
 });

@@ -10,8 +10,8 @@ import { clearEarlier } from '../../src/cli/staging';
 import { VERSION } from '../../src/render/version';
 import { LONG } from '../samples';
 import { chartText } from '../skirts';
-import type { Run } from './workplace';
-import { asFirstRun, contents, runIn, workplace, typed } from './workplace';
+import type { Run } from '../cli/workplace';
+import { asFirstRun, contents, runIn, workplace, typed } from '../cli/workplace';
 
 const CLI = resolve('dist/cli.js');
 const place = workplace();
