@@ -11,7 +11,7 @@ place.write('good.csv', chartText('in', ROWS, SIZES));
 place.write('hard.csv', chartText('in', ROWS, ['8', '十', '12']));
 
 const print = (...args: readonly string[]) =>
-  place.run('print', 'good.csv', '--base', '10', ...args);
+  place.run('print', 'good.csv', '--base', '10', '--style', 'pencil', ...args);
 const isPdf = (path: string): boolean =>
   readFileSync(join(place.path, path)).subarray(0, 5).toString() === '%PDF-';
 
@@ -39,16 +39,15 @@ describe('print', () => {
   });
 
   it('is a part of grade where paper is named', async () => {
-    const args = typed('grade good.csv --base 10 --paper a4 --out graded');
+    const args = typed('grade good.csv --base 10 --style pencil --paper a4 --out graded');
     const { status, stdout } = await place.run(...args);
     expect(status).toBe(0);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
     expect(readdirSync(join(place.path, 'graded'))).toEqual(
       expect.arrayContaining(['nest.svg', 'print-a4.pdf', 'findings.csv']),
     );
-    await print('--out', 'alone');
     expect(contents(join(place.path, 'graded')).get(join(place.path, 'graded/print-a4.pdf'))).toBe(
-      contents(join(place.path, 'alone')).get(join(place.path, 'alone/print-a4.pdf')),
+      contents(join(place.path, 'plain')).get(join(place.path, 'plain/print-a4.pdf')),
     );
   });
 });
@@ -71,7 +70,7 @@ describe('what cannot be printed', () => {
 
   it('a name in letters that the fonts lack is refused by grade too', async () => {
     const before = contents(place.path);
-    const args = typed('hard.csv --base 8 --paper a4 --out refused');
+    const args = typed('hard.csv --base 8 --style pencil --paper a4 --out refused');
     for (const command of ['print', 'grade']) {
       const { status, stderr } = await place.run(command, ...args);
       expect(status).toBe(2);

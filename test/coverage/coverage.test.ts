@@ -15,7 +15,7 @@ import { suggestedSizes } from '../../src/coverage/suggest';
 import { normalOf } from '../../src/coverage/survey';
 import { publishedTable, publishedTables } from '../../src/standards/published-tables';
 import { chartText } from '../skirts';
-import { SEED, runs } from '../samples';
+import { SEED, runs, some } from '../samples';
 
 const RULES: FitRules = {
   waist: { ease: 10, tolerance: 20, give: 0 },
@@ -120,7 +120,7 @@ describe('the normal', () => {
 });
 
 describe('the coverage of a published table', () => {
-  it.each(TABLES)("%s is the same by strips and by cells of Plackett's formula", (id) => {
+  it.each(some(TABLES))("%s is the same by strips and by cells of Plackett's formula", (id) => {
     const sizes = sizesOf(id);
     for (const normal of populations()) {
       const { served, bySize, leftOut } = coverageOf({ kind: 'normal', normal }, sizes);

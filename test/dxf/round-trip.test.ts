@@ -15,15 +15,15 @@ import type { SizedPattern } from '../../src/grade/graded-pattern';
 import type { CutPiece } from '../../src/pattern/cut-piece';
 import type { Piece } from '../../src/pattern/piece';
 import { outlineSegments, pointOf } from '../../src/pattern/piece';
-import type { Finding } from '../../src/check/finding';
 import type { ResultFile } from '../../src/files/result-file';
-import { gradeChart } from '../../src/jobs/grade-chart';
 import { EXCHANGED } from '../../src/tolerance';
 import { expectRefusal } from '../expect-refusal';
 import { graded } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
 import { cutOf } from '../pattern/cut-of';
+import { gradeLazily } from '../graded';
+import { some } from '../samples';
 import { STYLE_NAMES } from '../styles';
 
 const CHART = chartText(
@@ -53,20 +53,18 @@ function readBack(files: readonly ResultFile[]): readonly SizedPattern[] {
 
 interface Exchanged {
   readonly result: GradeResult;
-  readonly back: readonly SizedPattern[];
-  readonly findings: readonly Finding[];
+  readonly read: GradeResult;
 }
 
 const known = new Map<string, Exchanged>();
 
-/** A style graded from the chart, and its sizes as they come back out of their files. */
+/** A style graded from the chart, and what comes back out of its files. */
 function exchanged(style: string, set: Readonly<Record<string, string>> = {}) {
   const key = JSON.stringify([style, set]);
   const made = known.get(key);
   if (made !== undefined) return made;
-  const result = gradeChart({ chart: CHART, base: '10', style, set });
-  const { range, findings } = readResult(dxfFiles(result).files);
-  const fresh = { result, back: range.sizes, findings };
+  const result = gradeLazily({ chart: CHART, base: '10', style, set });
+  const fresh = { result, read: readResult(dxfFiles(result).files) };
   known.set(key, fresh);
   return fresh;
 }
@@ -119,21 +117,23 @@ function apart(one: readonly SizedPattern[], other: readonly SizedPattern[]): nu
 }
 
 describe('a pattern for exchange', () => {
-  it.each(STYLE_NAMES)('brings the nest of %s back', (style) => {
-    const { result, back } = exchanged(style);
+  it.each(some(STYLE_NAMES))('brings the nest of %s back', (style) => {
+    const { result, read } = exchanged(style);
+    const back = read.range.sizes;
     expect(back.map(({ label }) => label)).toEqual(['8', '10', '14']);
     expect(apart(result.range.sizes, back)).toBeLessThanOrEqual(EXCHANGED);
     expect(apart(back, result.range.sizes)).toBeLessThanOrEqual(EXCHANGED);
   });
 
   it.each([
-    ...STYLE_NAMES.map((style) => [style, {}]),
+    ...some(STYLE_NAMES).map((style) => [style, {}]),
     ['shared-pencil', { waist_finish: '2', corner_style: '1' }],
     ['shared-pencil', { waist_finish: '0', vent_width: '0', corner_style: '2' }],
   ] as readonly (readonly [string, Readonly<Record<string, string>>])[])(
     'brings every feature of %s with %o back in every size',
     (style, set) => {
-      const { result, back, findings } = exchanged(style, set);
+      const { result, read } = exchanged(style, set);
+      const { findings } = read;
       // Nothing of it is left out or doubted.
       const doubts = [
         ...['left-out', 'rule-beside', 'notch-beside', 'gap-closed', 'placed'],
@@ -142,34 +142,34 @@ describe('a pattern for exchange', () => {
       expect(findings.filter(({ check }) => doubts.includes(check))).toEqual([]);
       result.range.sizes.forEach(({ pieces, parameters }, size) => {
         cutOf({ pieces, parameters }).forEach((own, p) => {
-          const piece = back[size]?.pieces[p];
-          const read = back[size]?.cutPieces?.[p];
-          if (piece === undefined || read === undefined) throw new Error('a piece is missing');
+          const piece = read.range.sizes[size]?.pieces[p];
+          const back = read.range.sizes[size]?.cutPieces?.[p];
+          if (piece === undefined || back === undefined) throw new Error('a piece is missing');
           const closely = (found: readonly Point[], wanted: readonly Point[]): void => {
             expect(found).toHaveLength(wanted.length);
             wanted.forEach((at, i) =>
               expect(distance(at, found[i] ?? { x: NaN, y: NaN })).toBeLessThanOrEqual(EXCHANGED),
             );
           };
-          expect(linesApart(own.cut, read.cut)).toBeLessThanOrEqual(EXCHANGED);
-          expect(linesApart(read.cut, own.cut)).toBeLessThanOrEqual(EXCHANGED);
+          expect(linesApart(own.cut, back.cut)).toBeLessThanOrEqual(EXCHANGED);
+          expect(linesApart(back.cut, own.cut)).toBeLessThanOrEqual(EXCHANGED);
           closely(
-            read.notches.map(({ cut }) => cut),
+            back.notches.map(({ cut }) => cut),
             own.notches.map(({ cut }) => cut),
           );
           // On the sewing line alike, though a corner may be nearer than where a notch is for.
           closely(
-            read.notches.map(({ net }) => net),
+            back.notches.map(({ net }) => net),
             own.notches.map(({ net }) => net),
           );
-          expect(read.notches.map(({ marks }) => marks)).toEqual(
+          expect(back.notches.map(({ marks }) => marks)).toEqual(
             own.notches.map(({ marks }) => marks),
           );
-          closely(read.drillHoles, own.drillHoles);
-          closely([read.grain.from, read.grain.to], [own.grain.from, own.grain.to]);
+          closely(back.drillHoles, own.drillHoles);
+          closely([back.grain.from, back.grain.to], [own.grain.from, own.grain.to]);
           const ends = ({ fold }: CutPiece): readonly Point[] =>
             fold === undefined ? [] : [fold.from, fold.to].toSorted((a, b) => a.y - b.y);
-          closely(ends(read), ends(own));
+          closely(ends(back), ends(own));
           const inside = (of: Piece) =>
             of.plan.marks
               .filter(({ name }) => name !== 'grainline')
@@ -188,8 +188,8 @@ describe('a pattern for exchange', () => {
   );
 
   it('walks the seams of a skirt that came back as they were', () => {
-    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
-    const { seams, range } = readResult(dxfFiles(result).files);
+    const { result, read } = exchanged('shared-pencil');
+    const { seams, range } = read;
     expect(seams.map(({ pair }) => pair.name)).toEqual([
       'front.side to back.side',
       'front_lining.side to right_back_lining.side',
@@ -213,8 +213,8 @@ describe('a pattern for exchange', () => {
   });
 
   it('walks it from notch to notch as the draft was, and finds no notch that meets nothing', () => {
-    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
-    const { seams, range, findings } = readResult(dxfFiles(result).files);
+    const { result, read: back } = exchanged('shared-pencil');
+    const { seams, range, findings } = back;
     const stretchesOf = (of: typeof seams, name: string, size: number) =>
       of.find(({ pair }) => pair.name === name)?.walks[size]?.stretches ?? [];
     for (const [read, drafted] of [
@@ -423,7 +423,7 @@ describe('a cut line that has other corners in some sizes', () => {
   const findingsOf = (waist_allowance: string) => {
     const set = { waist_allowance, side_allowance: '2 cm', side_rise: '4 cm' };
     const { files, findings } = dxfFiles(
-      gradeChart({ chart: deep, base: '1', style: 'shared-drop', set }),
+      gradeLazily({ chart: deep, base: '1', style: 'shared-drop', set }),
     );
     return { files, findings: findings.filter(({ check }) => check === 'exchange') };
   };
@@ -444,8 +444,8 @@ describe('a cut line that has other corners in some sizes', () => {
 
 describe('seams that words in the file cannot say', () => {
   it('are named with the reason, and those that are said come back', () => {
-    const result = gradeChart({ chart: CHART, base: '10', style: 'shared-pencil' });
-    const { files, findings } = dxfFiles(result);
+    const { result, read } = exchanged('shared-pencil');
+    const { findings } = dxfFiles(result);
     const notes = findings.filter(({ check }) => check === 'exchange-seams');
     expect(notes.map(({ severity, subject }) => `${severity} ${subject}`)).toEqual([
       'note center front, center back',
@@ -454,7 +454,7 @@ describe('seams that words in the file cannot say', () => {
     expect(notes[0]?.message).toContain('meets its own image');
     expect(notes[1]?.message).toContain('the other half of the garment');
     const unsaid = notes.flatMap(({ subject }) => subject.split(', '));
-    expect(readResult(files).seams).toHaveLength(result.seams.length - unsaid.length);
+    expect(read.seams).toHaveLength(result.seams.length - unsaid.length);
   });
 
   it('are none of a pattern whose seams all join two pieces', () => {

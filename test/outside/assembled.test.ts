@@ -13,7 +13,7 @@ import { pdf } from '../../src/render/pdf';
 import type { Shape } from '../../src/render/scene';
 import { svg } from '../../src/render/svg';
 import { drawingOf } from '../../src/files/drawing-files';
-import { demo, showing } from '../print/printing';
+import { showing, wholeDemo } from '../print/printing';
 import type { Raster } from './raster';
 import { gray } from './raster';
 import { describeOutside, folder, grayPages, svgRaster } from './tools';
@@ -41,7 +41,7 @@ function linesOf(shapes: readonly Shape[]): readonly Shape[] {
 
 describeOutside('sheets put together', () => {
   const place = folder();
-  const drawing = { ...drawingOf(demo({ sizes: ['2', '12', '24'] })), labelType: 4 };
+  const drawing = { ...drawingOf(wholeDemo({ sizes: ['2', '12', '24'] })), labelType: 4 };
   const sizes = drawnSizes(drawing);
   // The panels, with their curves, and narrow pieces beside them; more of them would show no more.
   const chosen = pieceParts(drawing, sizes).filter(({ name }) => PIECES.includes(name));

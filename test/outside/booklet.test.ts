@@ -7,7 +7,7 @@ import { printTables } from '../../src/files/print-tables';
 import { bookletPages } from '../../src/print/booklet/booklet-pages';
 import { sheetNamed } from '../../src/print/paper';
 import { pdf } from '../../src/render/pdf';
-import { demo } from '../print/printing';
+import { wholeDemo } from '../print/printing';
 import { STYLE_NAMES } from '../styles';
 import { describeOutside, folder, run } from './tools';
 
@@ -29,7 +29,7 @@ describeOutside('the words of the booklet', () => {
   const place = folder();
 
   it.each(GARMENTS)('of %s with %j are those of the garment', async (style, set) => {
-    const result = demo({ style, set });
+    const result = wholeDemo({ style, set });
     const measures = printTables(result);
     const booklet = bookletOf(result, measures, []);
     const pages = bookletPages(booklet, 'full', sheetNamed('letter'), 10);

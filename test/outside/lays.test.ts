@@ -7,7 +7,7 @@ import type { Lay } from '../../src/fabric/lay';
 import { isLay } from '../../src/fabric/lay';
 import type { Point } from '../../src/geometry/point';
 import { cutSize } from '../../src/files/fabric-files';
-import { demo } from '../print/printing';
+import { wholeDemo } from '../print/printing';
 import { describeOutside, folder, svgRaster } from './tools';
 
 /** mm of cloth a dot. */
@@ -61,7 +61,7 @@ function sidesOf({ cloth, folding, placements }: Lay): readonly [number, number]
 
 describeOutside('the lays', () => {
   const place = folder();
-  const result = demo({ style: 'shared-pencil' });
+  const result = wholeDemo({ style: 'shared-pencil' });
   const sizes = [result.shown[0], result.shown.at(-1)].flatMap((size) =>
     size === undefined ? [] : [cutSize(size)],
   );

@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { printFiles } from '../../src/files/print-files';
-import { demo, showing } from '../print/printing';
+import { demo, showing, wholeDemo } from '../print/printing';
 import type { Raster } from './raster';
 import { darkMiddles, lightness } from './raster';
 import { colorPage, describeOutside, folder, grayPages, run } from './tools';
@@ -13,7 +13,7 @@ const MM = 25.4 / DPI;
 
 describeOutside('printed files read from outside', async () => {
   const place = folder();
-  const result = demo({ sizes: ['2', '12', '24'] });
+  const result = wholeDemo({ sizes: ['2', '12', '24'] });
   const papers = ['a4', 'letter', 'a4-letter', 'a3', 'a0', 'roll=36in', 'projector'];
   const files = await printFiles(result, { paper: papers, booklet: 'none' });
   const paths = new Map(

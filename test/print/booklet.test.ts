@@ -182,7 +182,7 @@ describe('the booklet', () => {
   });
 
   it('stands before tiled sheets, and beside large ones in a file of its own', async () => {
-    const one = demo({ sizes: ['12'] });
+    const one = demo({ sizes: ['12'], style: 'pencil' });
     const files = await printFiles(one, { paper: ['a4', 'a0'] });
     expect(files.map(({ name }) => name)).toEqual(['print-a4.pdf', 'print-a0.pdf', 'booklet.pdf']);
     const tiled = await printFiles(one, { paper: ['a4'] });

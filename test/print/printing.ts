@@ -5,11 +5,17 @@ import type { PDFRef } from '@cantoo/pdf-lib';
 import type { GradeRequest } from '../../src/index';
 import type { DraftedResult } from '../graded';
 import { gradedOnce } from '../graded';
+import { someSizes } from '../samples';
 
 const DEMO = readFileSync('size-charts/demo.csv', 'utf8');
 
-/** The demo skirt with trued seams. */
+/** The demo skirt with trued seams in three sizes of a step, which are soon laid; the long run takes all. */
 export function demo(request: Partial<GradeRequest> = {}): DraftedResult {
+  return wholeDemo({ chart: someSizes(DEMO, ['8', '12', '16']), ...request });
+}
+
+/** The same in each of its twelve sizes. */
+export function wholeDemo(request: Partial<GradeRequest> = {}): DraftedResult {
   return gradedOnce({ chart: DEMO, base: '12', style: 'shared-pencil', ...request });
 }
 

@@ -5,6 +5,7 @@ import type { PathShape, Shape, TextShape } from '../../src/render/scene';
 import { INK } from '../../src/render/size-style';
 import { spreadLabels } from '../../src/render/spread-labels';
 import { drawnSizes } from '../../src/print/plane';
+import { LONG } from '../samples';
 import { chartText, growing } from '../skirts';
 import { gradeLazily } from '../graded';
 
@@ -42,7 +43,7 @@ function middle({ segments }: PathShape): readonly [number, number] {
   return [mean('x'), mean('y')];
 }
 
-describe.each([2, 12, 20])('marks of %d sizes', (count) => {
+describe.each(LONG ? [2, 12, 20] : [2, 12])('marks of %d sizes', (count) => {
   const { sizes, pieces } = drawn(count, 'shared-pencil');
 
   it('stand apart by more than the lines that draw them are wide', () => {

@@ -42,11 +42,14 @@ describe('slips planted in a rule sheet', () => {
   };
   const unnamed: string[] = [];
 
+  const turns = 2 * FORMS.length;
+
   it.each(RIGHT)('in a $garment.name are judged', ({ garment, right }) => {
     const next = numbers(SEED);
+    const rank = GARMENTS.indexOf(garment);
     FORMS.forEach((form, f) => {
-      // In passing each kind is planted in one of the forms, the next kind in the other.
-      const kinds = KINDS.filter((_, k) => LONG || k % FORMS.length === f);
+      // In passing each kind is planted in every other garment, in one of the forms.
+      const kinds = KINDS.filter((_, k) => LONG || (k + rank) % turns === 2 * f + 1);
       for (const kind of kinds) {
         for (const slip of sample(slipsOf(kind, garment, right, form), next)) {
           const { findings } = gradedBy(garment, ruleText(garment, slip.moves, form));
@@ -74,7 +77,9 @@ describe('slips planted in a rule sheet', () => {
       missed: NaN,
     };
     const all = named + located + wrong + missed;
-    expect(all).toBeGreaterThanOrEqual(GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 1));
+    expect(all).toBeGreaterThanOrEqual(
+      GARMENTS.length * KINDS.length * (LONG ? FORMS.length : 0.5),
+    );
     expect(named / all).toBeGreaterThanOrEqual(0.75);
     expect(wrong / all).toBeLessThanOrEqual(0.01);
     expect(missed / all).toBeLessThanOrEqual(0.1);
@@ -90,8 +95,8 @@ describe('a right rule sheet', () => {
       // Typed to a tenth of a millimeter, as from a cm table.
       ruleText(garment, right, form, 10),
     ]);
-    // In passing the first and the last.
-    for (const sheet of LONG ? sheets : [sheets.at(0), sheets.at(-1)]) {
+    // In passing one, the next garment's the next.
+    for (const sheet of LONG ? sheets : [sheets[GARMENTS.indexOf(garment) % sheets.length]]) {
       const { findings } = gradedBy(garment, sheet ?? '');
       const told = findings.filter(
         ({ severity, check }) => telling.test(check) && ['fail', 'warning'].includes(severity),

@@ -72,7 +72,7 @@ describe('right sheets', () => {
   it.each([...GARMENTS, VEST])('of a $name accuse nobody', (garment) => {
     const next = numbers(SEED);
     const accused: string[] = [];
-    for (let i = 0; i < SHEETS; i++) {
+    for (let i = LONG ? 0 : 1; i < SHEETS; i++) {
       const own = i === 0 ? garment : varied(garment, next);
       const sheet = ruleText(
         own,
