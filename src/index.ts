@@ -8,7 +8,8 @@ export type { GradeRequest, NamedText, PatternRequest, RangeRequest } from './jo
 export { resultFiles } from './files/result-files';
 export { reportFile } from './files/report-file';
 export { COMPARED_FILES, changesSince } from './files/since-last-run';
-export type { Changes, NamedTexts } from './files/since-last-run';
+export type { NamedTexts } from './files/changes/rows';
+export type { Changes } from './files/since-last-run';
 export { EXPORTS, exportFiles } from './files/exports';
 export type { Export, Exported } from './files/exports';
 export { printFiles } from './files/print-files';

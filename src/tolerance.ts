@@ -274,6 +274,8 @@ export const PIECE_LEAST = 30;
 export const PIECE_MOST = 5000;
 /** mm. A whole pattern of which every piece is shorter is rather ten times as large, in centimeters. */
 export const PATTERN_LEAST = 200;
+/** mm. Lengths of two written tables that differ by less are one length, rounded in two units. */
+export const WRITTEN_ALIKE = 0.001;
 /** mm, degrees or plain numbers. Figures of findings that differ by less read the same. */
 export const SHOWN_ALIKE = 0.05;
 /** mm. A notch of a typed pattern may lie this far beside its straight edge, as places rounded to a

@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import assess from './help/assess.txt';
 import chart from './help/chart.txt';
 import check from './help/check.txt';
+import compare from './help/compare.txt';
 import coverage from './help/coverage.txt';
 import draft from './help/draft.txt';
 import exercise from './help/exercise.txt';
@@ -21,6 +22,7 @@ export const EXAMPLES: ReadonlyMap<string, string> = new Map(
     assess,
     chart,
     check,
+    compare,
     coverage,
     draft,
     exercise,

@@ -1,10 +1,11 @@
-/** The commands that make a pattern: grade and print. */
+/** The commands that make a pattern, and hold two against each other: grade, print, page and compare. */
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
 import { EXPORTS } from '../files/exports';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { OutputOptions } from './grade-command';
+import type { CompareCommandOptions } from './compare-command';
 import type { GradeRequestOptions, PatternRequestOptions } from './grade-request';
 import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
 import type { AddCommands } from './options';
@@ -22,7 +23,7 @@ import type { PageCommandOptions } from './page-command';
 import type { PrintCommandOptions } from './print-command';
 import { paperOption, withPrinting } from './printing-options';
 
-/** Adds `grade`, `print` and `page`. */
+/** Adds `grade`, `print`, `page` and `compare`. */
 export const addPatternCommands: AddCommands = (program, io, end) => {
   const grade = grading(program.command('grade'), paperOption(), '[chart.csv]');
   grade.optionsGroup('The files:');
@@ -68,6 +69,20 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { pageCommand } = await import('./page-command');
       end(await pageCommand(chart, options, io));
     });
+  withFilesTold(
+    program
+      .command('compare')
+      .summary('tell what changed from one version of a style to the next')
+      .description('hold two folders of results against each other, number by number')
+      .argument('<before>', 'the folder that grade wrote then')
+      .argument('<now>', 'the folder that grade wrote since')
+      .option('--size <size>', 'the size that is drawn (the middle one of both)')
+      .option('--out <folder>', 'write a table, a page to sign and a drawing there')
+      .addOption(replaceOption()),
+  ).action(async (before: string, now: string, options: CompareCommandOptions) => {
+    const { compareCommand } = await import('./compare-command');
+    end(await compareCommand(before, now, options, io));
+  });
 };
 
 /** The options by which a chart is graded and printed; `print` is given what paper to print on. */

@@ -73,9 +73,13 @@ function blendWords(labels: readonly string[]): string {
   );
 }
 
-function changeParts({ words, measures }: Changes): readonly string[] {
+/** What changed, under a heading of its own. */
+export function changeParts(
+  { words, measures }: Changes,
+  heading = 'What changed since the last run',
+): readonly string[] {
   return [
-    '## What changed since the last run',
+    `## ${heading}`,
     ...(words.length === 0 ? [] : [words.map((text) => `- ${plain(text)}`).join('\n')]),
     ...(measures === undefined ? [] : tableParts(measures, '###')),
   ];

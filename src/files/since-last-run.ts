@@ -5,7 +5,7 @@ import { clothChanges } from './changes/cloth-changes';
 import { findingChanges } from './changes/finding-changes';
 import { measureChanges } from './changes/measure-changes';
 import { pointChanges } from './changes/point-changes';
-import type { Row } from './changes/rows';
+import type { NamedTexts, Row } from './changes/rows';
 
 /** The files that are compared, as far as both sets have them. */
 export const COMPARED_FILES = [
@@ -14,9 +14,6 @@ export const COMPARED_FILES = [
   'graded-points.csv',
   'fabric.csv',
 ] as const;
-
-/** Texts by the names of their files. */
-export type NamedTexts = ReadonlyMap<string, string>;
 
 /** Sentences, and the finished measurements that changed with a column a size. */
 export interface Changes {
@@ -46,7 +43,7 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
   const found = pair('findings.csv');
   const cloth = pair('fabric.csv');
   if ([measured, points, found, cloth].every((one) => one === undefined)) return UNCHANGED;
-  const labels = sizesOf(readWrittenCsv(now.get('graded-points.csv') ?? '', 'graded-points.csv'));
+  const labels = sizesOf(now);
   const measures = measured && measureChanges(...measured, labels);
   const words = [
     ...(points === undefined ? [] : pointChanges(...points)),
@@ -57,6 +54,8 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
   return words.length === 0 ? UNCHANGED : { words };
 }
 
-function sizesOf(points: readonly Row[]): readonly string[] {
+/** The sizes of a set of files, in their order. */
+export function sizesOf(texts: NamedTexts): readonly string[] {
+  const points = readWrittenCsv(texts.get('graded-points.csv') ?? '', 'graded-points.csv');
   return [...new Set(points.map(({ size = '' }) => size))];
 }

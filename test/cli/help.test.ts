@@ -1,5 +1,5 @@
 /** Help: topics, and every example in them run as it is written. */
-import { copyFileSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { EXAMPLES } from '../../src/cli/examples';
@@ -55,6 +55,9 @@ beforeAll(async () => {
   await place.run('grade', 'my-chart.csv', '--base', '10', '--dxf', '--out', 'handed');
   for (const name of ['pattern.dxf', 'pattern.rul'])
     copyFileSync(join(place.path, 'handed', name), join(place.path, name));
+  // Two versions to hold against each other.
+  for (const version of ['my-chart', 'my-chart-2'])
+    cpSync(join(place.path, 'handed'), join(place.path, 'output', version), { recursive: true });
 });
 
 const CALLS = [...EXAMPLES.values(), ...TOPICS.values()].flatMap((text) =>

@@ -36,7 +36,7 @@ export function measureChanges(
   });
   if (rows.length === 0) return undefined;
   return {
-    heading: 'Finished garment, longer (+) or shorter (-) than in the last run',
+    heading: 'Finished garment, longer (+) or shorter (-) than before',
     sizes,
     rows,
   };

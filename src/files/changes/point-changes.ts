@@ -6,7 +6,7 @@ import type { Row } from './rows';
 import { millimeters } from './rows';
 
 /** Points that only shape a curve have no line of their own. */
-const HANDLE = '_handle';
+export const HANDLE = '_handle';
 
 interface Placed {
   readonly size: string;

@@ -2,6 +2,9 @@
 import { LENGTH_UNITS, toMillimeters } from '../../units';
 import { NO_LIMIT } from '../tables';
 
+/** Texts of written tables by the names of their files. */
+export type NamedTexts = ReadonlyMap<string, string>;
+
 /** A row of a written table: its cells by the names of their columns. */
 export type Row = Readonly<Record<string, string>>;
 

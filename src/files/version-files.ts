@@ -1,0 +1,146 @@
+/** What is written of two versions of a style: the table of what changed, a page to sign, a drawing. */
+import { InputError } from '../errors';
+import { svg } from '../render/svg';
+import { versionSheet } from '../render/version-sheet';
+import { writtenOutlines } from '../render/written-outlines';
+import { counted } from '../table/counted';
+import { writtenCsv } from '../table/written-csv';
+import { SHOWN_ALIKE } from '../tolerance';
+import type { LengthUnit } from '../units';
+import { tableNumber, trimmed } from '../units';
+import { HANDLE } from './changes/point-changes';
+import type { NamedTexts } from './changes/rows';
+import type { VersionRow } from './changes/version-rows';
+import { VERSION_FILES, versionRows } from './changes/version-rows';
+import { changeParts } from './report-file';
+import type { ResultFile } from './result-file';
+import type { Changes } from './since-last-run';
+import { COMPARED_FILES, changesSince, sizesOf } from './since-last-run';
+
+/** The nest, whose outlines are laid over each other. */
+const NEST = 'nest.svg';
+
+/** The files of a folder of results that a version is read from; without the first two it is none. */
+export const READ_FILES: readonly string[] = [
+  ...new Set([...VERSION_FILES, ...COMPARED_FILES, NEST]),
+];
+const NEEDED = ['graded-points.csv', 'findings.csv'];
+
+/** A folder of results: its name in messages, and the texts of its files. */
+export interface Version {
+  readonly name: string;
+  readonly texts: NamedTexts;
+}
+
+/** Two versions held against each other. */
+export interface ComparedVersions {
+  readonly before: Version;
+  readonly after: Version;
+  readonly unit: LengthUnit;
+  readonly rows: readonly VersionRow[];
+  /** The same in sentences. */
+  readonly changes: Changes;
+}
+
+/**
+ * Compares two folders of results. Lengths of the rows are in mm. Throws InputError `file-unreadable`
+ * for a folder that has no grade in it, `csv-malformed` for a table that is none.
+ */
+export function comparedVersions(before: Version, after: Version): ComparedVersions {
+  for (const { name, texts } of [before, after])
+    for (const file of NEEDED) if (!texts.has(file)) refuseFolder(name, file);
+  const points = after.texts.get('graded-points.csv') ?? '';
+  const unit = (['in', 'cm', 'mm'] as const).find((own) => points.includes(`x_${own}`)) ?? 'cm';
+  return {
+    ...{ before, after, unit },
+    rows: versionRows(before.texts, after.texts),
+    changes: changesSince(before.texts, after.texts),
+  };
+}
+
+function refuseFolder(name: string, file: string): never {
+  throw new InputError('file-unreadable', {
+    what: `a version is a folder that grade wrote, and this has no ${file}`,
+    allowed: 'a folder of results, such as output/my-chart',
+    got: name,
+    place: { file: name },
+  });
+}
+
+/**
+ * `changes.csv` (`of,name,size,value,before,after,growth_in`), `changes.md` and, where both have a nest,
+ * `changes.svg` of a size that both have: the one asked for, or the middle one.
+ */
+export function versionFiles(compared: ComparedVersions, size?: string): readonly ResultFile[] {
+  const { rows, unit } = compared;
+  const head = ['of', 'name', 'size', 'value', 'before', 'after', `growth_${unit}`];
+  const cells = rows.map(({ growth, ...row }) => [
+    ...[row.of, row.name, row.size, row.value, row.before, row.after],
+    growth === undefined ? '' : tableNumber(growth, unit),
+  ]);
+  return [
+    { name: 'changes.csv', text: writtenCsv([head, ...cells]) },
+    { name: 'changes.md', text: page(compared) },
+    ...drawing(compared, size),
+  ];
+}
+
+/** `3 points, 1 finding`; empty where nothing changed. */
+export function changeCounts(rows: readonly VersionRow[]): string {
+  const kinds = [...new Set(rows.map(({ of }) => of))];
+  return kinds
+    .map((of) => {
+      const own = rows.filter((row) => row.of === of);
+      return counted(new Set(own.map(({ name }) => name)).size, of);
+    })
+    .join(', ');
+}
+
+function page({ before, after, rows, changes }: ComparedVersions): string {
+  const counts = changeCounts(rows);
+  return [
+    '# Two versions',
+    `Before: ${before.name}  \nNow: ${after.name}`,
+    counts === '' ? 'Nothing changed.' : `Changed: ${counts}. Every number is in changes.csv.`,
+    ...changeParts(changes, 'What changed'),
+    '| Checked by | Date | Released by | Date |\n| --- | --- | --- | --- |\n|  |  |  |  |',
+    '',
+  ].join('\n\n');
+}
+
+function drawing({ before, after, rows }: ComparedVersions, size?: string): readonly ResultFile[] {
+  const [old, present] = [before, after].map(({ texts }) => writtenOutlines(texts.get(NEST) ?? ''));
+  const both = sizesOf(after.texts).filter((label) =>
+    [old, present].every((all) => all?.some((own) => own.size === label)),
+  );
+  if (both.length === 0 && size === undefined) return [];
+  const shown = size ?? both[Math.floor((both.length - 1) / 2)] ?? '';
+  if (!both.includes(shown))
+    throw new InputError('size-unknown', {
+      what: 'the two versions have no such size in common',
+      allowed: both.join(', '),
+      got: shown,
+      place: { field: 'size' },
+    });
+  const of = <Own extends { readonly size: string }>(all: readonly Own[] = []): readonly Own[] =>
+    all.filter((own) => own.size === shown);
+  const moved = rows.filter(
+    ({ of: kind, size: at, name, growth = 0 }) =>
+      kind === 'point' && at === shown && !name.endsWith(HANDLE) && Math.abs(growth) >= SHOWN_ALIKE,
+  );
+  const most = Math.max(0, ...moved.map(({ growth }) => Math.abs(growth ?? 0)));
+  const scene = versionSheet({
+    title: `${before.name} and ${after.name}`,
+    size: shown,
+    before: of(old),
+    after: of(present),
+    notes: [
+      moved.length === 0
+        ? 'No point moved in this size.'
+        : `${counted(new Set(moved.map(({ name }) => name)).size, 'point')} moved in this size, at most by ` +
+          `${trimmed(most / 10, 2)} cm along an axis.`,
+      'Both are laid on their own zero: a moved zero moves the whole piece.',
+    ],
+  });
+  return [{ name: 'changes.svg', text: svg(scene) }];
+}
