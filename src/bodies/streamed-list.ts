@@ -6,6 +6,7 @@ import { recognizeMeasurement } from '../chart/vocabulary';
 import { InputError } from '../errors';
 import { findDelimiter } from '../table/delimiter';
 import type { Delimiter } from '../table/delimiter';
+import { cellsOf } from '../table/line-cells';
 import { tidyText } from '../table/tidy-text';
 import { toMillimeters } from '../units';
 import type { BodyColumns, BodyEntry } from './body-list';
@@ -56,23 +57,6 @@ function isHeader(line: string, delimiter: Delimiter): boolean {
 function measurementsIn(line: string, delimiter: Delimiter): number {
   const names = cellsOf(line, delimiter).flatMap((cell) => recognizeMeasurement(cell)?.name ?? []);
   return new Set(names).size;
-}
-
-/** The cells of a line; one in double quotes may have delimiters, and two quotes for one (RFC 4180). */
-export function cellsOf(line: string, delimiter: Delimiter): readonly string[] {
-  if (!line.includes('"')) return line.split(delimiter);
-  const cells: string[] = [];
-  for (let start = 0; start <= line.length;) {
-    const from = start + (/^\s*/u.exec(line.slice(start))?.[0].length ?? 0);
-    const quoted = line[from] === '"' ? /^"((?:[^"]|"")*)"\s*/u.exec(line.slice(from)) : null;
-    const after = quoted === null ? '' : line[from + quoted[0].length];
-    const isWhole = quoted !== null && (after === undefined || after === delimiter);
-    const found = line.indexOf(delimiter, isWhole ? from + quoted[0].length : start);
-    const end = found < 0 ? line.length : found;
-    cells.push(isWhole ? (quoted[1] ?? '').replaceAll('""', '"') : line.slice(start, end));
-    start = end + 1;
-  }
-  return cells;
 }
 
 /** A number without any doubt: what nearly every cell of a long list is. */

@@ -1,5 +1,6 @@
-/** The points that a sheet names, before it is known which there are. */
+/** What a sheet names, before it is known which points and sizes there are. */
 import { statedBlanks } from '../table/blanks';
+import { statedBy } from '../table/statements';
 import { readOpenTable } from '../table/typed-table';
 import { longRows } from './long-rows';
 import { COLUMNS } from './rule-columns';
@@ -14,4 +15,9 @@ export function pointsNamed(text: string, file: string): readonly string[] {
   const layout = table.columns.has('axis') ? wideRows : longRows;
   const { rows } = layout(table, statedBlanks(table).isBlank);
   return rows.map(({ piece, point }) => `${piece.text} ${point.text}`.trim());
+}
+
+/** The base that a sheet states, as typed; undefined for none. Throws InputError as `readOpenTable` does. */
+export function baseNamed(text: string, file: string): string | undefined {
+  return statedBy(readOpenTable(text, file, COLUMNS), 'base')?.text;
 }

@@ -15,11 +15,13 @@ import { excerpt } from '../table/tidy-text';
 import type { TypedCell } from '../table/typed-table';
 import { readOpenTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
+import { carriedNames } from './carried-names';
 import { longRows } from './long-rows';
 import { namedPoint } from '../pattern/named-point';
 import { pointCells } from './point-cells';
 import { readMove } from './read-cell';
 import { refuseOtherRuler } from './other-ruler';
+import { withPlainSizes } from './plain-heads';
 import { COLUMNS, LAYOUTS } from './rule-columns';
 import type { RuleEntry, RuleRow } from './rule-row';
 import type { RuleCell, RuleSheet } from './rule-sheet';
@@ -58,14 +60,17 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const table = readOpenTable(text, file, COLUMNS);
   const blanks = statedBlanks(table);
   const layout = table.columns.has('axis') ? wideRows : longRows;
-  const { rows: asTyped, units } = layout(table, blanks.isBlank);
-  if (asTyped.length === 0) {
+  const laid = layout(table, blanks.isBlank);
+  if (laid.rows.length === 0) {
     throw new InputError('sheet-malformed', {
       what: 'the sheet has no rules',
       allowed: LAYOUTS,
       place: { file, row: 1 },
     });
   }
+  const stated = agreedUnit(table, [...table.units.values(), ...laid.units]);
+  const { rows: plain, marked } = withPlainSizes(laid.rows, stated ?? about.unit);
+  const asTyped = carriedNames(plain, about.plans);
   const known = agreedSizes(table, about.sizes);
   const rows = known === undefined ? asTyped : asTyped.map((row) => inSizes(row, known));
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
@@ -78,7 +83,6 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   if (known !== undefined) refuseUnknown(labels, heads);
   // A direction that is not understood is refused, also where one would be recognized.
   statedDown(table);
-  const stated = agreedUnit(table, [...table.units.values(), ...units]);
   const unit = stated ?? about.unit;
   if (unit === undefined) {
     throw new InputError('unit-missing', {
@@ -98,7 +102,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   return {
     file,
     comments: table.comments,
-    notes: table.notes,
+    notes: [...marked, ...table.notes],
     unit,
     sizes: heads.sizes,
     sizesKnown: known !== undefined,

@@ -18,6 +18,9 @@ export const MOVE_COLUMNS = {
   step_dy: { axis: 'y', form: 'step' },
 } as const satisfies Readonly<Record<string, MoveColumn>>;
 
+/** The name of an axis that says which way it counts. */
+export const DOWN = 'down';
+
 /** In a column `axis` the letter alone will do; as a column of its own it would be a place. */
 const AXIS_NAMES: Readonly<Record<string, MoveColumn>> = {
   ...MOVE_COLUMNS,
@@ -25,6 +28,12 @@ const AXIS_NAMES: Readonly<Record<string, MoveColumn>> = {
   y: MOVE_COLUMNS.dy,
   step_x: MOVE_COLUMNS.step_dx,
   step_y: MOVE_COLUMNS.step_dy,
+  h: MOVE_COLUMNS.dx,
+  v: MOVE_COLUMNS.dy,
+  horizontal: MOVE_COLUMNS.dx,
+  vertical: MOVE_COLUMNS.dy,
+  across: MOVE_COLUMNS.dx,
+  [DOWN]: MOVE_COLUMNS.dy,
 };
 
 /** The columns that are no sizes, in lower case with underscores. */

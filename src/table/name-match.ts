@@ -22,8 +22,8 @@ export function matchName(text: string, names: readonly string[]): string | unde
 }
 
 /**
- * The size that `text` is, in letters of either case: `10.5` is not 105, but `m` is M, and `Size 8` and
- * `8.0` are 8.
+ * The size that `text` is, in letters of either case: `10.5` is not 105, but `m` is M, and `Size 8`, `8.0`
+ * and `US 8` are 8, unless there are sizes of several systems.
  */
 export function matchSize(text: string, sizes: readonly string[]): string | undefined {
   const typed = text.trim();
@@ -39,7 +39,7 @@ export function matchSize(text: string, sizes: readonly string[]): string | unde
 function plainSize(label: string): string {
   return label
     .toLowerCase()
-    .replace(/^size\s+/u, '')
+    .replace(/^(?:size\s+)?(?:(?:us|uk|eu)\s*(?=\d))?(?:size\s+)?/u, '')
     .replace(/^(\d+)\.0+$/u, '$1');
 }
 

@@ -37,6 +37,9 @@ export interface TypedTable<Column extends string> extends Statements {
   readonly rows: readonly TypedRow<Column>[];
 }
 
+/** The column that may go without its name, where it is the first. */
+const POINT = 'point';
+
 /** The column for notes, and what else people call it, in lower case with underscores. */
 const NOTE = 'note';
 const NOTE_WORDS: ReadonlySet<string> = new Set([
@@ -159,6 +162,10 @@ function readHeader<Column extends string>(
     const { unit } = splitLabel(text);
     if (unit !== undefined && name !== snakeCase(text)) units.set(name, unit);
   });
+  // The corner of a table is often left blank, above the names of what each row is about.
+  const corner = all.find((column) => column === POINT);
+  if (corner !== undefined && !at.has(corner) && isBlank(record?.cells[0] ?? POINT))
+    at.set(corner, 1);
   return { row, at, units, others };
 }
 

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { cellsOf } from '../../src/bodies/streamed-list';
+import { cellsOf } from '../../src/table/line-cells';
 import { call, filesBelow, list } from './streamed-bodies';
 import { workplace } from './workplace';
 

@@ -275,6 +275,27 @@ front,center_hem,12,0,0,0,0,as drawn,as drawn
 front,center_hem,14,0,0.25,0,0.25,as drawn,as drawn
 front,center_hem,16,0,0.5,0,0.25,as drawn,as drawn
 `,
+  'a blank corner, names that stand once, marked sizes and axes in words': `# unit: in
+# base: 12
+# blank: 0
+,piece,axis,10,(12),14 in,16*
+center_waist,front,across,,,,
+,,Down,,,,
+dart_inner,,h,-1/8,0,1/8,2/8
+,,v,,,,
+dart_tip,,Across,-1/8,0,1/8,2/8
+,,down,,,,
+dart_outer,,horizontal,-1/8,0,1/8,2/8
+,,vertical,,,,
+side_waist,,across,-2/8,0,2/8,4/8
+,,down,,,,
+side_hip,,across,-2/8,0,2/8,4/8
+,,v,,,,
+side_hem,,across,-2/8,0,2/8,4/8
+,,down,-2/8,0,2/8,4/8
+center_hem,,across,,,,
+,,vertical,-2/8,0,2/8,4/8
+`,
   'named rules, one size a column': `# unit: in
 # base: 12
 rule,point,axis,10,12,14,16

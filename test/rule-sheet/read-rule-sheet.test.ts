@@ -25,6 +25,8 @@ const graded = (rules: string, chart?: string) =>
     ...(chart === undefined ? {} : { chart: { text: chart, file: 'chart.csv' } }),
   });
 
+const CORNER = 'a blank corner, names that stand once, marked sizes and axes in words';
+
 /** Inches a size that the published grade moves each point, y down. */
 const STEPS = {
   center_waist: [0, 0],
@@ -51,7 +53,7 @@ describe('a sheet in the habits of the trade', () => {
 
   const SPELLED = `# unit: in
 # base: Size 12
-piece,point,axis,Size 10,12.0,size 14,16.00
+piece,point,axis,Size 10,12.0,US 14,16.00
 front,side_hip,x,-1/4,0,1/4,1/2
 `;
 
@@ -64,6 +66,23 @@ front,side_hip,x,-1/4,0,1/4,1/2
     expect(cells.filter(({ point, axis }) => `${point} ${axis}` === 'side_hip x')).toHaveLength(3);
     // Without a chart the sheet spells them.
     expect(inferIncrements({ style: 'pencil', sheet: SPELLED }).base).toBe('12.0');
+  });
+
+  it('tells the marks of sizes as not read, refuses down where y runs up, and carries no name past a rule', () => {
+    const { unread } = graded(HABITS[CORNER] ?? '').rules;
+    expect(unread.map(({ text }) => text)).toEqual(['(12)', '16*']);
+    const up = (HABITS[CORNER] ?? '').replace('# base', '# y: up\n# base');
+    const place = { file: 'sheet', row: 7, column: 3 };
+    expectRefusal(() => graded(up), 'sheet-malformed', place, 'called down');
+    const rule = '# unit: in\n# base: 12\nrule,piece,point,size,dx,dy\n,front,side_hip,14,1,0\n';
+    expectRefusal(() => graded(`${rule}side,,,14,1,0\n,,,16,2,0\n`), 'sheet-malformed', {
+      ...{ file: 'sheet', row: 6, column: 3 },
+    });
+  });
+
+  it('is assessed from the base that it states', () => {
+    const { result } = markSheet({ style: 'pencil', chart: EVEN_CHART, sheet: SPELLED });
+    expect(result.range.base).toBe('12');
   });
 
   it('names no other size: 1.0 is not 10, 10.5 not 105, 010 not 10', () => {

@@ -7,6 +7,7 @@ import { statedBy } from '../../table/statements';
 import { isBlank } from '../../table/tidy-text';
 import type { UnreadText } from '../../table/unread';
 import { unreadIn } from '../../table/unread';
+import { baseNamed } from '../../rule-sheet/points-named';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { GradeRequest } from '../../jobs/requests';
@@ -89,7 +90,8 @@ export function markSheet(request: MarkRequest): Marking {
     pieces,
     ...grading
   } = request;
-  const result = gradeUnchecked(grading);
+  const base = grading.base ?? baseNamed(text, sheetFile);
+  const result = gradeUnchecked(base === undefined ? grading : { ...grading, base });
   const sheet = readRuleSheet(text, sheetFile, {
     plans: result.range.plans,
     sizes: result.chart.sizes,
