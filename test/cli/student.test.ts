@@ -129,7 +129,7 @@ describe('assess', () => {
       `# y: sideways\n${HEADER}\nfront,side_hip,14,1,0\n`,
       /row 1: .*down or up/,
     ],
-    ['an unknown axis', 'point,axis,14\nfront.side_hip,across,1\n', /row 2, column 2.*axis/],
+    ['an unknown axis', 'point,axis,14\nfront.side_hip,slanted,1\n', /row 2, column 2.*axis/],
     [
       'an unknown zero',
       `# zero: knee\n${HEADER}\nfront,side_hip,14,1,0\n`,
