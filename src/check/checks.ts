@@ -9,6 +9,7 @@ import { regrader } from '../seams/regrade';
 import type { SlipSearch } from '../seams/slip-search';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
+import { checkAlikeSizes } from './alike-sizes';
 import { checkBandEase } from './band-ease';
 import { checkChart } from './chart';
 import { chartNotes } from './chart-notes';
@@ -92,9 +93,9 @@ function ofSkirt(check: RangeCheck<DraftedPattern>): Check {
   );
 }
 
-/** A check of rules by themselves, which are not judged where each size has a draft to equal. */
-function unlessDrafted(check: Check): Check {
-  return (context) => (isDrafted(context.range) ? [] : check(context));
+/** A check of rules by themselves; derived ones are held against what they were derived from. */
+function ofTypedRules(check: Check): Check {
+  return (context) => (context.rules.typed ? check(context) : []);
 }
 
 /** All checks, in the order in which findings of one severity are told. */
@@ -103,13 +104,14 @@ export const CHECKS: readonly Check[] = [
   ({ chart }) => (chart === undefined ? [] : chartNotes(chart)),
   ({ pattern, rules, seams, range }) => checkGivenPattern(pattern, rules, seams, range),
   // Of a draft the lengths are parameters, which have limits.
-  unlessDrafted(({ pattern, range, display }) => checkPatternSize(pattern, range, display)),
+  ofTypedRules(({ pattern, range, display }) => checkPatternSize(pattern, range, display)),
   // A derived step goes the other way where the chart's growth does, which is told of the chart.
-  unlessDrafted(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
+  ofTypedRules(({ pattern, rules, range }) => checkTurningSteps(pattern, rules, range)),
   // Of a draft the girths are measured, and a piece may lose length where the chart says so.
-  unlessDrafted(({ range, display }) => checkLargerPieces(range, display)),
+  ofTypedRules(({ range, display }) => checkLargerPieces(range, display)),
   ({ range, rules, chart, exact }) => checkIdenticalSizes(range, rules, chart, exact?.range),
-  ({ range, chart, display }) => checkFarFromBase(range, chart, display),
+  ofTypedRules(({ range, rules, exact }) => checkAlikeSizes(exact?.range ?? range, rules)),
+  ({ range, rules, chart, display }) => checkFarFromBase(range, rules, chart, display),
   ofDraft(checkGradedEqualsDraft),
   ofDraft(checkRuleFormulas),
   // Body plus ease: no sheet says what a pattern is to measure.

@@ -2,6 +2,7 @@
 import type { SizeChart } from '../chart/size-chart';
 import { findRow } from '../chart/size-chart';
 import type { GradedPattern } from '../grade/graded-pattern';
+import type { GivenRules } from '../rule-sheet/point-rules';
 import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, toMillimeters } from '../units';
@@ -17,15 +18,15 @@ const SOURCE =
   'plus ranges have a base of their own';
 
 /**
- * One finding for a range with sizes beyond the reach of its base, a note where every size is drafted
- * from its own measurements, a warning where rules carry the base to where its hip is known to be far.
+ * One finding for a range with sizes beyond the reach of its base, a note where rules are derived
+ * from the measurements of each size, a warning where typed ones carry the base to where its hip is known to be far.
  */
 export function checkFarFromBase(
-  { sizes, rules, draft }: Pick<GradedPattern, 'sizes' | 'rules' | 'draft'>,
+  { sizes, rules }: Pick<GradedPattern, 'sizes' | 'rules'>,
+  { typed }: Pick<GivenRules, 'typed'>,
   chart: SizeChart | undefined,
   display: LengthDisplay,
 ): Finding[] {
-  const isDrafted = draft !== undefined;
   const hips = chart && findRow(chart, 'hip_girth')?.values;
   const hipOf = (i: number): number => {
     const column = chart?.sizes.indexOf(sizes[i]?.label ?? '') ?? -1;
@@ -50,7 +51,7 @@ export function checkFarFromBase(
       `${SIZES} to either side`;
   return [
     {
-      severity: isKnown && !isDrafted ? 'warning' : 'note',
+      severity: isKnown && typed ? 'warning' : 'note',
       check: 'far-from-base',
       size: '',
       piece: '',
@@ -59,7 +60,7 @@ export function checkFarFromBase(
       measured: farthest,
       expected: reach,
       source: SOURCE,
-      message: `${beyond.map(named).join(', ')}: up to ${far}; ${meaning(isDrafted, named(rules.base))}; ${advice(bases)}`,
+      message: `${beyond.map(named).join(', ')}: up to ${far}; ${meaning(typed, named(rules.base))}; ${advice(bases)}`,
       facts: { far: beyond.map(named).join(', '), base: bases.join(' and ') },
     },
   ];
@@ -69,12 +70,12 @@ function middle(side: readonly number[]): number | undefined {
   return side[Math.floor(side.length / 2)];
 }
 
-function meaning(isDrafted: boolean, base: string): string {
-  return isDrafted
-    ? 'each size is drafted from its own measurements, so nothing is stretched, but the number of ' +
+function meaning(typed: boolean, base: string): string {
+  return typed
+    ? `the rules carry the shape of ${base} out to them, whatever their figures are`
+    : 'each size is drafted from its own measurements, so nothing is stretched, but the number of ' +
         `darts and their direction are those of ${base}, and lengths of darts, rises and ease are ` +
-        'the same for every figure'
-    : `the rules carry the shape of ${base} out to them, whatever their figures are`;
+        'the same for every figure';
 }
 
 function advice(bases: readonly string[]): string {

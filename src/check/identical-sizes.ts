@@ -13,8 +13,8 @@ import { ruleFinding } from './finding';
  * its rules were rounded, where they are, which may be all that makes sizes alike.
  */
 export function checkIdenticalSizes(
-  { sizes, blend, draft }: Pick<GradedPattern, 'sizes' | 'blend' | 'draft'>,
-  { file }: Pick<GivenRules, 'file'>,
+  { sizes, blend }: Pick<GradedPattern, 'sizes' | 'blend'>,
+  { file, typed }: Pick<GivenRules, 'file' | 'typed'>,
   chart: SizeChart | undefined,
   exact: Pick<GradedPattern, 'sizes'> | undefined,
 ): Finding[] {
@@ -34,11 +34,11 @@ export function checkIdenticalSizes(
               'identical-sizes',
               labels,
               'every point of every piece lies in the same place; ' +
-                (draft === undefined
+                (typed
                   ? `are the rules of ${file} steps from size to size, read as moves from the base?`
                   : 'what the chart has different in them, the style does not use'),
             ),
-            facts: { same: sameWords(labels), ...(draft === undefined ? { rules: file } : {}) },
+            facts: { same: sameWords(labels), ...(typed ? { rules: file } : {}) },
           },
     );
 }

@@ -1,5 +1,4 @@
 /** What `grade` tells on the terminal of any graded pattern. */
-import { counted } from '../table/counted';
 import { measureOf } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import type { GradeResult } from '../jobs/grade-result';
@@ -35,22 +34,17 @@ export function gradeReport(
     ...(telling.verbose === true ? tables(result) : []),
     ...findingsInWords(findings, telling, color),
     writtenReport(written, printed),
-    wrappedParagraph(`${toOpen(written)}Sew a toile first. ${caution(result)}`),
+    wrappedParagraph(`${toOpen(written)}Sew a toile first. ${result.made.caution}`),
   ].join('\n');
 }
 
 /** What was graded, from where and how. */
-function heading({ pattern, rules, range, display }: GradeResult): string {
-  const { sizes, roundingStep, draft } = range;
-  const pieces = pattern.pieces.length;
-  const ruled = rules.ruled.reduce((sum, own) => sum + own.size, 0);
+function heading({ pattern, made, range, display }: GradeResult): string {
+  const { sizes, roundingStep } = range;
   const isGraded = sizes.length > 1;
   const told = [
-    ...(draft === undefined
-      ? [counted(pieces, 'piece'), `${counted(ruled, 'point')} with rules`]
-      : []),
     range.blend ?? (isGraded ? `${sizes.length} sizes` : '1 size, drafted and not graded'),
-    ...(draft === undefined ? [] : [`style ${draft.style.name}`]),
+    made.of,
     `base ${range.base}`,
     ...(range.stackPoint === '' ? [] : [`stacked on ${range.stackPoint}`]),
     ...(isGraded
@@ -66,19 +60,13 @@ function heading({ pattern, rules, range, display }: GradeResult): string {
 
 /** What was measured, what was derived, and which seams are apart. */
 function tables(result: GradeResult): readonly string[] {
-  const { shown, range, seams } = result;
+  const { shown, range, rules, seams } = result;
   const isMeasured = shown.every(({ measures }) => measures.length > 0);
   return [
     ...(isMeasured ? [sizesTable(result)] : []),
-    ...(range.draft !== undefined && range.sizes.length > 1 ? [stepTable(result)] : []),
+    ...(!rules.typed && range.sizes.length > 1 ? [stepTable(result)] : []),
     ...(seams.length === 0 ? [] : [seamsTable(result)]),
   ];
-}
-
-function caution({ range }: GradeResult): string {
-  return range.draft === undefined
-    ? 'A pattern is graded by its rules; the rules are yours.'
-    : 'A narrow hem shortens the stride. Standards are voluntary and bodies vary.';
 }
 
 const SHOWN = [

@@ -100,7 +100,7 @@ export function readD6673(drawing: Source, table: Source): Exchanged {
     ],
   };
   const base = sizes.indexOf(sample);
-  return { pattern, rules: { file: table.file, sizes, base, ruled, unread: [] } };
+  return { pattern, rules: { file: table.file, typed: true, sizes, base, ruled, unread: [] } };
 }
 
 const NO_RULES: ReadonlyMap<number, GivenRule> = new Map();

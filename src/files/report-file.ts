@@ -1,6 +1,5 @@
 /** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
 import { counted } from '../table/counted';
-import { isDrafted } from '../grade/graded-pattern';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SizeTable } from '../print/size-table';
 import { showLength } from '../units';
@@ -38,8 +37,8 @@ export function reportFile(
       : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
     ...(changed === undefined ? [] : changeParts(changed)),
     ...[...printTables(result), ...cloth].flatMap((table) => tableParts(table)),
-    // A given pattern has no draft of which a blend could be made, whether or not a chart stands beside it.
-    ...(isDrafted(range) && labels.length > 1 && range.blend === undefined
+    // A blend is of measurements, of which typed rules know nothing.
+    ...(!result.rules.typed && labels.length > 1 && range.blend === undefined
       ? [blendWords(labels)]
       : []),
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
@@ -47,21 +46,16 @@ export function reportFile(
   return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
 }
 
-/** The style with all that is set in it, or the pattern that was given; how the rules were written. */
-function madeFrom({ pattern, range, display }: GradeResult): string {
-  const { draft, stackPoint, roundingStep } = range;
+/** What the pattern was made from, and how the rules were written. */
+function madeFrom({ made, range, display }: GradeResult): string {
+  const { stackPoint, roundingStep } = range;
   const rules = [
     ...(stackPoint === '' ? [] : [`stacked on ${stackPoint}`]),
     roundingStep === undefined
       ? 'rules exact'
       : `rules rounded to ${showLength(roundingStep, { ...display, fractions: true })}`,
   ].join(', ');
-  if (draft === undefined) return `Pattern ${pattern.file}; ${rules}.`;
-  const set = draft.parameters
-    .filter(({ origin }) => origin === 'setting')
-    .map(({ definition, text }) => `${definition.name} = ${text}`);
-  const settings = set.length === 0 ? 'nothing set' : `set: ${set.join(', ')}`;
-  return `Style ${draft.style.name}, ${settings}; ${rules}.`;
+  return `${made.inFull}; ${rules}.`;
 }
 
 /** For a customer whose waist is in another size than her hip. */

@@ -9,6 +9,7 @@ export function derivedRules(
 ): GivenRules {
   return {
     file,
+    typed: false,
     sizes: sizes.map(({ label }) => label),
     base: rules.base,
     unread: [],

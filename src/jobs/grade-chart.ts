@@ -10,7 +10,13 @@ import { CHECKS, checkPattern } from '../check/checks';
 import type { Drafter } from '../draft/compile-block';
 import { InputError } from '../errors';
 import { cutSizes, gradeSizes } from '../grade/grade-sizes';
-import type { DraftedPattern, GradedPattern, Measure, SizedPattern } from '../grade/graded-pattern';
+import type {
+  DraftedPattern,
+  GradedPattern,
+  Measure,
+  RangeDraft,
+  SizedPattern,
+} from '../grade/graded-pattern';
 import { derivedRules } from '../grade/derived-rules';
 import { redraftOf } from '../grade/redraft';
 import { ruleFormulas } from '../grade/rule-formula';
@@ -35,7 +41,7 @@ import { refuseChartOrders, refuseOtherBase } from './chart-orders';
 import { checkContext } from './check-context';
 import type { DraftedRange } from './draft-range';
 import { draftRange } from './draft-range';
-import type { Drafted, Grade, GradeResult } from './grade-result';
+import type { Drafted, Grade, GradeResult, Made } from './grade-result';
 import type { GradeRequest } from './requests';
 
 /**
@@ -105,6 +111,7 @@ function graded(typed: SizeChart, request: ReadChartRequest, isCut: boolean): Gr
   const rules = rulesOf(range);
   const grade: Grade & Drafted = {
     title: pattern.title ?? '',
+    made: madeOf(range.draft),
     imprint: imprintOf([...chart.comments, ...drafted.styleLines]),
     ...{ pattern, chart, range, rules, seams, display },
     ruleTexts: range.draft.ruleFormulas,
@@ -219,6 +226,17 @@ export function measuresOf(
     ...finishedMeasures(points, pieces, zipLengths(pieces, parameters)),
     { name: 'stride', value: allowedStep({ pieces, parameters, body }) },
   ];
+}
+
+function madeOf({ style, parameters }: Pick<RangeDraft, 'style' | 'parameters'>): Made {
+  const set = parameters
+    .filter(({ origin }) => origin === 'setting')
+    .map(({ definition, text }) => `${definition.name} = ${text}`);
+  return {
+    of: `style ${style.name}`,
+    inFull: `Style ${style.name}, ${set.length === 0 ? 'nothing set' : `set: ${set.join(', ')}`}`,
+    caution: 'A narrow hem shortens the stride. Standards are voluntary and bodies vary.',
+  };
 }
 
 /** What a project calls the skirt, else the chart (`# title: ...`), else its style file or its style. */

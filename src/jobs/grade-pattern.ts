@@ -17,12 +17,13 @@ import { IN_TYPED_RULES } from '../seams/slip-search';
 import { refuseUnmetStretches } from '../seams/eased-stretches';
 import { withCourses } from '../seams/side-course';
 import { withStated } from '../seams/stated-pair';
+import { counted } from '../table/counted';
 import { matchSize } from '../table/name-match';
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import { walkedSeams } from '../seams/walked-seam';
 import { roundingOf, shownSizes } from './asked';
 import { checkContext } from './check-context';
-import type { GradeResult } from './grade-result';
+import type { GradeResult, Made } from './grade-result';
 import type { PatternRequest } from './requests';
 
 /**
@@ -68,12 +69,22 @@ export function gradePattern(
   });
   return {
     ...known,
+    made: madeOf(pattern, rules),
     title: pattern.title ?? pattern.file.replace(/^.*[\\/]|\.\w+$/gu, ''),
     imprint: pattern.imprint ?? {},
     ruleTexts: givenRuleTexts(pattern, rules),
     shown: shownSizes(range.sizes, request.sizes, pattern.file),
     lines: request.lines,
     findings: checkPattern(context, checks),
+  };
+}
+
+function madeOf({ file, pieces }: Pattern, { ruled }: GivenRules): Made {
+  const points = ruled.reduce((sum, own) => sum + own.size, 0);
+  return {
+    of: `${counted(pieces.length, 'piece')}, ${counted(points, 'point')} with rules`,
+    inFull: `Pattern ${file}`,
+    caution: 'A pattern is graded by its rules; the rules are yours.',
   };
 }
 

@@ -9,9 +9,20 @@ import type { LinesShown } from '../render/lines-shown';
 import type { WalkedSeam } from '../seams/walked-seam';
 import type { LengthDisplay } from '../units';
 
+/** How a pattern came about, in words for whoever reads of it. */
+export interface Made {
+  /** What it is made of: `style pencil`, or `2 pieces, 12 points with rules`. */
+  readonly of: string;
+  /** The same with all that was set, at the head of a sentence. */
+  readonly inFull: string;
+  /** What to keep in mind. */
+  readonly caution: string;
+}
+
 /** A graded pattern with its seams walked, before anything is checked. */
 export interface Grade {
   readonly title: string;
+  readonly made: Made;
   /** What the files state for a cover. */
   readonly imprint: Imprint;
   readonly pattern: Pattern;

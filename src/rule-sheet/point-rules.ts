@@ -22,9 +22,14 @@ export interface RuledPoint {
   readonly point: number;
 }
 
-/** The rules of a pattern as somebody gave them, by piece and point. */
+/** The rules of a pattern, by piece and point. */
 export interface GivenRules {
   readonly file: string;
+  /**
+   * True where somebody typed them, so that they may have slips, and carry the base to every size; derived
+   * ones are no more than how each size differs from the base by its own measurements.
+   */
+  readonly typed: boolean;
   /** Labels from the smallest to the largest. */
   readonly sizes: readonly string[];
   /** Place of the base size among them. */

@@ -89,7 +89,7 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
     return rules;
   });
   const unread = unreadIn(sheet, ['base', 'sizes', 'y', 'blank']);
-  return { file, sizes: list.labels, base: list.base, ruled, unread };
+  return { file, typed: true, sizes: list.labels, base: list.base, ruled, unread };
 }
 
 /** Throws InputError `sheet-malformed` for moves along y where nothing says which way they count. */

@@ -85,6 +85,12 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
       'they come out as {same}; one size is enough, or the chart lacks what is to differ',
     ],
   },
+  'alike-sizes': {
+    act: [
+      'nearly all points lie as in the next size: if {rules} holds steps from size to size, call them step_dx ' +
+        'and step_dy, or write them as moves from the base',
+    ],
+  },
   'identical-measurements': {
     act: [
       'the chart has {same}; one size is enough, or hold their measurements against the source',

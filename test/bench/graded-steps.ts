@@ -93,6 +93,7 @@ export function gradedSteps(
   return {
     ...{ title: pattern.title, imprint: {}, pattern, chart, range, seams, display, findings },
     rules: given,
+    made: { of: 'steps', inFull: 'Steps', caution: '' },
     ruleTexts: range.draft.ruleFormulas,
     shown: range.sizes,
     lines: undefined,

@@ -56,6 +56,20 @@ describe('sizes that come out identical in a given pattern', () => {
     expect(text).toContain('step_dx');
   });
 
+  it('are told, too, where a point of two neighbors has another number', () => {
+    // A slip in one cell of steps, and a hem that is longer in every second size of true moves.
+    const more = PATTERN.replaceAll(/^(\w+),hem_side.*$/gmu, '$1,hip,8,8\n$&\n$1,knee,8,20');
+    const typed = (side: string) =>
+      `${sheet('dx', side)}${['front', 'back'].flatMap((piece) => [`${piece}.hip,dx,${side}\n`, `${piece}.knee,dx,${side}\n`]).join('')}`;
+    const found = (rules: string) =>
+      graded(more, rules).findings.filter(({ check }) => check === 'alike-sizes');
+    const slip = typed(STEPS).replace(`hip,dx,${STEPS}`, `hip,dx,${STEPS.replace(/.$/u, '8')}`);
+    expect(found(slip).map(({ severity, size }) => `${severity} ${size}`)).toEqual(['warning 16']);
+    expect(found(typed(MOVES))).toEqual([]);
+    const long = `${typed(MOVES)}front.hem_side,dy,0,0,0,1,1\nfront.hem_center,dy,0,0,0,1,1\n`;
+    expect(found(long)).toEqual([]);
+  });
+
   it('are one run where three are the same', () => {
     const { findings } = graded(PATTERN, sheet('dx', '-1/4,-1/4,0,0,0'));
     expect(identical(findings)).toEqual([

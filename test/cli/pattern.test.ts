@@ -23,7 +23,7 @@ describe('grade --pattern', () => {
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout).toContain(
-      'bodice.csv: 2 pieces, 12 points with rules, 5 sizes, base M, rules exact',
+      'bodice.csv: 5 sizes, 2 pieces, 12 points with rules, base M, rules exact',
     );
     expect(readdirSync(join(place.path, 'out')).sort()).toEqual(
       [
