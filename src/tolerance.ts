@@ -116,6 +116,8 @@ export const OFF_TWO_NEIGHBORS = 0.5;
 /** mm. Two steps of one girth count as the same grade within this, 1/16 in: cells rounded to 1 mm
  * leave a step uncertain by 1 mm, and the finest change of grade in use is 1/8 in. */
 export const SAME_STEP = toMillimeters(1 / 16, 'in');
+/** mm. Two steps of a point count as the same within a quarter of that: a quarter of a girth is graded. */
+export const SAME_POINT_STEP = SAME_STEP / 4;
 
 /** mm. Truing stops when every aim is met this closely. */
 export const TRUING = 1e-6;

@@ -34,6 +34,11 @@ export const EXPORTS: readonly Export[] = [
     make: async (result, request) => (await import('./spec-files')).specFiles(result, request),
   },
   {
+    name: 'breaks',
+    description: 'where the steps of each point change (CSV)',
+    make: async (result) => (await import('./break-files')).breakFiles(result),
+  },
+  {
     name: 'dxf',
     description: 'drawings for plotters and other programs',
     make: async (result) => (await import('./dxf-files')).dxfFiles(result),

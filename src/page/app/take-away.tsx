@@ -77,6 +77,7 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
 /** What each export is, in a few words. */
 const EXPORT_WORDS: Readonly<Record<string, string>> = {
   spec: 'spec and grade sheet',
+  breaks: 'where steps change',
   dxf: 'DXF and rule table',
   fabric: 'cloth to buy, and lays',
 };
