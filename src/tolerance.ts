@@ -289,3 +289,5 @@ export const SAME_AS_TYPED = 0.001;
 /** What a shop gives away for a round number when it names an allowance in the other unit: 1 mm, or of
  * longer ones a share (1 1/4 in is called 3 cm). Common practice, no source. */
 export const AS_ROUND = { mm: 1, share: 0.06 } as const;
+/** Share of a value of a chart by which it must leave both its neighbors, where its row is steady without it. */
+export const OFF_STEADY = 0.05;

@@ -1,5 +1,5 @@
 /** What the other sizes of a row make of one of its values. */
-import { OFF_NEIGHBORS, OFF_TWO_NEIGHBORS } from '../tolerance';
+import { OFF_NEIGHBORS, OFF_STEADY, OFF_TWO_NEIGHBORS } from '../tolerance';
 
 /** How many sizes are asked: two on each side, or the nearest four at an end of the range. */
 const ASKED = 4;
@@ -12,9 +12,7 @@ const SPREADS_AWAY = 4;
 /** Two sizes alone have no usual step; twice the other's girth is beyond any two of one range. */
 const TWICE = 2;
 
-/** Share of a value by which it must leave both its neighbors, where the row is steady without it. */
-const OFF_STEADY = 0.05;
-/** mm. And by this much: short depths are measured and rounded to half an inch. */
+/** mm. And by this much besides `OFF_STEADY`: short depths are measured and rounded to half an inch. */
 const OFF_STEADY_LEAST = 15;
 /** It must do so by this many usual steps, and by as many times what the row is unsteady by itself. */
 const STEADY_STEPS = 3;

@@ -2,7 +2,7 @@
 import type { GradedPattern } from '../grade/graded-pattern';
 import type { Pattern } from '../pattern/pattern';
 import type { Diagnosis } from '../seams/diagnose';
-import { apart } from '../seams/evidence/fit';
+import { apart } from '../seams/evidence/holding';
 import { nameOf } from '../seams/slips/sheet-state';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';

@@ -5,7 +5,7 @@ import { moverOf } from '../given/move-piece';
 import type { Pattern, PatternPiece } from '../pattern/pattern';
 import { edgeSegments } from '../pattern/piece';
 import type { GivenRules } from '../rule-sheet/point-rules';
-import { apart } from '../seams/evidence/fit';
+import { apart } from '../seams/evidence/holding';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { CORNER_WANTS_RULE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { Finding } from './finding';

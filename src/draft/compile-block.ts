@@ -11,7 +11,7 @@ import { TRUING } from '../tolerance';
 import type { Block, BlockLayout, BlockPiece } from './block';
 import type { OrderedDefinitions } from './definitions';
 import { orderDefinitions } from './definitions';
-import { checkSum, rangeCheck } from './limits';
+import { checkSum, rangeCheck } from './parameter-limits';
 import { findRoot } from './newton';
 import type { ResolvedParameter } from './parameters';
 

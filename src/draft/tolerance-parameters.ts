@@ -1,5 +1,6 @@
 /** Tolerances of the finished measurements: parameters that every block has, for its spec. */
 import type { ParameterDefinition } from './block';
+import { GIRTH_TOLERANCE_WORDS } from './girth-tolerance';
 import type { MarketValue } from './market-value';
 import { NO_LENGTH, both } from './market-value';
 
@@ -23,8 +24,7 @@ export const TOLERANCE_PARAMETERS: readonly ParameterDefinition[] = [
   tolerance(
     'girth_tolerance',
     NO_LENGTH,
-    'tolerance of waist and hip; 0 for 0.6 cm (1/4 in) below a step of 2.5 cm (1 in), 1 cm (3/8 in) from ' +
-      'there, 1.2 cm (1/2 in) from 3.8 cm (1 1/2 in)',
+    `tolerance of waist and hip; 0 for ${GIRTH_TOLERANCE_WORDS}`,
   ),
   tolerance('hem_tolerance', both('1.2 cm', '1/2 in'), 'tolerance of the hem girth'),
   tolerance('length_tolerance', both('1 cm', '3/8 in'), 'tolerance of lengths'),

@@ -49,8 +49,8 @@ export function entityOf(raw: Raw, file: string): DxfEntity {
   return {
     ...plain,
     ...shape,
-    points: mapped(points, mirrored),
-    ...(center && { center: mirrored(center) }),
+    points: mapped(points, fromBehind),
+    ...(center && { center: fromBehind(center) }),
   };
 }
 
@@ -70,7 +70,7 @@ const ON_OWN_PLANE: ReadonlySet<string> = new Set([
 ]);
 
 /** Where an extrusion down puts a place: its x axis is turned round, its y axis stays. */
-function mirrored({ x, y }: Point): Point {
+function fromBehind({ x, y }: Point): Point {
   return { x: 0 - x, y };
 }
 

@@ -16,7 +16,7 @@ import type { PlacedBlock } from './placed-blocks';
 import type { DxfEntity } from './entity';
 import type { RuleNumber } from './rule-words';
 import { matchedRules } from './rule-words';
-import { unreadNotes } from './unread';
+import { unreadNotes } from './unread-entities';
 
 /** A block that was read: its points, and which rule moves each. */
 export interface ReadBlock {

@@ -24,7 +24,7 @@ import type { RuleTable } from './rule-table';
 import { readRuleTable, sizeWord } from './rule-table';
 import { isSeamWords, readSeamWords } from './seam-words';
 import { refuseSized } from './sized-blocks';
-import { unreadNotes } from './unread';
+import { unreadNotes } from './unread-entities';
 
 /** What a drawing and its rule table say together, as a pattern sheet and a rule sheet would. */
 export interface Exchanged {

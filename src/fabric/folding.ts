@@ -9,10 +9,10 @@
  */
 import type { Cloth, Fold } from './cloth';
 
-/** Panels of two layers side by side, each with a fold along one edge. */
-export const PANELS: Readonly<Record<Fold, 0 | 1 | 2>> = { folded: 1, middle: 2, open: 0 };
+/** Flaps of two layers side by side, each with a fold along one edge. */
+export const FLAPS: Readonly<Record<Fold, 0 | 1 | 2>> = { folded: 1, middle: 2, open: 0 };
 
-/** What shapes are laid in: open cloth, or a panel or two of folded cloth, all as wide. */
+/** What shapes are laid in: open cloth, or a flap or two of folded cloth, all as wide. */
 export interface Lanes {
   /** mm across each that shapes may take. */
   readonly width: number;
@@ -31,10 +31,10 @@ export interface Folding {
 
 /** The cloth folded so that a strip `strip` mm wide stays in one layer. */
 export function foldingOf({ width, fold }: Pick<Cloth, 'width' | 'fold'>, strip: number): Folding {
-  const panels = PANELS[fold];
-  if (panels === 0) return { flap: 0, strip: width, across: width };
-  const flap = (width - strip) / (2 * panels);
-  return { flap, strip, across: width - panels * flap };
+  const flaps = FLAPS[fold];
+  if (flaps === 0) return { flap: 0, strip: width, across: width };
+  const flap = (width - strip) / (2 * flaps);
+  return { flap, strip, across: width - flaps * flap };
 }
 
 /** The strip, in mm, that has room for pieces `needed` mm wide: at a selvage or between the flaps. */
@@ -46,7 +46,7 @@ export function stripFor(
 }
 
 /**
- * mm across that pieces may take: of one panel, from the fold to the selvage upon it, when a strip of
+ * mm across that pieces may take: of one flap, from the fold to the selvage upon it, when a strip of
  * so many mm is left; of open cloth between its selvages.
  */
 export function cuttableWidth(cloth: Cloth, strip = 0): number {

@@ -55,7 +55,7 @@ export interface NoLay {
   readonly cause: 'width' | 'grain';
   /** mm across the grain that the piece takes. */
   readonly needed: number;
-  /** mm that can be cut: of one panel where the cloth is folded. */
+  /** mm that can be cut: of one flap where the cloth is folded. */
   readonly given: number;
 }
 
@@ -108,7 +108,7 @@ export function placed(
       corners: position.corners.map((p) => add(p, corner)),
       grain: { from: add(position.grain.from, corner), to: add(position.grain.to, corner) },
     };
-    // The second panel is the first one's image.
+    // The second flap is the first one's image.
     return lane === 0 ? own : image(own, uprightAt(across / 2));
   });
 }
@@ -126,7 +126,7 @@ export function relaid({ placements, folding }: Placements, cloth: Cloth): Place
   return { folding: next, placements: placements.map((own) => moved(own, right(own))) };
 }
 
-/** Whether a piece lies on the second panel, doubled or among what is. */
+/** Whether a piece lies on the second flap, doubled or among what is. */
 function isOnSecond({ zone, corners }: Placement, { flap, across }: Folding): boolean {
   if (zone === 'rest') return pointBounds(corners).left > Math.max(flap, across / 2) - SAME_PLACE;
   return zone === 'second-fold';

@@ -11,7 +11,7 @@
 import { LAY_STEP, SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
 import type { Lanes } from './folding';
-import { cuttableWidth, PANELS } from './folding';
+import { cuttableWidth, FLAPS } from './folding';
 import type { LayShape } from './shapes';
 import type { Spread } from './spread';
 import { widerThan } from './spread';
@@ -56,10 +56,10 @@ interface Kind {
 export function lengthBound(shapes: readonly LayShape[], cloth: Cloth, known = Infinity): number {
   const flat: Lanes = { width: cloth.width - 2 * cloth.selvage, count: 1 };
   if (cloth.fold === 'open') return boundIn(asLaid(shapes), flat, known);
-  const panels: Lanes = { width: cuttableWidth(cloth), count: PANELS[cloth.fold] };
+  const flaps: Lanes = { width: cuttableWidth(cloth), count: FLAPS[cloth.fold] };
   const doubled = shapes.filter(({ layers }) => layers === 2);
   const opened = boundIn(asOpened(shapes), flat, known);
-  return Math.max(opened, boundIn(asLaid(doubled), panels, known));
+  return Math.max(opened, boundIn(asLaid(doubled), flaps, known));
 }
 
 /** mm. The area of the shapes, every layer counted, over the width between the selvages. */

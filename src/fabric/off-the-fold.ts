@@ -10,7 +10,7 @@ import type { Placed } from './fill';
 export const OFF_THE_FOLD = 10;
 
 /**
- * The same fill of one panel of which `width` mm can be cut, as long as before. Where a piece lies
+ * The same fill of one flap of which `width` mm can be cut, as long as before. Where a piece lies
  * too near the fold, all that can move toward the selvages do; one that has no room stays.
  */
 export function offTheFold(placed: readonly Placed[], width: number): readonly Placed[] {

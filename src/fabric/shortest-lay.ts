@@ -1,16 +1,16 @@
 /**
  * A short lay on cloth that is open or folded.
  *
- * On folded cloth what is cut from two layers fills the panels. What is cut once has one layer among
- * them, to be cut last; on a strip that the fold leaves free, which narrows the panels; or past the
- * panels, where the cloth is opened out: whichever takes least, the easier first.
+ * On folded cloth what is cut from two layers fills the flaps. What is cut once has one layer among
+ * them, to be cut last; on a strip that the fold leaves free, which narrows the flaps; or past the
+ * flaps, where the cloth is opened out: whichever takes least, the easier first.
  */
 import { pointBounds } from '../geometry/bounds';
 import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
 import type { Placed } from './fill';
 import { lengthOf, shortestFill } from './fill';
-import { PANELS, cuttableWidth, foldingOf, stripFor } from './folding';
+import { FLAPS, cuttableWidth, foldingOf, stripFor } from './folding';
 import type { Lay, NoLay, Placements } from './lay';
 import { layOf, placed, relaid } from './lay';
 import { areaBound, fillBound, lengthBound } from './length-bound';
@@ -88,18 +88,18 @@ type FoldedSearch = (
 const amongOthers: FoldedSearch = (doubled, single, cloth, bound, most) => {
   const width = cuttableWidth(cloth);
   if (doubled.length === 0 || single.some((shape) => leastWidth(shape) > width)) return undefined;
-  const fill = panelFill([...doubled, ...single], cloth, 0, bound, most);
+  const fill = flapFill([...doubled, ...single], cloth, 0, bound, most);
   const isOff = fill?.every(({ shape, x }) => shape.layers === 2 || x >= OFF_THE_FOLD - SAME_PLACE);
-  return fill !== undefined && isOff === true ? onPanels(fill, cloth, 0) : undefined;
+  return fill !== undefined && isOff === true ? onFlaps(fill, cloth, 0) : undefined;
 };
 
 const withOpenedEnd: FoldedSearch = (doubled, single, cloth, _bound, most) => {
   const flat = { width: cloth.width - 2 * cloth.selvage, count: 1 };
   const end = shortestFill(single, flat, fillBound(single, flat), most);
   if (end === undefined) return undefined;
-  const fill = panelFill(doubled, cloth, 0, 0, most - lengthOf(end));
+  const fill = flapFill(doubled, cloth, 0, 0, most - lengthOf(end));
   if (fill === undefined) return undefined;
-  const { folding, placements } = onPanels(fill, cloth, 0);
+  const { folding, placements } = onFlaps(fill, cloth, 0);
   const past = placed(end, 'opened-end', cloth, folding, lengthOf(fill));
   return { folding, placements: [...placements, ...past] };
 };
@@ -113,15 +113,15 @@ const withStrip: FoldedSearch = (doubled, single, cloth, bound, most) => {
   if (doubled.some((shape) => leastWidth(shape) > room + SAME_PLACE)) return undefined;
   const beside = shortestFill(single, { width: needed, count: 1 }, bound, most);
   if (beside === undefined) return undefined;
-  const fill = panelFill(doubled, cloth, strip, Math.max(bound, lengthOf(beside)), most);
+  const fill = flapFill(doubled, cloth, strip, Math.max(bound, lengthOf(beside)), most);
   if (fill === undefined) return undefined;
-  const { folding, placements } = onPanels(fill, cloth, strip);
+  const { folding, placements } = onFlaps(fill, cloth, strip);
   const onStrip = placed(beside, 'strip', cloth, folding);
   return { folding, placements: [...placements, ...onStrip] };
 };
 
-/** A fill of the panels that are left beside a strip; nothing to fill takes nothing. */
-function panelFill(
+/** A fill of the flaps that are left beside a strip; nothing to fill takes nothing. */
+function flapFill(
   doubled: readonly LayShape[],
   cloth: Cloth,
   strip: number,
@@ -130,7 +130,7 @@ function panelFill(
 ): readonly Placed[] | undefined {
   if (doubled.length === 0) return [];
   const width = cuttableWidth(cloth, strip);
-  const lanes = { width, count: PANELS[cloth.fold] };
+  const lanes = { width, count: FLAPS[cloth.fold] };
   const fill = shortestFill(doubled, lanes, Math.max(bound, fillBound(doubled, lanes)), most);
   return (
     fill &&
@@ -143,7 +143,7 @@ function panelFill(
   );
 }
 
-function onPanels(fill: readonly Placed[], cloth: Cloth, strip: number): Placements {
+function onFlaps(fill: readonly Placed[], cloth: Cloth, strip: number): Placements {
   const folding = foldingOf(cloth, strip);
   return { folding, placements: placed(fill, 'fold', cloth, folding) };
 }

@@ -10,7 +10,7 @@ import { SAME_PLACE } from '../tolerance';
 import { cuttings, linesNote, sizesShown } from '../render/captions';
 import type { SewnSkirt } from '../sewing/skirt';
 import { hasDarts, sewnSkirt } from '../sewing/skirt';
-import { sewingSteps } from '../sewing/steps';
+import { sewingSteps } from '../sewing/sewing-steps';
 import { imprintWords } from '../table/imprint';
 import { drawingOf } from './drawing-files';
 

@@ -1,5 +1,6 @@
 /** Cells of a pattern file that are no plain words: kinds of points, cuttings, allowances. */
 import { InputError } from '../errors';
+import { WIDEST_ALLOWANCE } from '../pattern/allowance';
 import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { RawPoint } from './raw-point';
@@ -9,13 +10,10 @@ import type { TypedCell } from '../table/typed-table';
 import { mayPartThousands } from '../table/number-cell';
 import { lengthCell } from '../table/typed-table';
 
-/** mm. A wider allowance is another piece of cloth. */
-const WIDEST = 200;
-
 /** An allowance in mm. Throws InputError `parameter-out-of-range` and what `lengthCell` throws. */
 export function allowanceCell(cell: TypedCell, unit: LengthUnit): number {
   const width = lengthCell(cell, unit);
-  if (width >= 0 && width <= WIDEST) return width;
+  if (width >= 0 && width <= WIDEST_ALLOWANCE) return width;
   throw new InputError('parameter-out-of-range', {
     what: 'an allowance is not usable',
     allowed: '0 to 20 cm',

@@ -24,7 +24,7 @@ import { CENTER_WAIST, stackOn } from '../grade/stack';
 import { finishedMeasures } from '../measure/finished';
 import type { PointOfMeasure } from '../measure/point-of-measure';
 import { skirtPoints } from '../measure/skirt-points';
-import { zipLengths } from '../measure/zip';
+import { zipLengths } from '../measure/zip-lengths';
 import { panelsOf } from '../pattern/piece';
 import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';

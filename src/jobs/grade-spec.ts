@@ -10,7 +10,7 @@ import { deviations, readSample, sampleFits } from '../measure/sample';
 import { skirtSpecPoints } from '../measure/skirt-points';
 import type { Spec } from '../measure/spec';
 import { toleranceSettings } from '../measure/tolerances';
-import { zipLengths } from '../measure/zip';
+import { zipLengths } from '../measure/zip-lengths';
 import type { GradeResult } from './grade-result';
 import type { NamedText } from './requests';
 

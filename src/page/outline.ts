@@ -130,13 +130,13 @@ function boxOf(piece: PieceView, unfolded: boolean): Box {
       const points = isCut ? corners : piece.points.map((_, i) => pointAt(coordinates, i));
       const mirror = unfolded ? foldMirror(piece, coordinates) : undefined;
       return pointBounds(
-        mirror === undefined ? points : [...points, ...points.map((p) => mirrored(p, mirror))],
+        mirror === undefined ? points : [...points, ...points.map((p) => imageBy(mirror, p))],
       );
     }),
   );
 }
 
-function mirrored({ x, y }: Point, matrix: readonly number[]): Point {
+function imageBy(matrix: readonly number[], { x, y }: Point): Point {
   const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = matrix;
   return { x: a * x + c * y + e, y: b * x + d * y + f };
 }

@@ -1,6 +1,9 @@
 /** What is added outside the edges of a piece, as its plan says. */
 import type { Edge, EdgeFinish, PiecePlan } from './piece';
 
+/** mm. A wider allowance is another piece of cloth. */
+export const WIDEST_ALLOWANCE = 200;
+
 /** Whether anything says how a piece is cut: its own cut line, or an allowance of an edge. */
 export function saysHowCut({ cutLine, edges }: PiecePlan): boolean {
   return cutLine !== undefined || hasAllowances({ edges });

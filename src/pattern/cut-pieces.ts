@@ -5,7 +5,7 @@ import { crossings } from '../geometry/crossings';
 import type { Point } from '../geometry/point';
 import { add, distance, scale } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
-import { allowancesOf, saysHowCut } from './allowance';
+import { WIDEST_ALLOWANCE, allowancesOf, saysHowCut } from './allowance';
 import { clockwise } from './clockwise';
 import { cutLine } from './cut-line';
 import type { CutPiece, Notch } from './cut-piece';
@@ -31,9 +31,6 @@ export function cutPieces(
   return pieces.map((piece, i) => cutPiece(piece, i + 1, pieces, parameters));
 }
 
-/** mm in which the cut line is looked for outside the outline where the pattern gives it as a line. */
-const WIDEST = 200;
-
 function cutPiece(
   piece: Piece,
   number: number,
@@ -44,7 +41,7 @@ function cutPiece(
   const allowances = allowancesOf(plan, parameters);
   const net = outlineSegments(piece);
   const { cut, corners } = cutLineOf(piece, net, allowances.size > 0, parameters);
-  const widest = plan.cutLine ? WIDEST : Math.max(0, ...allowances.values());
+  const widest = plan.cutLine ? WIDEST_ALLOWANCE : Math.max(0, ...allowances.values());
   const cutNear = boxSearch(cut.map(controlBounds));
   const cutAcross = (way: Segment): readonly Segment[] =>
     cutNear(controlBounds(way)).map((i) => cut[i] as Segment);

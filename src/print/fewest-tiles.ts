@@ -12,7 +12,7 @@ import { widthOf } from '../render/sketch';
 import type { Laid, MappedPart, TileSize } from './laid-part';
 import { boxAt, closedUp, laidAt, mappedPart, shifted, tileCount, tileNumber } from './laid-part';
 import type { PlanePart } from './plane';
-import { areNear } from './reach';
+import { areNear } from './ink-reach';
 
 /** mm between the places that are tried within a tile, and how many there are along it at most. */
 const STEP = 10;

@@ -5,8 +5,8 @@ import { inkOf, SPREAD } from './ink';
 import type { InkMap } from './ink-map';
 import { inkMap } from './ink-map';
 import type { PlanePart } from './plane';
-import type { Reach } from './reach';
-import { reachOf } from './reach';
+import type { Reach } from './ink-reach';
+import { reachOf } from './ink-reach';
 
 /** The part of the plane that one sheet prints, in mm. */
 export interface TileSize {

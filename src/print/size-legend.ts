@@ -10,7 +10,7 @@ const ROW = 1.6;
 const LABEL = 5;
 /** Times that the pattern of a dashed line is shown, so that it can be told from a solid one. */
 const PERIODS = 2;
-/** Share of a column that a sample takes at most. */
+/** Share of a column that a sample takes at most. No tolerance: a look. */
 const MOST_SAMPLE = 0.75;
 /** Rows before a further column is begun if there is room, rows as wide apart as they may be, and the most. */
 const GOOD_ROWS = 6;

@@ -27,8 +27,9 @@ import type { SizedPiece } from './sized-piece';
 import type { TextLine } from './sketch';
 import { stackMark } from './stack-mark';
 
-/** Type size of the sizes at marks, as a share of that at corners; in mm, no less than the second. */
+/** Type size of the sizes at marks, as a share of that at corners. No tolerance: a look. */
 const MARK_TYPE = 0.4;
+/** mm, at least. No tolerance: a look. */
 const LEAST_TYPE = 2.6;
 /** mm that leaders of a ladder keep from the labels of marks. */
 const ASIDE = 3;

@@ -45,7 +45,7 @@ const ELBOW = { stairs: 0.5, fan: 0.25 };
 const GAP = 0.25;
 /** Least and greatest length over which slanted leaders spread out. */
 const FAN = { least: 0.25, most: 2 };
-/** Between these a leader spreads no flatter than this: mm out for each mm aside. */
+/** Between these a leader spreads no flatter than this: mm out for each mm aside. No tolerance: a look. */
 const SLOPE = 0.5;
 
 /** A label with the way of its leader, which begins at the line. */

@@ -8,7 +8,7 @@ import type { Shape } from './scene';
 import type { TextLine, Sketch } from './sketch';
 import { block, moved, widthOf, heightOf } from './sketch';
 
-/** Type sizes in mm: the name of a piece, and what is told below it. */
+/** Type sizes in mm: the name of a piece, and what is told below it. No tolerance: a look. */
 const NAME = 4.2;
 const DETAIL = 3.2;
 /** mm that words keep from the cut line. */

@@ -44,11 +44,11 @@ const PITCH = 1.15;
 const BETWEEN = 0.5;
 /** From a mark to its leader. */
 const OFF = 0.3;
-/** Least length over which leaders spread out. */
+/** Least length over which leaders spread out. No tolerance: a look. */
 const FAN = 1.5;
 /** From a leader or a label to the words behind it. */
 const GAP = 0.3;
-/** A leader spreads no flatter than this: mm out for each mm aside. */
+/** A leader spreads no flatter than this: mm out for each mm aside. No tolerance: a look. */
 const SLOPE = 0.5;
 /** How firmly a stretch that is kept stands against labels. No tolerance: a weight. */
 const FIRM = 1e6;

@@ -146,9 +146,12 @@ function cornerArms(segments: readonly Segment[]): readonly Segment[] {
 }
 
 /** The first few millimeters of a segment, a third of it at most. */
+/** Share of a segment that an arm takes at most. No tolerance: a look. */
+const MOST_ARM = 1 / 3;
+
 function arm(segment: Segment): Segment {
   const speed = length(segmentTangent(segment, 0));
-  const end = Math.min(1 / 3, CORNER_ARM / speed);
+  const end = Math.min(MOST_ARM, CORNER_ARM / speed);
   const { from } = segment;
   return segment.kind === 'cubic'
     ? { kind: 'cubic', ...cubicPart(segment, 0, end), from }

@@ -39,7 +39,7 @@ const CLEAR = 2;
 const BEYOND_TIP = 18;
 /** mm. Radius of a hole that stands among others. */
 const SMALL_HOLE = 0.8;
-/** mm. The thinnest stroke of a mark. */
+/** mm. The thinnest stroke of a mark. No tolerance: a look. */
 const THINNEST = 0.15;
 /** From a mark to its size in type sizes. */
 const BESIDE = 0.5;

@@ -12,7 +12,7 @@ import { zipStrip } from './zip-strip';
 /** Type size, mm; smaller in a narrow strip, but never less than the second. */
 const LARGEST = 8;
 const LEAST = 5;
-/** The type size as a share of the width of its strip. */
+/** The type size as a share of the width of its strip. No tolerance: a look. */
 const OF_STRIP = 0.32;
 /** mm that the words keep from any line, so that no notch seems to belong to them. */
 const CLEARANCE = 2;

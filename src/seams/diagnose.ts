@@ -2,7 +2,7 @@
 import type { Piece } from '../pattern/piece';
 import { GAP_LEFT, SEAM_TELLS, SEAM_WARNING } from '../tolerance';
 import type { Graded } from './closing-change';
-import { apart } from './evidence/fit';
+import { apart } from './evidence/holding';
 import type { Weigher } from './evidence/weigh';
 import { weigher } from './evidence/weigh';
 import type { Weighed } from './slips/clear-cause';

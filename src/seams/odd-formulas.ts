@@ -2,7 +2,7 @@
 import type { Redraft } from '../grade/redraft';
 import type { Axis } from '../rule-sheet/rule-sheet';
 import { SEAM_TELLS, SEAM_WARNING } from '../tolerance';
-import { edgeGrowth } from './evidence/fit';
+import { edgeGrowth } from './evidence/holding';
 import { sameNamed } from './evidence/namesakes';
 import { weigher } from './evidence/weigh';
 import type { OddSlip } from './odd-rules';

@@ -1,7 +1,7 @@
 /** Slips that no seam tells of: points against their neighbors, or with irregular steps. */
 import { besidePoints } from '../given/beside';
 import type { Axis } from '../rule-sheet/rule-sheet';
-import { growthOf } from '../rule-sheet/steps';
+import { growthOf } from '../rule-sheet/moves-and-steps';
 import { CAUSE_CLEAR_BY, RULES_TELL_BY, SEAM_TELLS, STEP_SHAPE } from '../tolerance';
 import { besideOddness, oddness } from './evidence/namesakes';
 import { irregularity } from './evidence/regularity';

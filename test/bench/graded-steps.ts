@@ -14,7 +14,7 @@ import type { DraftedRange } from '../../src/jobs/draft-range';
 import type { GradeResult } from '../../src/jobs/grade-result';
 import { finishedMeasures } from '../../src/measure/finished';
 import { skirtPoints } from '../../src/measure/skirt-points';
-import { zipLengths } from '../../src/measure/zip';
+import { zipLengths } from '../../src/measure/zip-lengths';
 import { cutPieces } from '../../src/pattern/cut-pieces';
 import { ruledPiece } from '../../src/pattern/pattern';
 import { inFormulas } from '../../src/seams/slip-search';

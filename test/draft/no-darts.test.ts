@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { GradeResult } from '../../src/index';
 import { seamLength } from '../../src/pattern/piece';
 import { sewnSkirt } from '../../src/sewing/skirt';
-import { sewingSteps } from '../../src/sewing/steps';
+import { sewingSteps } from '../../src/sewing/sewing-steps';
 import { verdictOf } from '../../src/verdict/verdict';
 import { chartText, pieceOf } from '../skirts';
 import { gradeLazily } from '../graded';

@@ -185,6 +185,9 @@ describe('conversion factors', () => {
     '2.8346',
     'x / 72',
     '72 * x',
+    '127 / 5',
+    "Number('25.4')",
+    "+'2.54'",
   ])('%s stands in units.ts alone', (number) => {
     factors(`const a = ${number};`, ['factor']);
     factors(`const a = ${number};`, [], 'units.ts');
@@ -246,6 +249,9 @@ describe('tolerances', () => {
     ['a term', 'const is = a <= b - 0.05;'],
     ['a factor', 'const is = a < 0.1 * Math.abs(b);'],
     ['a quotient', 'const is = a < 1 / 16;'],
+    ['what must be met', 'const is = a === 0.02;'],
+    ['a floor', 'const b = Math.max(a, 0.03);'],
+    ['a ceiling by name', 'const MOST = 0.03;\nconst b = Math.min(a, MOST);'],
     ['a constant of the file', 'const NEAR = 0.05;\nconst is = a < NEAR;'],
     ['one that is declared below', 'const is = () => a < NEAR * b;\nconst NEAR = 0.5;'],
     ['one that others use', 'export const NEAR = 0.05;\nconst is = -NEAR > a;'],
@@ -259,6 +265,7 @@ describe('tolerances', () => {
   describe.each([
     ['a whole number', 'const is = a < 2 && b > 1e9;'],
     ['the middle between 0 and 1', 'const is = a < 0.5;'],
+    ['a whole floor', 'const b = Math.max(a, 1);'],
     ['a share that nothing is held against', 'const SHARE = 0.05;\nconst b = SHARE * a;'],
     ['what is known by name', "import { NEAR } from '../tolerance';\nconst is = a < NEAR;"],
     [

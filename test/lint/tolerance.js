@@ -3,49 +3,26 @@
  * thing from another without being a tolerance says so above it: `No tolerance: ...` and what it is.
  */
 import { sourcePath } from './source-path.js';
+import { valueOf } from './value-of.js';
 
 /**
- * @typedef {object} Expression what is used of an expression, be it of JavaScript or of TypeScript
- * @property {string} type
- * @property {unknown} [value]
- * @property {string} [name]
- * @property {string} [operator]
- * @property {Expression} [argument] of a sign
- * @property {Expression} [left]
- * @property {Expression} [right]
+ * @typedef {import('./value-of.js').Expression} Expression
  *
  * @typedef {object} Constant what is used of the declaration of one
  * @property {Expression} id
  * @property {Expression} init
  * @property {import('./rule.js').Node} parent
+ *
+ * @typedef {object} Call what is used of a call
+ * @property {{ readonly object?: Expression, readonly property?: Expression }} callee
+ * @property {readonly Expression[]} arguments
  */
 
-/** @type {Readonly<Record<string, (a: number, b: number) => number>>} */
-const ARITHMETIC = {
-  '+': (a, b) => a + b,
-  '-': (a, b) => a - b,
-  '*': (a, b) => a * b,
-  '/': (a, b) => a / b,
-  '**': (a, b) => a ** b,
-};
-const COMPARISONS = ['<', '>', '<=', '>='];
+const COMPARISONS = ['<', '>', '<=', '>=', '===', '!==', '==', '!='];
 /** A number as small as this is a tolerance whatever is done with it. */
 const NEARLY_NOTHING = 1e-3;
 /** Between 0 and 1 the middle, and no bound. */
 const MIDDLE = 0.5;
-
-/**
- * The number that an expression of literals is worth; undefined for any other.
- * @param {Expression | undefined} node
- * @returns {number | undefined}
- */
-function valueOf(node) {
-  if (node?.type === 'Literal') return typeof node.value === 'number' ? node.value : undefined;
-  if (node?.type === 'UnaryExpression') return -(valueOf(node.argument) ?? NaN);
-  if (node?.type !== 'BinaryExpression') return undefined;
-  const [a, b] = [valueOf(node.left), valueOf(node.right)];
-  return a === undefined || b === undefined ? undefined : ARITHMETIC[node.operator ?? '']?.(a, b);
-}
 
 /**
  * The terms and factors of one side of a comparison, without their signs.
@@ -107,6 +84,19 @@ export const tolerance = {
         if (!COMPARISONS.includes(node.operator)) return;
         const { left, right } = /** @type {Expression} */ (/** @type {unknown} */ (node));
         for (const part of [left, right].flatMap((side) => partsOf(side))) {
+          if (isFraction(valueOf(part)) && valueOf(part) !== MIDDLE) bounds.add(part);
+          if (part.name !== undefined) compared.add(part.name);
+        }
+      },
+      CallExpression(node) {
+        const call = /** @type {Call} */ (/** @type {unknown} */ (node));
+        // The larger or the smaller of two numbers is what they are compared for.
+        if (
+          call.callee.object?.name !== 'Math' ||
+          !/^(?:max|min)$/u.test(call.callee.property?.name ?? '')
+        )
+          return;
+        for (const part of call.arguments.flatMap((one) => partsOf(one))) {
           if (isFraction(valueOf(part)) && valueOf(part) !== MIDDLE) bounds.add(part);
           if (part.name !== undefined) compared.add(part.name);
         }

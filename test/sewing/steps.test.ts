@@ -9,7 +9,7 @@ import type { PiecePlan } from '../../src/pattern/piece';
 import type { SewnEdge, SewingStep } from '../../src/sewing/step';
 import type { SewnSize } from '../../src/sewing/skirt';
 import { sewnSkirt } from '../../src/sewing/skirt';
-import { sewingSteps } from '../../src/sewing/steps';
+import { sewingSteps } from '../../src/sewing/sewing-steps';
 import { SHAPED_NAMES, STYLE_NAMES } from '../styles';
 
 const CHART = readChart(

@@ -23,8 +23,9 @@ export interface Camera {
   readonly to: (x: number, y: number) => void;
 }
 
-/** Times nearer than the whole table, and farther. */
+/** Times nearer than the whole table. */
 const NEAREST = 60;
+/** And farther. No tolerance: how far one may go. */
 const FARTHEST = 0.5;
 /** Share of the frame that stays empty around a table that is shown whole. */
 const EDGE = 0.02;

@@ -19,6 +19,8 @@ const HEADING = 6;
 const BODY = 3;
 /** mm between a picture and its words. */
 const BESIDE = 6;
+/** Share of the cover's width that its drawing takes at most. No tolerance: a look. */
+const COVER_SHARE = 0.95;
 /** mm that the drawing on the cover is high. */
 const COVER_HEIGHT = 105;
 
@@ -54,7 +56,7 @@ export function sections(
 function coverBlock({ title, facts, garment }: Booklet, width: number): Sketch {
   const full = garment && lineDrawing(garment, COVER_HEIGHT);
   // A wide skirt is drawn lower, so that front and back stay side by side; its gaps do not shrink.
-  const share = full === undefined ? 1 : Math.min(1, (0.95 * width) / widthOf(full));
+  const share = full === undefined ? 1 : Math.min(1, (COVER_SHARE * width) / widthOf(full));
   const drawing = share < 1 && garment ? lineDrawing(garment, share * COVER_HEIGHT) : full;
   const lines = facts.map((fact, i) =>
     text(fact, point(0, TITLE + 8 + 6 * i), fitted(fact, FACT, width)),

@@ -1,5 +1,5 @@
 /** Whether the steps of a point are regular: alike, or in the proportions of other points. */
-import { growthOf } from '../../rule-sheet/steps';
+import { growthOf } from '../../rule-sheet/moves-and-steps';
 import { NOTHING_ODD, SAME_PLACE, SEAM_MATCH, STEP_SHAPE } from '../../tolerance';
 import type { SheetMoves } from '../slips/sheet-moves';
 import { along } from '../slips/sheet-moves';

@@ -1,7 +1,7 @@
 /** What undoing a slip is worth: how much better seams, steps and neighbors hold afterwards. */
 import { besidePoints } from '../../given/beside';
 import { SAME_PLACE } from '../../tolerance';
-import { growthOf } from '../../rule-sheet/steps';
+import { growthOf } from '../../rule-sheet/moves-and-steps';
 import type { Piece } from '../../pattern/piece';
 import type { RuledPoint } from '../../rule-sheet/point-rules';
 import type { Regrader } from '../regrade';
@@ -13,7 +13,7 @@ import { movesNow } from '../slips/sheet-state';
 import type { PairWalk } from '../walk-pair';
 import type { WalkedSeam } from '../walked-seam';
 import { walkedOn } from '../walked-seam';
-import { pieceMisfit, seamMisfit } from './fit';
+import { pieceMisfit, seamMisfit } from './holding';
 import { oddness } from './namesakes';
 import { irregularity } from './regularity';
 import { growing, nearing } from './widening';

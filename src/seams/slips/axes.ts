@@ -1,6 +1,6 @@
 /** x and y exchanged: dx stands in the column of dy. */
 import type { Point } from '../../geometry/point';
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import { along } from './sheet-moves';
 import type { SlipFamily } from './suspected-slip';
 import { gradedSizes } from './suspected-slip';

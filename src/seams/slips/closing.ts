@@ -2,7 +2,7 @@
 import type { Point } from '../../geometry/point';
 import type { Axis } from '../../rule-sheet/rule-sheet';
 import { GAP_FOLLOWS, RULE_PROBE, SAME_PLACE } from '../../tolerance';
-import { apart } from '../evidence/fit';
+import { apart } from '../evidence/holding';
 import type { RuledPoint } from '../../rule-sheet/point-rules';
 import type { Regrader } from '../regrade';
 import type { WalkedSeam } from '../walked-seam';

@@ -1,5 +1,5 @@
 /** A number too large or too small by a factor: a decimal point set wrong, a step taken twice. */
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import { LEAST_TYPED } from '../../tolerance';
 import { changedAlong, inSize } from './sheet-moves';
 import type { SuspectedSlip, SlipFamily } from './suspected-slip';
@@ -12,9 +12,12 @@ interface Factor {
   readonly cost: number;
 }
 
+/** A decimal point one place too far left. No tolerance: one of the factors. */
+const TENTH = 1 / 10;
+
 const FACTORS: readonly Factor[] = [
   { by: 10, words: 'ten times', cost: 0 },
-  { by: 1 / 10, words: 'a tenth of', cost: 0.7 },
+  { by: TENTH, words: 'a tenth of', cost: 0.7 },
   { by: 2, words: 'twice', cost: 0.3 },
   { by: 1 / 2, words: 'half of', cost: 1.5 },
 ];
@@ -45,7 +48,7 @@ export const factorSlips: SlipFamily = (subject) => {
         repairs: [{ at, moves: changedAlong(moves, axes, change) }],
         cost: 0.5 + cost + more + plural,
       });
-      const isDecimal = by === 10 || by === 1 / 10;
+      const isDecimal = by === 10 || by === TENTH;
       const typed = ({ repairs: [repair] }: SuspectedSlip): boolean =>
         axes.some((axis) =>
           repair?.moves.some(

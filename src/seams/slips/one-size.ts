@@ -1,6 +1,6 @@
 /** One number simply wrong, in the step to one size or in the move of one size. */
 import type { Axis } from '../../rule-sheet/rule-sheet';
-import { addedUp, asSteps, growthOf } from '../../rule-sheet/steps';
+import { addedUp, asSteps, growthOf } from '../../rule-sheet/moves-and-steps';
 import { SEAM_MATCH } from '../../tolerance';
 import type { LengthDisplay } from '../../units';
 import { showLength } from '../../units';

@@ -1,5 +1,5 @@
 /** A sign turned: in all sizes, in one step, or in the move of one size. */
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import { changedAlong, inSize } from './sheet-moves';
 import type { SuspectedSlip, SlipFamily } from './suspected-slip';
 import { axisWords, gradedSizes, movedAxes } from './suspected-slip';

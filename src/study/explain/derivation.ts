@@ -7,7 +7,7 @@ import { roundTo } from '../../grade/rounding';
 import { namedPoint } from '../../pattern/named-point';
 import type { Rule } from '../../grade/rule-formula';
 import type { Axis } from '../../rule-sheet/rule-sheet';
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import type { Drafted, Grade } from '../../jobs/grade-result';
 import { matchSize } from '../../table/name-match';
 import { wantedSizes } from '../../table/near-names';
@@ -15,7 +15,7 @@ import { NO_SLOPE, STEPS_ADD_UP } from '../../tolerance';
 import { lengthFraction, shareFraction } from './exact';
 import type { FormulaChain } from './formula-chain';
 import { formLess, formulaChain } from './formula-chain';
-import { measurementsThatReach } from './reach';
+import { measurementsThatReach } from './moving-measurements';
 import type { LinearForm } from '../../formula/linear-form';
 
 /** A measurement's part in a rule. */

@@ -1,5 +1,5 @@
 /** Steps and moves changed over on the way, and a base that has numbers of its own. */
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import type { AnswerKey } from './answer-key';
 import type { Slip } from './slip';
 import { ANYTHING } from './slip';

@@ -16,7 +16,7 @@ import { gradeUnchecked } from '../../jobs/grade-chart';
 import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
-import { addedUp } from '../../rule-sheet/steps';
+import { addedUp } from '../../rule-sheet/moves-and-steps';
 import { answerKey, askedPoints } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Convention } from './convention';

@@ -1,6 +1,6 @@
 /** What a set of slips would have written into a series. */
 import type { AnswerKey } from './answer-key';
-import { asSteps } from '../../rule-sheet/steps';
+import { asSteps } from '../../rule-sheet/moves-and-steps';
 import type { SeriesName } from './series';
 import { keyPoint } from './series';
 import type { Slip } from './slip';

@@ -1,6 +1,6 @@
 /** Slips of rounding: step by step, by a coarse ruler, and with halves up or away from zero. */
 import { roundTo } from '../../grade/rounding';
-import { addedUp, asSteps } from '../../rule-sheet/steps';
+import { addedUp, asSteps } from '../../rule-sheet/moves-and-steps';
 import { ARITHMETIC, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';

@@ -3,7 +3,7 @@ import type { SizeChart } from '../../chart/size-chart';
 import { cellValues } from '../../rule-sheet/cell-values';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
 import type { AnswerKey, PointKey } from './answer-key';
-import { asSteps } from '../../rule-sheet/steps';
+import { asSteps } from '../../rule-sheet/moves-and-steps';
 
 /** Which series it is: the same in any convention. */
 export interface SeriesName {

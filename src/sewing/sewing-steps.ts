@@ -3,7 +3,7 @@ import { liningEdgeSteps, liningHemSteps, liningSteps } from './lining';
 import { centerBackSteps, dartSteps, hemStep, sideStep } from './shell';
 import type { SewnSkirt } from './skirt';
 import type { SewingStep } from './step';
-import { interfacingSteps, waistSteps } from './waist';
+import { interfacingSteps, waistSteps } from './waist-steps';
 
 /**
  * All steps from the cut pieces to the finished skirt: flat work first, then round (common practice,
