@@ -5,7 +5,8 @@ import type { Finding, GradeRequest } from '../../src/index';
 import { whatToDo } from '../../src/verdict/what-to-do';
 import { printTables } from '../../src/files/print-tables';
 import { anyChart, chartText, sixteenthsText } from '../skirts';
-import { runs } from '../samples';
+import { runs, some } from '../samples';
+import { STYLE_NAMES } from '../styles';
 import { openingByHand, stepByHand } from '../stride/hull-by-hand';
 
 // Leg 82 cm. With 5 cm of ease the second size is 100 cm at the hip and 92 cm at a hem 10 cm below
@@ -36,15 +37,12 @@ function inSize(size: string, findings: readonly Finding[]): Finding | undefined
 }
 
 describe('the stride', () => {
-  it.each(STYLES.map(({ name }) => name))(
-    'is told for every size of %s, never as a failure',
-    (style) => {
-      const findings = found('stride', { style, set: {} });
-      expect(findings.map(({ size }) => size).sort()).toEqual(['1', '2', '3']);
-      for (const { severity, measured = NaN, expected = NaN } of findings)
-        expect(severity).toBe(measured >= expected - 5 ? 'ok' : 'warning');
-    },
-  );
+  it.each(some(STYLE_NAMES))('is told for every size of %s, never as a failure', (style) => {
+    const findings = found('stride', { style, set: {} });
+    expect(findings.map(({ size }) => size).sort()).toEqual(['1', '2', '3']);
+    for (const { severity, measured = NaN, expected = NaN } of findings)
+      expect(severity).toBe(measured >= expected - 5 ? 'ok' : 'warning');
+  });
 
   // By hand: the reference's limb is 35 cm round at the hem, 48 cm below her hip joint, and the hull
   // of two such legs goes into 92 cm at a step of 44.8 cm, of which 0.88 is counted on.
@@ -66,7 +64,7 @@ describe('the stride', () => {
     expect(Math.abs(opening - 261)).toBeLessThan(1.1);
   });
 
-  it.each(STYLES.map(({ name, block }) => [name, block] as const))(
+  it.each(some(STYLES).map(({ name, block }) => [name, block] as const))(
     'of %s that is too short is mended by what that style has',
     (style, { parameters }) => {
       const opens = parameters.some(({ name }) => name === 'vent_length');

@@ -16,8 +16,10 @@ function told(stdout: string): string {
 }
 
 describe('what grade, print and check say first', () => {
+  const first = place.run('grade', DEMO, ...FOLDER, '--out', 'graded');
+
   it('is the verdict and at most five decisions, in 25 lines of 80 columns', async () => {
-    const { stdout } = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded');
+    const { stdout } = await first;
     const lines = stdout.trimEnd().split('\n');
     expect(lines.length).toBeLessThanOrEqual(25);
     expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
@@ -27,7 +29,7 @@ describe('what grade, print and check say first', () => {
   });
 
   it('is the same of grade and print, and counts the rows of findings.csv', async () => {
-    const graded = await place.run('grade', DEMO, ...FOLDER, '--out', 'graded');
+    const graded = await first;
     const printed = await place.run('print', DEMO, ...FOLDER, '--out', 'printed');
     expect(told(printed.stdout)).toBe(told(graded.stdout));
     const rows = rowsOf(place.read('graded/findings.csv'));

@@ -187,7 +187,7 @@ describe('a derivative', () => {
         const near = (at(1e-5) - at(-1e-5)) / 2e-5;
         expect(Math.abs(found - near) / scale).toBeLessThan(1e-4);
       }),
-      { numRuns: runs(20) },
+      { numRuns: runs(8, 200) },
     );
   });
 });

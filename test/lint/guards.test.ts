@@ -1,63 +1,12 @@
 /** Each guard sees what is planted, and lets pass what is right. */
-import { execFileSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync } from 'node:fs';
-import { rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join, resolve } from 'node:path';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import guards from './guards.js';
+import { faultsIn, plant, seedbed, sourceFiles } from './linter';
 import { ROOMS, roomOf } from './rooms.js';
 
 type Guard = keyof typeof guards.rules;
-
-/** What the linter says of a file. */
-interface Fault {
-  readonly filename: string;
-  readonly code: string;
-  readonly message: string;
-  readonly labels: readonly { readonly span: { readonly line: number } }[];
-}
-
-/** What the linter says of all that stands below a folder of that name, planted or not. */
-function faultsIn(cwd: string, folder: string): readonly Fault[] {
-  const said = linter(cwd, '-f', 'json', folder);
-  return (JSON.parse(said) as { readonly diagnostics: readonly Fault[] }).diagnostics;
-}
-
-/** What the linter says from its command line. */
-function linter(cwd: string, ...args: readonly string[]): string {
-  const bin = resolve('node_modules/oxlint/bin/oxlint');
-  try {
-    return execFileSync(process.execPath, [bin, ...args], { cwd, encoding: 'utf8' });
-  } catch (error) {
-    // Exit code 1 where it found something.
-    return (error as { readonly stdout: string }).stdout;
-  }
-}
-
-/** Paths of all files of code below src, without `src/`: `grade/stack.ts`. */
-function sourceFiles(): readonly string[] {
-  return readdirSync('src', { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.tsx?$/u.test(name))
-    .map((name) => name.replaceAll('\\', '/'))
-    .sort();
-}
-
-/** A place where files are planted, with what the linter needs. */
-function seedbed(): string {
-  const place = mkdtempSync(join(tmpdir(), 'planted-'));
-  for (const file of ['.oxlintrc.json', 'tsconfig.json', 'package.json'])
-    cpSync(file, join(place, file));
-  cpSync('test/lint', join(place, 'test/lint'), { recursive: true });
-  symlinkSync(resolve('node_modules'), join(place, 'node_modules'), 'junction');
-  return place;
-}
-
-/** Writes a file and the folders that it stands in. */
-function plant(path: string, text: string): void {
-  mkdirSync(dirname(path), { recursive: true });
-  writeFileSync(path, text);
-}
 
 /** The file and the text of every case, each in a src of its own, beside the guard that looks at it. */
 const cases: { readonly guard: Guard; readonly file: string; readonly text: string }[] = [];
@@ -292,56 +241,5 @@ describe('options', () => {
 
   describe('may stand in comments and paths', () => {
     options("/** --base */ import '--base';", []);
-  });
-});
-
-describe('the linter', () => {
-  it('is given every file of src', () => {
-    const given = linter(resolve('.'), '--debug=files').replaceAll('\\', '/').split('\n');
-    expect(sourceFiles().length).toBeGreaterThan(100);
-    for (const file of sourceFiles()) expect(given).toContain(`src/${file}`);
-  });
-
-  it('holds all guards, the compiler, and what may be named in which room', () => {
-    const place = seedbed();
-    try {
-      const title = '/** Where the page stands. */\nexport const TITLE = document.title;\n';
-      plant(join(place, 'src/page/app/title.tsx'), title);
-      plant(
-        join(place, 'src/cli/words.ts'),
-        "/** Of the base. */\nexport const OPTION = '--base';\n",
-      );
-      const lines = [
-        "import { OPTION } from '../cli/words';",
-        'export const inch = 25.4;',
-        '/** Whether a length is next to nothing. */',
-        'export const isNone = (length: number) => length < 0.05;',
-        '/** The option, and no number. */',
-        "export const NUMBER: number = OPTION + '--chart';",
-        'void Promise.resolve(1).then((one) => {',
-        '  one;',
-        '});',
-        'Promise.resolve(2);',
-        title,
-      ];
-      plant(join(place, 'src/grade/planted.ts'), lines.join('\n'));
-      const faults = faultsIn(place, 'src').map(({ filename, code, labels }) => {
-        expect(filename.replaceAll('\\', '/')).toBe('src/grade/planted.ts');
-        return `${labels[0]?.span.line ?? 0} ${code}`;
-      });
-      expect(faults.sort()).toEqual([
-        '1 house(import-order)',
-        '10 typescript(no-floating-promises)',
-        '12 eslint(no-restricted-globals)',
-        '2 house(conversion-factor)',
-        '2 house(doc-comment)',
-        '4 house(tolerance)',
-        '6 house(option-words)',
-        '6 typescript(TS2322)',
-        '8 eslint(no-unused-expressions)',
-      ]);
-    } finally {
-      rmSync(place, { recursive: true, force: true });
-    }
   });
 });

@@ -11,7 +11,7 @@ import { roundSewn } from '../../src/seams/round-sewn';
 import { CHARTS, DEMO } from '../draft/shaped-pieces';
 import { graded } from '../given/sheets';
 import { gradedOnce } from '../graded';
-import { LONG, runs } from '../samples';
+import { LONG, runs, some } from '../samples';
 import { anyChart, sixteenthsText } from '../skirts';
 import { SHAPED_NAMES, STYLE_NAMES } from '../styles';
 
@@ -90,7 +90,7 @@ function linesOf({ range }: GradeResult, sizes: readonly (readonly Piece[])[]) {
 }
 
 const SKIRTS = [
-  ...STYLE_NAMES.map((style) => ({ ...DEMO, style })),
+  ...some(STYLE_NAMES).map((style) => ({ ...DEMO, style })),
   ...(LONG
     ? CHARTS.flatMap((chart) =>
         SHAPED_NAMES.map((style) => ({
