@@ -5,8 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LONG } from '../samples';
-import { MUTANTS } from './mutants';
-import type { Mutant } from './mutants';
+import { MUTANTS, NO_MUTANT } from './mutants';
 import { planted } from './planted';
 
 it.each(MUTANTS)('$name: its place is there once', (mutant) => {
@@ -23,8 +22,8 @@ describe.runIf(LONG)('planted in the engine', () => {
     rmSync(place, { recursive: true });
   });
 
-  /** How many tests fail with the mutant in place; a file that cannot be loaded is no such test. */
-  function failing({ name, tests }: Mutant): number {
+  /** How many tests passed and failed with the mutant in place; a file that cannot be loaded is no such test. */
+  function tested(name: string, tests: readonly string[]): { passed: number; failed: number } {
     const report = join(place, 'report.json');
     rmSync(report, { force: true });
     const files = tests.map((file) => join('test', file));
@@ -35,13 +34,21 @@ describe.runIf(LONG)('planted in the engine', () => {
       ['node_modules/vitest/vitest.mjs', 'run', '--update=none', ...config, ...reporter, ...files],
       { env: { ...process.env, MUTANT: name }, encoding: 'utf8' },
     );
-    const { numFailedTests } = JSON.parse(readFileSync(report, 'utf8')) as {
+    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(report, 'utf8')) as {
+      numPassedTests: number;
       numFailedTests: number;
     };
-    return numFailedTests;
+    return { passed: numPassedTests, failed: numFailedTests };
   }
 
-  it.each(MUTANTS)('$name: a test fails', (mutant) => {
-    expect(failing(mutant)).toBeGreaterThan(0);
+  it('where there is none, all tests pass', () => {
+    const all = [...new Set(MUTANTS.flatMap(({ tests }) => tests))];
+    const { passed, failed } = tested(NO_MUTANT, all);
+    expect(failed).toBe(0);
+    expect(passed).toBeGreaterThan(all.length);
+  });
+
+  it.each(MUTANTS)('$name: a test fails', ({ name, tests }) => {
+    expect(tested(name, tests).failed).toBeGreaterThan(0);
   });
 });

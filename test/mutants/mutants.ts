@@ -14,6 +14,9 @@ export interface Mutant {
   readonly tests: readonly string[];
 }
 
+/** The name of a run with nothing planted. */
+export const NO_MUTANT = 'none';
+
 export const MUTANTS: readonly Mutant[] = [
   {
     name: 'the closed waist never waves',
