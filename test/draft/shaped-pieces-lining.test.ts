@@ -130,9 +130,9 @@ describe.each(everyResult({}))('the lining of %s', (_, result) => {
     const sizes = result.range.sizes.length;
     const pieces = linings(result).length;
     const backs = pieces / sizes - 1;
-    // Room at the hips; the sides with length, hip notch and upper corner; waists.
+    // Room at the hips; the sides with length and hip notch, and once their upper corner; waists.
     expect(of(/lining-hip/u)).toHaveLength(pieces);
-    expect(of(/lining side/u)).toHaveLength(3 * backs * sizes);
+    expect(of(/lining side/u)).toHaveLength(backs * (2 * sizes + 1));
     expect(of(/waist and lining$/u)).toHaveLength(pieces);
     // A vent's own center, upper edge and side.
     expect(of(/and (left|right) lining$/u)).toHaveLength(backs === 1 ? 0 : 6 * sizes);
