@@ -35,6 +35,8 @@ export interface MarkRow {
   /** How far out a row may begin that takes a stretch of the side: so far its leaders run straight. */
   readonly startOf: (from: number, to: number) => number;
   readonly type: number;
+  /** How far out lines run along the row, which the sizes of a scale step over; none outside a piece. */
+  readonly levels?: readonly number[];
 }
 
 // Lengths in type sizes.

@@ -1,4 +1,5 @@
 /** A printed scale: the marks along an edge again beside it, the sizes one below another. */
+import { isClear } from './chords';
 import type { Kept, MarkRow, SideMarks } from './mark-comb';
 import { toldSite } from './mark-comb';
 import type { MarkSite, SizeMark } from './mark-sites';
@@ -9,7 +10,7 @@ import type { Shape } from './scene';
 import { polyline } from './scene';
 import { INK } from './size-style';
 import { spreadLabels } from './spread-labels';
-import { textWidth } from './type';
+import { textBox, textWidth } from './type';
 
 // Lengths in type sizes.
 /** From one size to the next. */
@@ -25,15 +26,16 @@ const NAME = 1.2;
 export function markScale(
   nested: NestedPiece,
   sites: readonly MarkSite[],
-  { frame, startOf, type }: MarkRow,
+  { frame, startOf, type, levels = [] }: MarkRow,
   kept: readonly Kept[],
 ): SideMarks {
   const longest = Math.max(...nested.sizes.map(({ label }) => textWidth(label, type)));
   const room = GAP * type + longest;
   const all = sites.flatMap(({ marks }) => marks.flatMap((mark) => strokes(mark, frame)));
   const start = startOf(Math.min(...all) - room, Math.max(...all) + room);
+  const rows = rowsFrom(start, PITCH * type, nested.sizes.length, levels);
   const own = nested.sizes.map(({ label, style: { outline, base } }, size) => {
-    const out = start + (size + 0.5) * PITCH * type;
+    const out = rows[size] ?? start;
     const places = sites.flatMap(({ marks }) =>
       marks.filter((mark) => mark.size === size).flatMap((mark) => strokes(mark, frame)),
     );
@@ -42,6 +44,18 @@ export function markScale(
     const { color } = outline;
     const half = (TICK * type) / 2;
     const set = { size: type, color, weight: base ? 'bold' : 'normal' } as const;
+    const labels = (['end', 'start'] as const).flatMap((anchor) => {
+      const [way, from] = anchor === 'end' ? [-1, ends[0]] : [1, ends[1]];
+      const at = from + way * GAP * type;
+      const far = at + way * textWidth(label, type);
+      // Leaders of a ladder pass here.
+      const isKept = kept.some(
+        (own) => own.stays && Math.min(at, far) < own.to && own.from < Math.max(at, far),
+      );
+      return isKept ? [] : [frame.beside(label, at, out, { ...set, anchor })];
+    });
+    // Within a piece lines of other sizes may cross one of the two.
+    const isClearOfLines = labels.map((words) => isClear(textBox(words), nested.chords));
     const shapes: Shape[] = [
       polyline(
         'scale',
@@ -54,23 +68,30 @@ export function markScale(
           width: base ? 0.6 : 0.4,
         }),
       ),
-      ...(['end', 'start'] as const).flatMap((anchor) => {
-        const [way, from] = anchor === 'end' ? [-1, ends[0]] : [1, ends[1]];
-        const at = from + way * GAP * type;
-        const far = at + way * textWidth(label, type);
-        // Leaders of a ladder pass here.
-        const isKept = kept.some(
-          (own) => own.stays && Math.min(at, far) < own.to && own.from < Math.max(at, far),
-        );
-        return isKept ? [] : [frame.beside(label, at, out, { ...set, anchor })];
-      }),
+      ...(isClearOfLines.some(Boolean) ? labels.filter((_, i) => isClearOfLines[i]) : labels),
     ];
     return { size, shapes };
   });
   return {
     own,
-    common: names(nested, sites, frame, start, type),
+    common: names(nested, sites, frame, (rows.at(-1) ?? start) + 0.9 * PITCH * type, type),
   };
+}
+
+/** The middles of rows of a height from `start` on, none of which has a level in it. */
+function rowsFrom(
+  start: number,
+  height: number,
+  count: number,
+  levels: readonly number[],
+): readonly number[] {
+  const sorted = levels.toSorted((a, b) => a - b);
+  let top = start;
+  return Array.from({ length: count }, () => {
+    for (const level of sorted) if (level > top && level < top + height) top = level;
+    top += height;
+    return top - height / 2;
+  });
 }
 
 /** The marks by name, each below its place in the base or in the largest size. */
@@ -78,11 +99,10 @@ function names(
   { sizes }: NestedPiece,
   of: readonly MarkSite[],
   frame: RowFrame,
-  start: number,
+  end: number,
   type: number,
 ): readonly Shape[] {
   const base = sizes.findIndex(({ style }) => style.base);
-  const end = start + (sizes.length + 0.4) * PITCH * type;
   const named = of
     .map((site) => {
       const mark = site.marks.find(({ size }) => size === base) ?? site.marks.at(-1);

@@ -113,8 +113,8 @@ function strong(part: string, segments: readonly Segment[], style: SizeStyle): P
   return [line, { kind: 'path', part: 'corners', segments: corners, closed: false, stroke }];
 }
 
-/** Where a piece is cut apart to be made longer or shorter, its line is double, as is usual. */
-function drawnLines(
+/** The strokes of a marked line. Where a piece is cut apart to be made longer or shorter they are two, as is usual. */
+export function drawnLines(
   name: DashedMark['name'],
   points: readonly Point[],
 ): readonly (readonly Point[])[] {

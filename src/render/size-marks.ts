@@ -9,7 +9,7 @@ import { markScale } from './mark-scale';
 import type { MarkSite } from './mark-sites';
 import { markSites } from './mark-sites';
 import { isClear } from './chords';
-import { markPoints } from './piece-lines';
+import { drawnLines, markPoints, shownMarks } from './piece-lines';
 import type { NestedPiece } from './nested-piece';
 import { DOUBLE, NOTCH_DEPTH, markShapes } from './piece-marks';
 import type { RowFrame, RowSide } from './row-frame';
@@ -66,10 +66,10 @@ export function sizeMarks(
   const holes = sites.filter(isHole);
   const lowest = Math.max(0, ...holes.flatMap(({ marks }) => marks.map(({ at }) => at.y)));
   // Below the tips, or else below the marked line that is next to them: no words stand on a line.
-  const levels = levelsBelow(nested, lowest).slice(0, 1);
-  const starts = [lowest + BEYOND_TIP, ...levels.map((y) => y + CLEAR)];
+  const levels = levelsBelow(nested, lowest);
+  const starts = [lowest + BEYOND_TIP, ...levels.slice(0, 1).map((y) => y + CLEAR)];
   const combs = starts.map((start) =>
-    row(nested, holes, { frame, startOf: () => start, type }, []),
+    row(nested, holes, { frame, startOf: () => start, type, levels }, []),
   );
   const readable = combs.find(({ own }) =>
     own.every(({ shapes }) => shapes.every((shape) => isReadable(shape, nested))),
@@ -90,10 +90,14 @@ export function sizeMarks(
   };
 }
 
-/** Depths of the marked lines of a piece below one, the highest first. */
-function levelsBelow({ reference }: NestedPiece, lowest: number): readonly number[] {
-  return reference.plan.marks
-    .map((mark) => Math.max(...markPoints(reference, mark).map(({ y }) => y)))
+/** Depths of the lines drawn within a piece below one, of all sizes, the highest first. */
+function levelsBelow({ sizes, lines }: NestedPiece, lowest: number): readonly number[] {
+  return sizes
+    .flatMap((size) =>
+      shownMarks(size, lines)
+        .flatMap((mark) => drawnLines(mark.name, markPoints(size.piece, mark)))
+        .map((line) => Math.max(...line.map(({ y }) => y))),
+    )
     .filter((y) => y > lowest)
     .toSorted((a, b) => a - b);
 }

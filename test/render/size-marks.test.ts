@@ -15,13 +15,14 @@ function drawn(count: number, style: string) {
   const chart = chartText(
     'in',
     {
-      waist_girth: growing(sizes, 24, 1),
-      hip_girth: growing(sizes, 34, 1),
+      waist_girth: growing(sizes, 24, 2),
+      hip_girth: growing(sizes, 34, 2),
       waist_to_hip: growing(sizes, 7.5, 1 / 16),
     },
     sizes,
   );
-  const { title, display, range } = gradeLazily({ chart, base: '6', style });
+  const set = { back_darts: '2' };
+  const { title, display, range } = gradeLazily({ chart, base: '6', style, set });
   const drawing = {
     ...{ title, display, stackPoint: '', baseSize: '6' },
     sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),
@@ -129,6 +130,19 @@ describe.each(LONG ? [2, 12, 20] : [2, 12])('marks of %d sizes', (count) => {
       expect(strokes.length).toBeGreaterThanOrEqual(13);
       for (const stroke of strokes) expect(middle(stroke)[1]).toBeCloseTo(levels[size] ?? NaN, 9);
     });
+  });
+
+  it('have no number on a line along which the piece is cut apart', () => {
+    for (const { sizes: own, common } of pieces) {
+      const levels = common
+        .filter((shape) => isPath('length-line')(shape) || isPath('hip-depth-line')(shape))
+        .map((line) => middle(line)[1]);
+      for (const shape of own.flat().filter(isText))
+        for (const level of levels)
+          expect(level > shape.at.y + 0.5 || level < shape.at.y - 0.7 * shape.size - 0.5).toBe(
+            true,
+          );
+    }
   });
 
   it('that all sizes share are drawn once', () => {
