@@ -2,6 +2,7 @@
 import { readChart } from '../chart/read-chart';
 import { NEEDED } from '../chart/measurement-table';
 import type { SizeChart } from '../chart/size-chart';
+import { roundedWords, tapeLength } from '../chart/tape-length';
 import { InputError } from '../errors';
 import type { PublishedRow, PublishedTable } from '../standards/published-table';
 import { publishedTable } from '../standards/published-tables';
@@ -11,7 +12,7 @@ import { statementsIn } from '../table/statement-words';
 import { isBlank, tidyText } from '../table/tidy-text';
 import { writtenCsv } from '../table/written-csv';
 import type { LengthUnit } from '../units';
-import { UNIT_WORDS, fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
+import { trimmed } from '../units';
 
 /** The units that a tape has. */
 export const TAPE_UNITS = ['in', 'cm'] as const;
@@ -216,28 +217,19 @@ function tableRows(table: PublishedTable, unit: TapeUnit, sizes: readonly string
       `These are bodies of a table, not garments: the style adds the ease.`,
       `${table.title}, ${table.kind === 'survey' ? 'survey' : 'table'} of ${table.year}`,
       ...stated.map(({ name, row }) => `${name}, certainty: ${row.certainty}`),
-      `rounded to ${PART_WORDS[unit]}${
-        table.unit === unit
-          ? ''
-          : ` from ${UNIT_WORDS[table.unit]}, so that a step may be off the table's by one of them`
-      }`,
+      table.unit === unit
+        ? `rounded to ${PART_WORDS[unit]}`
+        : roundedWords(PART_WORDS[unit], table.unit),
       `The table has no ${leftToStyle.join(' and no ')}. Without a row the style has its own value.`,
     ],
     rows: stated.map(({ name, row }) => [
       name,
-      ...sizes.map((size) => tapeLength(row.values[at(size)] ?? NaN, unit)),
+      ...sizes.map((size) => tapeLength(row.values[at(size)] ?? NaN, unit, PARTS[unit])),
     ]),
     filled,
     toFill: [],
     leftToStyle,
   };
-}
-
-/** A length in mm as a tape shows it. */
-function tapeLength(mm: number, unit: TapeUnit): string {
-  const parts = Math.round(fromMillimeters(mm, unit) * PARTS[unit]);
-  const value = parts / PARTS[unit];
-  return unit === 'in' ? inchFraction(toMillimeters(value, unit), PARTS.in) : trimmed(value, 1);
 }
 
 function chartText(
