@@ -1,7 +1,6 @@
 /** The pieces of a given pattern must not shrink from a smaller size to a larger. */
 import { segmentsBounds } from '../geometry/bounds';
-import type { Point } from '../geometry/point';
-import { segmentAt, segmentLength } from '../geometry/segment';
+import { loopArea, loopLength } from '../geometry/loop';
 import type { GradedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments, outlineSegments, seamLength } from '../pattern/piece';
@@ -11,9 +10,6 @@ import { fromMillimeters, showLength, trimmed } from '../units';
 import type { Finding } from './finding';
 import type { GrowingMeasure } from './larger';
 import { checkLarger } from './larger';
-
-/** Chords that stand for a curve; their error is the same in every size. */
-const CHORDS = 12;
 
 /**
  * For every piece its area, or if that holds its width across (along x), and the first edge that
@@ -37,9 +33,11 @@ export function checkLargerPieces(
     const whole: readonly GrowingMeasure[] = [
       {
         ...{ piece, subject: 'area', name: 'its area', quantity: 'number' },
-        values: made.map(area),
+        values: made.map((one) => Math.abs(loopArea(outlineSegments(one)))),
         // A strip along the whole outline, as wide as what is not seen of a seam.
-        slack: (SEAM_MATCH + roundingStep) * Math.max(...made.map(outlineLength)),
+        slack:
+          (SEAM_MATCH + roundingStep) *
+          Math.max(...made.map((one: Piece) => loopLength(outlineSegments(one)))),
         show: (squareMillimeters) => showArea(squareMillimeters, display),
       },
       length('width', 'its width', (one) => {
@@ -80,22 +78,4 @@ function acrossEdges(piece: Piece | undefined): string[] {
 function showArea(squareMillimeters: number, { unit }: LengthDisplay): string {
   const side = fromMillimeters(1, unit);
   return `${trimmed(squareMillimeters * side * side, 1)} sq ${unit}`;
-}
-
-function outlineLength(piece: Piece): number {
-  return outlineSegments(piece).reduce((sum, segment) => sum + segmentLength(segment), 0);
-}
-
-/** mm2, by the chords of the outline whichever way it runs. */
-function area(piece: Piece): number {
-  const corners = outlineSegments(piece).flatMap((segment): Point[] =>
-    segment.kind === 'line'
-      ? [segment.from]
-      : Array.from({ length: CHORDS }, (_, i) => segmentAt(segment, i / CHORDS)),
-  );
-  const doubled = corners.reduce((sum, { x, y }, i) => {
-    const next = corners[(i + 1) % corners.length];
-    return next === undefined ? sum : sum + x * next.y - next.x * y;
-  }, 0);
-  return Math.abs(doubled) / 2;
 }

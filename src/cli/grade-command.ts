@@ -70,6 +70,7 @@ async function write(
   if (names.length > 0) io.progress(`making ${names.join(', ')}`);
   const {
     files: exported,
+    printed: cards,
     findings,
     tables,
   } = await exportFiles(graded, names, specRequest(options, io));
@@ -87,7 +88,7 @@ async function write(
   const changed =
     earlier.size === 0 ? undefined : changesSince(earlier, textsOf([...results, ...exported]));
   const report = reportFile(result, tables, changed);
-  const files = [...results, report, ...exported, ...printed, ...page];
+  const files = [...results, report, ...exported, ...cards, ...printed, ...page];
   const written = await io.write(folder, files, {
     set: 'grade',
     shows: cutShapes(result),

@@ -6,11 +6,13 @@ import type { Finding } from '../check/finding';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SpecRequest } from '../jobs/grade-spec';
 import type { SizeTable } from '../print/size-table';
-import type { ResultFile } from './result-file';
+import type { BinaryFile, ResultFile } from './result-file';
 
 /** Files, and what they could not carry or what they found. */
 export interface Exported {
   readonly files: readonly ResultFile[];
+  /** Files that are no text. */
+  readonly printed?: readonly BinaryFile[];
   readonly findings: readonly Finding[];
   /** What of it stands in the report. */
   readonly tables?: readonly SizeTable[];
@@ -39,6 +41,11 @@ export const EXPORTS: readonly Export[] = [
     make: async (result) => (await import('./break-files')).breakFiles(result),
   },
   {
+    name: 'card',
+    description: 'the cutting card: pieces, counts, areas (PDF, CSV)',
+    make: async (result) => (await import('./card-files')).cardFiles(result),
+  },
+  {
     name: 'dxf',
     description: 'drawings for plotters and other programs',
     make: async (result) => (await import('./dxf-files')).dxfFiles(result),
@@ -59,13 +66,15 @@ export async function exportFiles(
 ): Promise<Required<Exported>> {
   const asked = exports.filter(({ name }) => names.includes(name));
   const files: ResultFile[] = [];
+  const printed: BinaryFile[] = [];
   const findings: Finding[] = [];
   const tables: SizeTable[] = [];
   for (const { make } of asked) {
     const made = await make(result, request);
     files.push(...made.files);
+    printed.push(...(made.printed ?? []));
     findings.push(...made.findings);
     tables.push(...(made.tables ?? []));
   }
-  return { files, findings, tables };
+  return { files, printed, findings, tables };
 }

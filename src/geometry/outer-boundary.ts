@@ -4,8 +4,9 @@ import type { Box } from './bounds';
 import { grownBox, pointBounds, segmentBounds } from './bounds';
 import { boxSearch } from './box-tree';
 import { crossings } from './crossings';
+import { loopArea } from './loop';
 import type { Point } from './point';
-import { add, cross, distance, dot, quarterTurn, scale, subtract, unit } from './point';
+import { add, distance, dot, quarterTurn, scale, subtract, unit } from './point';
 import type { Segment } from './segment';
 import { controlPoints, segmentAt, segmentPart, segmentTangent } from './segment';
 import { windings } from './winding';
@@ -26,7 +27,10 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
     return turnsRound(add(middle, inward)) > 0 && turnsRound(add(middle, scale(inward, -1))) <= 0;
   });
   const closed = loopsOf(kept);
-  return closed.reduce((most, next) => (area(next) > area(most) ? next : most), closed[0] ?? loop);
+  return closed.reduce(
+    (most, next) => (loopArea(next) > loopArea(most) ? next : most),
+    closed[0] ?? loop,
+  );
 }
 
 /** For each segment its parameters at which another one crosses it, joints left out. */
@@ -105,9 +109,4 @@ function nearest(parts: readonly Segment[], end: Point): Segment | undefined {
       best = part;
   }
   return best;
-}
-
-/** Twice the area between the corners of a loop, positive for clockwise on paper. */
-function area(loop: readonly Segment[]): number {
-  return loop.reduce((sum, { from, to }) => sum + cross(from, to), 0);
 }

@@ -78,6 +78,7 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
 const EXPORT_WORDS: Readonly<Record<string, string>> = {
   spec: 'spec and grade sheet',
   breaks: 'where steps change',
+  card: 'cutting card',
   dxf: 'DXF and rule table',
   fabric: 'cloth to buy, and lays',
 };

@@ -13,12 +13,13 @@ export async function takenFiles(
   graded: GradeResult,
   wanted: Wanted,
 ): Promise<readonly TakenFile[]> {
-  const { files: exported, findings, tables } = await exportFiles(graded, wanted.exports);
+  const { files: exported, printed, findings, tables } = await exportFiles(graded, wanted.exports);
   const result = { ...graded, findings: bySeverity([...graded.findings, ...findings]) };
   const files: (ResultFile | BinaryFile)[] = [
     ...resultFiles(result),
     reportFile(result, tables),
     ...exported,
+    ...printed,
   ];
   if (wanted.papers.length > 0) {
     const { printFiles } = await import('../../files/print-files');
