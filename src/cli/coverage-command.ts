@@ -1,4 +1,6 @@
 /** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
+import type { Finding } from '../check/finding';
+import { notReadFindings, unreadInChart } from '../check/not-read';
 import { counted } from '../table/counted';
 import { isInFractions } from '../chart/size-chart';
 import { displayAsTyped } from '../table/typed-fractions';
@@ -13,6 +15,7 @@ import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
+import { notReadFacts, notReadLine } from './not-read-line';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
@@ -63,9 +66,14 @@ export async function coverageCommand(
     words: () => coverageReport(result, display, written),
     facts: () => ({
       ...coverageFacts(result),
+      not_read: notReadFacts(notReadInChart(result)),
       ...(written === undefined ? {} : writtenFacts(written)),
     }),
   });
+}
+
+function notReadInChart({ chart }: ChartCoverage): readonly Finding[] {
+  return notReadFindings(unreadInChart(chart));
 }
 
 function coverageReport(
@@ -87,6 +95,7 @@ function coverageReport(
         .map((note) => wrappedParagraph(note))
         .join(''),
     wrappedParagraph(rulesWords(result, display)),
+    ...notReadLine(notReadInChart(result)),
     sizesTable(range, display),
     ...(out.length === 0 ? [] : [`Left out\n${textTable(out, 2)}`]),
     ...(changes.length === 0 ? [] : [changesReport(result, display)]),

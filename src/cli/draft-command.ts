@@ -216,7 +216,7 @@ function draftFacts({ list, style, records, refused, written }: DraftedList, ano
       measures: Object.fromEntries(measures.map(({ name, value }) => [name, value])),
       ...(nearest === undefined ? {} : { nearest }),
     })),
-    not_read: notReadFacts(notReadInList(list)),
+    not_read: notReadFacts([...notReadInList(list), ...(records[0]?.findings ?? [])]),
     refused: refused.map(({ entry, error }) => ({
       body: placeName(list, entry),
       code: error.code,

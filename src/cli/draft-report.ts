@@ -39,7 +39,7 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
     ),
     verdictLines(records, color) + decisionsReport(list, records) + refusedReport(drafted),
     nearestReport(drafted),
-    ...notReadLine(notReadInList(list), 'in findings.csv'),
+    ...notReadLine([...notReadInList(list), ...(records[0]?.findings ?? [])], 'in findings.csv'),
     ...(telling.verbose === true ? [bodiesTable(records)] : []),
     wrappedParagraph(
       `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +

@@ -7,6 +7,7 @@ import type { Derivation } from '../study/explain/derivation';
 import { derivation } from '../study/explain/derivation';
 import { sumText } from '../study/explain/sum-text';
 import { ladderDrawing } from '../study/explain/ladder-drawing';
+import { notReadFindings, unreadInChart } from '../check/not-read';
 import { InputError } from '../errors';
 import type { PointRules } from '../study/explain/piece-rules';
 import { pieceRules } from '../study/explain/piece-rules';
@@ -19,6 +20,7 @@ import { toMillimeters } from '../units';
 import type { ExitCode, Io } from './io';
 import type { AsDocument } from './json-document';
 import { tell } from './json-document';
+import { notReadFacts, notReadLine } from './not-read-line';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
@@ -76,13 +78,19 @@ export async function explainCommand(
     file: chart.file,
     ...styleRequest({ style, set, project }, io),
   });
+  const unread = notReadFindings([...result.pattern.unread, ...unreadInChart(result.chart)]);
+  const beside = notReadLine(unread).map((line) => `\n${line}`);
+  const not_read = notReadFacts(unread);
   if (point === undefined) {
     if (out !== undefined) refuseLadder();
     const rules = pieceRules(result);
     return tell(io, 'explain', json, {
       exitCode: 0,
-      words: () => rulesReport(result, rules, pointCall(file, result.range.base, options)),
-      facts: () => ({ base: result.range.base, zero: result.range.stackPoint, rules }),
+      words: () =>
+        [rulesReport(result, rules, pointCall(file, result.range.base, options)), ...beside].join(
+          '',
+        ),
+      facts: () => ({ base: result.range.base, zero: result.range.stackPoint, rules, not_read }),
     });
   }
   const display = { unit: result.display.unit, fractions: true };
@@ -97,8 +105,11 @@ export async function explainCommand(
   }
   return tell(io, 'explain', json, {
     exitCode: 0,
-    words: () => (out === undefined || asMarkdown ? told : told + drawn),
-    facts: () => ({ ...explainFacts(derived), drawing: out }),
+    words: () => {
+      const more = [...beside, ...(out === undefined ? [] : [drawn])];
+      return asMarkdown ? told : [told, ...more].join('');
+    },
+    facts: () => ({ ...explainFacts(derived), drawing: out, not_read }),
   });
 }
 

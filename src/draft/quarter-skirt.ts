@@ -10,6 +10,7 @@ import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
 import { ZIP_PARAMETERS } from './zip-parameters';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
+import { HIP_CURVE } from './shaped-skirt/side';
 import { PANEL_TRUING } from './shaped-skirt/panel-truing';
 import { TRUED_VALUES, truedQuarter } from './trued-quarter';
 import { panelCutting } from './block';
@@ -218,14 +219,7 @@ function quarter(panel: 'front' | 'back', lines: LengthLines): BlockPiece {
         seam: 'waist',
       },
       { kind: 'line', from: 'dart_outer', to: 'side_waist', seam: 'waist' },
-      {
-        kind: 'cubic',
-        from: 'side_waist',
-        leave: 'side_waist_handle',
-        arrive: 'side_hip_handle',
-        to: 'side_hip',
-        seam: 'side',
-      },
+      HIP_CURVE,
       { kind: 'line', from: 'side_hip', to: 'side_hem', seam: 'side' },
       { kind: 'line', from: 'side_hem', to: 'center_hem', seam: 'hem' },
       panel === 'front' ? { kind: 'fold', ...center } : { kind: 'line', ...center },

@@ -38,7 +38,9 @@ export function bodyRecord(body: DraftedBody, tried: TriedRange | undefined): Bo
   const { entry, result } = body;
   const { shown, display } = result;
   // What stands beside the list is told of the list.
-  const findings = result.findings.filter(({ check }) => check !== NOT_READ);
+  const findings = result.findings.filter(
+    ({ check, subject }) => check !== NOT_READ || subject !== result.chart.file,
+  );
   const labels = shown.map(({ label }) => label);
   return {
     entry,

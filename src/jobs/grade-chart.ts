@@ -30,6 +30,7 @@ import type { Pattern } from '../pattern/pattern';
 import { ruledPiece } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
 import { imprintOf } from '../table/imprint';
+import { unreadIn } from '../table/unread';
 import { allStated } from '../table/said-line';
 import { displayAsTyped } from '../table/typed-fractions';
 import { inFormulas } from '../seams/slip-search';
@@ -179,7 +180,8 @@ function patternOf(
     seams: drafted.layout.seams,
     unpaired: [],
     leftOut: [],
-    unread: [],
+    // The chart's own are told with its notes.
+    unread: unreadIn({ comments: drafted.styleLines }, ['based on']),
   };
 }
 

@@ -1,5 +1,6 @@
 /** What stands beside a table and has no word that is known is told, whatever it says. Invented lines. */
 import { expect, it } from 'vitest';
+import { readStyle } from '../../src/draft/style-file';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { gradeChart, inferIncrements, markSheet } from '../../src/index';
 import { CANONICAL } from '../chart/charts';
@@ -69,6 +70,17 @@ it('points of measure and samples have notes of their own', () => {
   expect(told.map(({ subject, facts }) => [subject, facts?.text])).toEqual([
     ['list.csv', '"flat"'],
     ['sample.csv', '"pinned"'],
+  ]);
+});
+
+it('a line of a style file is told of all that it is drafted for', () => {
+  const text = '# based on: pencil\n# for the window\nparameter,value\nhip_ease,2 in\n';
+  const { findings } = gradeChart({
+    ...{ chart: CANONICAL, base: '12', style: readStyle(text, 'mine.csv') },
+  });
+  const told = findings.filter(({ check }) => check === 'not-read');
+  expect(told.map(({ subject, facts }) => `${subject} ${facts?.text}`)).toEqual([
+    'mine.csv "for the window"',
   ]);
 });
 

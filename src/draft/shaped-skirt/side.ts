@@ -131,19 +131,22 @@ export function sideEnds(
   };
 }
 
+/** The side from waist to hip, with two handles. */
+export const HIP_CURVE: Edge = {
+  kind: 'cubic',
+  from: 'side_waist',
+  leave: 'side_waist_handle',
+  arrive: 'side_hip_handle',
+  to: 'side_hip',
+  seam: 'side',
+};
+
 /** From the waist to the hem. */
 export function sideEdges(shape: PanelShape): readonly Edge[] {
   const { taperedBelowHip, blended } = shape;
   const line = (from: string, to: string): Edge => ({ kind: 'line', from, to, seam: 'side' });
   return [
-    {
-      kind: 'cubic',
-      from: 'side_waist',
-      leave: 'side_waist_handle',
-      arrive: 'side_hip_handle',
-      to: 'side_hip',
-      seam: 'side',
-    },
+    HIP_CURVE,
     ...(taperedBelowHip ? [line('side_hip', 'side_taper')] : []),
     ...(blended
       ? [

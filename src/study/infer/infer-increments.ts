@@ -45,7 +45,7 @@ export interface InferRequest {
 /** What a sheet tells of the bodies it was made for, as growth from its base size. */
 export interface Inference {
   readonly sheet: RuleSheet;
-  /** What stands beside its table and was not understood. */
+  /** What stands beside its table, and that of a style file, and was not understood. */
   readonly unread: readonly UnreadText[];
   /** Name of the style whose rules were solved. */
   readonly style: string;
@@ -91,7 +91,10 @@ export function inferIncrements(request: InferRequest): Inference {
   const fit = inferredSizes(inConvention(key, convention), series);
   return {
     sheet,
-    unread: unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
+    unread: [
+      ...result.pattern.unread,
+      ...unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
+    ],
     style: result.range.draft.style.name,
     base,
     measurements: fit.measurements,

@@ -56,7 +56,7 @@ export interface MarkRequest extends Pick<
 /** A marked sheet: what is right, what went wrong, and what would come of it. */
 export interface Marking {
   readonly sheet: RuleSheet;
-  /** What stands beside the tables of chart and sheet and was not understood. */
+  /** What stands beside the tables of style, chart and sheet and was not understood. */
   readonly unread: readonly UnreadText[];
   readonly result: Grade & Drafted;
   /** The key in the sheet's own convention. */
@@ -116,6 +116,7 @@ export function markSheet(request: MarkRequest): Marking {
   return {
     sheet,
     unread: [
+      ...result.pattern.unread,
       ...unreadInChart(result.chart),
       ...unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
     ],
