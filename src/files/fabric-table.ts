@@ -21,14 +21,18 @@ export function fabricTables(
     unit = 'cm',
   }: { readonly pictured?: boolean; readonly unit?: LengthUnit } = {},
 ): readonly SizeTable[] {
-  return [...new Set(needs.map(({ cloth }) => cloth))].map((cloth) => {
+  return [...new Set(needs.map(({ cloth }) => cloth))].map((cloth, i) => {
     const own = needs.filter((need) => need.cloth === cloth);
     const widths = new Set(own.map(({ width }) => width)).size;
     const table = {
       heading: heading(cloth, unit),
       sizes: own[0]?.sizes.map(({ label }) => label) ?? [],
       rows: joined(own).map((one) => row(one, widths)),
-      notes: [pictured ? `${NOTE} ${PICTURED}` : NOTE, ...(own.some(isRaised) ? [RAISED] : [])],
+      // What holds for every cloth is said once.
+      notes: [
+        ...(i > 0 ? [] : [pictured ? `${NOTE} ${PICTURED}` : NOTE]),
+        ...(own.some(isRaised) ? [RAISED] : []),
+      ],
       ...(pictured ? { pictures: layPictures(own, unit) } : {}),
     };
     return inMarket(table, unit);

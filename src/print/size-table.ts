@@ -48,7 +48,8 @@ const TYPE = 2.8;
 const PITCH = 4.2;
 const NAMES = 36;
 const UNITS = 8;
-const LEAST_COLUMN = 12;
+/** Fourteen sizes stand side by side on A4. */
+const LEAST_COLUMN = 10.4;
 const MOST_COLUMN = 20;
 /** mm between two pictures. */
 const BESIDE = 6;

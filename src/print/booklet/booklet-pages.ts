@@ -16,7 +16,7 @@ const ABOVE_HEADING = 9;
 const FOOT = 2.4;
 const FOOT_ROOM = 6;
 
-/** Upright pages within the margins, the cover a page of its own; none for the choice `none`. */
+/** Upright pages within the margins, the first with the cover at its head; none for the choice `none`. */
 export function bookletPages(
   booklet: Booklet,
   choice: BookletChoice,
@@ -42,7 +42,6 @@ export function bookletPages(
       put(head, ABOVE_HEADING, heightOf(head) + BETWEEN + heightOf(first));
     }
     for (const block of blocks) put(block, BETWEEN, heightOf(block));
-    if (heading === undefined) y = Infinity;
   }
   return pages.map((shapes, i) => ({
     title: booklet.title,
