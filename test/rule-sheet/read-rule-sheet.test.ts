@@ -4,7 +4,6 @@ import { parseMove } from '../../src/rule-sheet/parse-move';
 import { inferIncrements } from '../../src/study/infer/infer-increments';
 import { markSheet } from '../../src/study/mark/mark-sheet';
 import { toMillimeters } from '../../src/units';
-import { InputError } from '../../src/errors';
 import { expectRefusal } from '../expect-refusal';
 import { FRONT, move } from '../given/sheets';
 import { EVEN_CHART } from '../published';
@@ -96,7 +95,10 @@ front,side_hip,x,-1/4,0,1/4,1/2
 
   it('does not name one size twice in two spellings', () => {
     const twice = SPELLED.replace('16.00', '14.0');
-    expect(() => graded(twice, EVEN_CHART)).toThrow(InputError);
+    expectRefusal(() => graded(twice, EVEN_CHART), 'rule-twice', {
+      ...{ file: 'sheet', row: 4, column: 7 },
+      ...{ size: '14', point: 'front.side_hip' },
+    });
   });
 
   it.each(Object.entries(HABITS))('with %s is right', (_, sheet) => {
@@ -145,8 +147,10 @@ front.side_hem,14,1/4 hip_girth,skirt_length - 0*hip_girth,
 `;
     expect(marked(sheet('1/4')).cells.filter(({ verdict }) => verdict === 'wrong')).toEqual([]);
     expect(marked(sheet('1/2')).diagnosis.found.map(({ slip }) => slip.id)).toEqual(['half']);
-    expect(() => inferIncrements({ style: 'pencil', sheet: sheet('1/4'), base: '12' })).toThrow(
-      expect.objectContaining({ code: 'measurement-missing' }),
+    expectRefusal(
+      () => inferIncrements({ style: 'pencil', sheet: sheet('1/4'), base: '12' }),
+      'measurement-missing',
+      { file: 'sheet', row: 2, column: 3, point: 'front.side_waist' },
     );
   });
 

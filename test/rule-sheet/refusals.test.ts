@@ -279,10 +279,19 @@ front,side_hip,14,0.333333,0,0.333333,0,1/4 hip_girth,0
 
   it('names both places', () => {
     const changed = stated(own.replace('10,-0.25', '10,-0.5'));
-    expect(() => grade(changed)).toThrow('-0.5 (row 5, column 4)');
-    expect(() => grade(changed)).toThrow('row 5, column 6');
+    expectRefusal(
+      () => grade(changed),
+      'rule-contradicted',
+      { file, row: 5, column: 6, size: '10', point: 'front.side_hip' },
+      '-0.5 (row 5, column 4)',
+    );
     const twice = 'rule,point,step_dx\nwide,,1/4\nwide,front.side_hip\n,front.side_hip,1\n';
-    expect(() => mark(stated(twice))).toThrow('the rule wide in row 6, column 1');
+    expectRefusal(
+      () => mark(stated(twice)),
+      'rule-twice',
+      { file, row: 7, column: 3, point: 'front.side_hip' },
+      'the rule wide in row 6, column 1',
+    );
   });
 
   it('is read where the two differ by the last digit that is written', () => {
