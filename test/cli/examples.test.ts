@@ -5,23 +5,7 @@ import { workplace } from './workplace';
 
 const place = workplace();
 
-const COMMANDS = [
-  ...[
-    'grade',
-    'print',
-    'check',
-    'chart',
-    'assess',
-    'explain',
-    'infer',
-    'exercise',
-    'styles',
-    'draft',
-    'coverage',
-    'page',
-    'new',
-  ],
-];
+const COMMANDS = [...EXAMPLES.keys()].filter((name) => name !== 'help');
 
 it.each(COMMANDS)(
   '%s --help is two screens of 24 lines, and help has all options',
