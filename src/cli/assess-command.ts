@@ -4,15 +4,15 @@ import { markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { assessFacts } from './assess-facts';
-import { assessReport } from './assess-report';
-import type { AsDocument } from './json-document';
+import { assessBrief, assessReport } from './assess-report';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { inStyle, styleRequest } from './style-request';
 
 /** The options of `assess` as commander reads them. */
-export interface AssessCommandOptions extends StyleOptions, AsDocument {
+export interface AssessCommandOptions extends StyleOptions, Telling {
   readonly base?: string;
   readonly tolerance?: string;
   readonly zero?: string;
@@ -29,7 +29,7 @@ export interface AssessCommandOptions extends StyleOptions, AsDocument {
 export function assessCommand(
   file: string,
   sheetFile: string,
-  { style, set, project, unit, fractions, json, ...options }: AssessCommandOptions,
+  { style, set, project, unit, fractions, json, verbose, quiet, ...options }: AssessCommandOptions,
   io: Io,
 ): ExitCode {
   const chart = readNamed(io, file);
@@ -46,9 +46,15 @@ export function assessCommand(
   );
   const typed = hasFractions(sheet.text);
   const display = displayAsTyped({ unit, fractions }, marking.sheet.unit, typed);
-  return tell(io, 'assess', json, {
-    exitCode: marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1,
-    words: () => assessReport(marking, display),
-    facts: () => assessFacts(marking),
-  });
+  return tell(
+    io,
+    'assess',
+    { json, quiet },
+    {
+      exitCode: marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1,
+      words: () => assessReport(marking, display, verbose),
+      brief: () => assessBrief(marking),
+      facts: () => assessFacts(marking),
+    },
+  );
 }

@@ -16,26 +16,27 @@ import { garmentReport } from './garment-report';
 import { notReadLine } from './not-read-line';
 import { columnsTable, wrappedParagraph } from './text-table';
 
-/** The report in lines of at most 80 columns, lengths as `display` says. */
-export function assessReport(marking: Marking, display: LengthDisplay): string {
+/**
+ * The report in lines of at most 80 columns, lengths as `display` says; `verbose` has the numbers of every series
+ * of a slip, and every slip that would give the same.
+ */
+export function assessReport(marking: Marking, display: LengthDisplay, verbose = false): string {
   const { cells } = marking;
   const unread = notReadLine(notReadFindings(marking.unread));
-  const blank = cells.filter(({ verdict }) => verdict === 'missing').length;
-  const blanks = `${blank} of ${cells.length} cells are blank`;
+  const blank = blankCells(marking);
   if (blank === cells.length)
-    return [wrappedParagraph(`Not judged: ${blanks}.`), heading(marking, display), ...unread].join(
-      '\n',
-    );
-  const isMostlyBlank = blank > MOSTLY_BLANK * cells.length;
+    return [assessBrief(marking), heading(marking, display), ...unread].join('\n');
   // Blank cells are taken as right there: where nothing is wrong, it would be the key's own skirt.
   const hasGarment = blank === 0 || cells.some(({ verdict }) => verdict === 'wrong');
   return [
-    ...(isMostlyBlank ? [wrappedParagraph(`${blanks}: only what is given is judged.`)] : []),
+    ...(isMostlyBlank(marking)
+      ? [wrappedParagraph(`${blankWords(marking)}: only what is given is judged.`)]
+      : []),
     heading(marking, display),
     ...unread,
-    score(marking, isMostlyBlank),
+    score(marking),
     ...wholeSheet(marking),
-    ...slips(marking, display),
+    ...slips(marking, display, verbose),
     ...missing(marking),
     ...(hasGarment ? [garmentReport(marking.worn, display, blank > 0)] : []),
   ].join('\n');
@@ -70,22 +71,44 @@ const SCHEME =
   'that is wrong though nothing is asked of it. A cause of the whole sheet costs one at each axis ' +
   'that it spoils.';
 
-function score({ cells, decisions }: Marking, isMostlyBlank: boolean): string {
+function score(marking: Marking): string {
+  const { cells } = marking;
   const count = (verdict: MarkedCell['verdict']): number =>
     cells.filter((cell) => cell.verdict === verdict).length;
-  const { asked, given, right } = decisions;
-  const percent = asked === 0 ? 100 : Math.floor((100 * right) / asked);
-  const words = isMostlyBlank
-    ? `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
-      'whole sheet asks for. The place of a break is judged where every size is given.'
-    : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
   return (
-    wrappedParagraph(`${words} ${SCHEME}`) +
+    wrappedParagraph(`${scoreWords(marking)} ${SCHEME}`) +
     wrappedParagraph(
       `Of ${counted(cells.length, 'cell')}: ${count('right')} right, ${count('wrong')} wrong, ` +
         `${count('missing')} missing.`,
     )
   );
+}
+
+function scoreWords(marking: Marking): string {
+  const { asked, given, right } = marking.decisions;
+  const percent = asked === 0 ? 100 : Math.floor((100 * right) / asked);
+  return isMostlyBlank(marking)
+    ? `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
+        'whole sheet asks for. The place of a break is judged where every size is given.'
+    : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
+}
+
+function blankCells({ cells }: Marking): number {
+  return cells.filter(({ verdict }) => verdict === 'missing').length;
+}
+
+function isMostlyBlank(marking: Marking): boolean {
+  return blankCells(marking) > MOSTLY_BLANK * marking.cells.length;
+}
+
+function blankWords(marking: Marking): string {
+  return `${blankCells(marking)} of ${marking.cells.length} cells are blank`;
+}
+
+/** The score alone, without how it is counted. */
+export function assessBrief(marking: Marking): string {
+  const isBlank = blankCells(marking) === marking.cells.length;
+  return wrappedParagraph(isBlank ? `Not judged: ${blankWords(marking)}.` : scoreWords(marking));
 }
 
 /** What the whole sheet was done by, or that nothing was done. */
@@ -113,7 +136,7 @@ function wholeSheet({ cells, cause }: Marking): readonly string[] {
   ];
 }
 
-function slips(marking: Marking, display: LengthDisplay): readonly string[] {
+function slips(marking: Marking, display: LengthDisplay, verbose: boolean): readonly string[] {
   const { found, unexplained } = marking.diagnosis;
   if (found.length === 0 && unexplained.length === 0) return [];
   const sizesOf = (runs: readonly Run[]): number =>
@@ -130,7 +153,11 @@ function slips(marking: Marking, display: LengthDisplay): readonly string[] {
             `Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`,
           ),
         ]),
-    ...found.map((slip, i) => slipText(marking, slip, i + 1, display)),
+    ...found.map(
+      (slip, i) =>
+        wrappedParagraph(`${i + 1}. ${slip.slip.words}`, 3) +
+        slipText(marking, slip, display, verbose),
+    ),
     ...(unexplained.length === 0
       ? []
       : [
@@ -148,19 +175,18 @@ const SHOWN = 4;
 function slipText(
   marking: Marking,
   { slip, runs, alike }: FoundSlip,
-  number: number,
   display: LengthDisplay,
+  verbose: boolean,
 ): string {
-  const more = runs.slice(SHOWN).map(runName);
-  const { words, advice } = slip;
+  const shown = verbose ? runs.length : SHOWN;
+  const more = runs.slice(shown).map(runName);
   return (
-    wrappedParagraph(`${number}. ${words}`, 3) +
-    wrappedParagraph(`   ${advice}`, 3) +
-    otherWords(slip, alike)
+    wrappedParagraph(`   ${slip.advice}`, 3) +
+    otherWords(slip, alike, verbose)
       .map((other) => wrappedParagraph(`   or, with the same numbers: ${other}`, 3))
       .join('') +
     runs
-      .slice(0, SHOWN)
+      .slice(0, shown)
       .map((run) => runText(marking, run, display))
       .join('') +
     (more.length === 0 ? '' : wrappedParagraph(`   likewise ${more.join(', ')}`, 3))
@@ -171,10 +197,10 @@ function slipText(
 const MOST_ALIKE = 3;
 
 /** What else may have been done, each in its words once. */
-function otherWords({ words }: Slip, alike: readonly Slip[]): readonly string[] {
+function otherWords({ words }: Slip, alike: readonly Slip[], verbose: boolean): readonly string[] {
   const all = [...new Set(alike.map((other) => other.words))].filter((other) => other !== words);
   const more = all.length - MOST_ALIKE;
-  return more > 1 ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
+  return more > 1 && !verbose ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
 }
 
 function runName({ series }: Run): string {

@@ -7,8 +7,9 @@ import type { CoverageCommandOptions } from './coverage-command';
 import type { DraftCommandOptions } from './draft-command';
 import type { AddCommands } from './options';
 import {
+  EVERY_FINDING,
+  FILES_ALONE,
   NeededArgument,
-  jsonOption,
   list,
   needFiles,
   replaceOption,
@@ -49,8 +50,8 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
     withPrinting(drafting)
       .optionsGroup('The files:')
       .option('--out <folder>', 'where the results go (output/<name of the list>)')
-      .addOption(replaceOption())
-      .optionsGroup('The words:'),
+      .addOption(replaceOption()),
+    { verbose: EVERY_FINDING, quiet: FILES_ALONE },
   ).action(async (bodies: string, options: DraftCommandOptions, command: Command) => {
     const { refusePrintingWithoutPaper } = await import('./mixed-options');
     refusePrintingWithoutPaper(command);
@@ -61,7 +62,7 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
 };
 
 const addCoverage: AddCommands = (program, io, end) => {
-  withStyle(
+  const covering = withStyle(
     program
       .command('coverage')
       .description('tell whom the sizes of a chart fit, and whom they leave out')
@@ -79,16 +80,17 @@ const addCoverage: AddCommands = (program, io, end) => {
   )
     .optionsGroup('A range proposed:')
     .option('--suggest <count>', 'propose so many sizes for the same bodies')
-    .optionsGroup('The words:')
-    .addOption(unitOption("unit of what is told (the chart's)"))
-    .option('--fractions', 'inches as fractions in tables too (as they are typed)')
-    .addOption(jsonOption())
     .optionsGroup('The files:')
     .option('--out <folder>', 'write the shares (CSV) and their picture (SVG)')
     .addOption(replaceOption())
-    .action(async (chart: string, options: CoverageCommandOptions, command: Command) => {
+    .optionsGroup('The words:')
+    .addOption(unitOption("unit of what is told (the chart's)"))
+    .option('--fractions', 'inches as fractions in tables too (as they are typed)');
+  withTelling(covering, { quiet: `${FILES_ALONE}, or the share served` }).action(
+    async (chart: string, options: CoverageCommandOptions, command: Command) => {
       needFiles(command);
       const { coverageCommand } = await import('./coverage-command');
       end(await coverageCommand(chart, options, io));
-    });
+    },
+  );
 };

@@ -19,17 +19,16 @@ import type { Verdict } from '../verdict/verdict';
 import { verdictOf } from '../verdict/verdict';
 import { CHART_READY, verdictLine } from '../verdict/words';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { findingFacts, verdictFacts } from './json-facts';
 import { notReadLine } from './not-read-line';
-import type { Telling } from './options';
 import { readNamed } from './read-named';
 import { wrappedParagraph, textTable } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
 
 /** The options of `check` as commander reads them. */
-export interface CheckCommandOptions extends Telling, AsDocument {
+export interface CheckCommandOptions extends Telling {
   /** Ids of published tables; a choice that fits the chart if empty. */
   readonly against: readonly string[];
   readonly unit?: LengthUnit;
@@ -49,12 +48,10 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const ready = chart.sizes.length > 1 ? CHART_READY : 'Can be drafted';
   const verdict = verdictOf(findings, chart.sizes, display);
   const told = { chart, findings, verdict, ready, display, against };
-  return tell(io, 'check', options.json, {
+  return tell(io, 'check', options, {
     exitCode: verdict.kind === 'mend' ? 1 : 0,
-    words: () =>
-      options.quiet === true
-        ? wrappedParagraph(verdictLine(verdict, ready))
-        : checkReport(told, options, io.color),
+    words: () => checkReport(told, options, io.color),
+    brief: () => wrappedParagraph(verdictLine(verdict, ready)),
     facts: () => checkFacts(told),
   });
 }

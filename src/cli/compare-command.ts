@@ -3,16 +3,15 @@ import { join } from 'node:path';
 import type { ComparedVersions, Version } from '../files/version-files';
 import { READ_FILES, changeCounts, comparedVersions, versionFiles } from '../files/version-files';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
-import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { namesReport } from './written-report';
 
 /** The options of `compare` as commander reads them. */
-export interface CompareCommandOptions extends Telling, AsDocument {
+export interface CompareCommandOptions extends Telling {
   readonly size?: string;
   readonly out?: string;
   readonly replace?: boolean;
@@ -31,12 +30,10 @@ export async function compareCommand(
     options.out === undefined
       ? undefined
       : await io.write(options.out, files, { set: 'compare', replace: options.replace });
-  return tell(io, 'compare', options.json, {
+  return tell(io, 'compare', options, {
     exitCode: 0,
-    words: () =>
-      options.quiet === true && written !== undefined
-        ? namesReport(written)
-        : report(compared, written),
+    words: () => report(compared, written),
+    brief: () => (written === undefined ? changedLine(compared) : namesReport(written)),
     facts: () => ({
       before,
       now,
@@ -54,15 +51,19 @@ function version(folder: string, io: Io): Version {
   };
 }
 
-function report(
-  { before, after, rows, changes }: ComparedVersions,
-  written?: WrittenFiles,
-): string {
+function changedLine({ before, after, rows }: ComparedVersions): string {
   const counts = changeCounts(rows);
   const told = counts === '' ? 'nothing changed.' : `changed: ${counts}.`;
+  return wrappedParagraph(`${before.name} to ${after.name}: ${told}`);
+}
+
+function report(compared: ComparedVersions, written?: WrittenFiles): string {
+  const { rows, changes } = compared;
   return [
-    wrappedParagraph(`${before.name} to ${after.name}: ${told}`),
-    counts === '' ? '' : changes.words.map((words) => wrappedParagraph(`- ${words}`, 2)).join(''),
+    changedLine(compared),
+    changeCounts(rows) === ''
+      ? ''
+      : changes.words.map((words) => wrappedParagraph(`- ${words}`, 2)).join(''),
     written === undefined
       ? wrappedParagraph('--out writes every number, a page to sign and a drawing.')
       : wrappedParagraph(`Written to ${written.folder}: ${written.names.join(', ')}`, 2),

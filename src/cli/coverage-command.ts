@@ -12,7 +12,7 @@ import { coverageFiles, suggestedChart } from '../files/coverage-files';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
 import { notReadFacts, notReadLine } from './not-read-line';
@@ -22,9 +22,10 @@ import { styleRequest } from './style-request';
 import { textTable, wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
 import type { WrittenFiles } from './write-files';
+import { namesReport } from './written-report';
 
 /** The options of `coverage` as commander reads them. */
-export interface CoverageCommandOptions extends StyleOptions, AsDocument {
+export interface CoverageCommandOptions extends StyleOptions, Telling {
   readonly bodies?: string;
   readonly weights?: string;
   readonly population?: string;
@@ -61,9 +62,10 @@ export async function coverageCommand(
     out === undefined
       ? undefined
       : await io.write(out, coverageFiles(result, display), { set: 'coverage', replace });
-  return tell(io, 'coverage', options.json, {
+  return tell(io, 'coverage', options, {
     exitCode: 0,
     words: () => coverageReport(result, display, written),
+    brief: () => (written === undefined ? servedLine(result) : namesReport(written)),
     facts: () => ({
       ...coverageFacts(result),
       not_read: notReadFacts(notReadInChart(result)),
@@ -82,15 +84,12 @@ function coverageReport(
   written: WrittenFiles | undefined,
 ): string {
   const { range, suggested, changes } = result;
-  const { served, leftOut } = range.coverage;
+  const { leftOut } = range.coverage;
   const out = LEFT_OUT.map((why) => ({ share: leftOut[why], words: LEFT_OUT_WORDS[why] }))
     .filter(({ share }) => share > 0)
     .map(({ share, words }) => [`  ${percentWords(share)}`, words]);
   return [
-    wrappedParagraph(
-      `${range.name}: ${percentWords(served)} find ${range.sizes.length === 1 ? 'its size' : `one of its ${range.sizes.length} sizes`}, ` +
-        `style ${result.style}`,
-    ) +
+    servedLine(result) +
       sourceNotes(result)
         .map((note) => wrappedParagraph(note))
         .join(''),
@@ -105,6 +104,14 @@ function coverageReport(
       ? []
       : [wrappedParagraph(`Written to ${written.folder}: ${written.names.join(', ')}`, 2)]),
   ].join('\n');
+}
+
+function servedLine({ range, style }: ChartCoverage): string {
+  const { sizes, coverage } = range;
+  const found = sizes.length === 1 ? 'its size' : `one of its ${sizes.length} sizes`;
+  return wrappedParagraph(
+    `${range.name}: ${percentWords(coverage.served)} find ${found}, style ${style}`,
+  );
 }
 
 function rulesWords({ rules, range }: ChartCoverage, display: LengthDisplay): string {

@@ -30,11 +30,10 @@ import { UNIT_WORDS } from '../units';
 import { draftReport } from './draft-report';
 import { outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { verdictFacts, writtenFacts } from './json-facts';
 import { notReadFacts } from './not-read-line';
-import type { Telling } from './options';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
@@ -49,8 +48,7 @@ export type DraftCommandOptions = Pick<
 > &
   StyleOptions &
   Partial<PrintRequest> &
-  Telling &
-  AsDocument & {
+  Telling & {
     readonly rows?: readonly string[];
     readonly anonymous?: boolean;
     readonly nearest?: string;
@@ -107,10 +105,10 @@ export async function draftCommand(
     replace: options.replace,
   });
   const drafted: DraftedList = { list, ...made, written, tried: tried?.file, display };
-  return tell(io, 'draft', options.json, {
+  return tell(io, 'draft', options, {
     exitCode: hasTrouble(drafted) ? 1 : 0,
-    words: () =>
-      options.quiet === true ? namesReport(written) : draftReport(drafted, options, io.color),
+    words: () => draftReport(drafted, options, io.color),
+    brief: () => namesReport(written),
     facts: () => draftFacts(drafted, anonymous),
   });
 }

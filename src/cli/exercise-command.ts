@@ -3,15 +3,14 @@ import { InputError } from '../errors';
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
-import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import { namesReport } from './written-report';
 
 /** The options of `exercise` as commander reads them. */
-export interface ExerciseCommandOptions extends AsDocument, Pick<Telling, 'quiet'> {
+export interface ExerciseCommandOptions extends Telling {
   /** As typed; anything but digits is refused. */
   readonly seed: string;
   readonly difficulty: Difficulty;
@@ -44,11 +43,17 @@ export async function exerciseCommand(
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
     `  ${folder}/key.csv    the key\n  ${folder}/skirt.csv  base and style, which calls take\n\n` +
     `Have it assessed:\n  skirtgrade assess ${folder}/sheet.csv\n`;
-  return tell(io, 'exercise', json, {
-    exitCode: 0,
-    words: quiet === true ? () => namesReport(written) : words,
-    facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
-  });
+  return tell(
+    io,
+    'exercise',
+    { json, quiet },
+    {
+      exitCode: 0,
+      words,
+      brief: () => namesReport(written),
+      facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
+    },
+  );
 }
 
 /** Digits alone; their range is the engine's to judge. */

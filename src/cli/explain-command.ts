@@ -14,20 +14,23 @@ import { pieceRules } from '../study/explain/piece-rules';
 import type { Drafted, Grade } from '../jobs/grade-result';
 import { readRoundingStep } from '../grade/rounding-step';
 import { gradeUnchecked } from '../jobs/grade-chart';
+import type { Scene } from '../render/scene';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { notReadFacts, notReadLine } from './not-read-line';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 import { wrappedParagraph, textTable, wrappedTable } from './text-table';
+import type { WrittenFiles } from './write-files';
+import { namesReport } from './written-report';
 
 /** The options of `explain` as commander reads them. */
-export interface ExplainCommandOptions extends StyleOptions, AsDocument {
+export interface ExplainCommandOptions extends StyleOptions, Telling {
   readonly base?: string;
   /** The only size to derive; all if absent. */
   readonly size?: string;
@@ -59,18 +62,7 @@ export async function explainCommand(
   options: ExplainCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const {
-    set,
-    style,
-    project,
-    size,
-    round,
-    out,
-    replace,
-    json,
-    markdown: asMarkdown,
-    ...rest
-  } = options;
+  const { set, style, project, size, round, out, replace, markdown: asMarkdown, ...rest } = options;
   const chart = readNamed(io, file);
   const result = gradeUnchecked({
     ...rest,
@@ -84,7 +76,7 @@ export async function explainCommand(
   if (point === undefined) {
     if (out !== undefined) refuseLadder();
     const rules = pieceRules(result);
-    return tell(io, 'explain', json, {
+    return tell(io, 'explain', options, {
       exitCode: 0,
       words: () =>
         [rulesReport(result, rules, pointCall(file, result.range.base, options)), ...beside].join(
@@ -99,18 +91,30 @@ export async function explainCommand(
   const lines = board(derived, display);
   const told = asMarkdown ? markdown(lines) : lines.map(lineText).join('');
   const drawn = `\n${wrappedParagraph(`The ladder of all sizes is drawn in ${out ?? ''}.`)}`;
-  if (out !== undefined) {
-    const drawing = { name: basename(out), text: svg(ladderDrawing(derived, display)) };
-    await io.write(dirname(out), [drawing], { set: `explain ${drawing.name}`, replace });
-  }
-  return tell(io, 'explain', json, {
+  const written =
+    out === undefined
+      ? undefined
+      : await writeLadder(out, ladderDrawing(derived, display), replace, io);
+  return tell(io, 'explain', options, {
     exitCode: 0,
     words: () => {
       const more = [...beside, ...(out === undefined ? [] : [drawn])];
       return asMarkdown ? told : [told, ...more].join('');
     },
+    brief: written && (() => namesReport(written)),
     facts: () => ({ ...explainFacts(derived), drawing: out, not_read }),
   });
+}
+
+function writeLadder(
+  path: string,
+  ladder: Scene,
+  replace: boolean | undefined,
+  io: Io,
+): Promise<WrittenFiles> {
+  const name = basename(path);
+  const set = `explain ${name}`;
+  return io.write(dirname(path), [{ name, text: svg(ladder) }], { set, replace });
 }
 
 function refuseLadder(): never {

@@ -13,19 +13,17 @@ import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
 import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
 import { gradeReport } from './grade-report';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { gradedFacts, writtenFacts } from './json-facts';
 import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
-import type { Telling } from './options';
-import { outdatedReport } from './written-report';
+import { namesReport, outdatedReport } from './written-report';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
   SpecOptions &
   Telling &
-  AsDocument &
   Readonly<Partial<Record<string, unknown>>>;
 
 /** Drafts the sizes of a chart and writes the results. */
@@ -95,9 +93,10 @@ async function write(
     replace: options.replace === true,
   });
   if (options.quiet === true) io.error(outdatedReport(written.outdated));
-  return tell(io, 'grade', options.json, {
+  return tell(io, 'grade', options, {
     exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
     words: () => gradeReport(result, written, printed, { ...options, color: io.color }),
+    brief: () => namesReport(written),
     facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, printed) }),
   });
 }

@@ -6,13 +6,13 @@ import type { PrintFile } from '../print/print-drawing';
 import { SEAM_MATCH } from '../tolerance';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { verdictOf } from '../verdict/verdict';
+import type { Telling } from './json-document';
 import type { Io } from './io';
 import { notReadLine } from './not-read-line';
-import type { Telling } from './options';
 import { wrappedParagraph, textTable } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { findingsInWords, verdictReport } from './verdict-report';
-import { namesReport, writtenReport } from './written-report';
+import { writtenReport } from './written-report';
 
 /**
  * The report in lines of at most 80 columns, lengths in the unit of the result; `written` and `printed`
@@ -24,7 +24,6 @@ export function gradeReport(
   printed: readonly PrintFile[],
   { color, ...telling }: Telling & Pick<Io, 'color'>,
 ): string {
-  if (telling.quiet === true) return namesReport(written);
   const { range, display, findings } = result;
   const labels = range.sizes.map(({ label }) => label);
   return [

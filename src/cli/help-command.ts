@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import { wantedNames } from '../table/near-names';
 import { TOPICS } from './help-topics';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { pointsText } from './points-text';
 import { textTable } from './text-table';
@@ -20,15 +20,20 @@ export function helpCommand(
   program: Command,
   topic: string | undefined,
   style: string | undefined,
-  { json }: AsDocument,
+  { json }: Telling,
   io: Io,
 ): ExitCode {
   const text = textOf(program, topic, style);
-  return tell(io, 'help', json, {
-    exitCode: 0,
-    words: () => text,
-    facts: () => ({ topic: topic ?? '', text }),
-  });
+  return tell(
+    io,
+    'help',
+    { json },
+    {
+      exitCode: 0,
+      words: () => text,
+      facts: () => ({ topic: topic ?? '', text }),
+    },
+  );
 }
 
 function textOf(program: Command, topic: string | undefined, style: string | undefined): string {

@@ -5,14 +5,14 @@ import type { LengthUnit } from '../units';
 import { inferFacts } from './infer-facts';
 import { inferReport, isContradictory } from './infer-report';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { inStyle, styleRequest } from './style-request';
 
 /** The options of `infer` as commander reads them. */
-export interface InferCommandOptions extends StyleOptions, AsDocument {
+export interface InferCommandOptions extends StyleOptions, Telling {
   readonly base?: string;
   readonly zero?: string;
   /** Of the report; the sheet's if absent. */
@@ -40,9 +40,14 @@ export function inferCommand(
   );
   const typed = hasFractions(sheet.text);
   const display = displayAsTyped({ unit, fractions }, inference.sheet.unit, typed);
-  return tell(io, 'infer', json, {
-    exitCode: isContradictory(inference) ? 1 : 0,
-    words: () => inferReport(inference, display),
-    facts: () => inferFacts(inference),
-  });
+  return tell(
+    io,
+    'infer',
+    { json },
+    {
+      exitCode: isContradictory(inference) ? 1 : 0,
+      words: () => inferReport(inference, display),
+      facts: () => inferFacts(inference),
+    },
+  );
 }

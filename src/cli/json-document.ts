@@ -1,6 +1,5 @@
 /** What `--json` gives: one document a call, the same for every command but for its result. */
-import type { InputError } from '../errors';
-import { cut } from '../errors';
+import { InputError, cut } from '../errors';
 import { VERSION } from '../render/version';
 import type { ExitCode, Io } from './io';
 import { optionMessage } from './option-words';
@@ -13,9 +12,13 @@ const DECIMALS = 4;
 /** Characters of a message. */
 const LONGEST = 2_000;
 
-/** The option of every command that has something to tell. */
-export interface AsDocument {
-  readonly json?: boolean;
+/** How much a command tells, and whether to a person; each command has what `withTelling` gives it. */
+export interface Telling {
+  /** Tables and every finding in words, those that held only counted. */
+  readonly verbose?: boolean | undefined;
+  /** Nothing but the files that were written, or a line where a command writes none. */
+  readonly quiet?: boolean | undefined;
+  readonly json?: boolean | undefined;
 }
 
 /** What a command has to tell, in words and as values; only what is asked for is made. */
@@ -23,19 +26,33 @@ export interface Answer {
   readonly exitCode: ExitCode;
   /** Whole lines. */
   readonly words: () => string;
+  /** Whole lines for `quiet`; absent where there is no file to tell. */
+  readonly brief?: (() => string) | undefined;
   /** Names in snake_case, lengths in mm. */
   readonly facts: () => object;
 }
 
-/** Tells an answer in words, or as a document where `json` is true; gives its exit code. */
+/**
+ * Tells an answer in as many words as are asked for, or as a document; gives its exit code. Throws InputError
+ * `bad-option` where only files are to be told, and none is written.
+ */
 export function tell(
   io: Io,
   command: string,
-  json: boolean | undefined,
-  { exitCode, words, facts }: Answer,
+  { json = false, quiet = false }: Telling,
+  { exitCode, words, brief = refuseQuiet, facts }: Answer,
 ): ExitCode {
-  io.out(json === true ? documentText(command, exitCode, { result: facts() }) : words());
+  if (json) io.out(documentText(command, exitCode, { result: facts() }));
+  else io.out(quiet ? brief() : words());
   return exitCode;
+}
+
+function refuseQuiet(): never {
+  throw new InputError('bad-option', {
+    what: 'only the files written are to be told, and none is',
+    allowed: 'together with --out',
+    place: { field: 'quiet' },
+  });
 }
 
 /** What a refusal says: its code, its message as a person reads it, and where the trouble is. */

@@ -6,21 +6,18 @@ import type { NewChart } from '../jobs/new-chart';
 import { newChart } from '../jobs/new-chart';
 import { UNIT_WORDS } from '../units';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
 import type { ChartOrder } from './new-questions';
 import { completeOrder } from './new-questions';
 import { PROJECT_FILE } from './project-options';
-import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { namesReport } from './written-report';
 
 /** The options of `new` as commander reads them. */
-export type NewCommandOptions = Omit<ChartOrder, 'path'> &
-  AsDocument &
-  Pick<Telling, 'quiet'> & { readonly replace?: boolean };
+export type NewCommandOptions = Omit<ChartOrder, 'path'> & Telling & { readonly replace?: boolean };
 
 /** The file that is written where none is named. */
 const USUAL = 'my-chart.csv';
@@ -53,17 +50,23 @@ export async function newCommand(
   const file = order.path ?? checked(USUAL);
   const chart = newChart(order);
   const written = await writeChart(file, chart.text, replace, io);
-  return tell(io, 'new', json, {
-    exitCode: 0,
-    words: () => (quiet === true ? namesReport(written) : report(file, chart)),
-    facts: () => ({
-      chart: file,
-      title: order.title,
-      ...{ unit: chart.unit, sizes: chart.sizes, table: chart.table?.id },
-      ...{ filled: chart.filled, to_fill: chart.toFill, left_to_style: chart.leftToStyle },
-      ...writtenFacts(written),
-    }),
-  });
+  return tell(
+    io,
+    'new',
+    { json, quiet },
+    {
+      exitCode: 0,
+      words: () => report(file, chart),
+      brief: () => namesReport(written),
+      facts: () => ({
+        chart: file,
+        title: order.title,
+        ...{ unit: chart.unit, sizes: chart.sizes, table: chart.table?.id },
+        ...{ filled: chart.filled, to_fill: chart.toFill, left_to_style: chart.leftToStyle },
+        ...writtenFacts(written),
+      }),
+    },
+  );
 }
 
 /** Throws InputError `bad-option` with all that is missing. */

@@ -89,33 +89,29 @@ export function replaceOption(): Option {
   return new Option('--replace', 'also replace files that somebody changed');
 }
 
-/** How much a command tells on the terminal. */
-export interface Telling {
-  /** Tables and every finding in words, those that held only counted. */
-  readonly verbose?: boolean;
-  /** Nothing but the files that were written. */
-  readonly quiet?: boolean;
+/** What `--verbose` tells of a command that has findings. */
+export const EVERY_FINDING = 'tell every finding and the tables';
+/** What `--quiet` tells of a command that writes files. */
+export const FILES_ALONE = 'tell only the files written';
+
+/** The group of these options in help. */
+const TOLD = 'The words:';
+
+/** What can be asked for, in the words of help; a command has what it is given words for. */
+interface TellingWords {
+  readonly verbose?: string;
+  readonly quiet?: string;
 }
 
-/** `--json`, which every command has; it goes with none of the options that choose words. */
-export function jsonOption(...conflicts: readonly string[]): Option {
-  return new Option('--json', 'tell it as a document for programs').conflicts([...conflicts]);
-}
-
-const QUIET = 'tell only the files written';
-
-/** Adds `--quiet`, which tells the files alone, and `--json` to a command that has little else to tell. */
-export function withFilesTold(command: Command): Command {
-  return command.option('--quiet', QUIET).addOption(jsonOption('quiet'));
-}
-
-/** Adds `--verbose` and `--quiet`, which exclude each other, and `--json`; `quiet` is what is told at least. */
-export function withTelling(command: Command, quiet = QUIET): Command {
-  return command
-    .addOption(new Option('--verbose', 'tell every finding and the tables').conflicts('quiet'))
-    .option('--quiet', quiet)
-    .addOption(jsonOption('verbose', 'quiet'))
-    .addHelpOption(new Option('-h, --help', 'tell this').helpGroup('The words:'));
+/** Adds how much a command tells: `--json`, and `--verbose` and `--quiet` by their words. One excludes the others. */
+export function withTelling(command: Command, words: TellingWords = {}): Command {
+  const { verbose, quiet } = words;
+  command.optionsGroup(TOLD).addHelpOption(new Option('-h, --help', 'tell this').helpGroup(TOLD));
+  if (verbose !== undefined) command.addOption(new Option('--verbose', verbose).conflicts('quiet'));
+  if (quiet !== undefined) command.option('--quiet', quiet);
+  return command.addOption(
+    new Option('--json', 'tell it as a document for programs').conflicts(Object.keys(words)),
+  );
 }
 
 /** Adds `--style` and `--set`; `style` is meant where none is named. */

@@ -5,18 +5,17 @@ import { gradeChart } from '../jobs/grade-chart';
 import { requestOf } from '../page/engine/graded';
 import { pageFile } from '../page/page-file';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
 import { pageParts } from './page-parts';
 import type { PageOptions } from './page-state';
 import { pageState } from './page-state';
 import { wrappedParagraph } from './text-table';
-import type { Telling } from './options';
 import { namesReport, outdatedReport } from './written-report';
 
 /** The options of `page` as commander reads them. */
-export interface PageCommandOptions extends PageOptions, AsDocument, Pick<Telling, 'quiet'> {
+export interface PageCommandOptions extends PageOptions, Telling {
   /** Path of the page. */
   readonly out: string;
   readonly replace?: boolean;
@@ -37,15 +36,19 @@ export async function pageCommand(
   const file = { name: basename(out), text: pageFile(pageParts(), state) };
   const order = { set: `page ${file.name}`, shows: cutShapes(result), replace };
   const written = await io.write(dirname(out), [file], order);
-  return tell(io, 'page', json, {
-    exitCode: 0,
-    words: () =>
-      quiet === true
-        ? namesReport(written)
-        : wrappedParagraph(
-            `Written to ${out}, with ${path === undefined ? 'an invented chart' : state.chart.file} inside. ` +
-              'Open it in a browser; it needs no network and sends nothing.',
-          ) + outdatedReport(written.outdated),
-    facts: () => writtenFacts(written),
-  });
+  return tell(
+    io,
+    'page',
+    { json, quiet },
+    {
+      exitCode: 0,
+      words: () =>
+        wrappedParagraph(
+          `Written to ${out}, with ${path === undefined ? 'an invented chart' : state.chart.file} inside. ` +
+            'Open it in a browser; it needs no network and sends nothing.',
+        ) + outdatedReport(written.outdated),
+      brief: () => namesReport(written),
+      facts: () => writtenFacts(written),
+    },
+  );
 }

@@ -10,12 +10,13 @@ import type { GradeRequestOptions, PatternRequestOptions } from './grade-request
 import { refuseMixedOptions, refusePrintingWithoutPaper } from './mixed-options';
 import type { AddCommands } from './options';
 import {
+  EVERY_FINDING,
+  FILES_ALONE,
   againstOption,
   list,
   neededChart,
   replaceOption,
   unitOption,
-  withFilesTold,
   withStyle,
   withTelling,
 } from './options';
@@ -57,19 +58,23 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       const { printCommand } = await import('./print-command');
       end(await printCommand(neededChart(chart, command), options, io));
     });
-  withFilesTold(
+  withTelling(
     drafting(program.command('page'), '[chart.csv]')
       .optionsGroup('The files:')
       .option('--out <page.html>', 'where the page goes', 'page.html')
-      .addOption(replaceOption())
-      .optionsGroup('The words:'),
+      .addOption(replaceOption()),
+    { quiet: FILES_ALONE },
   )
     .description('write one file that a browser opens: the chart, its nest and the whole engine')
     .action(async (chart: string | undefined, options: PageCommandOptions) => {
       const { pageCommand } = await import('./page-command');
       end(await pageCommand(chart, options, io));
     });
-  withFilesTold(
+  addCompare(program, io, end);
+};
+
+const addCompare: AddCommands = (program, io, end) => {
+  withTelling(
     program
       .command('compare')
       .summary('tell what changed from one version of a style to the next')
@@ -79,6 +84,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
       .option('--size <size>', 'the size that is drawn (the middle one of both)')
       .option('--out <folder>', 'write a table, a page to sign and a drawing there')
       .addOption(replaceOption()),
+    { quiet: `${FILES_ALONE}, or how much changed` },
   ).action(async (before: string, now: string, options: CompareCommandOptions) => {
     const { compareCommand } = await import('./compare-command');
     end(await compareCommand(before, now, options, io));
@@ -94,7 +100,7 @@ function grading(command: Command, paper: Option, chart: string): Command {
     .optionsGroup('The files:')
     .option('--out <folder>', 'where the results go (output/<chart>)')
     .addOption(replaceOption());
-  return withTelling(printing.optionsGroup('The words:'));
+  return withTelling(printing, { verbose: EVERY_FINDING, quiet: FILES_ALONE });
 }
 
 function linesOption(): Option {

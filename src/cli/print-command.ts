@@ -13,18 +13,17 @@ import { verdictOf } from '../verdict/verdict';
 import type { GradeRequestOptions } from './grade-request';
 import { gradeRequest, outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
-import type { AsDocument } from './json-document';
+import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { gradedFacts, writtenFacts } from './json-facts';
 import { notReadLine } from './not-read-line';
-import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 import { findingsInWords, verdictReport } from './verdict-report';
 import type { WrittenFiles } from './write-files';
 import { droppedReport, namesReport, outdatedReport, sheetsReport } from './written-report';
 
 /** The options of `print` as commander reads them. */
-export type PrintCommandOptions = GradeRequestOptions & PrintRequest & Telling & AsDocument;
+export type PrintCommandOptions = GradeRequestOptions & PrintRequest & Telling;
 
 /**
  * Grades, writes the sheets and tells how many there are. Gives 0, or 1 where a check failed;
@@ -43,12 +42,10 @@ export async function printCommand(
   const order = { set: 'print', shows: cutShapes(result), replace: options.replace };
   const written = await io.write(outFolder(file, options), files, order);
   if (options.quiet === true) io.error(outdatedReport(written.outdated));
-  return tell(io, 'print', options.json, {
+  return tell(io, 'print', options, {
     exitCode: result.findings.some(({ severity }) => severity === 'fail') ? 1 : 0,
-    words: () =>
-      options.quiet === true
-        ? namesReport(written)
-        : printReport(result, written, files, options, io),
+    words: () => printReport(result, written, files, options, io),
+    brief: () => namesReport(written),
     facts: () => ({ ...gradedFacts(result), ...writtenFacts(written, files) }),
   });
 }

@@ -17,6 +17,7 @@ import type { StreamOrder } from './stream/stream-order';
 import { isStyleFile, settingsOf } from './style-request';
 import { wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
+import { namesReport } from './written-report';
 
 /** What is made of each body by itself, which a streamed run does not. */
 const NOT_STREAMED = ['paper', 'nearest', 'rows', 'lines'] as const;
@@ -47,9 +48,10 @@ export async function streamCommand(
     progress: io.progress,
   });
   const unread = notReadInList(readStreamedList(order.head, path).columns);
-  return tell(io, 'draft', options.json, {
+  return tell(io, 'draft', options, {
     exitCode: result.refused > 0 ? 1 : 0,
-    words: () => report(path, folder, result, options.quiet === true ? undefined : unread),
+    words: () => report(path, folder, result, unread),
+    brief: () => namesReport({ folder, names: result.files }),
     facts: () => ({
       ...{ bodies: path, folder, files: result.files },
       ...{ drafted: result.drafted, refused: result.refused },
@@ -92,9 +94,8 @@ function report(
   path: string,
   folder: string,
   { drafted, refused, files, goneOnFrom, rate }: StreamResult,
-  unread: readonly Finding[] | undefined,
+  unread: readonly Finding[],
 ): string {
-  if (unread === undefined) return files.map((name) => `${folder}/${name}\n`).join('');
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
   return [
     wrappedParagraph(

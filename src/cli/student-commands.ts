@@ -9,15 +9,15 @@ import type { InferCommandOptions } from './infer-command';
 import type { AssessCommandOptions } from './assess-command';
 import type { AddCommands } from './options';
 import {
-  jsonOption,
+  FILES_ALONE,
   list,
   NeededArgument,
   NeededOption,
   needFiles,
   replaceOption,
   unitOption,
-  withFilesTold,
   withStyle,
+  withTelling,
 } from './options';
 
 /** Adds `assess`, `explain`, `infer` and `exercise`. */
@@ -31,7 +31,7 @@ export const addStudentCommands: AddCommands = (program, io, end) => {
 const sheetUnit = (): Option => unitOption("unit of the report (the sheet's)");
 
 const addAssess: AddCommands = (program, io, end) => {
-  withStyle(
+  const assessing = withStyle(
     program
       .command('assess')
       .summary('assess a rule sheet: what is right, wrong or missing')
@@ -48,19 +48,21 @@ const addAssess: AddCommands = (program, io, end) => {
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
     .addOption(sheetUnit())
-    .option('--fractions', 'inches as fractions (as they are typed)')
-    .addOption(jsonOption())
-    .action(
-      async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
-        needFiles(command);
-        const { assessCommand } = await import('./assess-command');
-        end(assessCommand(chart, sheet, options, io));
-      },
-    );
+    .option('--fractions', 'inches as fractions (as they are typed)');
+  withTelling(assessing, {
+    verbose: 'tell the numbers of every series, and every slip',
+    quiet: 'tell only the score',
+  }).action(
+    async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
+      needFiles(command);
+      const { assessCommand } = await import('./assess-command');
+      end(assessCommand(chart, sheet, options, io));
+    },
+  );
 };
 
 const addExplain: AddCommands = (program, io, end) => {
-  withStyle(
+  const explaining = withStyle(
     program
       .command('explain')
       .description('derive the rule of one point step by step, in exact fractions')
@@ -72,26 +74,25 @@ const addExplain: AddCommands = (program, io, end) => {
     .option('--round <step>', 'the ruler of the last step (1/16in, or 1mm in a metric chart)')
     .option('--stack <point>', 'the zero of the rule (center_waist)')
     .addOption(unitOption())
-    .option('--markdown', 'write Markdown')
+    .addOption(new Option('--markdown', 'write Markdown').conflicts(['quiet', 'json']))
     .option('--out <ladder.svg>', 'draw the point in all sizes into this file')
-    .addOption(replaceOption())
-    .addOption(jsonOption('markdown'))
-    .action(
-      async (
-        chart: string,
-        point: string | undefined,
-        options: ExplainCommandOptions,
-        command: Command,
-      ) => {
-        needFiles(command);
-        const { explainCommand } = await import('./explain-command');
-        end(await explainCommand(chart, point, options, io));
-      },
-    );
+    .addOption(replaceOption());
+  withTelling(explaining, { quiet: FILES_ALONE }).action(
+    async (
+      chart: string,
+      point: string | undefined,
+      options: ExplainCommandOptions,
+      command: Command,
+    ) => {
+      needFiles(command);
+      const { explainCommand } = await import('./explain-command');
+      end(await explainCommand(chart, point, options, io));
+    },
+  );
 };
 
 const addInfer: AddCommands = (program, io, end) => {
-  withStyle(
+  const inferring = withStyle(
     program
       .command('infer')
       .summary('tell which body increments a rule sheet implies')
@@ -102,16 +103,15 @@ const addInfer: AddCommands = (program, io, end) => {
   )
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .addOption(sheetUnit())
-    .option('--fractions', 'inches as fractions (as they are typed)')
-    .addOption(jsonOption())
-    .action(async (sheet: string, options: InferCommandOptions) => {
-      const { inferCommand } = await import('./infer-command');
-      end(inferCommand(sheet, options, io));
-    });
+    .option('--fractions', 'inches as fractions (as they are typed)');
+  withTelling(inferring).action(async (sheet: string, options: InferCommandOptions) => {
+    const { inferCommand } = await import('./infer-command');
+    end(inferCommand(sheet, options, io));
+  });
 };
 
 const addExercise: AddCommands = (program, io, end) => {
-  withFilesTold(
+  withTelling(
     program
       .command('exercise')
       .description('make a chart, a rule sheet to fill in, and its key')
@@ -126,6 +126,7 @@ const addExercise: AddCommands = (program, io, end) => {
       )
       .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
       .addOption(replaceOption()),
+    { quiet: FILES_ALONE },
   ).action(async (options: ExerciseCommandOptions) => {
     const { exerciseCommand } = await import('./exercise-command');
     end(await exerciseCommand(options, io));

@@ -2,8 +2,8 @@
 import type { Finding } from '../check/finding';
 import type { Verdict } from '../verdict/verdict';
 import { countWords, decisionLines, verdictLine } from '../verdict/words';
+import type { Telling } from './json-document';
 import { findingsReport } from './findings-report';
-import type { Telling } from './options';
 import { wrappedParagraph } from './text-table';
 
 const COLORS: Readonly<Record<Verdict['kind'], string>> = { mend: '31', decide: '33', cut: '32' };

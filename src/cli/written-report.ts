@@ -46,7 +46,7 @@ export function outdatedReport(outdated: readonly string[]): string {
 const DRAWN = /\.(?:svg|pdf|html|dxf)$/u;
 
 /** Each file in a line of its own, with its folder. */
-export function namesReport({ folder, names }: WrittenFiles): string {
+export function namesReport({ folder, names }: Pick<WrittenFiles, 'folder' | 'names'>): string {
   return names.map((name) => `${folder}/${name}\n`).join('');
 }
 

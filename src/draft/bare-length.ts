@@ -13,16 +13,20 @@ const NUMBER = /^[+-]?\d[\d\s./,½¼¾⅛⅜⅝⅞]*$/u;
  */
 export function refuseBareLengths(style: Style, settings: readonly Setting[], why: string): void {
   for (const setting of settings) {
-    const { value, unit, place } = setting;
-    if (typeof value !== 'string' || unit !== undefined) continue;
-    const typed = value.trim();
-    if (!NUMBER.test(typed) || Number(typed) === 0) continue;
-    if (findParameter(style, setting).quantity !== 'length') continue;
+    const typed = bareLength(style, setting);
+    if (setting.unit !== undefined || typed === undefined) continue;
     throw new InputError('unit-missing', {
       what: `${setting.parameter} is a length without a unit: ${why}`,
       allowed: `${typed} in or ${typed} cm`,
       got: typed,
-      place,
+      place: setting.place,
     });
   }
+}
+
+/** A length other than zero that is set as a number alone, which counts in the unit of its file or of the chart. */
+export function bareLength(style: Style, setting: Setting): string | undefined {
+  const typed = typeof setting.value === 'string' ? setting.value.trim() : '';
+  if (!NUMBER.test(typed) || Number(typed) === 0) return undefined;
+  return findParameter(style, setting).quantity === 'length' ? typed : undefined;
 }

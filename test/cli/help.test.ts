@@ -144,6 +144,17 @@ describe('help', () => {
     expect(await wrong('points', 'pencli')).toContain('Did you mean pencil?');
   });
 
+  it('of every command tells --json, and --quiet where files are written', async () => {
+    const { stdout } = await place.run('--help');
+    const names = [...stdout.matchAll(/^ {2}([a-z]+) {2,}\S/gmu)].map(([, name = '']) => name);
+    expect(names).toContain('styles');
+    for (const name of names) {
+      const { stdout: text } = await place.run(name, '--help');
+      expect(text, name).toContain('  --json ');
+      expect(text.includes('  --quiet '), name).toBe(/--replace|--quiet/u.test(text));
+    }
+  });
+
   it('of a command has no option that the command refuses', async () => {
     for (const option of ['--fabric', '--spec', '--dxf', '--pattern'])
       expect((await place.run('print', '--help')).stdout).not.toContain(`${option} `);

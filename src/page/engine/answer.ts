@@ -29,7 +29,12 @@ async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {
     case 'spot':
       return spotView(grade(wish.pattern), wish.spot);
     case 'styles': {
-      const drawings = new Map(styleDrawings(STYLES).map(({ name, text }) => [name, text]));
+      const drawings = new Map(
+        styleDrawings(STYLES.map((style) => ({ style, settings: [] }))).map(({ name, text }) => [
+          name,
+          text,
+        ]),
+      );
       return STYLES.map(({ name, description }) => ({
         ...{ name, description },
         drawing: drawings.get(`${name}.svg`) ?? '',
