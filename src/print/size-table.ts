@@ -5,7 +5,7 @@ import { polyline } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { placedAt, sketchOf, widthOf } from '../render/sketch';
-import { fitted, text } from '../render/type';
+import { fitted, text, textWidth } from '../render/type';
 import type { LengthUnit } from '../units';
 import { paragraphs } from './paragraphs';
 
@@ -103,8 +103,14 @@ function block(
 ): Sketch {
   const right = (i: number): number => NAMES + UNITS + (i + 1) * column;
   const width = right(sizes.length - 1);
+  // All numbers of a table in one size, that of the longest.
+  const numbers = rows.flatMap(({ lines }) => lines.flatMap(({ cells }) => cells));
+  const [longest = ''] = numbers.toSorted(
+    (one, other) => textWidth(other, TYPE) - textWidth(one, TYPE),
+  );
+  const type = fitted(longest, TYPE, column - 2);
   const cell = (words: string, i: number, y: number, weight: 'normal' | 'bold' = 'normal'): Shape =>
-    text(words, point(right(i), y), fitted(words, TYPE, column - 2), { anchor: 'end', weight });
+    text(words, point(right(i), y), fitted(words, type, column - 2), { anchor: 'end', weight });
   const ends = [labels[sizes[0] ?? 0] ?? '', labels[sizes.at(-1) ?? 0] ?? ''];
   const part = ends[0] === ends[1] ? `size ${ends[0] ?? ''}` : `sizes ${ends.join(' to ')}`;
   const words = sizes.length < labels.length ? `${heading}, ${part}` : heading;
