@@ -23,11 +23,15 @@ export function callProblem(error: CommanderError, program: Command): InputProbl
     case 'commander.unknownOption':
       return unknownOption(program, command, first);
     case 'commander.missingArgument':
-    case 'commander.missingMandatoryOptionValue':
+    case 'commander.missingMandatoryOptionValue': {
+      // What is lacking may be there, misspelled.
+      const unknown = command.args.find((text) => text.startsWith('--'));
+      if (unknown !== undefined) return unknownOption(program, command, unknown);
       return {
         what: `${command.name()} lacks ${missing(command).join(' and ')}`,
         allowed: usage(command),
       };
+    }
     case 'commander.excessArguments':
       return {
         what: `${command.name()} takes fewer files or names than it was given`,

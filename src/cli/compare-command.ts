@@ -44,6 +44,8 @@ export async function compareCommand(
 }
 
 function version(folder: string, io: Io): Version {
+  // Reading what is not there is refused with the names that are near.
+  if (!io.exists(folder)) io.readText(folder);
   const there = READ_FILES.filter((name) => io.exists(join(folder, name)));
   return {
     name: folder,

@@ -63,7 +63,7 @@ describe('compare', () => {
   });
 
   it.each([
-    [['one', 'none'], 'this has no graded-points.csv. Allowed: a folder of results'],
+    [['one', '.'], 'this has no graded-points.csv. Allowed: a folder of results'],
     [['one', 'two', '--size', '11'], 'no such size in common. Allowed: 10, 12, 14. Got: 11'],
   ])('refuses %j', async (args, words) => {
     const { status, stderr, stdout } = await place.run('compare', ...args);
