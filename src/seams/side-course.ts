@@ -27,57 +27,77 @@ export function withCourses(
   return seams.map((pair) => {
     const [firsts = [], seconds = []] = pair.sides.map((side) => courses(base, side, areSewn));
     const candidates = firsts.flatMap((first) =>
-      seconds.map((second): SeamPair => ({ ...pair, sides: [first, second] })),
+      seconds.map((second) => {
+        const sides = [{ edges: first.edges }, { edges: second.edges }] as const;
+        return {
+          pair: { ...pair, sides },
+          meets: first.meets + second.meets,
+          sewn: first.sewn + second.sewn,
+        };
+      }),
     );
-    const [only = pair, ...others] = candidates;
-    if (others.length === 0) return only;
-    return candidates
-      .map((candidate) => ({ candidate, fit: seamFit(base, candidate, areSewn) }))
-      .reduce((best, own) => (betterFit(own.fit, best.fit) ? own : best)).candidate;
+    const [only, ...others] = candidates.toSorted((a, b) => b.meets - a.meets);
+    if (only === undefined || others.length === 0) return only?.pair ?? pair;
+    return [only, ...others]
+      .map((own) => ({ ...own, fit: seamFit(base, own.pair, areSewn) }))
+      .map((own) => ({ ...own, fit: { ...own.fit, goOn: own.fit.goOn + 2 * own.sewn } }))
+      .reduce((best, own) => (betterFit(own.fit, best.fit) ? own : best)).pair;
   });
 }
 
-/** The ways in which the edges of a side follow each other best, at most two. */
-function courses(base: readonly Piece[], side: SeamSide, areSewn: AreSewn): readonly SeamSide[] {
-  if (side.edges.length < 2 || side.edges.some(({ back }) => back)) return [side];
-  const found = [false, true].map((isTurned) => courseFrom(base, side, isTurned, areSewn));
-  const most = Math.max(...found.map(({ meets }) => meets));
-  return most === 0 ? [side] : found.filter(({ meets }) => meets === most).map((own) => own.side);
+/** Edges that follow each other, how well they meet, at how many joins by a seam, and the last walk. */
+interface Course {
+  readonly edges: readonly SeamEdge[];
+  readonly meets: number;
+  readonly sewn: number;
+  readonly last: Walk | undefined;
 }
 
-/** The side from its first edge on, as it is drawn or turned; how well its edges meet. */
+/**
+ * The ways in which the edges of a side follow each other, at most two. Edges that share a point meet
+ * there. A seam beside two edges does not yet tell: of armholes whose side seam alone is named it may
+ * be where the sleeve begins or where the front goes on to the back, so both are tried on the other side.
+ */
+function courses(base: readonly Piece[], side: SeamSide, areSewn: AreSewn): readonly Course[] {
+  const asIs = [{ edges: side.edges, meets: 0, sewn: 0, last: undefined }];
+  if (side.edges.length < 2 || side.edges.some(({ back }) => back)) return asIs;
+  const found = [false, true].map((isTurned) => courseFrom(base, side, isTurned, areSewn));
+  const most = Math.max(...found.map(({ meets }) => meets));
+  if (most === 0) return asIs;
+  return found.filter(({ meets }) => (most < SHARED ? meets > 0 : meets === most));
+}
+
+/** The side from its first edge on, as it is drawn or turned. */
 function courseFrom(
   base: readonly Piece[],
   { edges }: SeamSide,
   isTurned: boolean,
   areSewn: AreSewn,
-): { readonly side: SeamSide; readonly meets: number } {
-  let course: Course = { edges: [], meets: 0, last: undefined };
+): Course {
+  let course: Course = { edges: [], meets: 0, sewn: 0, last: undefined };
   for (const { piece, edge } of edges) {
     const drawn = followed(base, course, { piece, edge }, areSewn);
     const turned = followed(base, course, { piece, edge, back: true }, areSewn);
     const isBack = course.last === undefined ? isTurned : turned.meets > drawn.meets;
     course = isBack ? turned : drawn;
   }
-  return { side: { edges: course.edges }, meets: course.meets };
-}
-
-/** Edges that follow each other, how well they meet, and the walk of the last of them. */
-interface Course {
-  readonly edges: readonly SeamEdge[];
-  readonly meets: number;
-  readonly last: Walk | undefined;
+  return course;
 }
 
 function followed(
   base: readonly Piece[],
-  { edges, meets, last }: Course,
+  { edges, meets, sewn, last }: Course,
   edge: SeamEdge,
   areSewn: AreSewn,
 ): Course {
   const walk = walkSide(base, { edges: [edge] });
   const more = last === undefined ? 0 : meeting(last, walk, areSewn);
-  return { edges: [...edges, edge], meets: meets + more, last: walk };
+  return {
+    edges: [...edges, edge],
+    meets: meets + more,
+    sewn: sewn + (more === SEWN ? 1 : 0),
+    last: walk,
+  };
 }
 
 /** How much speaks for the second walk beginning where the first ends. */
