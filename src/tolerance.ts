@@ -278,6 +278,8 @@ export const PIECE_MOST = 5000;
 export const PATTERN_LEAST = 200;
 /** mm. Lengths of two written tables that differ by less are one length, rounded in two units. */
 export const WRITTEN_ALIKE = 0.001;
+/** mm. Lines to cut whose length differs by less, or which lie apart by less, are one, drawn twice. */
+export const CUT_ALIKE = 0.02;
 /** mm, degrees or plain numbers. Figures of findings that differ by less read the same. */
 export const SHOWN_ALIKE = 0.05;
 /** mm. A notch of a typed pattern may lie this far beside its straight edge, as places rounded to a

@@ -2,10 +2,12 @@
 import type { SizeTable } from '../print/size-table';
 import { readWrittenCsv } from '../table/written-csv';
 import { clothChanges } from './changes/cloth-changes';
+import { cutChanges, cutWords } from './changes/cut-changes';
 import { findingChanges } from './changes/finding-changes';
 import { measureChanges } from './changes/measure-changes';
 import { pointChanges } from './changes/point-changes';
 import type { NamedTexts, Row } from './changes/rows';
+import { NEST } from './changes/rows';
 
 /** The files that are compared, as far as both sets have them. */
 export const COMPARED_FILES = [
@@ -13,6 +15,7 @@ export const COMPARED_FILES = [
   'findings.csv',
   'graded-points.csv',
   'fabric.csv',
+  NEST,
 ] as const;
 
 /** Sentences, and the finished measurements that changed with a column a size. */
@@ -42,11 +45,15 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
   const points = pair('graded-points.csv');
   const found = pair('findings.csv');
   const cloth = pair('fabric.csv');
-  if ([measured, points, found, cloth].every((one) => one === undefined)) return UNCHANGED;
+  const cuts = cutChanges(earlier.get(NEST) ?? '', now.get(NEST) ?? '');
+  if (cuts.length === 0 && [measured, points, found, cloth].every((one) => one === undefined))
+    return UNCHANGED;
   const labels = sizesOf(now);
   const measures = measured && measureChanges(...measured, labels);
+  const moved = points === undefined ? [] : pointChanges(...points);
   const words = [
-    ...(points === undefined ? [] : pointChanges(...points)),
+    ...moved,
+    ...cutWords(cuts, (piece) => moved.some((told) => told.startsWith(`${piece}: `))),
     ...(found === undefined ? [] : findingChanges(...found, labels)),
     ...(cloth === undefined ? [] : clothChanges(...cloth, labels)),
   ];

@@ -10,6 +10,7 @@ import type { LengthUnit } from '../units';
 import { tableNumber, trimmed } from '../units';
 import { HANDLE } from './changes/point-changes';
 import type { NamedTexts } from './changes/rows';
+import { NEST } from './changes/rows';
 import type { VersionRow } from './changes/version-rows';
 import { VERSION_FILES, versionRows } from './changes/version-rows';
 import { changeParts } from './report-file';
@@ -17,13 +18,8 @@ import type { ResultFile } from './result-file';
 import type { Changes } from './since-last-run';
 import { COMPARED_FILES, changesSince, sizesOf } from './since-last-run';
 
-/** The nest, whose outlines are laid over each other. */
-const NEST = 'nest.svg';
-
 /** The files of a folder of results that a version is read from; without the first two it is none. */
-export const READ_FILES: readonly string[] = [
-  ...new Set([...VERSION_FILES, ...COMPARED_FILES, NEST]),
-];
+export const READ_FILES: readonly string[] = [...new Set([...VERSION_FILES, ...COMPARED_FILES])];
 const NEEDED = ['graded-points.csv', 'findings.csv'];
 
 /** A folder of results: its name in messages, and the texts of its files. */

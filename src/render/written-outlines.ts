@@ -3,10 +3,11 @@ import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 
-/** What is drawn of a piece in one size: its sewing line, or the line to cut where that alone is drawn. */
+/** A line around a piece in one size. */
 export interface WrittenOutline {
   readonly size: string;
   readonly piece: string;
+  readonly part: 'outline' | 'cut-line';
   /** A closed loop in mm, in the coordinates of the piece. */
   readonly segments: readonly Segment[];
 }
@@ -15,23 +16,43 @@ const GROUP_OR_PATH =
   /<g [^>]*data-size="([^"]*)"|<g [^>]*data-piece="([^"]*)"|<path data-part="(outline|cut-line)"[^>]* d="([^"]*)"/gu;
 
 /**
- * Every outline of a drawing that `svg` wrote of a nest; other texts have none. Labels and names are as
- * they were typed.
+ * Every outline of a drawing that `svg` wrote of a nest, of each piece and size the sewing line, or the
+ * line to cut where that alone is drawn; other texts have none. Labels and names are as they were typed.
  */
 export function writtenOutlines(text: string): readonly WrittenOutline[] {
-  const found = new Map<string, WrittenOutline & { readonly part: string }>();
+  const found = new Map<string, WrittenOutline>();
+  for (const line of writtenLines(text)) {
+    const key = JSON.stringify([line.size, line.piece]);
+    if (found.get(key)?.part !== 'outline') found.set(key, line);
+  }
+  return [...found.values()];
+}
+
+/** Every sewing line and line to cut of such a drawing. */
+export function writtenLines(text: string): readonly WrittenOutline[] {
+  const found: WrittenOutline[] = [];
   let [size, piece] = ['', ''];
   for (const [, sized, pieced, part, data = ''] of text.matchAll(GROUP_OR_PATH)) {
     if (sized !== undefined) size = typed(sized);
     else if (pieced !== undefined) piece = typed(pieced);
-    else if (part !== undefined) {
-      const key = JSON.stringify([size, piece]);
-      if (found.get(key)?.part === 'outline') continue;
-      found.set(key, { size, piece, part, segments: loop(data) });
-    }
+    else if (part === 'outline' || part === 'cut-line')
+      found.push({ size, piece, part, segments: loop(data) });
   }
-  return [...found.values()];
+  return found;
 }
+
+/** How often each piece of such a drawing is cut, as its label says: `Cut 1 on fold, Cut 2 of lining`. */
+export function writtenCuttings(text: string): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  let piece = '';
+  for (const [, pieced, words] of text.matchAll(PIECE_OR_CUTTING)) {
+    if (pieced !== undefined) piece = typed(pieced);
+    else found.set(piece, [found.get(piece) ?? [], typed(words ?? '')].flat().join(', '));
+  }
+  return found;
+}
+
+const PIECE_OR_CUTTING = /<g [^>]*data-piece="([^"]*)"|<text [^>]*>(Cut \d[^<]*)</gu;
 
 /** The loop of path data as `pathData` writes it: absolute moves, lines and cubics, closed by Z. */
 function loop(data: string): readonly Segment[] {

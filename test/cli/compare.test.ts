@@ -62,6 +62,37 @@ describe('compare', () => {
     expect(drawing.match(/data-part="after"/gu)).toHaveLength(2);
   });
 
+  it('tells of a square that is cut wider, or more often, though no point moved', async () => {
+    const square = (allowance: number, count: number): string =>
+      `# unit: cm\n# base: M\n# allowance: ${allowance} cm\npiece,point,x,y,kind,edge,cut\n` +
+      `flap,a,0,0,corner,top,${count}\nflap,b,10,0,corner,right,\nflap,c,10,20,corner,low,\n` +
+      'flap,d,0,20,corner,left,\n';
+    const rules = '# sizes: S, M\npiece,point,step_dx,step_dy\n';
+    const still = ['a', 'b', 'c', 'd'].map(
+      (at) => `flap,${at},${at === 'a' || at === 'd' ? 0 : 1},0`,
+    );
+    place.write('flap-rules.csv', rules + still.join('\n'));
+    for (const [name, allowance, count] of [
+      ['thin', 1, 2],
+      ['wide', 2, 4],
+    ] as const) {
+      place.write(`${name}.csv`, square(allowance, count));
+      const given = ['--pattern', `${name}.csv`, '--rules', 'flap-rules.csv', '--quiet'];
+      await place.run('grade', ...given, '--out', name);
+    }
+    const { stdout } = await place.run('compare', 'thin', 'wide', '--out', 'wider');
+    const rows = rowsOf(place.read('wider/changes.csv'));
+    // In M 10 + 2 by 20 + 2 cm, then 14 by 24; in S a centimeter narrower.
+    const cut = rows.filter(({ of }) => of === 'piece');
+    expect(cut.map(({ size, before, after }) => [size, before, after])).toEqual([
+      ['S', '66 cm around 242 cm²', '74 cm around 312 cm²'],
+      ['M', '68 cm around 264 cm²', '76 cm around 336 cm²'],
+      ['', 'Cut 2', 'Cut 4'],
+    ]);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain('flap: its label said Cut 2, now Cut 4.');
+    expect(stdout).not.toContain('Nothing changed');
+  });
+
   it.each([
     [['one', '.'], 'this has no graded-points.csv. Allowed: a folder of results'],
     [['one', 'two', '--size', '11'], 'no such size in common. Allowed: 10, 12, 14. Got: 11'],

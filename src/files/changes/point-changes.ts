@@ -38,6 +38,12 @@ export function pointChanges(before: readonly Row[], now: readonly Row[]): reado
   return [
     ...comings('Sizes', old, places, ({ size }) => size),
     ...comings('Pieces', old, places, ({ piece }) => piece),
+    ...[...new Set(old.map(({ piece }) => piece))]
+      .filter((piece) => pieces.includes(piece))
+      .flatMap((own) => {
+        const of = (all: readonly Placed[]) => all.filter(({ piece }) => piece === own);
+        return comings(`${own}: points`, of(old), of(places), ({ point }) => point);
+      }),
     ...pieces.flatMap((piece) => {
       const moved = places
         .filter((place) => place.piece === piece)

@@ -5,6 +5,9 @@ import { NO_LIMIT } from '../tables';
 /** Texts of written tables by the names of their files. */
 export type NamedTexts = ReadonlyMap<string, string>;
 
+/** The nest, whose outlines are compared and laid over each other. */
+export const NEST = 'nest.svg';
+
 /** A row of a written table: its cells by the names of their columns. */
 export type Row = Readonly<Record<string, string>>;
 

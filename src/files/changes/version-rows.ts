@@ -2,7 +2,9 @@
 import { readWrittenCsv } from '../../table/written-csv';
 import { WRITTEN_ALIKE } from '../../tolerance';
 import { LENGTH_UNITS, toMillimeters } from '../../units';
+import { cutChanges } from './cut-changes';
 import type { NamedTexts, Row } from './rows';
+import { NEST } from './rows';
 
 /** One number or word that changed; empty `before` where it came, empty `after` where it went. */
 export interface VersionRow {
@@ -94,7 +96,7 @@ const COMPARED: readonly Compared[] = [
 ];
 
 /** The files that a version is compared by. */
-export const VERSION_FILES: readonly string[] = COMPARED.map(({ file }) => file);
+export const VERSION_FILES: readonly string[] = [...COMPARED.map(({ file }) => file), NEST];
 
 /**
  * All that changed from one version to the other. A length counts as changed where its millimeters
@@ -102,12 +104,17 @@ export const VERSION_FILES: readonly string[] = COMPARED.map(({ file }) => file)
  * centimeters. Throws InputError `csv-malformed` for a text that is no table.
  */
 export function versionRows(earlier: NamedTexts, now: NamedTexts): readonly VersionRow[] {
-  return COMPARED.flatMap((table) => {
+  const numbers = COMPARED.flatMap((table) => {
     const [before, after] = [earlier, now].map((texts) => cellsOf(table, texts.get(table.file)));
     if (before === undefined || after === undefined) return [];
     const keys = [...new Set([...before.keys(), ...after.keys()])];
     return keys.flatMap((key) => changed(table, before.get(key), after.get(key)));
   });
+  const cuts = cutChanges(earlier.get(NEST) ?? '', now.get(NEST) ?? '');
+  return [
+    ...numbers,
+    ...cuts.map(({ piece: name, ...cut }) => ({ of: 'piece', name, ...cut, growth: undefined })),
+  ];
 }
 
 interface PlacedCell extends Cell {
@@ -139,7 +146,7 @@ function changed(
   const [was, is] = [millimeters(before), millimeters(after)];
   const isSame =
     was === undefined || is === undefined
-      ? before?.text === after?.text
+      ? (before?.text ?? '') === (after?.text ?? '')
       : Math.abs(is - was) <= WRITTEN_ALIKE;
   if (isSame) return [];
   const told = (cell: PlacedCell | undefined): string =>
