@@ -38,7 +38,7 @@ function bodyRows(records: readonly SheetRecord[], headerAt: number): ChartTable
   const named = nameColumn(header);
   return {
     layout: 'size-rows',
-    titles: records.slice(0, headerAt),
+    beside: records.slice(0, headerAt),
     corner: cellAt(header, named ?? 0),
     sizes: body.map((record) => nameCell(record, named)),
     lines: measurementColumns(header, named).map((column): ChartLine => ({

@@ -22,8 +22,8 @@ export function cellPosition({ row, column }: ChartCell): string {
 /** A chart with one measurement a line, whichever way its file is turned. */
 export interface ChartTable {
   readonly layout: SizeChart['layout'];
-  /** The records above the header. */
-  readonly titles: readonly SheetRecord[];
+  /** The records above the header, and those of words alone among the measurements. */
+  readonly beside: readonly SheetRecord[];
   /** The cell before the sizes and above the measurements, or the other way around. */
   readonly corner: ChartCell;
   /** Labels of the sizes; blank where there are cells but no label. */
@@ -76,15 +76,17 @@ function measurementRows(
   file: string,
 ): ChartTable {
   const headerIndex = findHeader(records, labels, file);
-  const body = records.slice(headerIndex + 1);
   const header = records[headerIndex];
+  const below = records.slice(headerIndex + 1);
+  const words = below.filter(isWords);
+  const body = below.filter((record) => !words.includes(record));
   const columns = range(labels + 1, width(records));
   const used = columns.filter((column) =>
     [header, ...body].some((record) => !isBlank(cellOf(record, column).text)),
   );
   return {
     layout: 'measurement-rows',
-    titles: records.slice(0, headerIndex),
+    beside: [...records.slice(0, headerIndex), ...words],
     corner: cellOf(header, labels),
     sizes: used.map((column) => cellOf(header, column)),
     lines: body.map((record) => ({
@@ -92,6 +94,12 @@ function measurementRows(
       cells: used.map((column) => cellOf(record, column)),
     })),
   };
+}
+
+/** One cell of prose, as `GIRTHS` or `all of them in half`: what it says counts for the table, and is no row of it. */
+function isWords({ cells }: SheetRecord): boolean {
+  const [text = '', ...others] = cells.filter((cell) => !isBlank(cell));
+  return others.length === 0 && /\p{L}/u.test(text) && recognizeMeasurement(text) === undefined;
 }
 
 function sizeRows(records: readonly SheetRecord[], headerIndex: number, file: string): ChartTable {
@@ -111,7 +119,7 @@ function sizeRows(records: readonly SheetRecord[], headerIndex: number, file: st
   }
   return {
     layout: 'size-rows',
-    titles: records.slice(0, headerIndex),
+    beside: records.slice(0, headerIndex),
     corner: cellOf(header, sizes),
     sizes: body.map((record) => cellOf(record, sizes)),
     lines: columns

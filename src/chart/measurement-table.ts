@@ -4,7 +4,7 @@ import type { SaidLine } from '../table/said-line';
 import { saidLine } from '../table/said-line';
 import type { SheetRecord } from '../table/sheet';
 import { readSheet } from '../table/sheet';
-import { seemsHalved } from '../table/seeming';
+import { seemsOtherGirths } from '../table/seeming';
 import { refuseCounting, refuseUnread } from '../table/statements';
 import { tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
@@ -24,7 +24,7 @@ export interface MeasurementTable {
   readonly table: ChartTable;
   readonly lines: readonly MeasurementLine[];
   readonly unit: LengthUnit;
-  /** Comments and lines above the header in the order of the file, without what states the unit. */
+  /** Comments and lines beside the table in the order of the file, without what states the unit. */
   readonly comments: readonly SaidLine[];
 }
 
@@ -57,16 +57,16 @@ export function readMeasurementTable(
     });
   }
   const { table, statements: inColumn } = takeUnitColumn(layoutOf(rest.records, file), file);
-  const titles = takeUnits(titleLines(table, file));
+  const words = takeUnits(linesBeside(table, file));
   const lines = nameLines(table, file);
-  const unit = statedUnit([...statements, ...titles.statements, ...inColumn], table, lines, file);
-  const comments = [...rest.comments, ...titles.rest].toSorted((a, b) => a.place.row - b.place.row);
+  const unit = statedUnit([...statements, ...words.statements, ...inColumn], table, lines, file);
+  const comments = [...rest.comments, ...words.rest].toSorted((a, b) => a.place.row - b.place.row);
   refuseCounting({ file, comments }, unit);
   refuseUnread(
     { comments },
     {
-      what: 'that girths are a part of those of a body',
-      seems: seemsHalved,
+      what: 'that girths are a part or a multiple of those of a body',
+      seems: seemsOtherGirths,
       allowed: 'girths all the way around the body',
       also: ['title'],
     },
@@ -79,9 +79,9 @@ export function namesMeasurement(cells: readonly string[]): boolean {
   return cells.length >= 2 && cells.some((cell) => recognizeMeasurement(cell) !== undefined);
 }
 
-/** The records above the header as lines of words. */
-function titleLines({ titles }: ChartTable, file: string): readonly SaidLine[] {
-  return titles.map(({ row, cells }) =>
+/** The records beside the table as lines of words. */
+function linesBeside({ beside }: ChartTable, file: string): readonly SaidLine[] {
+  return beside.map(({ row, cells }) =>
     saidLine(
       cells
         .map(tidyText)

@@ -56,7 +56,7 @@ export function readChart(text: string, file: string): SizeChart {
  */
 function withTitle(
   lines: readonly SaidLine[],
-  { titles: records, corner }: ChartTable,
+  { beside: records, corner }: ChartTable,
 ): readonly SaidLine[] {
   const titles = allStated(lines, 'title');
   for (const { text, place } of titles) checkTitle(text, place);

@@ -323,16 +323,16 @@ export const seemsEased: (text: string) => boolean = oneOf(/ease|shrinkage|garme
 ]);
 
 const GIRTHS = String.raw`(?:girths?|circumferences?|measure(?:ments?|s|d)?|widths?)`;
-const HALF = String.raw`(?:half|halves|halved|quarters?|quartered)`;
-const HALVED = new RegExp(
-  String.raw`\b${HALF} (?:of )?(?:the |all )?(?:body )?${GIRTHS}\b|\b${GIRTHS} (?:are |is |were )?(?:\p{L}+ )?${HALF}\b|` +
+const TIMES = String.raw`(?:half|halves|halved|quarters?|quartered|double|doubled|twice)`;
+const OTHER_GIRTHS = new RegExp(
+  String.raw`\b${TIMES} (?:of )?(?:the |all )?(?:body )?${GIRTHS}\b|\b${GIRTHS} (?:are |is |were )?(?:\p{L}+ )?${TIMES}\b|` +
     String.raw`\b(?:measured|taken|laid) (?:flat|on (?:the )?half)\b|\bflat (?:measure\w*|widths?)\b|` +
     String.raw`\b(?:girths?|circumferences?) ?(?:[/\u00F7] ?[24]|x ?(?:0?\.5|1/2|\u00BD))`,
   'iu',
 );
 
-/** A part of the girths of bodies where they are asked for whole: `half girths`, `measured flat`. */
-export const seemsHalved: (text: string) => boolean = oneOf(
-  /hal[fv]|quarter|flat|girth|circumf/iu,
-  [HALVED],
+/** Other girths than those around a body where they are asked for: `half girths`, `girths doubled`, `measured flat`. */
+export const seemsOtherGirths: (text: string) => boolean = oneOf(
+  /hal[fv]|quarter|doubl|twice|flat|girth|circumf/iu,
+  [OTHER_GIRTHS],
 );

@@ -19,7 +19,7 @@ type Kind =
 const WORDS: Readonly<Record<Kind, string>> = {
   link:
     'a all an and are as at be between by each every for from go goes here in is it made of off on one only or ' +
-    'other pattern real run runs stands taken than that the these this to true was were with where which',
+    'other pattern per real run runs stands taken than that the these this to true was were with where which',
   telling:
     'count counted counting counts equal equals given mean means noted read show shown shows told ' +
     'typed written',

@@ -94,14 +94,15 @@ export function refuseUnread(
 
 /** Whether what a line says besides its statements, in part or together, seems to be this. */
 export function isSeeming(
-  { parts }: SaidLine,
+  { parts, text: line }: SaidLine,
   { seems, also = [] }: Pick<Unread, 'seems' | 'also'>,
 ): boolean {
   const prose = parts
     .filter(({ name }) => name === undefined || also.includes(name))
     .map(({ text }) => text);
-  // What `and` or a comma parts may say something together only.
-  return [...new Set([...prose, prose.join(', ')])].some(
+  // What `and`, a comma or a slash parts may say something together only.
+  const together = prose.length === parts.length ? [line] : [];
+  return [...new Set([...prose, prose.join(', '), ...together])].some(
     (part) => part.length <= LONGEST_STATEMENT && seems(part),
   );
 }

@@ -20,7 +20,9 @@ export function checkTitle(title: string, place: Place, name = 'title'): void {
 
 /** Words of lines that head a table, not a garment. */
 const OF_TABLE =
-  /\b(?:charts?|tables?|measure\w*|sizes?|sizing|bod(?:y|ies)|units?|notes?|drafts?)\b/iu;
+  /\b(?:charts?|tables?|measure\w*|sizes?|sizing|bod(?:y|ies)|units?|notes?|drafts?|girths?|circumferences?|eased?|allowances?|shrinkage)\b/iu;
+/** A length, a percentage or a sum says something of the numbers. */
+const OF_NUMBERS = /\d ?(?:mm|cm|inch|["\u2033%])|[\u00D7\u00F7]|\/ ?\d/iu;
 
 /**
  * Whether a lone line above a table names the garment: some words of prose without a number's sign or
@@ -30,5 +32,7 @@ export function seemsTitle({ text: line, parts }: SaidLine, isComment: boolean):
   if (parts.some(({ name }) => name !== undefined) || (isComment && parts.length > 1)) return false;
   if (line.length > LONGEST || !/\p{L}{2}/u.test(line) || /[:=<>@|]|[.!?]$/u.test(line))
     return false;
-  return !OF_TABLE.test(line) && (!isComment || /\bskirts?\b/iu.test(line));
+  return (
+    !OF_TABLE.test(line) && !OF_NUMBERS.test(line) && (!isComment || /\bskirts?\b/iu.test(line))
+  );
 }

@@ -1,4 +1,5 @@
 /** What stands beside a table and was not understood: lines, parts of lines, and cells of notes. */
+import { isAboutFile } from './about-file';
 import type { SaidLine } from './said-line';
 import type { StatementName } from './statement-words';
 import type { Place } from '../errors';
@@ -26,7 +27,7 @@ const OF_THE_FILE: readonly StatementName[] = [
 /**
  * Lines in the order of the file, then notes; `reads` are the statements that the reader of the file takes
  * besides its unit and what names it. A note states nothing but a unit, which is refused if it is another.
- * What has no letter or digit says nothing.
+ * What has no letter or digit says nothing, and what tells of the file itself nothing of its cells.
  */
 export function unreadIn(
   { comments, notes = [] }: BesideTable,
@@ -35,7 +36,9 @@ export function unreadIn(
   const found = new Map<string, UnreadText>();
   const add = (line: SaidLine, known: readonly (StatementName | undefined)[]): void => {
     const { parts, place } = line;
-    const unread = parts.filter(({ name }) => !known.includes(name));
+    const unread = parts.filter(
+      ({ name, text }) => !known.includes(name) && !(name === undefined && isAboutFile(text)),
+    );
     const words =
       unread.length === parts.length ? line.text : unread.map(({ typed }) => typed).join('; ');
     const text = /[\p{L}\p{N}]/u.test(words) ? words : '';

@@ -36,6 +36,8 @@ it.each([
   ['pattern', 'Sorrel block, third card'],
   ['seams', '# every seam is eased'],
   ['chart', '# measured over a thick coat'],
+  ['chart', 'Waist taken 2 cm below'],
+  ['chart', '12.03'],
 ] as const)('a line of %s: %s', (file, line) => {
   const told = line.replace(/^# (?:unit: in, )?/u, '');
   const name = { pattern: 'base.csv', rules: 'rules.csv', seams: 'seams.csv', chart: 'chart.csv' };
@@ -44,14 +46,13 @@ it.each([
   expect(unread(file, line).toSorted()).toEqual([own, ...seams].toSorted());
 });
 
-it.each(['# ---', '# title: Sorrel', '# not read: north is plus', '# version: 3'])(
-  '%s states nothing of the cells, or is read',
-  (line) => {
-    for (const file of ['pattern', 'rules'] as const)
-      expect(unread(file, line)).toEqual([NOTED(2)]);
-    expect(unread('chart', line)).toEqual([]);
-  },
-);
+it.each([
+  ...['# ---', '# title: Sorrel', '# not read: north is plus', '# version: 3', '2024-03-12'],
+  ...['# Source: own survey, 2021', "# Women's size chart", '# revised 3 May 2024, page 1 of 2'],
+])('%s states nothing of the cells, or is read', (line) => {
+  for (const file of ['pattern', 'rules'] as const) expect(unread(file, line)).toEqual([NOTED(2)]);
+  expect(unread('chart', line)).toEqual([]);
+});
 
 it('the same note in several rows is told once, and a unit that agrees is read', () => {
   const rules = RULES.replace('step_dy\n', 'step_dy,Remarks\n')

@@ -442,9 +442,15 @@ describe('a chart', () => {
 
   it.each([
     ...['# all numbers in 16ths', '# values in meters', '# scale: 1:2', '# x 1/16 inch'],
-    ...['values in 16ths', '# moves mostly mm'],
+    ...['values in 16ths', '# moves mostly mm', 'all girths doubled', 'circumference / 2'],
+    ...['# values are per half body', 'twice the body girths'],
   ])('is refused with "%s"', (line) => {
     expectRefusal(charted(line), 'sheet-malformed', { file: 'chart', row: 1 });
+    // The same words below the table, or among its rows, are no row of it.
+    const below = `${CANONICAL}${line}\n`;
+    const row = below.trimEnd().split('\n').length;
+    const call = () => gradeChart({ chart: below, base: '12' });
+    expectRefusal(call, 'sheet-malformed', { file: 'chart', row });
   });
 
   it.each([
@@ -490,6 +496,7 @@ describe('a chart', () => {
       '# source: a survey of 2208 women; two-decimal cells are rounded eighths',
       '# height as told',
     ],
+    ...['# waistband doubled', '# lining: double the waistband', '# one dart per half'],
     ...['# hip grows 2 in a size', '# Quill skirt, spring', '# size 14 fits a model'],
   ])('is graded with "%s"', (line) => {
     expect(charted(line)().range.sizes.length).toBeGreaterThan(1);
