@@ -1,11 +1,12 @@
 /** The cutting card of a pattern: its pieces with counts, cloths, areas, marks and pictures. */
 import { segmentsBounds } from '../geometry/bounds';
 import { loopArea, loopLength } from '../geometry/loop';
+import { distance } from '../geometry/point';
 import { movedSegment } from '../geometry/segment';
 import type { GradeResult } from '../jobs/grade-result';
 import type { CutPiece } from '../pattern/cut-piece';
-import type { Piece, PiecePlan } from '../pattern/piece';
-import { outlineSegments } from '../pattern/piece';
+import { markedPieces } from '../pattern/cut-pieces';
+import type { PiecePlan } from '../pattern/piece';
 import { sheetNamed } from '../print/paper';
 import type { SizeTable } from '../print/size-table';
 import { tablePages } from '../print/table-pages';
@@ -20,12 +21,12 @@ import { writtenCsv } from '../table/written-csv';
 import { fromMillimeters, trimmed } from '../units';
 import type { Exported } from './exports';
 
-/** A piece of one size, as it is cut where that is known. */
+/** A piece of one size; along its sewing line where nothing says how it is cut. */
 interface CardPiece {
   readonly label: string;
   readonly plan: PiecePlan;
-  readonly piece: Piece;
-  readonly cut: CutPiece | undefined;
+  readonly cut: CutPiece;
+  readonly isCut: boolean;
 }
 
 /**
@@ -35,11 +36,15 @@ interface CardPiece {
  */
 export async function cardFiles(result: GradeResult): Promise<Exported> {
   const { title, shown, range, display, imprint } = result;
+  const sizes = shown.map(({ label, pieces: net, cutPieces, parameters }) => ({
+    label,
+    isCut: cutPieces !== undefined,
+    all: cutPieces ?? markedPieces(net, parameters),
+  }));
   const pieces = range.plans.map((plan, p) =>
-    shown.flatMap(({ label, pieces: own, cutPieces }): readonly CardPiece[] => {
-      const piece = own[p];
-      const cut = cutPieces?.find(({ piece: net }) => net.plan.name === plan.name);
-      return piece === undefined ? [] : [{ label, plan, piece, cut }];
+    sizes.flatMap(({ label, isCut, all }): readonly CardPiece[] => {
+      const cut = all[p];
+      return cut === undefined ? [] : [{ label, plan, cut, isCut }];
     }),
   );
   const paper = sheetNamed(display.unit === 'in' ? 'letter' : 'a4');
@@ -60,27 +65,21 @@ export async function cardFiles(result: GradeResult): Promise<Exported> {
 
 const MARGIN = 12;
 
-function isFolded({ piece: { plan } }: CardPiece): boolean {
+function isFolded({ plan }: CardPiece): boolean {
   return plan.cuttings.some(({ onFold }) => onFold);
-}
-
-function lineOf({ piece, cut }: CardPiece): ReturnType<typeof outlineSegments> {
-  return cut?.cut ?? outlineSegments(piece);
 }
 
 /** Square mm of the whole piece, both halves of what lies on a fold. */
 function areaOf(own: CardPiece): number {
-  return Math.abs(loopArea(lineOf(own))) * (isFolded(own) ? 2 : 1);
+  return Math.abs(loopArea(own.cut.cut)) * (isFolded(own) ? 2 : 1);
 }
 
 /** mm around the whole piece; a fold is not cut. */
 function perimeterOf(own: CardPiece): number {
-  const length = loopLength(lineOf(own));
+  const { cut, fold } = own.cut;
+  const length = loopLength(cut);
   if (!isFolded(own)) return length;
-  const { fold } = own.cut ?? {};
-  const along =
-    fold === undefined ? 0 : Math.hypot(fold.to.x - fold.from.x, fold.to.y - fold.from.y);
-  return 2 * (length - along);
+  return 2 * (length - (fold === undefined ? 0 : distance(fold.from, fold.to)));
 }
 
 /**
@@ -91,10 +90,10 @@ function cardTable(pieces: readonly (readonly CardPiece[])[]): string {
   const rows = pieces.flatMap((sizes, p) =>
     sizes.map((own) => [
       ...[String(p + 1), own.plan.name, cuttings(own.plan).join('; '), own.label],
-      ...[own.cut === undefined ? 'sewing' : 'cut', trimmed(areaOf(own) / 100, 1)],
+      ...[own.isCut ? 'cut' : 'sewing', trimmed(areaOf(own) / 100, 1)],
       trimmed(fromMillimeters(perimeterOf(own), 'cm'), 1),
-      String(own.cut?.notches.length ?? ''),
-      String(own.cut?.drillHoles.length ?? ''),
+      String(own.cut.notches.length),
+      String(own.cut.drillHoles.length),
     ]),
   );
   const head = ['number', 'piece', 'cut', 'size', 'line', 'area_cm2', 'perimeter_cm'];
@@ -109,13 +108,13 @@ function cardTables(
   const sizes = (pieces[0] ?? []).map(({ label }) => label);
   const rowsOf = (units: readonly (readonly [string, (own: CardPiece) => number])[]) =>
     pieces.map((own, p) => ({
-      name: `${p + 1} ${spelled(own[0]?.plan.name ?? '')}`,
+      name: shortened(`${p + 1} ${spelled(own[0]?.plan.name ?? '')}`),
       lines: units.map(([unit, measure]) => ({
         unit,
         cells: own.map((one) => measure(one).toFixed(unit === 'cm²' ? 0 : 1)),
       })),
     }));
-  const isCut = pieces.flat().every(({ cut }) => cut !== undefined);
+  const isCut = pieces.flat().every((own) => own.isCut);
   const line = isCut ? 'as cut' : 'at the sewing line, for want of allowances';
   const bases = pieces.map((own) => own.find(({ label }) => label === base) ?? own[0]);
   return [
@@ -148,15 +147,22 @@ function cardTables(
   ];
 }
 
+/** A name that the column of a table holds in type that can be read; the list has it in full. */
+function shortened(name: string): string {
+  return name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 1)}…`;
+}
+
+const LONGEST_NAME = 22;
+
 /** `1 FRONT: Cut 1 on fold. Notches: hip-line (1), dart (2). Drill holes: 1.` */
 function pieceWords({ plan, cut }: CardPiece, number: number): string {
   const counts = cuttings(plan);
   const names = new Map<string, number>();
-  for (const { name } of cut?.notches ?? []) names.set(name, (names.get(name) ?? 0) + 1);
+  for (const { name } of cut.notches) names.set(name, (names.get(name) ?? 0) + 1);
   const notches = [...names]
     .map(([name, count]) => `${name.replace(/[_-]/gu, ' ')} (${count})`)
     .join(', ');
-  const holes = cut?.drillHoles.length ?? 0;
+  const holes = cut.drillHoles.length;
   return [
     `${number} ${spelled(plan.name)}: ${counts.length === 0 ? 'no count is stated' : counts.join(', ')}.`,
     ...(notches === '' ? [] : [`Notches: ${notches}.`]),
@@ -169,7 +175,7 @@ const [WIDTH, HEIGHT, NUMBER] = [26, 40, 4];
 const LINE: Stroke = { color: INK, width: 0.35 };
 
 function picture(own: CardPiece, number: number): Sketch {
-  const line = lineOf(own);
+  const line = own.cut.cut;
   const { left, top, right, bottom } = segmentsBounds(line);
   const scale = Math.min(WIDTH / (right - left), HEIGHT / (bottom - top));
   const segments = line.map((segment) =>

@@ -54,7 +54,7 @@ export function changesSince(earlier: NamedTexts, now: NamedTexts): Changes {
   const words = [
     ...moved,
     ...cutWords(cuts, (piece) => moved.some((told) => told.startsWith(`${piece}: `))),
-    ...(found === undefined ? [] : findingChanges(...found, labels)),
+    ...(found === undefined ? [] : findingChanges(...found, [sizesOf(earlier), labels])),
     ...(cloth === undefined ? [] : clothChanges(...cloth, labels)),
   ];
   if (measures !== undefined) return { words, measures };

@@ -27,7 +27,14 @@ export function cutPieces(
   pieces: readonly Piece[],
   parameters: ReadonlyMap<string, number>,
 ): readonly CutPiece[] | undefined {
-  if (!pieces.some(({ plan }) => saysHowCut(plan))) return undefined;
+  return pieces.some(({ plan }) => saysHowCut(plan)) ? markedPieces(pieces, parameters) : undefined;
+}
+
+/** The same pieces whether or not something says how they are cut: their marks stand on the outline then. */
+export function markedPieces(
+  pieces: readonly Piece[],
+  parameters: ReadonlyMap<string, number>,
+): readonly CutPiece[] {
   return pieces.map((piece, i) => cutPiece(piece, i + 1, pieces, parameters));
 }
 

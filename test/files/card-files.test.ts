@@ -1,5 +1,5 @@
 /** The cutting card of pieces whose areas are sums of rectangles. */
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { cardFiles } from '../../src/files/card-files';
 import { rowsOf } from '../csv-tables';
 import { graded } from '../given/sheets';
@@ -35,11 +35,22 @@ it('has area and perimeter of the whole piece as it is cut', async () => {
   expect(Buffer.from(printed?.[0]?.bytes ?? []).toString('latin1')).toMatch(/^%PDF-/u);
 });
 
-it('says that it has the sewing line where nothing says how a piece is cut', async () => {
-  const bare = PATTERN.replace(/,(1|4),,/gu, ',,,').replace(',1 on fold', ',1');
-  const net = bare.replace(',center,,fold,', ',center,,,');
-  const { files } = await cardFiles(graded(net, RULES));
-  const [small, middle] = rowsOf(files[0]?.text ?? '');
-  expect(middle).toMatchObject({ line: 'sewing', area_cm2: '1200', perimeter_cm: '160' });
-  expect(small).toMatchObject({ area_cm2: '1140', perimeter_cm: '158' });
+describe('where nothing says how a piece is cut', () => {
+  const folded = `${PATTERN.replace(/,(1|4),,/gu, ',,,')}panel,middle,20,30,notch,,,,\n`.replace(
+    /(panel,low_side.*\n)(.*\n)(.*\n)/u,
+    '$3$1$2panel,hole,10,30,drill,,,,\n',
+  );
+  const net = folded.replace(',1 on fold', ',1').replace(',center,,fold,', ',center,,,');
+
+  it.each([
+    ['in one layer', net, '1200', '160', '1140', '158'],
+    // Opened, 40 cm wide and 60 high; 38 in S.
+    ['on a fold, which is not cut', folded, '2400', '200', '2280', '196'],
+  ])('is that of the sewing line, %s', async (_, pattern, area, around, smaller, less) => {
+    const { files } = await cardFiles(graded(pattern, RULES));
+    const [small, middle] = rowsOf(files[0]?.text ?? '');
+    expect(middle).toMatchObject({ line: 'sewing', area_cm2: area, perimeter_cm: around });
+    expect(middle).toMatchObject({ notches: '1', drill_holes: '1' });
+    expect(small).toMatchObject({ area_cm2: smaller, perimeter_cm: less });
+  });
 });

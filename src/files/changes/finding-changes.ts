@@ -1,20 +1,20 @@
 /** Findings of two runs beside each other. */
 import { sizeWords } from '../../verdict/size-words';
 import type { Row } from './rows';
-import { groups } from './rows';
+import { groups, subjectOf } from './rows';
 
 const GRAVE = ['fail', 'warning'];
 
-/** Failures and warnings that came, and those that went, by their check with its sizes. */
+/** Failures and warnings that came, and those that went, by their check with its sizes, of which each run has its own. */
 export function findingChanges(
   before: readonly Row[],
   now: readonly Row[],
-  labels: readonly string[],
+  [oldLabels, labels]: readonly [readonly string[], readonly string[]],
 ): readonly string[] {
   const grave = (rows: readonly Row[]): readonly Row[] =>
     rows.filter(({ severity = '' }) => GRAVE.includes(severity));
-  const key = ({ severity, check, size, piece, subject }: Row): string =>
-    JSON.stringify([severity, check, size, piece, subject]);
+  const key = (row: Row): string =>
+    JSON.stringify([row.severity, row.check, row.size, row.piece, subjectOf(row)]);
   const [old, present] = [grave(before), grave(now)];
   const [oldKeys, presentKeys] = [new Set(old.map(key)), new Set(present.map(key))];
   return [
@@ -26,7 +26,7 @@ export function findingChanges(
     ...byCheck(
       'No longer',
       old.filter((row) => !presentKeys.has(key(row))),
-      labels,
+      oldLabels,
     ),
   ];
 }

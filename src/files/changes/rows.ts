@@ -26,6 +26,11 @@ export function groups<Item>(
   return found;
 }
 
+/** What a finding is of; not the name of the file it was found in, which a new version mostly has. */
+export function subjectOf({ subject = '' }: Row): string {
+  return /\.(?:csv|dxf|txt)$/iu.test(subject) ? '' : subject;
+}
+
 /** A length as a table has it, in mm; NaN for what is none, infinite where there is no limit. */
 export function millimeters(text: string | undefined, unit: string | undefined): number {
   const known = LENGTH_UNITS.find((name) => name === unit);

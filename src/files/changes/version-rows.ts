@@ -4,7 +4,7 @@ import { WRITTEN_ALIKE } from '../../tolerance';
 import { LENGTH_UNITS, toMillimeters } from '../../units';
 import { cutChanges } from './cut-changes';
 import type { NamedTexts, Row } from './rows';
-import { NEST } from './rows';
+import { NEST, subjectOf } from './rows';
 
 /** One number or word that changed; empty `before` where it came, empty `after` where it went. */
 export interface VersionRow {
@@ -85,7 +85,7 @@ const COMPARED: readonly Compared[] = [
   {
     file: 'findings.csv',
     of: 'finding',
-    name: ({ check = '', piece = '', subject = '' }) => joined(check, piece, subject),
+    name: (row) => joined(row.check, row.piece, subjectOf(row)),
     size: sizeOf,
     // What held is no news, nor is what was only noted.
     cells: ({ severity = '' }) =>
