@@ -1,6 +1,6 @@
 /** Whether the edges beside a seam run on across it once it is sewn: one finding a seam, not one a size. */
 import type { WalkedSeam } from '../seams/walked-seam';
-import { CORNER_WANTS_RULE, EDGE_TURN, RUNS_ACROSS } from '../tolerance';
+import { CORNER_WANTS_RULE, EDGE_TURN, RUNS_ACROSS, SHOWN_ALIKE } from '../tolerance';
 import { trimmed } from '../units';
 import type { Finding, Severity } from './finding';
 
@@ -37,7 +37,12 @@ export function cornersAcrossSeam(
       told.set(key, [...(told.get(key) ?? []), ...corners]);
     }
   return [...told.values()].flatMap((corners): Finding[] => {
-    const [worst] = corners.toSorted((a, b) => Math.abs(b.sum - 180) - Math.abs(a.sum - 180));
+    const [leading] = corners;
+    // Where it is the same in several sizes the first of them is told, whatever the last digits say.
+    const worst = corners.reduce(
+      (most, own) => (off(own) > off(most ?? own) + SHOWN_ALIKE ? own : most),
+      leading,
+    );
     if (worst === undefined) return [];
     const firsts = [...new Set(corners.map(({ first }) => first))];
     return [
@@ -56,6 +61,11 @@ export function cornersAcrossSeam(
       },
     ];
   });
+}
+
+/** Degrees by which the corners miss a straight line. */
+function off({ sum }: Corner): number {
+  return Math.abs(sum - 180);
 }
 
 function cornersAt(seam: WalkedSeam, end: 0 | 1, base: number): readonly Corner[] {
@@ -99,10 +109,16 @@ function cornerWords(worst: Corner, corners: readonly Corner[], labels: readonly
   const { points, sum, severity, size } = worst;
   const others = [...new Set(corners.map((own) => own.points))].filter((own) => own !== points);
   const also = others.length === 0 ? '' : `, those at ${others.join(' and ')} by less`;
-  const where = new Set(corners.map((own) => own.size)).size > 1 ? ` in ${labels[size] ?? ''}` : '';
+  const isAlike = corners.every(
+    (own) => own.points !== points || Math.abs(own.sum - sum) <= SHOWN_ALIKE,
+  );
+  const where = isAlike ? '' : ` in ${labels[size] ?? ''}`;
   switch (severity) {
     case 'ok':
-      return `the corners add up to ${trimmed(sum, 1)} degrees${where}, and no farther from 180 elsewhere`;
+      return (
+        `the corners add up to ${trimmed(sum, 1)} degrees` +
+        (where === '' ? '' : `${where}, and no farther from 180 elsewhere`)
+      );
     case 'note':
       return (
         `the corners at ${points} add up to ${trimmed(sum, 1)} degrees instead of 180${also}, ` +

@@ -8,7 +8,7 @@ import type { TypedCell } from '../table/typed-table';
 import { sewnEdges, wayOf } from './seam-way';
 import type { StatedPair } from './stated-pair';
 import { isTurned, sameSeam } from './stated-pair';
-import { walkPair } from './walk-pair';
+import { isBetween, walkPair } from './walk-pair';
 
 /** A row of a list of seams; `ease` is undefined where its cell is blank. */
 export interface SeamRow extends Omit<StatedPair, 'ease' | 'eased'> {
@@ -76,9 +76,7 @@ export function refuseUnmetStretches(base: readonly Piece[], seams: readonly Sea
   for (const pair of seams) {
     if (pair.eased === undefined) continue;
     const { stretches } = walkPair(base, { ...pair, ease: 0 }, wayOf(base, pair, areSewn));
-    const told = pair.eased.map((own) =>
-      stretches.findIndex(({ from, to, meets }) => bounds(own, [from, meets[0]], [to, meets[1]])),
-    );
+    const told = pair.eased.map((own) => stretches.findIndex(({ names }) => isBetween(own, names)));
     pair.eased.forEach((own, i) => {
       const isTwice = told[i] !== -1 && told.indexOf(told[i] ?? -1) !== i;
       if (told[i] !== -1 && !isTwice) return;
@@ -90,10 +88,6 @@ export function refuseUnmetStretches(base: readonly Piece[], seams: readonly Sea
       );
     });
   }
-}
-
-function bounds({ from, to }: Ends, start: readonly string[], end: readonly string[]): boolean {
-  return (start.includes(from) && end.includes(to)) || (start.includes(to) && end.includes(from));
 }
 
 function refuse({ from, to }: Ends, place: Place, isTwice: boolean, all: readonly string[]): never {

@@ -13,6 +13,8 @@ export interface WalkedNotch {
   readonly piece: string;
   readonly name: string;
   readonly at: number;
+  /** Of a join, the point at which the edge before it ends, as `piece.point`. */
+  readonly endOf?: string;
 }
 
 /** One side of a seam, walked once. */
@@ -55,7 +57,11 @@ function joined(first: Walk, second: Walk): Walk {
   return {
     length: first.length + second.length,
     notches: [...first.notches, ...on(second.notches)],
-    joins: [...first.joins, { piece, name, at: first.length }, ...on(second.joins)],
+    joins: [
+      ...first.joins,
+      { piece, name, at: first.length, endOf: first.ends[1] },
+      ...on(second.joins),
+    ],
     darts: [...first.darts, ...on(second.darts)],
     joints: [...first.joints, ...second.joints.map((at) => at + first.length)],
     angles: [first.angles[0], second.angles[1]],

@@ -11,6 +11,8 @@ export interface Stretch {
   readonly to: string;
   /** The places of the second side that meet them. */
   readonly meets: readonly [from: string, to: string];
+  /** All names of the places at its ends: a join is a point of both its edges. */
+  readonly names: readonly [from: readonly string[], to: readonly string[]];
   /** mm on the first side, and on the second. */
   readonly lengths: readonly [number, number];
   /** mm by which the first side is meant to be longer here; undefined where only the whole seam has ease. */
@@ -99,37 +101,52 @@ function stretchesOf(
   [own, others]: readonly [readonly WalkedNotch[], readonly WalkedNotch[]],
   eased: readonly EasedStretch[],
 ): readonly Stretch[] {
-  const nameOf = ({ piece, name }: WalkedNotch): string => `${piece}.${name}`;
-  const stops = [
-    { names: [first.ends[0], second.ends[0]] as const, at: [0, 0] as const },
-    ...own.map((place, i) => {
+  const namesOf = ({ piece, name, endOf }: WalkedNotch): readonly string[] =>
+    endOf === undefined ? [`${piece}.${name}`] : [`${piece}.${name}`, endOf];
+  const stops: readonly Stop[] = [
+    { own: [first.ends[0]], other: [second.ends[0]], at: [0, 0] },
+    ...own.map((place, i): Stop => {
       const other = others[i];
       return {
-        names: [nameOf(place), other === undefined ? '' : nameOf(other)] as const,
-        at: [place.at, other?.at ?? NaN] as const,
+        own: namesOf(place),
+        other: other === undefined ? [] : namesOf(other),
+        at: [place.at, other?.at ?? NaN],
       };
     }),
-    {
-      names: [first.ends[1], second.ends[1]] as const,
-      at: [first.length, second.length] as const,
-    },
+    { own: [first.ends[1]], other: [second.ends[1]], at: [first.length, second.length] },
   ];
   return stops.slice(1).flatMap((stop, i): Stretch[] => {
     const before = stops[i];
     if (before === undefined) return [];
-    const between = eased.find(
-      ({ from, to }) =>
-        (stop.names.includes(from) && before.names.includes(to)) ||
-        (stop.names.includes(to) && before.names.includes(from)),
-    );
+    const names = [
+      [...before.own, ...before.other],
+      [...stop.own, ...stop.other],
+    ] as const;
+    const between = eased.find((stated) => isBetween(stated, names));
     return [
       {
-        from: before.names[0],
-        to: stop.names[0],
-        meets: [before.names[1], stop.names[1]],
+        from: before.own[0] ?? '',
+        to: stop.own[0] ?? '',
+        meets: [before.other[0] ?? '', stop.other[0] ?? ''],
+        names,
         lengths: [stop.at[0] - before.at[0], stop.at[1] - before.at[1]],
         ease: between?.ease,
       },
     ];
   });
+}
+
+/** A place at which both sides meet: its names on each, and how far along each it lies. */
+interface Stop {
+  readonly own: readonly string[];
+  readonly other: readonly string[];
+  readonly at: readonly [number, number];
+}
+
+/** Whether a stated stretch is the one between these places, told from either end. */
+export function isBetween(
+  { from, to }: Pick<EasedStretch, 'from' | 'to'>,
+  [start, end]: Stretch['names'],
+): boolean {
+  return (start.includes(from) && end.includes(to)) || (start.includes(to) && end.includes(from));
 }

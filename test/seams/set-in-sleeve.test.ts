@@ -112,15 +112,19 @@ describe('a set-in sleeve', () => {
     ]);
   });
 
-  const stretches = (back: string, front: string): string =>
+  const stretches = (back: string, front: string, shoulder = 'back.shoulder_tip'): string =>
     'edge,sewn_to,ease,from,to\n' +
     `sleeve.cap,front.armhole + back.armhole,${back},sleeve.back_upper,sleeve.crown\n` +
-    `back.armhole + front.armhole,sleeve.cap,-${front},front.front_notch,back.shoulder_tip\n`;
+    `back.armhole + front.armhole,sleeve.cap,-${front},front.front_notch,${shoulder}\n`;
 
   it('has its ease by stretch, told from either side', () => {
     const { seam, of } = sewn(stretches('1.2', '0.8'));
     expect(seam?.pair.ease).toBeCloseTo(20, 9);
     expect(of('notch-to-notch').find(({ size }) => size === 'M')?.severity).toBe('ok');
+    const named = sewn(stretches('1.2', '0.8', 'front.shoulder_tip'));
+    expect(named.base?.stretches.map(({ ease }) => ease)).toEqual(
+      sewn(stretches('1.2', '0.8')).base?.stretches.map(({ ease }) => ease),
+    );
     const swapped = sewn(stretches('0.8', '1.2')).of('notch-to-notch');
     const other = swapped.find(({ size }) => size === 'M');
     expect(other?.severity).toBe('fail');
