@@ -1,6 +1,6 @@
 /** How the records of a chart are laid out: where its sizes, its measurements and its cells are. */
 import { InputError } from '../errors';
-import { namesSizes } from '../table/label';
+import { isCornerLabel, namesSizes } from '../table/label';
 import { findHeader } from './header';
 import type { SheetRecord } from '../table/sheet';
 import type { SizeChart } from './size-chart';
@@ -80,6 +80,7 @@ function measurementRows(
   const below = records.slice(headerIndex + 1);
   const words = below.filter(isWords);
   const body = below.filter((record) => !words.includes(record));
+  refuseSecondHeader(header, body, { labels, file });
   const columns = range(labels + 1, width(records));
   const used = columns.filter((column) =>
     [header, ...body].some((record) => !isBlank(cellOf(record, column).text)),
@@ -94,6 +95,41 @@ function measurementRows(
       cells: used.map((column) => cellOf(record, column)),
     })),
   };
+}
+
+/**
+ * Throws `chart-no-header` for a line that names other sizes with measurements above and below it: those below
+ * belong to them. Above or below all measurements it may be the sizes of another country.
+ */
+function refuseSecondHeader(
+  header: SheetRecord | undefined,
+  body: readonly SheetRecord[],
+  { labels, file }: { readonly labels: number; readonly file: string },
+): void {
+  const isKnown = ({ cells }: SheetRecord): boolean =>
+    recognizeMeasurement(cells[labels] ?? '') !== undefined;
+  const sizesIn = (record: SheetRecord | undefined): string =>
+    (record?.cells ?? [])
+      .slice(labels + 1)
+      .map(tidyText)
+      .join('\n')
+      .trim();
+  const between = body.slice(body.findIndex(isKnown), body.findLastIndex(isKnown));
+  const second = between.find((record) => {
+    const corner = record.cells[labels] ?? '';
+    return (
+      (isBlank(corner) || isCornerLabel(corner)) &&
+      sizesIn(record) !== '' &&
+      sizesIn(record) !== sizesIn(header)
+    );
+  });
+  if (second === undefined) return;
+  throw new InputError('chart-no-header', {
+    what: 'a second line among the measurements seems to name sizes',
+    allowed: 'one table a file, with one line that names its sizes',
+    got: excerpt(second.cells.join(', ')),
+    place: { file, row: second.row },
+  });
 }
 
 /** One cell of prose, as `GIRTHS` or `all of them in half`: what it says counts for the table, and is no row of it. */

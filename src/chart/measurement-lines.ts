@@ -10,7 +10,7 @@ import { typedForDate } from '../table/date-cell';
 import { parseLength } from '../table/number-cell';
 import type { MeasurementRow } from './size-chart';
 import type { SizeLabel } from './size-labels';
-import { remarksOtherUnit } from '../table/seeming';
+import { remarksOtherUnit, seemsOtherGirths } from '../table/seeming';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 import { UNIT_WORDS } from '../units';
 import { recognizeMeasurement } from './vocabulary';
@@ -57,7 +57,7 @@ const TWO_NUMBERS = /^\d+ ?[;:_] ?\d+$/u;
  * length becomes null; one in another unit than the chart's, or a remark that names one, throws
  * `unit-contradicted`, and two
  * numbers with a stray mark between them (`7;2`), or a number of which a spreadsheet made a date, throw
- * `cell-not-a-number`.
+ * `cell-not-a-number`. A remark by which girths count otherwise throws `sheet-malformed`.
  */
 export function measurementRow(
   line: MeasurementLine,
@@ -100,6 +100,14 @@ function unknownCell(
     throw new InputError('unit-contradicted', {
       what: `a remark names another unit than ${UNIT_WORDS[unit]}, in which the numbers are read`,
       allowed: `numbers in ${UNIT_WORDS[unit]} and a remark without a unit; or a file in that unit`,
+      got: excerpt(text),
+      place,
+    });
+  }
+  if (seemsOtherGirths(tidyText(text))) {
+    throw new InputError('sheet-malformed', {
+      what: 'a remark seems to state that girths are a part or a multiple of those of a body',
+      allowed: 'girths all the way around the body, and other remarks',
       got: excerpt(text),
       place,
     });

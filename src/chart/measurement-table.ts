@@ -63,7 +63,7 @@ export function readMeasurementTable(
   const comments = [...rest.comments, ...words.rest].toSorted((a, b) => a.place.row - b.place.row);
   refuseCounting({ file, comments }, unit);
   refuseUnread(
-    { comments },
+    { comments: [...comments, ...remarksIn(table, lines, file)] },
     {
       what: 'that girths are a part or a multiple of those of a body',
       seems: seemsOtherGirths,
@@ -72,6 +72,21 @@ export function readMeasurementTable(
     },
   );
   return { table, lines, unit, comments };
+}
+
+/** Rows of a chart that are no measurements and have no numbers: prose that its commas part into cells. */
+function remarksIn(
+  { layout }: ChartTable,
+  lines: readonly MeasurementLine[],
+  file: string,
+): readonly SaidLine[] {
+  if (layout === 'size-rows') return [];
+  return lines
+    .filter(({ known, cells }) => !known && cells.every(({ text }) => !/^[\d.,]+$/u.test(text)))
+    .map(({ label, cells }) => {
+      const texts = [label, ...cells].map(({ text }) => tidyText(text));
+      return saidLine(texts.filter((text) => text !== '').join(', '), { file, row: label.row });
+    });
 }
 
 /** A line of a chart has a label and a size or more. */

@@ -3,16 +3,22 @@
 const HEADING_WORD = String.raw`(?:(?:wom[ae]n|lad(?:y|ies)|misses|miss|girl)(?:['\u2019]?s)?|bod(?:y|ies)|size|sizes|sizing|measurements?|girths|lengths|chart|table|sheet|block|pattern|skirts?|points?|rules?|grad(?:e|ing)|spec|specification|seams|list|for|of|and|the|my|our)`;
 const MONTH = String.raw`(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*\.?`;
 const YEAR = String.raw`(?:19|20)\d\d`;
-const DAY = String.raw`(?:${YEAR}(?:-\d\d?){0,2}|\d\d?([./-])\d\d?\1(?:${YEAR}|\d\d)|(?:\d\d?\.? )?${MONTH},? ${YEAR})`;
+const DAY = String.raw`(?:${YEAR}(?:-\d\d?){0,2}|\d\d?[./-]\d\d?[./-](?:${YEAR}|\d\d)|(?:\d\d?\.? )?${MONTH},? ${YEAR})`;
+
+const SEASON = String.raw`(?:spring|summer|autumn|fall|winter)(?:[ /-]+(?:spring|summer|autumn|fall|winter))? ?(?:${YEAR})?|(?:ss|aw|fw) ?\d\d`;
+/** Initials, names, and counts of other things than units. */
+const WORDS = String.raw`(?:(?:\p{L}[\p{L}.'\u2019-]*|&|\d+(?= \p{L})(?! ?(?:mm|cm|in|inch\p{L}*)\b)),? ?){0,8}`;
 
 const ABOUT_FILE = new RegExp(
   [
     `${HEADING_WORD}(?:[ /&-]+${HEADING_WORD})*`,
     // A day, and what was done on it: revised 3 May 2024.
     String.raw`(?:(?:date|dated|revised|revision|updated|issued|printed|saved|created|as of)[: ]+)?${DAY}`,
+    SEASON,
     String.raw`(?:page|sheet) \d+(?: ?(?:of|/) ?\d+)?`,
-    // Where it comes from or who made it, in few words without a figure.
-    String.raw`(?:source|author|made by|prepared by|checked by|approved by|client|customer|collection|season|studio)(?: ?[:=-] ?| )(?:[\p{L}.&'\u2019-]+ ?){1,6}(?:${YEAR})?`,
+    String.raw`(?:version|revision|rev\.?|v) ?[\d.]*\p{L}?`,
+    // Where it comes from or who made it.
+    String.raw`(?:source|author|(?:made|prepared|checked|approved|revised|drawn)(?: by)?|client|customer|collection|season|studio)(?: ?[:=-] ?| |$)${WORDS}(?:${DAY}|${SEASON})?`,
     String.raw`(?:(?:e-?mail|contact|web)[: ]+)?(?:\S+@\S+\.\p{L}+|(?:https?://|www\.)\S+)`,
   ]
     .map((form) => `^(?:${form})$`)

@@ -327,6 +327,7 @@ const TIMES = String.raw`(?:half|halves|halved|quarters?|quartered|double|double
 const OTHER_GIRTHS = new RegExp(
   String.raw`\b${TIMES} (?:of )?(?:the |all )?(?:body )?${GIRTHS}\b|\b${GIRTHS} (?:are |is |were )?(?:\p{L}+ )?${TIMES}\b|` +
     String.raw`\b(?:measured|taken|laid) (?:flat|on (?:the )?half)\b|\bflat (?:measure\w*|widths?)\b|` +
+    String.raw`^(?:(?:on|of|for) )?(?:the |a )?half(?: of)?(?: the| a)? bod(?:y|ies)$|` +
     String.raw`\b(?:girths?|circumferences?) ?(?:[/\u00F7] ?[24]|x ?(?:0?\.5|1/2|\u00BD))`,
   'iu',
 );

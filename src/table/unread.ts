@@ -36,6 +36,7 @@ export function unreadIn(
   const found = new Map<string, UnreadText>();
   const add = (line: SaidLine, known: readonly (StatementName | undefined)[]): void => {
     const { parts, place } = line;
+    if (parts.every(({ name }) => name === undefined) && isAboutFile(line.text)) return;
     const unread = parts.filter(
       ({ name, text }) => !known.includes(name) && !(name === undefined && isAboutFile(text)),
     );

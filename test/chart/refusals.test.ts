@@ -74,6 +74,26 @@ describe('headers', () => {
     );
   });
 
+  it('must not come twice with other sizes', () => {
+    const table = ['# unit: in', 'measurement,8,10', 'waist,25,26', 'hip,34,36'];
+    const depth = 'waist to hip,8,8';
+    for (const second of ['measurement,12,14', ',S,M'] as const)
+      expectRefusal(
+        () => chartOf(...table, second, depth),
+        'chart-no-header',
+        { file, row: 5 },
+        second.slice(-2).replace(',', ''),
+      );
+    expect(chartOf(...table, 'measurement,8,10', depth, 'US size,4,6').sizes).toEqual(['8', '10']);
+  });
+
+  it('may have a column of remarks, but of none by which girths count otherwise', () => {
+    const rows = (remark: string) => ['# unit: in', 'size,waist,hip,notes', `8,25,34,${remark}`];
+    expect(chartOf(...rows('over a coat')).sizes).toEqual(['8']);
+    const at = { file, row: 3, column: 4, size: '8' };
+    expectRefusal(() => chartOf(...rows('girths halved')), 'sheet-malformed', at);
+  });
+
   it('must have sizes in charts of one size a row', () => {
     expectRefusal(
       () => chartOf('# unit: in', 'waist,hip,length', '25,34,20', '26,36,20'),

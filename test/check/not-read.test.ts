@@ -38,6 +38,7 @@ it.each([
   ['chart', '# measured over a thick coat'],
   ['chart', 'Waist taken 2 cm below'],
   ['chart', '12.03'],
+  ['chart', '# source: hips 2 cm lower'],
 ] as const)('a line of %s: %s', (file, line) => {
   const told = line.replace(/^# (?:unit: in, )?/u, '');
   const name = { pattern: 'base.csv', rules: 'rules.csv', seams: 'seams.csv', chart: 'chart.csv' };
@@ -48,7 +49,12 @@ it.each([
 
 it.each([
   ...['# ---', '# title: Sorrel', '# not read: north is plus', '# version: 3', '2024-03-12'],
-  ...['# Source: own survey, 2021', "# Women's size chart", '# revised 3 May 2024, page 1 of 2'],
+  ...['Checked: M. Kern 12.3.24', '# Season: SS25', 'Spring 2025', 'Version 2', 'Size chart'],
+  ...[
+    '# Source: own survey of 40 women, 2021',
+    "# Women's size chart",
+    '# revised 3 May 2024, page 1 of 2',
+  ],
 ])('%s states nothing of the cells, or is read', (line) => {
   for (const file of ['pattern', 'rules'] as const) expect(unread(file, line)).toEqual([NOTED(2)]);
   expect(unread('chart', line)).toEqual([]);

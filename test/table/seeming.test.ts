@@ -443,7 +443,8 @@ describe('a chart', () => {
   it.each([
     ...['# all numbers in 16ths', '# values in meters', '# scale: 1:2', '# x 1/16 inch'],
     ...['values in 16ths', '# moves mostly mm', 'all girths doubled', 'circumference / 2'],
-    ...['# values are per half body', 'twice the body girths'],
+    ...['# values are per half body', 'twice the body girths', 'Half body'],
+    ...['Note: girths are halved, see page 2'],
   ])('is refused with "%s"', (line) => {
     expectRefusal(charted(line), 'sheet-malformed', { file: 'chart', row: 1 });
     // The same words below the table, or among its rows, are no row of it.
