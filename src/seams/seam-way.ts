@@ -34,21 +34,23 @@ export interface SeamFit {
   readonly namesakes: number;
   /** Ends at which the edges beside the seam are sewn to each other as well. */
   readonly goOn: number;
+  /** Ends at which both edges beside the seam lie on a fold, or neither does. */
+  readonly folds: number;
   /** mm by which notches and joints are apart, and degrees by which corners turn. */
   readonly misfit: number;
 }
 
 /** Whether one fit is clearly better than another. */
 export function betterFit(one: SeamFit, other: SeamFit): boolean {
-  for (const sign of ['namesakes', 'goOn'] as const)
+  for (const sign of ['namesakes', 'goOn', 'folds'] as const)
     if (one[sign] !== other[sign]) return one[sign] > other[sign];
   return one.misfit < other.misfit - SAME_PLACE;
 }
 
 /**
  * The way that is stated; else the one in which points of the same name meet at the ends; else the
- * one in which the edges beside the seam are sewn to each other as well; else the one in which
- * notches, joints and corners fit best in the base. A corner at which no edge runs on tells nothing.
+ * one in which the edges beside the seam are sewn to each other as well; else the one in which a fold
+ * meets a fold, as the center of a collar does that of the back; else the one in which notches, joints and corners fit best in the base. A corner at which no edge runs on tells nothing.
  * Without any of these signs the sides run as they are drawn: both down, or one against the other, as
  * on pieces that are laid down side by side.
  */
@@ -61,7 +63,8 @@ export function seamFit(base: readonly Piece[], pair: SeamPair, areSewn: AreSewn
   const fits = (way: Way): SeamFit & { readonly walk: PairWalk } => {
     const walk = walkPair(base, { ...pair, ease: 0 }, way);
     const goOn = goesOn(walk, areSewn).filter((does) => does).length;
-    return { way, walk, namesakes: namesakes(walk), goOn, misfit: misfit(walk) };
+    const folds = foldsMet(base, walk);
+    return { way, walk, namesakes: namesakes(walk), goOn, folds, misfit: misfit(walk) };
   };
   if (pair.way !== undefined) return fits(pair.way);
   const [same, opposite] = [fits('same'), fits('opposite')];
@@ -89,6 +92,15 @@ export function goesOn(
 function namesakes({ walks: [first, second] }: PairWalk): number {
   const bare = (name: string): string => name.replace(/^.*\./u, '');
   return first.ends.filter((end, i) => bare(end) === bare(second.ends[i] ?? '')).length;
+}
+
+function foldsMet(base: readonly Piece[], { walks: [first, second] }: PairWalk): number {
+  const isFold = (beside: string): boolean => {
+    const [piece = '', seam = ''] = beside.split('.');
+    const { outline } = pieceNamed(base, piece).plan;
+    return outline.some((edge) => edge.seam === seam && edge.kind === 'fold');
+  };
+  return first.beside.filter((own, i) => isFold(own) === isFold(second.beside[i] ?? '')).length;
 }
 
 function misfit({ walks: [first, second], stretches, angleSums }: PairWalk): number {
