@@ -315,7 +315,7 @@ export function seemsOtherOrigin(text: string, base: string): boolean {
 }
 
 const EASE =
-  /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."%]+ ){0,3}(?:ease|shrinkage)\b|\bshrinkage\b.*\b(?:added|included|allowed)\b|^(?:\p{L}+ ){0,2}finished garments?$|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
+  /\b(?:incl(?:[.,]|ud\w*)?|with|plus|added?|has) (?:[\p{L}\d/."%]+ ){0,3}(?:ease|shrinkage)\b|\bshrinkage\b.*\b(?:added|included|allowed)\b|^(?:\p{L}+ ){0,2}finished garments?$|(?<!\b(?:no|without) )\bease (?:is |was )?(?:included|added)\b|\bease\b\s*(?:[:=,]|of\b|is\b)?\s*\d|(?<!\bnot |\bno )\b(?:garment|finished) (?:measure\w*|girths|lengths)\b/iu;
 
 /** Lengths of a garment, or of a body with ease, where a body's are asked for. */
 export const seemsEased: (text: string) => boolean = oneOf(/ease|shrinkage|garment|finished/iu, [
