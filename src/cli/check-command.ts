@@ -44,7 +44,10 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
   const chart = readChart(named.text, named.file);
   const display = displayAsTyped(options, chart.unit, isInFractions(chart));
   const against = options.against.length > 0 ? options.against : undefined;
-  const findings = bySeverity([...chartNotes(chart), ...checkChart(chart, display, against)]);
+  const findings = bySeverity([
+    ...chartNotes(chart).map(asked),
+    ...checkChart(chart, display, against),
+  ]);
   const ready = chart.sizes.length > 1 ? CHART_READY : 'Can be drafted';
   const verdict = verdictOf(findings, chart.sizes, display);
   const told = { chart, findings, verdict, ready, display, against };
@@ -54,6 +57,11 @@ export function checkCommand(file: string, options: CheckCommandOptions, io: Io)
     brief: () => wrappedParagraph(verdictLine(verdict, ready)),
     facts: () => checkFacts(told),
   });
+}
+
+/** No style is known here, so a cell that is left blank may be one that the style cannot do without. */
+function asked(finding: Finding): Finding {
+  return finding.check === 'incomplete-row' ? { ...finding, severity: 'warning' } : finding;
 }
 
 /** A chart and what the checks say of it. */

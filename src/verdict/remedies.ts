@@ -140,7 +140,9 @@ export const REMEDIES: Readonly<Record<string, Remedy>> = {
   'size-order': { act: [RECORD] },
   'not-read': { act: ['check that {place} does not change how cells count'] },
   'read-as': { act: ['nothing if the label means {subjects}; else call the row otherwise'] },
-  'incomplete-row': { act: ['fill in the missing cells of {subjects} if the style needs them'] },
+  'incomplete-row': {
+    act: ['fill in the missing cells of {subjects}, or take the rows away: a style may need them'],
+  },
   'unknown-row': {
     act: [
       'call the row {subjects} by the name of a known measurement, or take it out: it is not used',

@@ -43,6 +43,15 @@ describe('what grade, print and check say first', () => {
       expect(line).toMatch(/^ok,.*,$|^(?:fail|warning|note),.*[^,]$/u);
   });
 
+  it('of check is a decision where a cell of a known row is blank, which a style may need', async () => {
+    place.write('blank.csv', '# unit: cm\nmeasurement,me\nwaist,72\nhip,98\nwaist_to_hip,\n');
+    const { stdout } = await place.run('check', 'blank.csv');
+    expect(told(stdout)).toContain('1. Fill in the missing cells of waist_to_hip, or take the');
+    // The default style does need it.
+    const { status } = await place.run('grade', 'blank.csv', '--out', 'blank');
+    expect(status).toBe(2);
+  });
+
   it('is of the chart alone where check reads one, in the numbers of grade', async () => {
     const chart =
       '# unit: in\nsize,8,10,12,14,16\nwaist,26,27,28,29,30\nhip,37,37.5,38,38.5,39\n' +
