@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { draftedSizes } from '../../src/grade/graded-pattern';
-import { buildSync } from 'esbuild';
 import { describe, expect, it } from 'vitest';
 import { STYLES, gradeChart, measureOf, resultFiles } from '../../src/index';
 import type { GradeRequest } from '../../src/index';
@@ -183,27 +182,6 @@ describe('result files', () => {
 });
 
 describe('the library', () => {
-  it('touches no file: nothing in it could', () => {
-    const { metafile } = buildSync({
-      entryPoints: ['src/index.ts'],
-      bundle: true,
-      format: 'esm',
-      loader: { '.csv': 'text', '.ttf': 'binary' },
-      logLevel: 'silent',
-      mainFields: ['module', 'main'],
-      metafile: true,
-      outdir: 'unused',
-      platform: 'node',
-      write: false,
-    });
-    const imported = Object.values(metafile.outputs).flatMap(({ imports }) =>
-      imports.filter(({ external }) => external).map(({ path }) => path.replace(/^node:/, '')),
-    );
-    // CSV reading and writing build on streams and buffers, packing on a loader, and use none for files.
-    const harmless = ['stream', 'buffer', 'util', 'events', 'string_decoder', 'module'];
-    expect(imported.filter((path) => !harmless.includes(path))).toEqual([]);
-  });
-
   it('has the version of its package', () => {
     const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
     expect(VERSION).toBe(version);
