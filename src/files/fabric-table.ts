@@ -27,7 +27,7 @@ export function fabricTables(
     const table = {
       heading: heading(cloth, unit),
       sizes: own[0]?.sizes.map(({ label }) => label) ?? [],
-      rows: joined(own).map((one) => row(one, widths)),
+      rows: joined(own).map((one) => row(one, widths, unit)),
       // What holds for every cloth is said once.
       notes: [
         ...(i > 0 ? [] : [pictured ? `${NOTE} ${PICTURED}` : NOTE]),
@@ -101,9 +101,9 @@ function joined(needs: readonly FabricNeed[]): readonly Joined[] {
   return [...rows.values()];
 }
 
-function row({ widths, folds, buys }: Joined, all: number): SizeRow {
+function row({ widths, folds, buys }: Joined, all: number, market: LengthUnit): SizeRow {
   return {
-    name: widthsTold(widths, all),
+    name: widthsTold(widths, all, market),
     detail: folds.map((fold) => FOLD_WORDS[fold]).join(' or '),
     lines: [
       { unit: 'cm', cells: buys.map((buy) => (buy === undefined ? '-' : `${buy.centimeters}`)) },

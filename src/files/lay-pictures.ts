@@ -69,14 +69,19 @@ function picture(
       width.unit === 'in' ? yardsToMillimeters(buy.yards) : toMillimeters(buy.centimeters, 'cm'),
     captions: [
       [...folds].join(' or '),
-      whoseTold(group, labels, all),
-      `Drawn: size ${label} on ${widthsTold([width], Infinity)}, ${how}.`,
+      whoseTold(group, labels, all, unit),
+      `Drawn: size ${label} on ${widthsTold([width], Infinity, unit)}, ${how}.`,
     ],
   });
 }
 
 /** `112 cm, 45 in: sizes 2 to 8; 140 cm: size 24`. */
-function whoseTold(group: readonly Shown[], labels: readonly string[], all: number): string {
+function whoseTold(
+  group: readonly Shown[],
+  labels: readonly string[],
+  all: number,
+  market: LengthUnit,
+): string {
   const widths = new Map<ClothWidth, string[]>();
   for (const { need, label } of group)
     widths.set(need.width, [...(widths.get(need.width) ?? []), label]);
@@ -85,7 +90,7 @@ function whoseTold(group: readonly Shown[], labels: readonly string[], all: numb
     const sizes = runs(own, labels);
     told.set(sizes, [...(told.get(sizes) ?? []), width]);
   }
-  return [...told].map(([sizes, on]) => `${widthsTold(on, all)}: size ${sizes}`).join('; ');
+  return [...told].map(([sizes, on]) => `${widthsTold(on, all, market)}: size ${sizes}`).join('; ');
 }
 
 /** Labels as they follow each other: `2 to 8, 12`. */

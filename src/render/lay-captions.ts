@@ -3,6 +3,7 @@ import type { ClothWidth, Fold } from '../fabric/cloth';
 import { isFoldedAtAll } from '../fabric/alike-lays';
 import type { Lay } from '../fabric/lay';
 import { SAME_PLACE } from '../tolerance';
+import type { LengthUnit } from '../units';
 
 /** How cloth is folded, in the words of home sewing (common practice, no source). */
 export const FOLD_WORDS: Readonly<Record<Fold, string>> = {
@@ -29,11 +30,15 @@ export function foldingTold(lay: Lay, length: (mm: number) => string): string {
   return isOpened ? `${how}; past ${length(folded)} it is opened out` : how;
 }
 
-/** Widths unit by unit with those they serve, `90, 150 cm, 36, 60 in`; `any width` if they are all of several. */
-export function widthsTold(widths: readonly ClothWidth[], all: number): string {
+/**
+ * Widths unit by unit with those they serve, that of the market first: `90, 150 cm, 36, 60 in`; `any width` if
+ * they are all of several.
+ */
+export function widthsTold(widths: readonly ClothWidth[], all: number, market: LengthUnit): string {
   if (all > 1 && widths.length === all) return 'any width';
   const stated = widths.flatMap((width) => [width, ...(width.serves ? [width.serves] : [])]);
-  return (['cm', 'in'] as const)
+  const units = market === 'in' ? (['in', 'cm'] as const) : (['cm', 'in'] as const);
+  return units
     .map((unit) => {
       const values = stated.filter((width) => width.unit === unit).map(({ value }) => value);
       return values.length === 0 ? '' : `${values.join(', ')} ${unit}`;
