@@ -73,7 +73,7 @@ function levelWalking(
       ? {}
       : {
           facts: {
-            [room.opening > 0 ? 'begin' : 'open']: aboutLength(room.needed, display, Math.ceil),
+            [room.opening > 0 ? 'begin' : 'open']: aboutLength(openedTo(room), display, Math.ceil),
             ...(vented === undefined ? {} : { vented }),
           },
         }),
@@ -104,8 +104,8 @@ function stature({ walker }: WalkingRoom, display: LengthDisplay): string {
 }
 
 function remedy(room: WalkingRoom, vented: string | undefined, display: LengthDisplay): string {
-  const { needed, opening } = room;
-  const height = `${about(needed, display, Math.ceil)} above the hem`;
+  const { opening } = room;
+  const height = `${about(openedTo(room), display, Math.ceil)} above the hem`;
   const act =
     vented !== undefined
       ? `widen the hem (less hem_taper), or take a style with a vent, such as ${vented}, open from ${height}`
@@ -114,6 +114,14 @@ function remedy(room: WalkingRoom, vented: string | undefined, display: LengthDi
     ': a narrow hem shortens the stride, and stairs and curbs need more than level walking; ' +
     (helps(room) ? act : 'no opening gives the room, so widen the skirt')
   );
+}
+
+/** mm. A vent or slit that is shorter hardly opens: common practice, no source. */
+const LEAST_OPENING = 100;
+
+/** mm above the hem from which to open it: as much as is needed, and no vent too short to be of use. */
+function openedTo({ needed, opening }: WalkingRoom): number {
+  return opening > 0 ? needed : Math.max(needed, LEAST_OPENING);
 }
 
 /** An opening ends below the crotch; where it would have to go higher, it gives no room. */

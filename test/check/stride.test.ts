@@ -184,6 +184,17 @@ describe('the stride', () => {
     expect(Math.abs(10 * Number(said) - byHand)).toBeLessThan(2);
   });
 
+  it('that lacks little is given by a vent of 10 cm, for one of a few is not worth sewing', () => {
+    const open = ['-2 cm', '-4.5 cm'].flatMap((taper) =>
+      found('stride', { set: { ...PENCIL, hem_taper: taper } }).flatMap(({ facts }) =>
+        facts === undefined ? [] : [Number(facts.open)],
+      ),
+    );
+    // The largest size would do with less, the smallest needs more.
+    expect(Math.min(...open)).toBe(100);
+    expect(Math.max(...open)).toBeGreaterThan(150);
+  });
+
   it('is none in a skirt narrower than both legs, and no opening helps', () => {
     const [stride] = found('stride', { style: 'shared-drop', set: { hip_ease: '-10 cm' } });
     expect(stride).toMatchObject({ severity: 'warning', measured: 0 });
