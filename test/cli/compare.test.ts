@@ -22,12 +22,14 @@ async function graded(rules: string, out: string, ...more: readonly string[]): P
 }
 await graded('rules.csv', 'one');
 await graded('rules.csv', 'metric', '--unit', 'cm');
+await graded('rules.csv', 'fractions', '--fractions');
 await graded('rules-2.csv', 'two');
 
 describe('compare', () => {
   it.each([
     ['one', 'one'],
     ['one', 'metric'],
+    ['fractions', 'metric'],
   ])('finds nothing between %s and %s', async (before, now) => {
     const { status, stdout } = await place.run('compare', before, now);
     expect(status).toBe(0);

@@ -1,4 +1,5 @@
 /** Rows of written tables, read again. */
+import { parseLength } from '../../table/number-cell';
 import { LENGTH_UNITS, toMillimeters } from '../../units';
 import { NO_LIMIT } from '../tables';
 
@@ -31,9 +32,13 @@ export function subjectOf({ subject = '' }: Row): string {
   return /\.(?:csv|dxf|txt)$/iu.test(subject) ? '' : subject;
 }
 
-/** A length as a table has it, in mm; NaN for what is none, infinite where there is no limit. */
+/** A length as a table has it, decimals or a fraction, in mm; NaN for what is none, infinite without a limit. */
 export function millimeters(text: string | undefined, unit: string | undefined): number {
   const known = LENGTH_UNITS.find((name) => name === unit);
   if (text === NO_LIMIT) return Infinity;
-  return text === undefined || known === undefined ? NaN : toMillimeters(Number(text), known);
+  if (text === undefined || known === undefined) return NaN;
+  const decimals = Number(text);
+  return Number.isNaN(decimals)
+    ? (parseLength(text, known) ?? NaN)
+    : toMillimeters(decimals, known);
 }

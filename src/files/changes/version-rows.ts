@@ -1,10 +1,10 @@
 /** What two versions of a style have otherwise, number by number: the rows of a table that a room signs. */
 import { readWrittenCsv } from '../../table/written-csv';
 import { WRITTEN_ALIKE } from '../../tolerance';
-import { LENGTH_UNITS, toMillimeters } from '../../units';
+import { LENGTH_UNITS } from '../../units';
 import { cutChanges } from './cut-changes';
 import type { NamedTexts, Row } from './rows';
-import { NEST, subjectOf } from './rows';
+import { NEST, millimeters, subjectOf } from './rows';
 
 /** One number or word that changed; empty `before` where it came, empty `after` where it went. */
 export interface VersionRow {
@@ -143,7 +143,7 @@ function changed(
 ): readonly VersionRow[] {
   const shown = after ?? before;
   if (shown === undefined) return [];
-  const [was, is] = [millimeters(before), millimeters(after)];
+  const [was, is] = [lengthOf(before), lengthOf(after)];
   const isSame =
     was === undefined || is === undefined
       ? (before?.text ?? '') === (after?.text ?? '')
@@ -157,9 +157,8 @@ function changed(
 }
 
 /** mm of a length; undefined for a formula, a word or an empty cell. */
-function millimeters(cell: PlacedCell | undefined): number | undefined {
-  const unit = LENGTH_UNITS.find((own) => own === cell?.unit);
-  if (cell === undefined || unit === undefined || cell.text === '') return undefined;
-  const mm = toMillimeters(Number(cell.text), unit);
+function lengthOf(cell: PlacedCell | undefined): number | undefined {
+  if (cell === undefined || cell.text === '') return undefined;
+  const mm = millimeters(cell.text, cell.unit);
   return Number.isFinite(mm) ? mm : undefined;
 }
