@@ -5,10 +5,17 @@ import type { Ink } from './ink';
 /** mm. Width of a strip. */
 const STRIP = 4;
 
+/** Strips of which a profile also knows the nearest and the farthest ink together. */
+const BLOCK = 8;
+
 /** The nearest and the farthest ink in each strip, in mm from the side of the part's box. */
-interface Profile {
+interface Strips {
   readonly from: Float64Array;
   readonly to: Float64Array;
+}
+
+interface Profile extends Strips {
+  readonly blocks: Strips;
 }
 
 /** What a part takes up: of the strips along x, and of those along y. */
@@ -83,7 +90,7 @@ function blankProfile({ across, acrossEnd, along }: Extent): {
         from[i] = from[i - 1] ?? Infinity;
         to[i] = to[i - 1] ?? -Infinity;
       }
-      return { from, to };
+      return { from, to, blocks: blocksOf(from, to) };
     },
   };
 }
@@ -106,26 +113,54 @@ export function areNear(a: Reach, atA: Box, b: Reach, atB: Box, gap: number): bo
   );
 }
 
+function blocksOf(from: Float64Array, to: Float64Array): Strips {
+  const count = Math.ceil(from.length / BLOCK);
+  const starts = Array.from({ length: count }, (_, block) => block * BLOCK);
+  return {
+    from: Float64Array.from(starts, (at) => Math.min(...from.subarray(at, at + BLOCK))),
+    to: Float64Array.from(starts, (at) => Math.max(...to.subarray(at, at + BLOCK))),
+  };
+}
+
 function meet(a: Profile, atA: Extent, b: Profile, atB: Extent, gap: number): boolean {
-  const { from, to } = b;
   const first = Math.max(0, Math.floor((atB.across - gap - atA.across) / STRIP));
   const last = Math.min(a.from.length - 1, Math.floor((atB.acrossEnd + gap - atA.across) / STRIP));
-  const apart = atB.along - atA.along;
-  const meetAt = (i: number): boolean => {
-    const start = atA.across + i * STRIP - gap - atB.across;
-    const end = Math.min(from.length - 1, Math.floor((start + STRIP + 2 * gap) / STRIP));
-    const near = (a.from[i] ?? 0) - gap - apart;
-    const far = (a.to[i] ?? 0) + gap - apart;
-    for (let k = Math.max(0, Math.floor(start / STRIP)); k <= end; k++) {
-      if ((from[k] ?? 0) < far && near < (to[k] ?? 0)) return true;
-    }
-    return false;
-  };
+  if (first > last) return false;
+  const along = atB.along - atA.along;
+  // mm from the first strip of b to that of a.
+  const across = atA.across - atB.across;
   // Parts that lie over each other mostly do so at their middle.
   const middle = (first + last) >> 1;
-  for (let by = 0; by <= last - first; by++) {
-    if (middle + by <= last && meetAt(middle + by)) return true;
-    if (middle - by >= first && meetAt(middle - by)) return true;
+  if (meetAlong(a, middle, middle, b, across, along, gap, STRIP)) return true;
+  for (let block = Math.floor(first / BLOCK); block * BLOCK <= last; block++) {
+    if (!meetAlong(a.blocks, block, block, b.blocks, across, along, gap, STRIP * BLOCK)) continue;
+    const from = Math.max(first, block * BLOCK);
+    const to = Math.min(last, block * BLOCK + BLOCK - 1);
+    if (meetAlong(a, from, to, b, across, along, gap, STRIP)) return true;
+  }
+  return false;
+}
+
+/** Whether any of the strips `first` to `last` of a, each `width` mm wide, comes nearer than `gap` to one of b. */
+function meetAlong(
+  a: Strips,
+  first: number,
+  last: number,
+  b: Strips,
+  across: number,
+  along: number,
+  gap: number,
+  width: number,
+): boolean {
+  const { from, to } = b;
+  for (let i = first; i <= last; i++) {
+    const start = across + i * width - gap;
+    const end = Math.min(from.length - 1, Math.floor((start + width + 2 * gap) / width));
+    const near = (a.from[i] ?? 0) - gap - along;
+    const far = (a.to[i] ?? 0) + gap - along;
+    for (let k = Math.max(0, Math.floor(start / width)); k <= end; k++) {
+      if ((from[k] ?? 0) < far && near < (to[k] ?? 0)) return true;
+    }
   }
   return false;
 }
