@@ -1,7 +1,7 @@
 /** A part laid on a grid of tiles that begins at (0, 0), and the tiles that it prints on. */
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { inkOf, SPREAD } from './ink';
+import { SPREAD } from './ink';
 import type { InkMap } from './ink-map';
 import { inkMap } from './ink-map';
 import type { PlanePart } from './plane';
@@ -26,8 +26,8 @@ export interface MappedPart {
 
 /** Takes stock of the ink of a part once, however often it is then tried on the grid. */
 export function mappedPart(part: PlanePart): MappedPart {
+  const { ink } = part;
   const { left, top, right, bottom } = part.box;
-  const ink = inkOf([...part.sizes.flat(), ...part.common]);
   const clear = ink.box.left - left + SPREAD;
   const reach = reachOf(ink, part.box, clear);
   return { part, ink: inkMap(ink), reach, width: right - left, height: bottom - top };

@@ -9,6 +9,7 @@ import type { Arrangement } from '../render/side-by-side';
 import { sizeIds } from '../render/size-id';
 import { aloneStyle, sizeStyle } from '../render/size-style';
 import { sizesShown } from '../render/captions';
+import type { Ink } from './ink';
 import { inkOf } from './ink';
 
 /** A piece, or a block of words, that is to be laid on the plane. */
@@ -18,6 +19,8 @@ export interface PlanePart {
   readonly sizes: readonly (readonly Shape[])[];
   /** What belongs to all sizes. */
   readonly common: readonly Shape[];
+  readonly ink: Ink;
+  /** Holds all ink, and some room around it. */
   readonly box: Box;
   /** What no join of sheets may cut, in the coordinates of the part. */
   readonly whole?: readonly Box[];
@@ -57,9 +60,10 @@ export function pieceParts(
 /** mm that keep a line from the edge of a sheet, where it would be cut away or overlooked. */
 const CLEAR = 3;
 
-/** A part with a box that holds all its ink. */
+/** A part with the ink of its shapes. */
 export function part(name: string, sizes: PlanePart['sizes'], common: readonly Shape[]): PlanePart {
-  return { name, sizes, common, box: grownBox(inkOf([...sizes.flat(), ...common]).box, CLEAR) };
+  const ink = inkOf([...sizes.flat(), ...common]);
+  return { name, sizes, common, ink, box: grownBox(ink.box, CLEAR) };
 }
 
 /** One group a size, the base on top of the others, and over them the group of all sizes. */
