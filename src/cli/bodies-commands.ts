@@ -31,8 +31,9 @@ export const addBodiesCommands: AddCommands = (program, io, end) => {
       .option('--anonymous', 'write rows in the place of names')
       .option('--nearest <chart.csv>', 'tell the size of this chart that fits each body best')
       .optionsGroup('Great numbers:')
-      .option('--stream', 'draft and measure any number of bodies, as tables alone')
+      .option('--stream', 'draft and measure any number of bodies, as tables')
       .option('--points', 'write their points as well')
+      .option('--drawings <a,b>', 'and a drawing of each: svg, dxf', list)
       .option('--workers <count>', 'threads to draft with (as many as the machine has)')
       .optionsGroup('Your pattern:'),
   )

@@ -34,6 +34,7 @@ import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { verdictFacts, writtenFacts } from './json-facts';
 import { notReadFacts } from './not-read-line';
+import { optionOf } from './option-words';
 import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
@@ -54,6 +55,7 @@ export type DraftCommandOptions = Pick<
     readonly nearest?: string;
     readonly stream?: boolean;
     readonly points?: boolean;
+    readonly drawings?: readonly string[];
     readonly workers?: string;
     readonly out?: string;
     readonly replace?: boolean;
@@ -86,6 +88,7 @@ export async function draftCommand(
     const { streamCommand } = await import('./stream-command');
     return streamCommand(path, options, io);
   }
+  refuseStreamed(options);
   const { text, file } = readNamed(io, path);
   const list = readBodyList(text, file);
   const entries = wantedEntries(list, options.rows);
@@ -110,6 +113,20 @@ export async function draftCommand(
     words: () => draftReport(drafted, options, io.color),
     brief: () => namesReport(written),
     facts: () => draftFacts(drafted, anonymous),
+  });
+}
+
+/** Throws InputError `bad-option` for what only a streamed run does. */
+function refuseStreamed(options: DraftCommandOptions): void {
+  const alone = (['points', 'drawings', 'workers'] as const).find(
+    (name) => options[name] !== undefined,
+  );
+  if (alone === undefined) return;
+  throw new InputError('bad-option', {
+    what: 'the option belongs to lists of any length; bodies drafted one by one have all of their files',
+    allowed: 'together with --stream',
+    got: optionOf(alone),
+    place: { field: alone },
   });
 }
 

@@ -12,7 +12,13 @@ const RARE: ReadonlyMap<string, readonly string[]> = new Map([
     ],
   ],
   ['print', ['blend', 'stack', 'fractions', 'against', 'allowances', 'margin', 'join']],
-  ['draft', ['allowances', 'fractions', 'lines', 'margin', 'booklet', 'join', 'points', 'workers']],
+  [
+    'draft',
+    [
+      ...['allowances', 'fractions', 'lines', 'margin', 'booklet', 'join', 'points', 'workers'],
+      'drawings',
+    ],
+  ],
 ]);
 
 /** The options of a command that its `--help` tells. */

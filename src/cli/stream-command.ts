@@ -1,9 +1,11 @@
-/** `skirtgrade draft --stream`: bodies in any number, as tables alone. */
+/** `skirtgrade draft --stream`: bodies in any number, as tables and on wish as drawings. */
 import { counted } from '../table/counted';
 import { readStreamedList } from '../bodies/streamed-list';
 import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
 import { notReadInList } from '../files/body-files';
+import type { DrawingKind } from '../files/streamed-drawings';
+import { DRAWING_KINDS } from '../files/streamed-drawings';
 import type { DraftCommandOptions } from './draft-command';
 import { outFolder } from './grade-request';
 import type { ExitCode, Io } from './io';
@@ -20,7 +22,7 @@ import { withoutUndefined } from './without-undefined';
 import { namesReport } from './written-report';
 
 /** What is made of each body by itself, which a streamed run does not. */
-const NOT_STREAMED = ['paper', 'nearest', 'rows', 'lines'] as const;
+const NOT_STREAMED = ['paper', 'nearest', 'rows'] as const;
 
 /**
  * Drafts and measures a list of any length. Gives 0, or 1 where a body was set aside; throws InputError for
@@ -34,11 +36,12 @@ export async function streamCommand(
   const mixed = NOT_STREAMED.find((name) => options[name] !== undefined);
   if (mixed !== undefined || path === STDIN)
     throw new InputError('bad-option', {
-      what: 'a streamed run reads a file and writes tables alone',
-      allowed: 'the path of a list, without drawings, sheets and sizes',
+      what: 'a streamed run reads a file and writes tables, and drawings if they are asked for',
+      allowed: 'the path of a list, without sheets and sizes',
       got: mixed === undefined ? STDIN : optionOf(mixed),
       place: { field: 'stream' },
     });
+  refuseLinesAlone(options);
   const folder = outFolder(path, options);
   const order = await orderOf(path, options, io);
   const result = await streamList(order, {
@@ -53,7 +56,7 @@ export async function streamCommand(
     words: () => report(path, folder, result, unread),
     brief: () => namesReport({ folder, names: result.files }),
     facts: () => ({
-      ...{ bodies: path, folder, files: result.files },
+      ...{ bodies: path, folder, files: result.files, left: result.left },
       ...{ drafted: result.drafted, refused: result.refused },
       gone_on_from_row: result.goneOnFrom,
       not_read: notReadFacts(unread),
@@ -62,16 +65,40 @@ export async function streamCommand(
 }
 
 async function orderOf(path: string, options: DraftCommandOptions, io: Io): Promise<StreamOrder> {
-  const { style, set, project, allowances, unit, fractions } = options;
+  const { style, set, project, allowances, unit, fractions, lines } = options;
   return {
     file: path,
     ...(await headOf(io.pathOf(path), path)),
     style: isStyleFile(style) ? readNamed(io, style) : style,
     project,
-    request: { ...withoutUndefined({ allowances, unit, fractions }), set: settingsOf(set) },
+    request: { ...withoutUndefined({ allowances, unit, fractions, lines }), set: settingsOf(set) },
     anonymous: options.anonymous === true,
     points: options.points === true,
+    drawings: kindsOf(options.drawings ?? []),
   };
+}
+
+/** Throws InputError `bad-option`. */
+function kindsOf(asked: readonly string[]): readonly DrawingKind[] {
+  const stray = asked.find((kind) => !DRAWING_KINDS.some((known) => known === kind));
+  if (stray === undefined) return DRAWING_KINDS.filter((kind) => asked.includes(kind));
+  throw new InputError('bad-option', {
+    what: 'a body is not drawn as that',
+    allowed: DRAWING_KINDS.join(' and '),
+    got: stray,
+    place: { field: 'drawings' },
+  });
+}
+
+/** Throws InputError `bad-option` for lines to draw where nothing is drawn. */
+function refuseLinesAlone({ lines, drawings }: DraftCommandOptions): void {
+  if (lines === undefined || drawings !== undefined) return;
+  throw new InputError('bad-option', {
+    what: 'lines are chosen for drawings, and a streamed run makes none unless it is asked to',
+    allowed: `--drawings ${DRAWING_KINDS.join(' or ')} beside it`,
+    got: lines,
+    place: { field: 'lines' },
+  });
 }
 
 /** Threads of a machine at most. The engine's own figure. */
@@ -93,7 +120,7 @@ function workersOf(text: string | undefined): number | undefined {
 function report(
   path: string,
   folder: string,
-  { drafted, refused, files, goneOnFrom, rate }: StreamResult,
+  { drafted, refused, files, left, goneOnFrom, rate }: StreamResult,
   unread: readonly Finding[],
 ): string {
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
@@ -108,6 +135,9 @@ function report(
       : [wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`)]),
     ...notReadLine(unread),
     wrappedParagraph(`Written to ${folder}: ${files.join(', ')}`, 2),
+    ...(left.length === 0
+      ? []
+      : [wrappedParagraph(`Of another run, and not written anew: ${left.join(', ')}.`)]),
     wrappedParagraph(
       'Drafted and measured, not checked: draft those that you cut without --stream. Bodies are told by ' +
         'their rows; no name is written.',

@@ -1,14 +1,19 @@
-/** The tables of bodies in great numbers: a part of the list in, the same part of each table out. */
+/** The tables of bodies in great numbers: a part of the list in, the same part of each table out, and drawings. */
 import type { BodyDrafter, MeasuredBody } from '../bodies/body-drafter';
 import { bodyDrafter } from '../bodies/body-drafter';
 import type { BodyRequest, RefusedBody } from '../bodies/draft-bodies';
 import { isOfOneBody } from '../bodies/draft-bodies';
+import type { BodyEntry } from '../bodies/body-list';
 import type { StreamedList } from '../bodies/streamed-list';
 import { bodyOfLine } from '../bodies/streamed-list';
+import type { SizeChart } from '../chart/size-chart';
 import { InputError } from '../errors';
 import type { LengthDisplay } from '../units';
 import { writtenCsv } from '../table/written-csv';
 import { refusedRows } from './body-files';
+import type { ResultFile } from './result-file';
+import type { DrawingKind } from './streamed-drawings';
+import { streamedDrawings } from './streamed-drawings';
 import { measureCell, pointsHeader, pointsRows } from './tables';
 
 /** How the tables are written. */
@@ -18,6 +23,8 @@ export interface StreamedTables {
   readonly anonymous: boolean;
   /** Whether the points are written besides the measurements. */
   readonly points: boolean;
+  /** What each body is drawn as. */
+  readonly drawings: readonly DrawingKind[];
 }
 
 /** The files of a streamed list, in the order in which their parts come. */
@@ -35,8 +42,8 @@ export interface StreamedPart {
 export interface StreamedWork {
   /** The headers. */
   readonly headers: readonly string[];
-  /** `text` is whole lines, the first of which is in row `row`. */
-  readonly part: (text: string, row: number) => StreamedPart;
+  /** `text` is whole lines, the first of which is in row `row`; `put` takes each drawing once it is made. */
+  readonly part: (text: string, row: number, put: (drawing: ResultFile) => void) => StreamedPart;
 }
 
 /**
@@ -56,6 +63,8 @@ export function streamedWork(
 ): StreamedWork {
   const { display } = tables;
   const draft = bodyDrafter(list.columns, request);
+  const drawn = (entry: BodyEntry, chart: SizeChart): readonly ResultFile[] =>
+    tables.drawings.length === 0 ? [] : streamedDrawings(entry, chart, request, tables.drawings);
   const columns = MEASURES.map((name) => `${name}_${display.unit}`);
   return {
     headers: [
@@ -63,13 +72,20 @@ export function streamedWork(
       writtenCsv([['row', 'column', 'measurement', 'reason']]),
       pointsHeader('body', display),
     ],
-    part: (text, row) => partOf(list, draft, tables, text.split('\n'), row),
+    part: (text, row, put) => partOf(list, { draft, drawn, put }, tables, text.split('\n'), row),
   };
+}
+
+/** What is made of each body. */
+interface Making {
+  readonly draft: BodyDrafter;
+  readonly drawn: (entry: BodyEntry, chart: SizeChart) => readonly ResultFile[];
+  readonly put: (drawing: ResultFile) => void;
 }
 
 function partOf(
   list: StreamedList,
-  draft: BodyDrafter,
+  { draft, drawn, put }: Making,
   { display, anonymous, points }: StreamedTables,
   lines: readonly string[],
   firstRow: number,
@@ -80,7 +96,11 @@ function partOf(
     const found = bodyOfLine(list, line, firstRow + i);
     if (found === undefined) continue;
     try {
-      const body = draft(found.chart());
+      const chart = found.chart();
+      const body = draft(chart);
+      // A body that cannot be drawn has no row in a table.
+      const drawings = drawn(found.entry, chart);
+      for (const drawing of drawings) put(drawing);
       measured.push(measuresRow(body, display));
       if (points) placed.push(...pointsRows([body], display));
     } catch (error) {

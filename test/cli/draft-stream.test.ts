@@ -1,10 +1,10 @@
 /** Bodies in great numbers have what each has by itself. */
-import { existsSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cellsOf } from '../../src/table/line-cells';
 import { call, filesBelow, list } from './streamed-bodies';
-import { workplace } from './workplace';
+import { typed, workplace } from './workplace';
 
 const place = workplace();
 place.write('few.csv', list(20));
@@ -45,6 +45,43 @@ describe('a streamed list', () => {
       expect(text.includes('Quill'), name).toBe(false);
   });
 
+  it('draws each body as it is drawn by itself, a thousand rows a folder', async () => {
+    const few = list(6);
+    // The rows of bodies that follow two thousand lines that say nothing.
+    place.write('late.csv', few.replace('\n"', `\n${'\n'.repeat(2_000)}"`));
+    const drawn = call('late.csv', 'drawn', '--workers', '0', '--drawings', 'dxf,svg');
+    expect((await place.run(...drawn)).status).toBe(0);
+    await place.run(...typed('draft late.csv --style pencil --anonymous --out one-by-one'));
+    const rows = [2003, 2004, 2005, 2006, 2007, 2008];
+    const names = rows.flatMap((row) => [`2/body-${row}.dxf`, `2/body-${row}.svg`]);
+    const drawings = filesBelow(join(place.path, 'drawn/drawings'));
+    expect([...drawings.keys()].sort()).toEqual(names);
+    for (const row of rows) {
+      expect(drawings.get(`2/body-${row}.svg`)).toBe(place.read(`one-by-one/body-${row}.svg`));
+      expect(drawings.get(`2/body-${row}.dxf`)).toMatch(/\n0\r?\nEOF\r?\n$/u);
+    }
+    // What is left of it by a run that draws nothing is named, and goes with a run that draws again.
+    const told = await place.run(...call('late.csv', 'drawn', '--workers', '0', '--replace'));
+    expect(told.stdout).toContain('Of another run, and not written anew: drawings.');
+    place.write('late.csv', few);
+    await place.run(...call('late.csv', 'drawn', ...typed('--workers 0 --drawings svg --replace')));
+    expect([...filesBelow(join(place.path, 'drawn/drawings')).keys()][0]).toBe('0/body-3.svg');
+  });
+
+  it('takes away no file of somebody else from its folder of drawings', async () => {
+    mkdirSync(join(place.path, 'shared/drawings/0'), { recursive: true });
+    for (const stranger of ['shared/drawings/sketch.svg', 'shared/drawings/0/body-3-mine.svg']) {
+      place.write(stranger, 'mine');
+      const { status, stderr } = await place.run(
+        ...call('few.csv', 'shared', '--drawings', 'svg', '--replace'),
+      );
+      expect(status).toBe(2);
+      expect(stderr).toContain(stranger.replace('shared/', ''));
+      expect(place.read(stranger)).toBe('mine');
+      rmSync(join(place.path, stranger));
+    }
+  });
+
   it('refuses what is no list for it, another run in its folder, and options of single bodies', async () => {
     const refused = async (...args: readonly string[]): Promise<string> => {
       const { status, stdout, stderr } = await place.run(...args);
@@ -57,6 +94,16 @@ describe('a streamed list', () => {
     expect(await refused(...call('few.csv', 'no', '--paper', 'a4'))).toContain('--paper');
     expect(await refused(...call('few.csv', 'no', '--workers', '-1'))).toContain('--workers');
     expect(await refused(...call('few.csv', 'no', '--set', 'hip_eas=1cm'))).toContain('hip_ease');
+    expect(await refused(...call('few.csv', 'no', '--drawings', 'pdf'))).toContain('svg and dxf');
+    expect(await refused(...call('few.csv', 'no', '--lines', 'cut'))).toContain('--drawings');
+    for (const [alone, value] of [
+      ['--points', []],
+      ['--drawings', ['svg']],
+      ['--workers', ['1']],
+    ] as const)
+      expect(await refused('draft', 'few.csv', '--out', 'no', alone, ...value)).toContain(
+        '--stream',
+      );
     expect(existsSync(join(place.path, 'no'))).toBe(false);
     const before = filesBelow(join(place.path, 'streamed'));
     expect(await refused(...call('few.csv', 'streamed'))).toContain('--replace');

@@ -3,6 +3,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import type { InputErrorCode, InputProblem } from '../../errors';
 import { InputError } from '../../errors';
 import type { ListPart } from './list-parts';
+import { putInto } from './put-drawings';
 import type { StreamOrder } from './stream-order';
 import { workOf } from './stream-order';
 
@@ -21,7 +22,16 @@ export interface PartAnswer {
   readonly refused: number;
 }
 
-const work = workOf(workerData as StreamOrder);
+/** What a worker is told at its beginning. */
+export interface WorkerTask {
+  readonly order: StreamOrder;
+  /** Where its drawings go. */
+  readonly drawings: string;
+}
+
+const { order, drawings } = workerData as WorkerTask;
+const work = workOf(order);
+const put = putInto(drawings);
 const decoder = new TextDecoder();
 
 parentPort?.on('message', ({ index, row, bytes }: ListPart) => {
@@ -30,7 +40,7 @@ parentPort?.on('message', ({ index, row, bytes }: ListPart) => {
 
 function answerOf(index: number, row: number, bytes: Uint8Array): PartAnswer | SentProblem {
   try {
-    return { index, ...work.part(decoder.decode(bytes), row) };
+    return { index, ...work.part(decoder.decode(bytes), row, put) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { index, code: error.code, problem: error.problem };

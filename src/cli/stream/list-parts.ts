@@ -14,25 +14,24 @@ export interface ListPart {
   readonly nextRow: number;
 }
 
-/** Bytes of a part: some hundred bodies, so that a killed run loses little. */
-const PART = 1 << 14;
 /** Bytes of a line at most; more is no list of bodies. */
 const LONGEST_LINE = 1 << 20;
 const LINE_FEED = 10;
 
-/** `given` names the list. Throws InputError `file-too-large` for a line that is too long. */
+/** Parts of some `size` bytes. `given` names the list. Throws InputError `file-too-large` for a line that is too long. */
 export async function* listParts(
   file: FileHandle,
   given: string,
   from: { readonly offset: number; readonly row: number },
+  size: number,
 ): AsyncGenerator<ListPart> {
   let { offset, row } = from;
   let rest = new Uint8Array();
   for (let index = 0; ;) {
     const { bytesRead, buffer } = await file.read(
-      new Uint8Array(PART),
+      new Uint8Array(size),
       0,
-      PART,
+      size,
       offset + rest.length,
     );
     const bytes = new Uint8Array(rest.length + bytesRead);

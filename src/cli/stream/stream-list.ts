@@ -13,8 +13,9 @@ import type { ListPart } from './list-parts';
 import { listParts } from './list-parts';
 import type { StreamOrder } from './stream-order';
 import { workOf } from './stream-order';
-import type { StreamRecord } from './streamed-set';
-import { StreamedSet, finishRenames } from './streamed-set';
+import { putInto } from './put-drawings';
+import type { StreamRecord, StreamedNames } from './streamed-set';
+import { StreamedSet, finishRenames, leftBeside, namesOf } from './streamed-set';
 
 /** Where a run reads and writes, and with how many workers; 0 drafts in this thread. */
 export interface StreamPlaces {
@@ -32,6 +33,8 @@ export interface StreamResult {
   readonly drafted: number;
   readonly refused: number;
   readonly files: readonly string[];
+  /** What an earlier run into the folder left there and this one did not write. */
+  readonly left: readonly string[];
   /** Rows that an earlier run, which was stopped, had done. */
   readonly goneOnFrom: number | undefined;
   /** Bodies a second in this run. */
@@ -83,18 +86,23 @@ async function openList(path: string, given: string): Promise<FileHandle> {
 
 /** Throws InputError for an order or a folder that cannot be used. */
 export async function streamList(order: StreamOrder, places: StreamPlaces): Promise<StreamResult> {
-  const files = STREAMED_FILES.filter((name) => order.points || name !== 'points.csv');
+  const files: StreamedNames = {
+    tables: STREAMED_FILES.filter((name) => order.points || name !== 'points.csv'),
+    drawings: order.drawings.length > 0,
+  };
   const file = await openList(places.list, order.file);
   try {
     const { size, mtimeMs } = await file.stat();
     const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
     const digest = createHash('sha256').update(facts).digest('hex');
     const done = finishRenames(places.folder, files, digest);
-    if (done !== undefined) return { ...done, files, goneOnFrom: done.row, rate: 0 };
+    const told = { files: namesOf(files), left: leftBeside(places.folder, files) };
+    if (done !== undefined) return { ...done, ...told, goneOnFrom: done.row, rate: 0 };
     const work = workOf(order);
     const opened = StreamedSet.open(places.folder, places.given, files, digest, places.replace);
     try {
-      return await run(order, places, { ...opened, digest, size, files, file, work });
+      const ran = await run(order, places, { ...opened, digest, size, file, work });
+      return { ...ran, ...told };
     } catch (error) {
       // What is wrong with the list as a whole will be so in every run.
       if (error instanceof InputError) opened.set.discard();
@@ -111,10 +119,12 @@ interface Opened {
   readonly record: StreamRecord | undefined;
   readonly digest: string;
   readonly size: number;
-  readonly files: readonly string[];
   readonly file: FileHandle;
   readonly work: ReturnType<typeof workOf>;
 }
+
+/** Bytes of a part: some hundred bodies, and some ten where each is drawn too, so that a killed run loses little. */
+const [PART, DRAWN_PART] = [1 << 14, 1 << 9];
 
 /** Bytes of a list that is drafted sooner than workers have begun. No tolerance. */
 const SHORT = 1 << 14;
@@ -127,17 +137,20 @@ function usualWorkers(size: number): number {
 async function run(
   order: StreamOrder,
   { workers: asked, progress }: StreamPlaces,
-  { set, record, digest, size, files, file, work }: Opened,
-): Promise<StreamResult> {
+  { set, record, digest, size, file, work }: Opened,
+): Promise<Omit<StreamResult, 'files' | 'left'>> {
   const workers = asked ?? usualWorkers(size);
   let at = record ?? firstRecord(order, digest);
-  if (record === undefined) set.append(work.headers.slice(0, files.length));
+  if (record === undefined) set.append(work.headers);
   const start = { at: at.offset, time: performance.now(), drafted: at.drafted + at.refused };
   let [recorded, told] = [start.time, start.time];
-  const parts = listParts(file, order.file, at);
-  const answers = workers === 0 ? inThisThread(parts, work) : answered(parts, order, workers);
+  const parts = listParts(file, order.file, at, order.drawings.length > 0 ? DRAWN_PART : PART);
+  const answers =
+    workers === 0
+      ? inThisThread(parts, work, putInto(set.drawings))
+      : answered(parts, { order, drawings: set.drawings }, workers);
   for await (const { part, answer } of answers) {
-    set.append(answer.texts.slice(0, files.length));
+    set.append(answer.texts);
     at = {
       ...{ digest, offset: part.end, row: part.nextRow, lengths: [], isDone: false },
       drafted: at.drafted + answer.drafted,
@@ -157,7 +170,7 @@ async function run(
   set.finish();
   const seconds = (performance.now() - start.time) / 1000;
   return {
-    ...{ drafted: at.drafted, refused: at.refused, files },
+    ...{ drafted: at.drafted, refused: at.refused },
     goneOnFrom: record?.row,
     rate: (at.drafted + at.refused - start.drafted) / seconds,
   };
@@ -170,10 +183,11 @@ function firstRecord({ begin }: StreamOrder, digest: string): StreamRecord {
 async function* inThisThread(
   parts: AsyncGenerator<ListPart>,
   work: ReturnType<typeof workOf>,
+  put: ReturnType<typeof putInto>,
 ): AsyncGenerator<AnsweredPart> {
   const decoder = new TextDecoder();
   for await (const part of parts) {
-    const done = work.part(decoder.decode(part.bytes), part.row);
+    const done = work.part(decoder.decode(part.bytes), part.row, put);
     yield { part, answer: { index: part.index, ...done } };
   }
 }

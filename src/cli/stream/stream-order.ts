@@ -3,6 +3,7 @@ import type { BodyRequest } from '../../bodies/draft-bodies';
 import { readStreamedList } from '../../bodies/streamed-list';
 import { readStyle } from '../../draft/style-file';
 import { withSettings } from '../../draft/with-settings';
+import type { DrawingKind } from '../../files/streamed-drawings';
 import type { StreamedWork } from '../../files/streamed-tables';
 import { streamedWork } from '../../files/streamed-tables';
 import type { NamedText } from '../../jobs/requests';
@@ -23,6 +24,7 @@ export interface StreamOrder {
   readonly request: Omit<BodyRequest, 'style'>;
   readonly anonymous: boolean;
   readonly points: boolean;
+  readonly drawings: readonly DrawingKind[];
 }
 
 /** Makes the work of an order. Throws InputError for what cannot be used. */

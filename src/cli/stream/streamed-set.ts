@@ -20,6 +20,9 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../errors';
+import { DRAWINGS } from '../../files/streamed-drawings';
+import { STREAMED_FILES } from '../../files/streamed-tables';
+import { strangerIn } from './put-drawings';
 
 /** How far a run has come. */
 export interface StreamRecord {
@@ -40,18 +43,41 @@ export interface StreamRecord {
 const RECORD = 'draft-progress.json';
 const UNDONE = '.part';
 
+/** What a run writes into its folder. */
+export interface StreamedNames {
+  readonly tables: readonly string[];
+  /** Whether there is a folder of drawings too. */
+  readonly drawings: boolean;
+}
+
+/** The names that the results have in their folder. */
+export function namesOf({ tables, drawings }: StreamedNames): readonly string[] {
+  return drawings ? [...tables, DRAWINGS] : tables;
+}
+
+/** What stands beside the results of a run under the name of another's. */
+export function leftBeside(folder: string, names: StreamedNames): readonly string[] {
+  return [...STREAMED_FILES, DRAWINGS].filter(
+    (name) => !namesOf(names).includes(name) && existsSync(join(folder, name)),
+  );
+}
+
 /** The files of a run that is not done. */
 export class StreamedSet {
+  /** Where its drawings go meanwhile. */
+  readonly drawings: string;
   private readonly descriptors: readonly number[];
   private readonly lengths: number[];
 
   private constructor(
     private readonly folder: string,
-    private readonly names: readonly string[],
+    private readonly names: StreamedNames,
     lengths: readonly number[],
   ) {
+    this.drawings = join(folder, DRAWINGS + UNDONE);
+    if (names.drawings) mkdirSync(this.drawings, { recursive: true });
     this.lengths = [...lengths];
-    this.descriptors = names.map((name, i) => {
+    this.descriptors = names.tables.map((name, i) => {
       const path = join(folder, name + UNDONE);
       const descriptor = openSync(path, existsSync(path) ? 'r+' : 'w+');
       // What was written after the record is written again.
@@ -62,19 +88,20 @@ export class StreamedSet {
 
   /**
    * Opens the set of a folder: anew, or where a run of the same `digest` was stopped. Throws InputError
-   * `output-changed` where the folder has something else and `replace` is not asked for.
+   * `output-changed` where the folder has something else and `replace` is not asked for, and where its
+   * folder of drawings has what no such run put there.
    */
   static open(
     folder: string,
     given: string,
-    names: readonly string[],
+    names: StreamedNames,
     digest: string,
     replace: boolean,
   ): { readonly set: StreamedSet; readonly record: StreamRecord | undefined } {
     mkdirSync(folder, { recursive: true });
     const earlier = recordIn(folder);
     const record = earlier?.digest === digest ? earlier : undefined;
-    const taken = names.find((name) => existsSync(join(folder, name)));
+    const taken = namesOf(names).find((name) => existsSync(join(folder, name)));
     const isTaken = taken !== undefined && record?.isDone !== true;
     if (!replace && (isTaken || (earlier !== undefined && record === undefined))) {
       throw new InputError('output-changed', {
@@ -87,8 +114,19 @@ export class StreamedSet {
         place: { field: 'out', file: given },
       });
     }
-    if (record === undefined) rmSync(join(folder, RECORD), { force: true });
-    const set = new StreamedSet(folder, names, record?.lengths ?? names.map(() => 0));
+    const stranger = names.drawings ? strangerIn(join(folder, DRAWINGS)) : undefined;
+    if (stranger !== undefined)
+      throw new InputError('output-changed', {
+        what: 'the folder of drawings has a file that no streamed run put there',
+        allowed: 'another folder for the results, or that file elsewhere',
+        got: join(DRAWINGS, stranger),
+        place: { field: 'out', file: given },
+      });
+    if (record === undefined) {
+      rmSync(join(folder, RECORD), { force: true });
+      rmSync(join(folder, DRAWINGS + UNDONE), { recursive: true, force: true });
+    }
+    const set = new StreamedSet(folder, names, record?.lengths ?? names.tables.map(() => 0));
     return { set, record };
   }
 
@@ -114,16 +152,14 @@ export class StreamedSet {
   /** Gives the files their names; the record goes last. */
   finish(): void {
     this.close();
-    for (const name of this.names)
-      renameSync(join(this.folder, name + UNDONE), join(this.folder, name));
-    rmSync(join(this.folder, RECORD));
+    renameAll(this.folder, this.names);
   }
 
   /** Takes away all that the run has written, and the folder if nothing else is in it. */
   discard(): void {
     this.close();
-    for (const name of [...this.names.map((own) => own + UNDONE), RECORD])
-      rmSync(join(this.folder, name), { force: true });
+    for (const name of [...namesOf(this.names).map((own) => own + UNDONE), RECORD])
+      rmSync(join(this.folder, name), { recursive: true, force: true });
     if (readdirSync(this.folder).length === 0) rmdirSync(this.folder);
   }
 
@@ -136,17 +172,25 @@ export class StreamedSet {
 /** Finishes what a run left that was killed while its files took their names. True where there was one. */
 export function finishRenames(
   folder: string,
-  names: readonly string[],
+  names: StreamedNames,
   digest: string,
 ): StreamRecord | undefined {
   const record = recordIn(folder);
   if (record?.digest !== digest || !record.isDone) return undefined;
-  for (const name of names) {
-    const undone = join(folder, name + UNDONE);
-    if (existsSync(undone)) renameSync(undone, join(folder, name));
+  renameAll(folder, names);
+  return record;
+}
+
+/** Gives what has not got it yet its name; the record goes last. */
+function renameAll(folder: string, names: StreamedNames): void {
+  for (const name of namesOf(names)) {
+    const [undone, done] = [join(folder, name + UNDONE), join(folder, name)];
+    if (!existsSync(undone)) continue;
+    // A folder takes no place where there is one.
+    rmSync(done, { recursive: true, force: true });
+    renameSync(undone, done);
   }
   rmSync(join(folder, RECORD));
-  return record;
 }
 
 function recordIn(folder: string): StreamRecord | undefined {

@@ -1,9 +1,8 @@
 /** Worker threads that take parts of a list, and give their answers in the order of the parts. */
 import { Worker } from 'node:worker_threads';
 import { InputError } from '../../errors';
-import type { PartAnswer, SentProblem } from './draft-worker';
+import type { PartAnswer, SentProblem, WorkerTask } from './draft-worker';
 import type { ListPart } from './list-parts';
-import type { StreamOrder } from './stream-order';
 
 /** Parts that a worker has before it, so that it never waits and memory stays as it is. */
 const AHEAD = 3;
@@ -26,12 +25,12 @@ export interface AnsweredPart {
  */
 export async function* answered(
   parts: AsyncGenerator<ListPart>,
-  order: StreamOrder,
+  task: WorkerTask,
   count: number,
 ): AsyncGenerator<AnsweredPart> {
   const workers = Array.from(
     { length: count },
-    () => new Worker(new URL('./draft-worker.js', import.meta.url), { workerData: order }),
+    () => new Worker(new URL('./draft-worker.js', import.meta.url), { workerData: task }),
   );
   const waiting = new Map<number, Waiting>();
   let failure: Error | undefined;
