@@ -86,6 +86,8 @@ export interface InputProblem {
   readonly orField?: string;
   readonly got?: string;
   readonly place?: Place;
+  /** More of the kind in the same input, each to be mended too; the problem is that of the first. */
+  readonly also?: readonly InputProblem[];
 }
 
 /** Input that cannot be used: tested for by its code, told by its message, found by its place. */
@@ -103,6 +105,37 @@ export class InputError extends Error {
   }
 }
 
+/**
+ * What `read` makes of each item. Where it refuses some, throws one InputError for all of them: that of the
+ * first, and the others behind it.
+ */
+export function readEach<Item, Read>(
+  items: readonly Item[],
+  read: (item: Item, index: number) => Read,
+): readonly Read[] {
+  const refused: InputError[] = [];
+  const all = items.flatMap((item, index) => {
+    try {
+      return [read(item, index)];
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      refused.push(error);
+      return [];
+    }
+  });
+  const [first, ...others] = refused;
+  if (first === undefined) return all;
+  if (others.length === 0) throw first;
+  const also = others.flatMap(({ problem }) => [problem, ...(problem.also ?? [])]);
+  throw new InputError(first.code, {
+    ...first.problem,
+    also: [...(first.problem.also ?? []), ...also],
+  });
+}
+
+/** Problems that are told behind the first; the rest is counted. */
+const MOST_ALSO = 7;
+
 /** Characters of a part of a message; more would hide what is wrong. */
 const MOST_GOT = 300;
 const MOST_ALLOWED = 1_000;
@@ -118,9 +151,10 @@ export function cut(text: string, most: number): string {
  * if absent.
  */
 export function problemText(
-  { what, near = [], allowed, orField, got, place }: InputProblem,
+  problem: InputProblem,
   fieldWord: (field: string) => string = (field) => field,
 ): string {
+  const { what, near = [], allowed, orField, got, place } = problem;
   const where = place === undefined ? '' : placeText(place, fieldWord);
   const ways = [allowed, orField === undefined ? undefined : fieldWord(orField)].filter(
     (way) => way !== undefined,
@@ -129,10 +163,44 @@ export function problemText(
     `${where === '' ? '' : `${where}: `}${cut(what, MOST_ALLOWED)}.`,
     near.length === 0 ? '' : `Did you mean ${inWords(near)}?`,
     ways.length === 0 ? '' : `Allowed: ${ways.map((way) => cut(way, MOST_ALLOWED)).join(', or ')}.`,
-    got === undefined ? '' : `Got: ${got === '' ? 'nothing' : cut(got, MOST_GOT)}.`,
+    got === undefined ? '' : `Got: ${gotText(got)}.`,
+    alsoText(problem, fieldWord),
   ]
     .filter((part) => part !== '')
     .join(' ');
+}
+
+/**
+ * The others of a problem by their places, with what is not as with the first: `Also row 3, column 5
+ * (waist_girth, size 12): a measurement is not a number, got x; row 4, column 4 (hip_girth, size 10), got nothing;
+ * and 2 more.`
+ */
+function alsoText(first: InputProblem, fieldWord: (field: string) => string): string {
+  const { also = [] } = first;
+  if (also.length === 0) return '';
+  const { file, field } = first.place ?? {};
+  const told = also.slice(0, MOST_ALSO).map(({ what, near = [], got, place = {} }) => {
+    const { file: ownFile, field: ownField, ...within } = place;
+    const where = placeText(
+      {
+        ...within,
+        ...(ownFile === undefined || ownFile === file ? {} : { file: ownFile }),
+        ...(ownField === undefined || ownField === field ? {} : { field: ownField }),
+      },
+      fieldWord,
+    );
+    const saying = what === first.what ? '' : cut(what, MOST_GOT);
+    const typed = got === undefined ? '' : `got ${gotText(got)}`;
+    const meant = near.length === 0 ? '' : ` (did you mean ${inWords(near)}?)`;
+    const subject = [where, saying].filter((part) => part !== '').join(': ');
+    return [subject, typed].filter((part) => part !== '').join(', ') + meant;
+  });
+  const rest = also.length - told.length;
+  return `Also ${[...told, ...(rest > 0 ? [`and ${rest} more`] : [])].join('; ')}.`;
+}
+
+function gotText(got: string): string {
+  return got === '' ? 'nothing' : cut(got, MOST_GOT);
 }
 
 /** `a`, `a or b`, `a, b or c`. */

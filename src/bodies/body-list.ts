@@ -2,9 +2,11 @@
 import type { ChartCell, ChartTable } from '../chart/layout';
 import type { MeasurementLine } from '../chart/measurement-lines';
 import { measurementRow } from '../chart/measurement-lines';
-import { NEEDED, readMeasurementTable } from '../chart/measurement-table';
-import { needRows, needValues } from '../chart/need-values';
-import type { MeasurementRow, SizeChart } from '../chart/size-chart';
+import { readMeasurementTable } from '../chart/measurement-table';
+import { needRows } from '../chart/need-values';
+import type { SizeChart } from '../chart/size-chart';
+import { NEEDED } from '../chart/vocabulary';
+import { readEach } from '../errors';
 import { MOST_CELLS } from '../table/limits';
 import type { SaidLine } from '../table/said-line';
 import { tidyText } from '../table/tidy-text';
@@ -76,7 +78,7 @@ export function placeName({ layout }: BodyColumns, { number }: BodyEntry): strin
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   const name = placeName(columns, entry);
   const { file, comments, unit } = columns;
-  const rows = columns.columns.map((column, i): MeasurementRow => {
+  const rows = readEach(columns.columns, (column, i) => {
     const cell = entry.cells[i] ?? { ...column.label, text: '' };
     return measurementRow({ ...column, cells: [cell] }, [{ name, index: 0 }], unit, file);
   });
@@ -85,15 +87,16 @@ export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
     // How the list is laid out says nothing of a body.
     layout: 'measurement-rows',
   };
-  for (const needed of NEEDED) needValues(chart, needed);
   checkBody(chart);
   return chart;
 }
 
 /** Throws `measurement-missing` for a list without the measurements that every draft needs. */
-function refuseMissing({ columns, ...columnsOf }: BodyColumns): void {
-  const rows = columns.map(({ name, known, label }): MeasurementRow => {
-    return { name, known, label: tidyText(label.text), values: [], cells: [], places: [] };
-  });
-  needRows({ ...columnsOf, rows, sizes: [], largestFirst: false }, NEEDED);
+function refuseMissing({ columns, file }: BodyColumns): void {
+  const rows = columns.map(({ name, known, label }) => ({
+    name,
+    known,
+    label: tidyText(label.text),
+  }));
+  needRows({ file, rows }, NEEDED);
 }

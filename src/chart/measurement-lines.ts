@@ -1,6 +1,6 @@
 /** The lines of a chart as rows of measurements. */
 import type { Place } from '../errors';
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import type { LengthUnit } from '../units';
 import { cellError, readCell } from './chart-cell';
 import { snakeCase, splitLabel } from '../table/label';
@@ -13,7 +13,7 @@ import type { SizeLabel } from './size-labels';
 import { remarksOtherUnit, seemsOtherGirths } from '../table/seeming';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
 import { UNIT_WORDS } from '../units';
-import { recognizeMeasurement } from './vocabulary';
+import { NEEDED, recognizeMeasurement } from './vocabulary';
 
 /** A line of a table, the measurement it is, and the unit its label states, if any. */
 export interface MeasurementLine extends ChartLine {
@@ -54,10 +54,11 @@ const TWO_NUMBERS = /^\d+ ?[;:_] ?\d+$/u;
 
 /**
  * A line as a row of the chart, for the sizes given. A cell of a known measurement that is no
- * length becomes null; one in another unit than the chart's, or a remark that names one, throws
- * `unit-contradicted`, and two
- * numbers with a stray mark between them (`7;2`), or a number of which a spreadsheet made a date, throw
- * `cell-not-a-number`. A remark by which girths count otherwise throws `sheet-malformed`.
+ * length becomes null, but in a row without which nothing is drafted it throws `cell-missing`,
+ * `cell-not-a-number` or `cell-not-positive`. One in another unit than the chart's, or a remark that names one,
+ * throws `unit-contradicted`, and two numbers with a stray mark between them (`7;2`), or a number of which a
+ * spreadsheet made a date, throw `cell-not-a-number`. A remark by which girths count otherwise throws
+ * `sheet-malformed`. Cells that are refused are told at once.
  */
 export function measurementRow(
   line: MeasurementLine,
@@ -71,12 +72,13 @@ export function measurementRow(
     row: line.cells[index]?.row ?? line.label.row,
     column: line.cells[index]?.column ?? line.label.column,
   }));
-  const values = cells.map(({ text, size, row, column }) => {
+  const mustBeRead = NEEDED.includes(line.name);
+  const values = readEach(cells, ({ text, size, row, column }) => {
     if (!line.known) return unknownCell(text, line, unit, { file, row, column, size });
     const reading = readCell(text, unit);
     if (reading.kind === 'length') return reading.mm;
     const isTyped = TWO_NUMBERS.test(tidyText(text)) || typedForDate(text) !== undefined;
-    if (reading.code !== 'unit-contradicted' && !isTyped) return null;
+    if (reading.code !== 'unit-contradicted' && !isTyped && !mustBeRead) return null;
     throw cellError(reading, text, { file, row, column, size, measurement: line.name });
   });
   return {

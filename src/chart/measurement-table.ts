@@ -16,9 +16,6 @@ import { takeUnitColumn } from './unit-column';
 import { takeUnitLines, takeUnits } from './unit-lines';
 import { recognizeMeasurement } from './vocabulary';
 
-/** The rows without which no skirt can be drafted; every size must have them. */
-export const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
-
 /** A table, its cells not read yet. */
 export interface MeasurementTable {
   readonly table: ChartTable;

@@ -1,5 +1,5 @@
 /** The values of a measurement that a caller cannot do without. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import { cellError, readCell } from './chart-cell';
 import type { MeasurementRow, SizeChart } from './size-chart';
 import { findRow } from './size-chart';
@@ -10,8 +10,14 @@ import { listedNames } from '../table/near-names';
  * Throws `measurement-missing` for the first of the names that no row of the chart has, and tells the
  * others that are missing with it, and which rows may be meant.
  */
-export function needRows(chart: SizeChart, names: readonly string[]): void {
-  const missing = names.filter((name) => findRow(chart, name) === undefined);
+export function needRows(
+  chart: {
+    readonly file: string;
+    readonly rows: readonly Pick<MeasurementRow, 'name' | 'label' | 'known'>[];
+  },
+  names: readonly string[],
+): void {
+  const missing = names.filter((name) => chart.rows.every((row) => row.name !== name));
   const [first] = missing;
   if (first === undefined) return;
   const meant = chart.rows
@@ -30,13 +36,13 @@ export function needRows(chart: SizeChart, names: readonly string[]): void {
 
 /**
  * The values of a row in millimeters, one a size in the chart's order, all of them there. Throws
- * `measurement-missing` if the chart has no such row, else for the first cell without a length
- * `cell-missing`, `cell-not-a-number` or `cell-not-positive` with its place.
+ * `measurement-missing` if the chart has no such row, else for all cells without a length one error,
+ * `cell-missing`, `cell-not-a-number` or `cell-not-positive` with their places.
  */
 export function needValues(chart: SizeChart, name: string): readonly number[] {
   needRows(chart, [name]);
   const row = findRow(chart, name) as MeasurementRow;
-  return row.values.map((value, index) => {
+  return readEach(row.values, (value, index) => {
     if (value !== null) return value;
     const text = row.cells[index] ?? '';
     const reading = readCell(text, chart.unit);

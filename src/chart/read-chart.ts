@@ -3,15 +3,20 @@ import { checkDoubtfulCells } from './doubtful-cells';
 import { checkGirthUnit } from './girth-unit';
 import type { ChartTable } from './layout';
 import { findLayout } from './layout';
+import type { MeasurementLine } from './measurement-lines';
 import { measurementRow } from './measurement-lines';
-import { NEEDED, readMeasurementTable } from './measurement-table';
-import { needRows, needValues } from './need-values';
-import type { SizeChart } from './size-chart';
+import { readMeasurementTable } from './measurement-table';
+import { needRows } from './need-values';
+import type { MeasurementRow, SizeChart } from './size-chart';
+import type { SizeLabel } from './size-labels';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
+import { NEEDED } from './vocabulary';
+import { readEach } from '../errors';
 import type { SaidLine } from '../table/said-line';
 import { allStated, saidLine } from '../table/said-line';
-import { isBlank } from '../table/tidy-text';
+import { isBlank, tidyText } from '../table/tidy-text';
+import type { LengthUnit } from '../units';
 import { checkTitle, seemsTitle } from '../table/title';
 
 /** Cells of a chart: a thousand sizes with a hundred measurements. The engine's own figure. */
@@ -37,17 +42,37 @@ export function readChart(text: string, file: string): SizeChart {
     comments: withTitle(comments, table),
     unit,
     sizes: sizes.map(({ name }) => name),
-    rows: lines.map((line) => measurementRow(line, sizes, unit, file)),
+    rows: readRows(lines, sizes, unit, file),
     layout: table.layout,
     largestFirst: false,
   };
-  needRows(asTyped, NEEDED);
-  for (const name of NEEDED) needValues(asTyped, name);
   checkGirthUnit(asTyped);
   checkDoubtfulCells(asTyped);
   const chart = smallestFirst(asTyped);
   checkRange(chart);
   return chart;
+}
+
+/** The lines as rows. Rows that are needed and not there are told together with cells that cannot be read. */
+function readRows(
+  lines: readonly MeasurementLine[],
+  sizes: readonly SizeLabel[],
+  unit: LengthUnit,
+  file: string,
+): readonly MeasurementRow[] {
+  const named = lines.map(({ name, known, label }) => ({
+    name,
+    known,
+    label: tidyText(label.text),
+  }));
+  const steps = [
+    (): readonly MeasurementRow[] => {
+      needRows({ file, rows: named }, NEEDED);
+      return [];
+    },
+    ...lines.map((line) => () => [measurementRow(line, sizes, unit, file)]),
+  ];
+  return readEach(steps, (step) => step()).flat();
 }
 
 /**

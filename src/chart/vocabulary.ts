@@ -13,6 +13,9 @@ export interface MeasurementTerm {
   readonly synonyms: readonly string[];
 }
 
+/** The rows without which no skirt can be drafted; every size must have them. */
+export const NEEDED: readonly string[] = ['waist_girth', 'hip_girth'];
+
 /** The known measurements, girths first. All are lengths. */
 export const MEASUREMENTS: readonly MeasurementTerm[] = [
   term('waist_girth', 'around the natural waist', [

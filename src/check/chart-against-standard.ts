@@ -13,10 +13,11 @@ import type { ComparedTable } from './compared-tables';
 import type { Finding } from './finding';
 
 /**
- * A note that names the table as the chart's own, or says why it is compared; a note for every step
- * and for each stretch of sizes beyond the table; the range total, which is a warning where it or a
- * part of it would change the label of a size and the table may warn; and the drop at both ends of
- * what the table covers. Published tables disagree with one another, so nothing here is a failure.
+ * A note that names the table as the chart's own, or says why it is compared; a finding for every step, for
+ * the range total and for the drop at both ends of what the table covers, ok where they agree and else a note;
+ * and a note for each stretch of sizes beyond the table. The total is a warning where it or a part of it would
+ * change the label of a size and the table may warn. Published tables disagree with one another, so nothing
+ * here is a failure.
  */
 export function checkAgainstStandard(
   chart: SizeChart,
@@ -34,12 +35,13 @@ export function checkAgainstStandard(
     steps.push(...beyondFinding(beyond, table, display), stepFinding(step, given, table, display));
     beyond = [];
   }
+  const range = compareRange(chart, table);
   return [
     ...choiceFinding(compared, display),
     ...steps,
     ...beyondFinding(beyond, table, display),
-    ...rangeFinding(compareRange(chart, table), compared, display),
-    ...dropFindings(chart, table, display),
+    ...rangeFinding(range, compared, display),
+    ...dropFindings(chart, table, range?.tolerance, display),
   ];
 }
 
@@ -98,6 +100,7 @@ function stepFinding(
         `${given.to} is ${show(given.waist)} and ${show(given.hip)}`;
   return {
     ...note(table, 'step-against-standard', `${from.size}-${to.size}`),
+    severity: given.agrees ? 'ok' : 'note',
     measured: hip,
     expected: given.hipGrowth,
     tolerance: given.tolerance,
@@ -125,7 +128,7 @@ function rangeFinding(
   return [
     {
       ...note(table, 'range-against-standard', `${from.size}-${to.size}`),
-      severity: agrees || !warns ? 'note' : 'warning',
+      severity: agrees ? 'ok' : warns ? 'warning' : 'note',
       measured: hip,
       expected: hipGrowth,
       tolerance,
@@ -160,26 +163,43 @@ function beyondFinding(
   ];
 }
 
-function dropFindings(chart: SizeChart, table: PublishedTable, display: LengthDisplay): Finding[] {
+/** `tolerance` is half a hip step of the chart; undefined where the table covers fewer than two sizes. */
+function dropFindings(
+  chart: SizeChart,
+  table: PublishedTable,
+  tolerance: number | undefined,
+  display: LengthDisplay,
+): Finding[] {
   const covered = chartBodies(chart).filter((body) => hipAtWaist(table, body.waist) !== undefined);
   const ends = [...covered.slice(0, 1), ...covered.slice(1).slice(-1)];
-  return ends.flatMap((body) => dropFinding(body, table, display));
+  return ends.flatMap((body) => dropFinding(body, table, tolerance, display));
 }
 
-function dropFinding(body: ChartBody, table: PublishedTable, display: LengthDisplay): Finding[] {
+function dropFinding(
+  body: ChartBody,
+  table: PublishedTable,
+  tolerance: number | undefined,
+  display: LengthDisplay,
+): Finding[] {
   const tableHip = hipAtWaist(table, body.waist);
   if (tableHip === undefined) return [];
   const measured = drop(body);
   const expected = tableHip - body.waist;
   const show = (mm: number) => showLength(mm, display);
+  const agrees = tolerance !== undefined && Math.abs(measured - expected) <= tolerance;
   return [
     {
       ...note(table, 'drop-against-standard', body.size),
+      severity: agrees ? 'ok' : 'note',
       measured,
       expected,
+      tolerance,
       message:
         `at ${body.size} the drop (hip minus waist) is ${show(measured)}; the table gives ` +
-        `${show(expected)} at that waist (difference ${show(measured - expected)})`,
+        `${show(expected)} at that waist (difference ${show(measured - expected)})` +
+        (tolerance === undefined
+          ? ''
+          : `, ${agrees ? 'within' : 'beyond'} half a hip step of the chart, ${show(tolerance)}`),
     },
   ];
 }

@@ -10,10 +10,10 @@ import { notReadInList } from '../files/body-files';
 import type { Decision, Verdict } from '../verdict/verdict';
 import type { Telling } from './json-document';
 import type { DraftedList } from './draft-command';
+import { refusedProblem } from '../bodies/refused-problem';
 import { optionMessage } from './option-words';
 import { notReadLine } from './not-read-line';
 import { textTable, wrappedParagraph } from './text-table';
-import { withoutUndefined } from './without-undefined';
 import { droppedReport } from './written-report';
 
 /** Decisions and reasons that are told; the rest is counted. */
@@ -107,10 +107,7 @@ function sayingOf({ text }: Decision, of: readonly BodyEntry[]): string {
 function refusedReport({ list, refused }: DraftedList): string {
   if (refused.length === 0) return '';
   const told = refused.slice(0, TOLD).map(({ error: { code, problem } }) => {
-    // What was typed may be anything, a name in a wrong column too.
-    const { got: _, place, ...said } = problem;
-    const where = { ...place, size: undefined, file: undefined };
-    const plain = new InputError(code, { ...said, place: withoutUndefined(where) });
+    const plain = new InputError(code, refusedProblem(problem, false));
     return wrappedParagraph(`  set aside: ${optionMessage(plain)}`, 4);
   });
   const rest = refused.length - told.length;

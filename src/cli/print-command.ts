@@ -5,6 +5,7 @@ import type { Drafted, GradeResult } from '../jobs/grade-result';
 import { cutShapes } from '../files/cut-shapes';
 import { printFiles } from '../files/print-files';
 import type { PrintFile } from '../print/print-drawing';
+import { BOOKLET_FILE } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
 import { cautions } from '../print/instructions';
 import { readPrintOptions } from '../print/print-options';
@@ -65,6 +66,7 @@ function printReport(
     ),
   );
   const labels = range.sizes.map(({ label }) => label);
+  const tablesIn = files.find(({ name }) => name === BOOKLET_FILE) ?? files[0];
   return [
     wrappedParagraph(
       `${chart.file}: ${range.blend ?? counted(shown.length, 'size')}, ` +
@@ -78,6 +80,8 @@ function printReport(
     ...notReadLine(findings, 'which --verbose tells'),
     ...findingsInWords(findings, options, color),
     `Written to ${folder}:\n${sheetsReport(files)}${droppedReport(dropped)}${outdatedReport(outdated)}`,
-    wrappedParagraph(cautions(printTables(result), media).join(' ')),
+    wrappedParagraph(
+      cautions(printTables(result), media, `in ${tablesIn?.name ?? 'the booklet'}`).join(' '),
+    ),
   ].join('\n');
 }

@@ -12,7 +12,7 @@ import type { Style } from '../draft/styles';
 import { findAskedStyle, findStyle } from '../draft/styles';
 import { refuseLoneLines } from '../draft/lone-lines';
 import type { Place } from '../errors';
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import { IMPRINT_NAMES } from '../table/imprint';
 import { excerpt } from '../table/tidy-text';
 import { unitNamed } from '../table/unit-name';
@@ -70,9 +70,10 @@ export function readProject(
     if (FILES.includes(name)) options.set(name, { ...option, value: from(folder, option.value) });
   const { style, named } = styleOf(io, sheet, folder, options.get('style'));
   if (named !== undefined) options.set('style', named);
-  const settings = rows
-    .filter(({ parameter }) => !rowNames.includes(parameter))
-    .map((row) => ({ ...row, parameter: parameterOf(row, style, rowNames) }));
+  const settings = readEach(
+    rows.filter(({ parameter }) => !rowNames.includes(parameter)),
+    (row) => ({ ...row, parameter: parameterOf(row, style, rowNames) }),
+  );
   refuseLoneLines(
     sheet.statements,
     [...rows, ...settings],

@@ -2,6 +2,7 @@
 import type { StyleChoice } from '../draft/style-file';
 import { readStyle } from '../draft/style-file';
 import { withSettings } from '../draft/with-settings';
+import type { InputProblem } from '../errors';
 import { InputError } from '../errors';
 import type { GradeRequest } from '../jobs/requests';
 import { namesMeant } from '../table/name-match';
@@ -74,7 +75,11 @@ export function inStyle<Result>(style: string, read: () => Result): Result {
     return read();
   } catch (error) {
     if (!(error instanceof InputError) || error.code !== 'point-unknown') throw error;
-    const { problem } = error;
-    throw new InputError(error.code, { ...problem, what: `${problem.what} in style ${style}` });
+    const { also = [], ...problem } = error.problem;
+    const ofStyle = (one: InputProblem): InputProblem => ({
+      ...one,
+      what: `${one.what} in style ${style}`,
+    });
+    throw new InputError(error.code, { ...ofStyle(problem), also: also.map(ofStyle) });
   }
 }

@@ -1,6 +1,7 @@
 /** A population of bodies: what a survey says of waist and hip, and how far it is to be trusted. */
 import csv from '../../size-charts/populations.csv';
 import { InputError } from '../errors';
+import { matchName } from '../table/name-match';
 import { wantedNames } from '../table/near-names';
 import type { TypedRow } from '../table/typed-table';
 import { readTypedTable } from '../table/typed-table';
@@ -64,7 +65,11 @@ export function populations(): readonly Population[] {
 /** The population of that name. Throws InputError `population-unknown`. */
 export function population(id: string): Population {
   const all = populations();
-  const found = all.find((one) => one.id === id.trim().toLowerCase());
+  const name = matchName(
+    id,
+    all.map((one) => one.id),
+  );
+  const found = all.find((one) => one.id === name);
   if (found !== undefined) return found;
   throw new InputError('population-unknown', {
     what: 'there is no population of this name',

@@ -1,5 +1,5 @@
 /** Lengths that are set without a unit where nothing says which one they take. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import type { Setting } from './setting';
 import type { Style } from './styles';
 import { findParameter } from './styles';
@@ -12,16 +12,16 @@ const NUMBER = /^[+-]?\d[\d\s./,½¼¾⅛⅜⅝⅞]*$/u;
  * number other than zero and has no unit of its own.
  */
 export function refuseBareLengths(style: Style, settings: readonly Setting[], why: string): void {
-  for (const setting of settings) {
+  readEach(settings, (setting) => {
     const typed = bareLength(style, setting);
-    if (setting.unit !== undefined || typed === undefined) continue;
+    if (setting.unit !== undefined || typed === undefined) return;
     throw new InputError('unit-missing', {
       what: `${setting.parameter} is a length without a unit: ${why}`,
       allowed: `${typed} in or ${typed} cm`,
       got: typed,
       place: setting.place,
     });
-  }
+  });
 }
 
 /** A length other than zero that is set as a number alone, which counts in the unit of its file or of the chart. */

@@ -1,5 +1,5 @@
 /** The formulas of a block under the names that others use for them, in an order to compute them. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import { checkDimension } from '../formula/dimension';
 import type { Formula } from '../formula/formula';
 import type { FormulaParser } from '../formula/own-formula';
@@ -63,9 +63,13 @@ export function orderDefinitions(
     open.push(key);
     const names =
       given.by === 'formula' ? given.formula.names : given.by === 'base' ? [given.key] : [];
-    for (const name of names) use(keyOf(name, definition.piece), name, definition);
-    open.pop();
-    done.add(key);
+    try {
+      for (const name of names) use(keyOf(name, definition.piece), name, definition);
+    } finally {
+      // What is refused is refused once, whatever else uses it.
+      open.pop();
+      done.add(key);
+    }
     order.push(definition);
   };
   const use = (key: string, name: string, by: Definition): void => {
@@ -85,17 +89,25 @@ export function orderDefinitions(
       visit(definition);
     } else refuseName(name, by, definitions, measurable);
   };
-  for (const definition of [...definitions.values()]) visit(definition);
+  readEach([...definitions.values()], visit);
+  checkDimensions(order, keyOf, definitions);
+  return { order, measurements: [...measurements], keyOf };
+}
 
+/** Throws InputError `formula-dimension`. */
+function checkDimensions(
+  order: readonly Definition[],
+  keyOf: OrderedDefinitions['keyOf'],
+  definitions: ReadonlyMap<string, Definition>,
+): void {
   const dimensionOf = (key: string): number =>
     definitions.get(key)?.quantity === 'number' ? 0 : 1;
-  for (const { piece, quantity, given } of order) {
-    if (given.by !== 'formula') continue;
+  readEach(order, ({ piece, quantity, given }) => {
+    if (given.by !== 'formula') return;
     checkDimension(given.formula, quantity === 'length' ? 1 : 0, (name) =>
       dimensionOf(keyOf(name, piece)),
     );
-  }
-  return { order, measurements: [...measurements], keyOf };
+  });
 }
 
 function collect(

@@ -1,6 +1,6 @@
 /** Which value each parameter takes: the caller's, the style file's, the chart's or the default. */
 import type { Place } from '../errors';
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import type { Formula } from '../formula/formula';
 import type { FormulaParser } from '../formula/own-formula';
 import { ownFormula } from '../formula/own-formula';
@@ -40,11 +40,11 @@ export function resolveParameters(
   chartRows: ReadonlySet<string>,
   unit: LengthUnit,
 ): readonly ResolvedParameter[] {
-  const named = settings.map((setting) => ({
+  const named = readEach(settings, (setting) => ({
     ...setting,
     parameter: findParameter(style, setting).name,
   }));
-  return style.block.parameters.map((definition) => {
+  return readEach(style.block.parameters, (definition) => {
     const setting = named.findLast((s) => s.parameter === definition.name);
     if (setting !== undefined) {
       const place = { ...setting.place, parameter: definition.name };

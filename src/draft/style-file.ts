@@ -1,5 +1,5 @@
 /** A style file: CSV with the columns parameter, value, note. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import { labelKey } from '../table/label';
 import { refuseCountingNotes } from '../table/note-cells';
 import type { SaidLine } from '../table/said-line';
@@ -33,7 +33,7 @@ export interface StyleChoice {
 export function readStyle(text: string, file: string): StyleChoice {
   const { statements, settings: typed, lines } = readSettings(text, file);
   const base = basedOn(statements, file);
-  const settings = typed.map((setting) => ({
+  const settings = readEach(typed, (setting) => ({
     ...setting,
     parameter: findParameter(base, setting).name,
   }));
@@ -98,7 +98,7 @@ export function readSettings(text: string, file: string): SettingSheet {
 
 /** Throws InputError `parameter-twice` where two rows have the same name. */
 export function refuseTwice(settings: readonly Setting[]): void {
-  settings.forEach((setting, index) => {
+  readEach(settings, (setting, index) => {
     if (settings.findIndex((s) => s.parameter === setting.parameter) === index) return;
     throw new InputError('parameter-twice', {
       what: 'the parameter is set twice',

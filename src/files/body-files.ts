@@ -4,6 +4,7 @@ import type { NearestSize, TriedRange } from '../bodies/nearest-size';
 import type { BodyColumns, BodyEntry } from '../bodies/body-list';
 import type { Finding } from '../check/finding';
 import { NOT_READ, notReadFindings, unreadInChart } from '../check/not-read';
+import { refusedProblem } from '../bodies/refused-problem';
 import { problemText } from '../errors';
 import type { Measure } from '../grade/graded-pattern';
 import type { ChartGrade } from '../jobs/grade-chart';
@@ -228,9 +229,6 @@ export function refusedRows(
 }
 
 /** The problem in words without its place, which stands in cells of its own. */
-function refusedReason(
-  { place: _, got, ...problem }: RefusedBody['error']['problem'],
-  anonymous: boolean,
-): string {
-  return problemText(anonymous || got === undefined ? problem : { ...problem, got });
+function refusedReason(problem: RefusedBody['error']['problem'], anonymous: boolean): string {
+  return problemText({ ...refusedProblem(problem, !anonymous), place: {} });
 }

@@ -13,6 +13,7 @@ import type { StyleChoice } from '../draft/style-file';
 import type { Style } from '../draft/styles';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import { findAskedStyle } from '../draft/styles';
+import { readEach } from '../errors';
 import { parserWithMemory } from '../formula/own-formula';
 import { walkingBodies } from '../stride/walking-bodies';
 import type { GradeRequest } from './requests';
@@ -62,6 +63,10 @@ export function draftRange(
     measure: (name: string) => needValues(chart, name)[i] ?? NaN,
   }));
   const parse = parserWithMemory();
+  readEach(
+    rows.filter((name) => parameters.some((parameter) => takesRow(parameter, name))),
+    (name) => needValues(chart, name),
+  );
   const layout = decideLayout(style.block, parameters, rows, sizes, base, parse);
   const drafter = compileBlock(style.block, layout, parameters, rows, parse);
   const columns = drafter.measurements.map((name) => needValues(chart, name));
@@ -79,6 +84,10 @@ export function draftRange(
       };
     }),
   };
+}
+
+function takesRow({ definition, formula }: ResolvedParameter, row: string): boolean {
+  return formula === undefined ? definition.name === row : formula.names.includes(row);
 }
 
 /** The style asked for, with all that is set on top of it, the later going before the earlier. */

@@ -1,8 +1,8 @@
 /** A chart to begin with: its sizes with cells to fill in, or with the bodies of a published table. */
 import { readChart } from '../chart/read-chart';
-import { NEEDED } from '../chart/measurement-table';
 import type { SizeChart } from '../chart/size-chart';
 import { roundedWords, tapeLength } from '../chart/tape-length';
+import { NEEDED } from '../chart/vocabulary';
 import { InputError } from '../errors';
 import type { PublishedRow, PublishedTable } from '../standards/published-table';
 import { publishedTable } from '../standards/published-tables';

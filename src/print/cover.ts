@@ -90,9 +90,10 @@ export function cover(
       : { left: beside, top: head, width: width - beside, type: BODY },
   );
   shapes.push(key.group);
+  const where = listed.length > 0 ? undefined : 'in the booklet';
   const told: readonly Paragraph[] = [
     { words: 'Cautions', size: HEADING, weight: 'bold' },
-    ...[note, ...cautions(known, [medium])].map((words) => ({ words, size: BODY })),
+    ...[note, ...cautions(known, [medium], where)].map((words) => ({ words, size: BODY })),
   ];
   const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), width);
   shapes.push(said.group);

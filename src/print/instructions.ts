@@ -13,15 +13,16 @@ const SCALE_KEPT: Readonly<Record<Medium, string>> = {
 
 /**
  * What whoever sews must know before the first cut; on the front page, on covers and on the
- * terminal. The tables tell what is known of the pattern: only a skirt has a stride. A projector's
- * picture has no table to point to.
+ * terminal. The tables tell what is known of the pattern: only a skirt has a stride, and `where` says how
+ * its reader finds that of each size. A projector's picture has no table to point to.
  */
 export function cautions(
   tables: readonly SizeTable[],
   media: readonly Medium[],
+  where = 'in the table of the finished garment',
 ): readonly string[] {
   const stride = tables.some(({ rows }) => rows.some(({ name }) => name === STRIDE_ROW));
-  const see = media.includes('paper') ? ` See "${STRIDE_ROW}" in the table.` : '';
+  const see = media.includes('paper') ? ` See "${STRIDE_ROW}" ${where}.` : '';
   return [
     'Sew a toile before you cut cloth.',
     ...(stride

@@ -9,6 +9,9 @@ import { readPrintOptions } from './print-options';
 import type { SizeTable } from './size-table';
 import { asPage, isTiled, printedDrawing } from './printed-drawing';
 
+/** The booklet in a file of its own. */
+export const BOOKLET_FILE = 'booklet.pdf';
+
 /** A file, and what there is to say about its sheets. */
 export interface PrintFile {
   readonly name: string;
@@ -50,7 +53,7 @@ export async function printDrawing(
     const pages = bookletPages(booklet, options.booklet, paper, options.margin);
     const bytes = await pdf(booklet.title, [], pages.map(asPage), drawing.imprint);
     const summary = `${pages.length} pages of ${paperTitle(paper)}`;
-    if (pages.length > 0) files.push({ name: 'booklet.pdf', bytes, summary });
+    if (pages.length > 0) files.push({ name: BOOKLET_FILE, bytes, summary });
   }
   return files;
 }

@@ -1,5 +1,5 @@
 /** The rows of a sheet as the cells of points, the named rules among them put in. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import type { Place } from '../errors';
 import type { TypedCell } from '../table/typed-table';
 import { matchName } from '../table/name-match';
@@ -31,16 +31,15 @@ export function pointCells(
     named.set(text, [...(named.get(text) ?? []), ...cellsOf(row)]);
   }
   named.forEach(refuseTwice);
-  const given = rows
-    .filter((row) => !defines(row))
-    .map((row): Given => {
-      const names = nameOf(row);
-      const own = { ...names, rule: row.rule.text, place: (row.typed ?? row.point).place };
-      if (own.rule === '') return { ...own, cells: cellsOf(row) };
-      if (row.typed !== undefined) refuseNumbers(row.rule, row.typed);
-      const cells = named.get(definedRule(named, row.rule)) ?? [];
-      return { ...own, place: row.rule.place, cells };
-    });
+  const ofPoints = rows.filter((row) => !defines(row));
+  const given = readEach(ofPoints, (row): Given => {
+    const names = nameOf(row);
+    const own = { ...names, rule: row.rule.text, place: (row.typed ?? row.point).place };
+    if (own.rule === '') return { ...own, cells: cellsOf(row) };
+    if (row.typed !== undefined) refuseNumbers(row.rule, row.typed);
+    const cells = named.get(definedRule(named, row.rule)) ?? [];
+    return { ...own, place: row.rule.place, cells };
+  });
   refuseTwoRules(given);
   const cells = given.flatMap(({ piece, point, cells: own }) =>
     own.map((cell): RuleCell => {

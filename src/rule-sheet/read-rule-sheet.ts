@@ -1,5 +1,5 @@
 /** The one reader of grade rules, for grading, marking and inferring. */
-import { InputError } from '../errors';
+import { InputError, readEach } from '../errors';
 import type { PiecePlan } from '../pattern/piece';
 import type { Blanks } from '../table/blanks';
 import { statedBlanks } from '../table/blanks';
@@ -220,7 +220,7 @@ function refuseUnknown(labels: readonly TypedCell[], { sizes, stepOf }: SizeHead
 
 /** The numbers of a row, of no point yet. Throws InputError `size-missing` and what cells throw. */
 function rowCells(row: RuleRow, reading: Reading): readonly RuleCell[] {
-  const cells = row.entries.map((entry) => ruleCell(row, entry, reading));
+  const cells = readEach(row.entries, (entry) => ruleCell(row, entry, reading));
   const sized = cells.filter((cell) => cell.size !== '' || isFilled(cell));
   const move = sized.find(
     ({ size, form, mm }) => size === '' && form === 'move' && (mm ?? 0) !== 0,

@@ -69,8 +69,9 @@ describe('a standard fed back as a chart', () => {
     const findings = checkAgainstStandard(chartOf(table), table, INCHES);
     // One says that the table is the chart, one a step, one the range, two the drop at its ends.
     expect(findings).toHaveLength(1 + table.sizes.length - 1 + 1 + 2);
-    expect(findings.every(({ severity }) => severity === 'note')).toBe(true);
     const [same, ...others] = findings;
+    expect(same?.severity).toBe('note');
+    expect(others.every(({ severity }) => severity === 'ok')).toBe(true);
     expect(same?.message).toContain(`your chart is ${table.name}, cell for cell`);
     expect(others.every(({ message }) => /difference (of )?0 in/.test(message))).toBe(true);
     expect(findings.every(({ source }) => source.includes(table.waist.certainty))).toBe(true);
@@ -93,10 +94,10 @@ describe('checkAgainstStandard', () => {
         "the table's own step there, 8 to 10, is 1 in and 1 in, and it gives 1 in of hip for the " +
         'same waist growth: a difference of 0 in, within 1/4 in',
     );
-    expect(step).toMatchObject({ severity: 'note', size: '8-10', subject: 'astm-d5585-95' });
+    expect(step).toMatchObject({ severity: 'ok', size: '8-10', subject: 'astm-d5585-95' });
   });
 
-  it('allows a quarter of the step, says so, and makes a difference a note', () => {
+  it('allows a quarter of the step, says so, and makes a larger difference a note', () => {
     // The table's 8 to 10 is 1 in, its 16 to 18 is 2 in: 1/4 in and 1/2 in are allowed.
     const told = (waists: [number, number], hips: [number, number]) => {
       const chart = sampleChart('in', ['A', 'B'], { waist_girth: waists, hip_girth: hips });
@@ -105,10 +106,10 @@ describe('checkAgainstStandard', () => {
       );
       return [step?.severity, step?.message.replace(/^.* of (?=.*(within|beyond))/u, '')];
     };
-    expect(told([27, 28], [37.5, 38.75])).toEqual(['note', '1/4 in, within 1/4 in']);
-    expect(told([27, 28], [37.5, 38.25])).toEqual(['note', '-1/4 in, within 1/4 in']);
+    expect(told([27, 28], [37.5, 38.75])).toEqual(['ok', '1/4 in, within 1/4 in']);
+    expect(told([27, 28], [37.5, 38.25])).toEqual(['ok', '-1/4 in, within 1/4 in']);
     expect(told([27, 28], [37.5, 38.8125])).toEqual(['note', '5/16 in, beyond 1/4 in']);
-    expect(told([32.5, 34.5], [43, 45.5])).toEqual(['note', '1/2 in, within 1/2 in']);
+    expect(told([32.5, 34.5], [43, 45.5])).toEqual(['ok', '1/2 in, within 1/2 in']);
     expect(told([32.5, 34.5], [43, 45.5625])).toEqual(['note', '9/16 in, beyond 1/2 in']);
   });
 
@@ -181,8 +182,10 @@ describe('checkAgainstStandard', () => {
     expect(drops.map(({ size }) => size)).toEqual(['C', 'E']);
     expect(drops[0]?.message).toBe(
       'at C the drop (hip minus waist) is 10 in; the table gives 10 1/2 in at that waist ' +
-        '(difference -1/2 in)',
+        '(difference -1/2 in), within half a hip step of the chart, 3 in',
     );
+    // The sizes that the table covers have hips of 34, 36 and 46 in: half of the mean step of 6 in is 3 in.
+    expect(drops.map(({ severity }) => severity)).toEqual(['ok', 'ok']);
   });
 
   it('says one thing only of a chart that lies wholly beyond the table', () => {
@@ -227,6 +230,11 @@ describe('the range', () => {
       12, 14, 12, 2, 1,
     ]);
     expect(range(chart)).toMatchObject({ severity: 'warning', size: '10-42' });
+    // Its drops of 7 and 9 in are 3 1/2 and 1 1/2 in less than the table's.
+    const drops = checkAgainstStandard(chart, table, INCHES).filter(({ check }) =>
+      check.startsWith('drop'),
+    );
+    expect(drops.map(({ severity }) => severity)).toEqual(['note', 'note']);
     expect(range(chart)?.message).toContain(
       'a difference of 2 in; half a hip step of the chart is 1 in, so some sizes would change their label',
     );
@@ -249,7 +257,7 @@ describe('the range', () => {
       waist_girth: waist,
       hip_girth: [34.5, 35.5, 37, 37.5, 38.5],
     });
-    expect(range(little)?.severity).toBe('note');
+    expect(range(little)?.severity).toBe('ok');
   });
 
   it('never warns by a survey or by figures from memory', () => {

@@ -156,7 +156,10 @@ describe('names', () => {
   });
 
   it('are left out with --anonymous, and so is what was typed in a wrong cell', async () => {
-    place.write('private.csv', list(['Ada Quill', 'Bea Quill'], ['Ada Quill,96,20,60', ...ROWS]));
+    place.write(
+      'private.csv',
+      list(['Ada Quill', 'Bea Quill'], ['Ada Quill,Cy Quill,20,60', ...ROWS]),
+    );
     const { stdout, stderr } = await place.run(
       ...['draft', 'private.csv', ...PENCIL, '--anonymous', '--json', '--out', 'private'],
     );

@@ -22,14 +22,16 @@ describe('print', () => {
     expect(readdirSync(join(place.path, 'plain'))).toEqual(['.skirtgrade-written', 'print-a4.pdf']);
     expect(isPdf('plain/print-a4.pdf')).toBe(true);
     expect(stdout).toMatch(/print-a4\.pdf: \d+ sheets/);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain('See "stride" in print-a4.pdf.');
   });
 
   it('writes every paper asked for', async () => {
-    const { status } = await print(
+    const { status, stdout } = await print(
       ...['--paper', 'letter, A0,roll=36in,projector', '--sizes', '8,12'],
       ...typed('--join butt --margin 1/4in --out many'),
     );
     expect(status).toBe(0);
+    expect(stdout.replace(/\s+/gu, ' ')).toContain('See "stride" in booklet.pdf.');
     const names = [
       'booklet.pdf',
       ...['print-a0.pdf', 'print-letter.pdf', 'print-roll.pdf', 'projector.pdf'],

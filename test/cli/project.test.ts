@@ -158,6 +158,10 @@ describe('a row of a project', () => {
   it.each([
     ['bsae,10,', 'skirt.csv, row 2', 'Did you mean base?', 'Got: bsae'],
     ['hem_tapper,1 in,', 'skirt.csv, row 2', 'Did you mean hem_taper?', 'Got: hem_tapper'],
+    [
+      'hem_tapper,1 in,\npapr,a4,\nhip_ease,2 in,\nzzz,1,',
+      ...['skirt.csv, row 2', 'Also row 3, got papr (did you mean paper?); row 5, got zzz.'],
+    ],
     ['unit,ell,', 'skirt.csv, row 2', 'Allowed: in, cm, mm', 'Got: ell'],
     ['style,pensil,', 'skirt.csv, row 2', 'Did you mean pencil', 'Got: pensil'],
     ['base,11,', 'skirt.csv, row 2', 'Allowed: 8, 10, 12', 'Got: 11'],

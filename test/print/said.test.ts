@@ -69,7 +69,8 @@ describe('a printed pattern', () => {
 
   it.each(PAPERS)('of a skirt points to the stride in its table: %s', (paper) => {
     const words = said(drafted, paper);
-    expect(words).toContain('See "stride" in the table.');
+    expect(words).toContain('See "stride" in the table of the finished garment.');
+    expect(words).toMatch(/Finished garment.* stride /u);
     expect(words).toContain('Print at 100 % and measure again');
     expect(words).not.toMatch(/projector/i);
   });
