@@ -85,7 +85,7 @@ function lengthOf(text: string, unit: LengthUnit, field: string): number {
 /** mm; a body that is further off is no such size. The engine's own figure. */
 const MOST_TOLERANCE = 200;
 
-/** `5%` or `0.05` as a share. Throws InputError `bad-option`. */
+/** `5%` as a share. Throws InputError `bad-option`. */
 function giveOf(text: string | undefined): number {
   if (text === undefined) return 0;
   const match = /^\s*(\d{1,3}(?:\.\d+)?)\s*(?:%|percent)\s*$/iu.exec(text);

@@ -6,11 +6,17 @@ import { isInFractions } from '../chart/size-chart';
 import { displayAsTyped } from '../table/typed-fractions';
 import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
 import { coverChart } from '../coverage/cover-chart';
-import { LEFT_OUT } from '../bodies/fit';
-import { LEFT_OUT_WORDS, changeWords, percentWords, sourceNotes } from '../coverage/words';
+import {
+  changeWords,
+  leftOutWords,
+  percentWords,
+  rulesWords,
+  servedWords,
+  sourceNotes,
+} from '../coverage/words';
 import { coverageFiles, suggestedChart } from '../files/coverage-files';
 import type { LengthDisplay, LengthUnit } from '../units';
-import { UNIT_WORDS, showLength, showNumber } from '../units';
+import { UNIT_WORDS, showNumber } from '../units';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
@@ -84,10 +90,7 @@ function coverageReport(
   written: WrittenFiles | undefined,
 ): string {
   const { range, suggested, changes } = result;
-  const { leftOut } = range.coverage;
-  const out = LEFT_OUT.map((why) => ({ share: leftOut[why], words: LEFT_OUT_WORDS[why] }))
-    .filter(({ share }) => share > 0)
-    .map(({ share, words }) => [`  ${percentWords(share)}`, words]);
+  const out = leftOutWords(range).map(({ share, words }) => [`  ${percentWords(share)}`, words]);
   return [
     servedLine(result) +
       sourceNotes(result)
@@ -106,26 +109,8 @@ function coverageReport(
   ].join('\n');
 }
 
-function servedLine({ range, style }: ChartCoverage): string {
-  const { sizes, coverage } = range;
-  const found = sizes.length === 1 ? 'its size' : `one of its ${sizes.length} sizes`;
-  return wrappedParagraph(
-    `${range.name}: ${percentWords(coverage.served)} find ${found}, style ${style}`,
-  );
-}
-
-function rulesWords({ rules, range }: ChartCoverage, display: LengthDisplay): string {
-  const [size] = range.sizes.slice(Math.floor(range.sizes.length / 2));
-  const { waist, hip } = rules;
-  const show = (mm: number | undefined): string => showLength(mm ?? NaN, display);
-  return (
-    `A size fits where the body's waist is at most ${show(size?.waistTolerance.larger)} larger or ` +
-    `${show(size?.waistTolerance.smaller)} smaller than the size's own, and the hip at most ` +
-    `${show(size?.hipTolerance.larger)} larger or ${show(size?.hipTolerance.smaller)} smaller: the ` +
-    `tolerance, on the larger side no more than the ease (waist ${show(waist.ease)}, hip ${show(hip.ease)})` +
-    (waist.give === 0 ? '' : ` and what the cloth gives, ${percentWords(waist.give)}`) +
-    '. The tolerances are our own choice where none is asked for.'
-  );
+function servedLine(result: ChartCoverage): string {
+  return wrappedParagraph(servedWords(result));
 }
 
 function sizesTable({ sizes, coverage }: CoveredRange, display: LengthDisplay): string {

@@ -3,8 +3,9 @@ import { counted } from '../table/counted';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Change } from './changes';
-import type { ChartCoverage } from './cover-chart';
+import type { ChartCoverage, CoveredRange } from './cover-chart';
 import type { LeftOut } from '../bodies/fit';
+import { LEFT_OUT } from '../bodies/fit';
 import type { Tails } from './population';
 
 /** No tolerance: half of the last decimal that is told. */
@@ -16,13 +17,45 @@ export function percentWords(share: number): string {
 }
 
 /** Why bodies are left out, in words that find no fault with them. */
-export const LEFT_OUT_WORDS: Readonly<Record<LeftOut, string>> = {
+const LEFT_OUT_WORDS: Readonly<Record<LeftOut, string>> = {
   below: 'smaller than the range in waist or hip',
   above: 'larger than the range in waist or hip',
   between: 'between two sizes',
   'fuller-hip': 'with more hip for their waist',
   'slimmer-hip': 'with less hip for their waist',
 };
+
+/** The share of all that finds a size. */
+export function servedWords({ range, style }: ChartCoverage): string {
+  const { sizes, coverage } = range;
+  const found = sizes.length === 1 ? 'its size' : `one of its ${sizes.length} sizes`;
+  return `${range.name}: ${percentWords(coverage.served)} find ${found}, style ${style}`;
+}
+
+/** Whom a size fits. */
+export function rulesWords({ rules, range }: ChartCoverage, display: LengthDisplay): string {
+  const [size] = range.sizes.slice(Math.floor(range.sizes.length / 2));
+  const { waist, hip } = rules;
+  const show = (mm: number | undefined): string => showLength(mm ?? NaN, display);
+  return (
+    `A size fits where the body's waist is at most ${show(size?.waistTolerance.larger)} larger or ` +
+    `${show(size?.waistTolerance.smaller)} smaller than the size's own, and the hip at most ` +
+    `${show(size?.hipTolerance.larger)} larger or ${show(size?.hipTolerance.smaller)} smaller: the ` +
+    `tolerance, on the larger side no more than the ease (waist ${show(waist.ease)}, hip ${show(hip.ease)})` +
+    (waist.give === 0 ? '' : ` and what the cloth gives, ${percentWords(waist.give)}`) +
+    '. The tolerances are our own choice where none is asked for.'
+  );
+}
+
+/** The shares of those who find no size, by why, without reasons that nobody has. */
+export function leftOutWords({
+  coverage,
+}: CoveredRange): readonly { readonly share: number; readonly words: string }[] {
+  return LEFT_OUT.map((why) => ({
+    share: coverage.leftOut[why],
+    words: LEFT_OUT_WORDS[why],
+  })).filter(({ share }) => share > 0);
+}
 
 /** Who was measured, when, how, and what that leaves out. */
 export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage): readonly string[] {

@@ -21,20 +21,27 @@ export function coverageFiles(
   result: ChartCoverage,
   display: LengthDisplay,
 ): readonly ResultFile[] {
-  const { range, crowd, normal, published, suggested } = result;
-  const picture = coveragePicture({
-    title: `Whom the sizes of ${range.name.replace(/^.*[\\/]/u, '')} fit`,
-    notes: sourceNotes(result),
-    ...{ crowd, normal, range, suggested, display },
-    tables: published.slice(0, DRAWN_TABLES),
-  });
+  const { suggested } = result;
   return [
     { name: 'coverage.csv', text: coverageTable(result, display) },
-    { name: 'coverage.svg', text: svg(picture) },
+    { name: 'coverage.svg', text: coverageDrawing(result, display) },
     ...(suggested === undefined
       ? []
       : [{ name: 'suggested-chart.csv', text: suggestedChart(result, suggested) }]),
   ];
+}
+
+/** The cloud of bodies with the sizes and some published tables over it, as SVG. */
+export function coverageDrawing(result: ChartCoverage, display: LengthDisplay): string {
+  const { range, crowd, normal, published, suggested } = result;
+  return svg(
+    coveragePicture({
+      title: `Whom the sizes of ${range.name.replace(/^.*[\\/]/u, '')} fit`,
+      notes: sourceNotes(result),
+      ...{ crowd, normal, range, suggested, display },
+      tables: published.slice(0, DRAWN_TABLES),
+    }),
+  );
 }
 
 /** `range,size,waist_cm,hip_cm,share_percent`: each size, then all, then those left out by why. */

@@ -1,5 +1,6 @@
 /** What a page holds: a chart, what is asked of it, and how it is looked at. It is saved with the page. */
 import type { StyleChoice } from '../draft/style-file';
+import type { CoverRequest } from '../coverage/cover-chart';
 import type { GradeRequest, NamedText } from '../jobs/requests';
 
 /** What is asked of a chart, a style of the engine by its name. */
@@ -29,6 +30,12 @@ export interface Looks {
   readonly perMillimeter?: number | undefined;
 }
 
+/** The crowd that sizes are held against, and by which tolerances; each has its usual value without it. */
+export type AskedCrowd = Pick<
+  CoverRequest,
+  'population' | 'bodies' | 'waistTolerance' | 'hipTolerance' | 'give' | 'suggest'
+>;
+
 /** All that a page holds. */
 export interface PageState {
   readonly chart: NamedText;
@@ -37,6 +44,7 @@ export interface PageState {
   /** What a project file sets on top of the style. */
   readonly project?: Pick<StyleChoice, 'settings' | 'lines' | 'title'>;
   readonly asked: Asked;
+  readonly crowd?: AskedCrowd;
   readonly looks: Looks;
 }
 

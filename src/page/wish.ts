@@ -3,7 +3,7 @@ import type { Severity } from '../check/finding';
 import type { Place } from '../errors';
 import type { LengthDisplay } from '../units';
 import type { Verdict } from '../verdict/verdict';
-import type { PageState } from './state';
+import type { AskedCrowd, PageState } from './state';
 
 /** What of a state changes what is graded. */
 export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked'>;
@@ -20,6 +20,7 @@ export type Wish =
   | { readonly kind: 'skirt'; readonly pattern: Pattern }
   | { readonly kind: 'spot'; readonly pattern: Pattern; readonly spot: Spot }
   | { readonly kind: 'styles' }
+  | { readonly kind: 'coverage'; readonly pattern: Pattern; readonly asked: AskedCrowd }
   | { readonly kind: 'take'; readonly pattern: Pattern; readonly wanted: Wanted };
 
 /** The wish of a kind. */
@@ -45,6 +46,7 @@ export interface Told {
   readonly skirt: SkirtView;
   readonly spot: SpotView;
   readonly styles: readonly StyleView[];
+  readonly coverage: CoverageView;
   readonly take: readonly TakenFile[];
 }
 
@@ -187,4 +189,31 @@ export interface StyleView {
   readonly name: string;
   readonly description: string;
   readonly drawing: string;
+}
+
+/** A size and the share of a population that it serves, all in words. */
+export type SizeShare = readonly [size: string, waist: string, hip: string, share: string];
+
+/** What a share is of, and the share, or what is won or lost, in words. */
+export type ShareOf = readonly [of: string, share: string];
+
+/** Whom the sizes fit. */
+export interface CoverageView {
+  /** Names and titles of what may be chosen. */
+  readonly populations: readonly (readonly [id: string, title: string])[];
+  readonly served: string;
+  readonly rules: string;
+  readonly notes: readonly string[];
+  readonly sizes: readonly SizeShare[];
+  readonly leftOut: readonly ShareOf[];
+  readonly changes: readonly ShareOf[];
+  readonly published: readonly ShareOf[];
+  /** The cloud of bodies as SVG. */
+  readonly drawing: string;
+  readonly suggested?: {
+    readonly served: string;
+    readonly sizes: readonly SizeShare[];
+    /** As a chart that is graded as it stands. */
+    readonly chart: string;
+  };
 }

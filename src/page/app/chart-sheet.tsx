@@ -11,15 +11,14 @@ import {
   withoutColumn,
   withoutRow,
 } from '../chart-grid';
-import { middleSize, sizesOf } from '../chart-sizes';
+import { sizesOf } from '../chart-sizes';
 import { InputError } from '../../errors';
 import type { NamedText } from '../../jobs/requests';
-import type { Asked } from '../state';
 import { parseNumberCell } from '../../table/number-cell';
-import { decodedTable } from '../../table/table-text';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';
 import type { LengthUnit } from '../../units';
 import type { DoubtView } from '../wish';
+import { takenTable } from './dropped-table';
 import type { Shared } from './page';
 
 /** The grid, or the text of a chart that is no table at all. */
@@ -30,13 +29,10 @@ export function ChartSheet(props: Shared) {
   const setText = (next: string, about: string): void => {
     change.state((now) => ({ ...now, chart: { text: next, file } }), about);
   };
-  const setChart = (chart: NamedText): void => {
-    change.state((now) => ({ ...now, chart, asked: withKnownBase(now.asked, chart) }), '');
-  };
   const onDrop = (event: DragEvent): void => {
     event.preventDefault();
     const [dropped] = event.dataTransfer?.files ?? [];
-    if (dropped !== undefined) void takeFile(dropped, setChart);
+    if (dropped !== undefined) void takenTable(dropped).then(change.chart);
   };
   return (
     <section
@@ -50,7 +46,7 @@ export function ChartSheet(props: Shared) {
       <h2>Bodies</h2>
       <p class="row">
         <span class="file">{file}</span>
-        <OpenChart setChart={setChart} />
+        <OpenChart setChart={change.chart} />
         <Base {...props} />
       </p>
       {grid === undefined ? (
@@ -78,13 +74,6 @@ export function ChartSheet(props: Shared) {
   );
 }
 
-/** What is asked of another chart: its middle size is the base where the one before has no equal. */
-function withKnownBase(asked: Asked, chart: NamedText): Asked {
-  const sizes = sizesOf(chart);
-  const base = sizes.includes(asked.base ?? '') ? asked.base : middleSize(sizes);
-  return base === undefined ? asked : { ...asked, base };
-}
-
 function OpenChart({ setChart }: { readonly setChart: (chart: NamedText) => void }) {
   return (
     <label class="button">
@@ -94,16 +83,11 @@ function OpenChart({ setChart }: { readonly setChart: (chart: NamedText) => void
         accept=".csv,.txt,.tsv,text/csv"
         onChange={(event) => {
           const [chosen] = event.currentTarget.files ?? [];
-          if (chosen !== undefined) void takeFile(chosen, setChart);
+          if (chosen !== undefined) void takenTable(chosen).then(setChart);
         }}
       />
     </label>
   );
-}
-
-async function takeFile(dropped: File, setChart: (chart: NamedText) => void): Promise<void> {
-  const bytes = new Uint8Array(await dropped.arrayBuffer());
-  setChart({ text: decodedTable(bytes), file: dropped.name });
 }
 
 function gridOrNone(text: string, file: string): ChartGrid | undefined {

@@ -1,10 +1,13 @@
 /** The page: a table with the nest on it, and beside it what makes it. */
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import type { NamedText } from '../../jobs/requests';
+import { withKnownBase } from '../chart-sizes';
 import type { History } from '../history';
 import { changed, historyOf, redone, undone } from '../history';
 import type { Asked, Looks, PageState } from '../state';
 import type { Pattern, Refused, SkirtView, Spot } from '../wish';
 import { ChartSheet } from './chart-sheet';
+import { Coverage } from './coverage';
 import type { Engine } from './engine-client';
 import { engineOfPage } from './engine-client';
 import { Measures } from './measures';
@@ -19,6 +22,8 @@ import { Verdict } from './verdict';
 export interface Change {
   readonly state: (next: (state: PageState) => PageState, about: string) => void;
   readonly asked: (next: Partial<Asked>, about: string) => void;
+  /** Another chart, with a base that it has. */
+  readonly chart: (chart: NamedText) => void;
   readonly looks: (next: Partial<Looks>) => void;
 }
 
@@ -72,6 +77,7 @@ export function Page({ opened }: { readonly opened: PageState }) {
           <ChartSheet {...shared} />
           <Measures {...shared} />
           <Pictures {...shared} />
+          <Coverage {...shared} />
         </div>
         <div class="beside">
           <Skirt {...shared} />
@@ -130,6 +136,9 @@ function useChange(
       state,
       asked: (next, about) => {
         state((now) => ({ ...now, asked: { ...now.asked, ...next } }), about);
+      },
+      chart: (chart) => {
+        state((now) => ({ ...now, chart, asked: withKnownBase(now.asked, chart) }), '');
       },
       // How a nest is looked at is nothing to undo.
       looks: (next) => {

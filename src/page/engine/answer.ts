@@ -3,6 +3,7 @@ import { STYLES } from '../../draft/styles';
 import { InputError } from '../../errors';
 import { styleDrawings } from '../../files/style-drawings';
 import type { Answer, Told, Wish } from '../wish';
+import { coverageView } from './coverage-view';
 import type { Grader } from './graded';
 import { graderWithMemory } from './graded';
 import { skirtView } from './skirt-view';
@@ -40,6 +41,8 @@ async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {
         drawing: drawings.get(`${name}.svg`) ?? '',
       }));
     }
+    case 'coverage':
+      return coverageView(wish.pattern, wish.asked);
     case 'take':
       return await takenFiles(grade(wish.pattern), wish.wanted);
   }
