@@ -1,7 +1,7 @@
 /** The commands about bodies, each by itself. */
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-presets';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { CoverageCommandOptions } from './coverage-command';
 import type { DraftCommandOptions } from './draft-command';

@@ -1,7 +1,7 @@
 /** The commands that make a pattern, and hold two against each other: grade, print, page and compare. */
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-parameters';
+import { ALLOWANCE_PRESET_NAMES } from '../draft/allowance-presets';
 import { EXPORTS } from '../files/exports';
 import { LINES_SHOWN } from '../render/lines-shown';
 import type { OutputOptions } from './grade-command';

@@ -5,25 +5,15 @@
  * Common practice, no source: quarter measures plus dart and ease, the dart centered on the waist
  * edge, the rest of the hip-waist difference taken out in one curve at the side.
  */
-import { ALLOWANCE_PARAMETERS } from './allowance-parameters';
-import { TOLERANCE_PARAMETERS } from './tolerance-parameters';
-import { ZIP_PARAMETERS } from './zip-parameters';
+import { COMMON_PARAMETERS, parameterTable } from './parameter-table';
+import quarterCsv from './quarter-parameters.csv';
 import { skirtSeams } from './skirt-seams';
 import { skirtPanel } from './skirt-traits';
 import { HIP_CURVE } from './shaped-skirt/side';
 import { PANEL_TRUING } from './shaped-skirt/panel-truing';
 import { TRUED_VALUES, truedQuarter } from './trued-quarter';
 import { panelCutting } from './block';
-import { NO_LENGTH, both } from './market-value';
-import type {
-  Block,
-  BlockLayout,
-  BlockPiece,
-  Making,
-  ParameterDefinition,
-  PointDefinition,
-  RangeFacts,
-} from './block';
+import type { Block, BlockLayout, BlockPiece, Making, PointDefinition, RangeFacts } from './block';
 import type { LengthLines, LineBounds, SideEnds } from './length-lines';
 import {
   lengthLineMarks,
@@ -33,119 +23,6 @@ import {
   lineValues,
   onLine,
 } from './length-lines';
-
-const COMMON_PRACTICE = 'common practice, no source';
-
-const PARAMETERS: readonly ParameterDefinition[] = [
-  {
-    name: 'waist_ease',
-    quantity: 'length',
-    value: NO_LENGTH,
-    least: '-4 in',
-    most: '6 in',
-    meaning: 'added to the body waist, over the whole girth',
-    source: COMMON_PRACTICE,
-  },
-  {
-    name: 'hip_ease',
-    quantity: 'length',
-    value: both('5 cm', '2 in'),
-    least: '-4 in',
-    most: '12 in',
-    meaning: 'added to the body hip, over the whole girth',
-    source: 'common practice, no source: 1/2 in a quarter; published drafts give 0 to 2 3/4 in',
-  },
-  {
-    name: 'waist_to_hip',
-    quantity: 'length',
-    value: both('20.5 cm', '8 in'),
-    least: '4 in',
-    most: '14 in',
-    meaning: 'depth of the hip line below the waist line',
-    source: `${COMMON_PRACTICE}; measure it where you can`,
-    fromChart: true,
-  },
-  {
-    name: 'skirt_length',
-    quantity: 'length',
-    value: both('68.5 cm', '27 in'),
-    least: '8 in',
-    most: '60 in',
-    meaning: 'waist line to hem at the center',
-    source: COMMON_PRACTICE,
-    fromChart: true,
-  },
-  {
-    name: 'hem_taper',
-    quantity: 'length',
-    value: both('2.5 cm', '1 in'),
-    least: '-12 in',
-    most: '6 in',
-    meaning: 'taken off each side edge at the hem; 2 in for a curvy figure, 0 for a straight skirt',
-    source: `${COMMON_PRACTICE}; makers take 3/8 to 1 1/4 in an edge`,
-  },
-  {
-    name: 'front_dart_intake',
-    quantity: 'length',
-    value: both('2.5 cm', '1 in'),
-    least: '0 in',
-    most: '4 in',
-    meaning: 'width of each front dart at the waist',
-    source: COMMON_PRACTICE,
-  },
-  {
-    name: 'front_dart_length',
-    quantity: 'length',
-    value: both('10 cm', '4 in'),
-    least: '1 in',
-    most: '10 in',
-    meaning: 'waist line to the tip of the front dart',
-    source: `${COMMON_PRACTICE}; 4 in is usual`,
-  },
-  {
-    name: 'back_dart_intake',
-    quantity: 'length',
-    value: both('2.5 cm', '1 in'),
-    least: '0 in',
-    most: '4 in',
-    meaning: 'width of each back dart at the waist',
-    source: COMMON_PRACTICE,
-  },
-  {
-    name: 'back_dart_length',
-    quantity: 'length',
-    value: both('12.5 cm', '5 in'),
-    least: '1 in',
-    most: '10 in',
-    meaning: 'waist line to the tip of the back dart',
-    source: COMMON_PRACTICE,
-  },
-  {
-    name: 'trued',
-    quantity: 'number',
-    value: '0',
-    least: '0',
-    most: '1',
-    count: true,
-    meaning:
-      '1: the waist is drawn over the closed darts, square to a side raised as far as that needs, and ' +
-      'the hem square to the side; 0: all edges as they are ruled, to be trued by hand',
-    source: COMMON_PRACTICE,
-  },
-  {
-    name: 'zip_allowance',
-    quantity: 'length',
-    value: both('2.5 cm', '1 in'),
-    least: '0 in',
-    most: '3 in',
-    meaning:
-      'allowance for the zip outside the center-back line, all along its seam; it is not graded',
-    source: `${COMMON_PRACTICE}; 5/8 to 1 in at home`,
-  },
-  ...ZIP_PARAMETERS,
-  ...ALLOWANCE_PARAMETERS,
-  ...TOLERANCE_PARAMETERS,
-];
 
 const MAKING: readonly Making[] = [
   {
@@ -290,7 +167,7 @@ function ruledLayout(facts: RangeFacts): BlockLayout {
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
   making: MAKING,
-  parameters: PARAMETERS,
+  parameters: [...parameterTable(quarterCsv), ...COMMON_PARAMETERS],
   values: [],
   sums: [],
   layout,

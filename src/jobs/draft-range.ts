@@ -1,7 +1,7 @@
 /** Every size of a chart drafted in one style: what a grade is derived from. */
 import { needValues } from '../chart/need-values';
 import type { SizeChart } from '../chart/size-chart';
-import { ALLOWANCE_PRESETS } from '../draft/allowance-parameters';
+import { ALLOWANCE_PRESETS } from '../draft/allowance-presets';
 import type { BlockLayout } from '../draft/block';
 import type { Draft, Drafter } from '../draft/compile-block';
 import { compileBlock } from '../draft/compile-block';

@@ -1,5 +1,5 @@
 /** What may be asked for, typed once for every road in. */
-import type { AllowancePreset } from '../draft/allowance-parameters';
+import type { AllowancePreset } from '../draft/allowance-presets';
 import type { StyleChoice } from '../draft/style-file';
 import type { LinesShown } from '../render/lines-shown';
 import type { LengthUnit } from '../units';

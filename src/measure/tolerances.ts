@@ -2,7 +2,7 @@
 import { marketValue } from '../draft/market-value';
 import type { Market } from '../draft/girth-tolerance';
 import { girthTolerance } from '../draft/girth-tolerance';
-import { TOLERANCE_PARAMETERS } from '../draft/tolerance-parameters';
+import { COMMON_PARAMETERS } from '../draft/parameter-table';
 import { parseLength } from '../table/number-cell';
 import type { LengthUnit } from '../units';
 import type { MeasureGroup, Taken, Tolerance } from './spec';
@@ -30,7 +30,7 @@ export function toleranceSettings(
 }
 
 function usualSetting(parameter: string, unit: LengthUnit): number {
-  const text = TOLERANCE_PARAMETERS.find(({ name }) => name === parameter)?.value ?? '';
+  const text = COMMON_PARAMETERS.find(({ name }) => name === parameter)?.value ?? '';
   return parseLength(marketValue(text, unit), unit) ?? NaN;
 }
 

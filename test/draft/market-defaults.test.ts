@@ -1,6 +1,6 @@
 /** The defaults of both markets against a table typed by hand: common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { ALLOWANCE_PRESETS } from '../../src/draft/allowance-parameters';
+import { ALLOWANCE_PRESETS } from '../../src/draft/allowance-presets';
 import { marketValue } from '../../src/draft/market-value';
 import { defaultOf } from '../../src/draft/styles';
 import { measureOf, resultFiles, STYLES } from '../../src/index';

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { COMMON_PARAMETERS } from '../../src/draft/parameter-table';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { specFiles } from '../../src/files/spec-files';
 import type { SpecRequest } from '../../src/jobs/grade-spec';
@@ -10,6 +11,7 @@ import { deviations, sampleFits } from '../../src/measure/sample';
 import type { Spec } from '../../src/measure/spec';
 import { skirtPoints } from '../../src/measure/skirt-points';
 import { USUAL_TOLERANCES, toleranceSettings, usualTolerance } from '../../src/measure/tolerances';
+import { parseLength } from '../../src/table/number-cell';
 import { toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
 import { expectRefusal } from '../expect-refusal';
@@ -287,6 +289,23 @@ describe('the usual points of a skirt', () => {
     });
     for (const { tolerance } of gradeSpec(centimeters, {}).spec.rows)
       expect(tolerance.plus % 1).toBe(0);
+  });
+
+  it('of girths are those that their parameter tells in words', () => {
+    const { meaning = '' } = COMMON_PARAMETERS.find(({ name }) => name === 'girth_tolerance') ?? {};
+    const told = [...meaning.matchAll(/([\d.]+) cm \(([\d /]+) in\)/gu)].map(([, cm, words]) => ({
+      metric: 10 * Number(cm),
+      in: parseLength(words ?? '', 'in'),
+    }));
+    const [small, step, middle, large, far] = told;
+    const market = { metric: toleranceSettings(new Map(), 'cm'), in: toleranceSettings() };
+    for (const unit of ['metric', 'in'] as const) {
+      const at = (mm: number): number => usualTolerance('girth', 'girth', mm, market[unit]).plus;
+      const [from = NaN, to = NaN] = [step?.[unit], far?.[unit]];
+      const wanted = [small, middle, middle, large].map((one) => one?.[unit]);
+      // A step counts as reached where it is short by no more than a ruler shows.
+      expect([from - 2, from, to - 2, to].map(at)).toEqual(wanted);
+    }
   });
 });
 

@@ -2,8 +2,6 @@
  * The shaped skirt: the hip-waist difference shared between side and darts as the style says, every
  * seam trued in every size.
  */
-import { ALLOWANCE_PARAMETERS } from '../allowance-parameters';
-import { TOLERANCE_PARAMETERS } from '../tolerance-parameters';
 import type { Block, RangeFacts, ValueDefinition } from '../block';
 import { SHAPED_MAKING } from './making';
 import { panelPiece } from './panel';
@@ -14,12 +12,11 @@ import { dartNames, lastDart } from './panel-shape';
 import { skirtSeams } from '../skirt-seams';
 import { skirtPanel } from '../skirt-traits';
 import { derivedPieces } from './derived-pieces';
-import { SHAPED_SKIRT_PARAMETERS } from './shape-parameters';
-import { PIECE_PARAMETERS } from './piece-parameters';
+import { COMMON_PARAMETERS, parameterTable } from '../parameter-table';
+import parametersCsv from './parameters.csv';
 import type { Vent } from './vent';
 import { PANEL_TRUING } from './panel-truing';
 import { TAPER_VALUES } from './taper';
-import { VENT_PARAMETERS } from './vent-parameters';
 import { BAND_LENGTH } from './waistband';
 
 const VALUES: readonly ValueDefinition[] = [
@@ -53,13 +50,7 @@ const VALUES: readonly ValueDefinition[] = [
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
   making: SHAPED_MAKING,
-  parameters: [
-    ...SHAPED_SKIRT_PARAMETERS,
-    ...VENT_PARAMETERS,
-    ...PIECE_PARAMETERS,
-    ...ALLOWANCE_PARAMETERS,
-    ...TOLERANCE_PARAMETERS,
-  ],
+  parameters: [...parameterTable(parametersCsv), ...COMMON_PARAMETERS],
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
   layout: (facts) => {
