@@ -37,10 +37,27 @@ interface CompiledLayout {
 
 /** Makes the drafter of a list. Throws InputError for a style or a parameter that cannot be used. */
 export function bodyDrafter(columns: BodyColumns, request: BodyRequest): BodyDrafter {
+  const rowsOfAll = columns.columns.map(({ name }) => name);
+  const ofAll = drafterOf(rowsOfAll, columns, request);
+  const drafters = new Map([[rowsOfAll.join(), ofAll]]);
+  return (chart) => {
+    // A body may lack some of the rows, and is drafted as one of a list without them.
+    const rows = chart.rows.map(({ name }) => name);
+    const key = rows.join();
+    const drafter = drafters.get(key) ?? drafterOf(rows, columns, request);
+    drafters.set(key, drafter);
+    return drafter(chart);
+  };
+}
+
+function drafterOf(
+  rows: readonly string[],
+  { unit }: BodyColumns,
+  request: BodyRequest,
+): BodyDrafter {
   const { style, settings } = chosenStyle(request);
   const { block } = style;
-  const rows = columns.columns.map(({ name }) => name);
-  const parameters = resolveParameters(style, settings, new Set(rows), columns.unit);
+  const parameters = resolveParameters(style, settings, new Set(rows), unit);
   const parse = parserWithMemory();
   const isNeeded = parameters.some(({ formula }) => formula?.names.includes(STRIDE_OPENING));
   const opened = [

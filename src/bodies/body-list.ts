@@ -7,6 +7,7 @@ import { needRows } from '../chart/need-values';
 import type { SizeChart } from '../chart/size-chart';
 import { NEEDED } from '../chart/vocabulary';
 import { readEach } from '../errors';
+import { WALKING_ROWS } from '../stride/walker';
 import { MOST_CELLS } from '../table/limits';
 import type { SaidLine } from '../table/said-line';
 import { tidyText } from '../table/tidy-text';
@@ -71,8 +72,13 @@ export function placeName({ layout }: BodyColumns, { number }: BodyEntry): strin
   return `${layout === 'size-rows' ? 'row' : 'column'} ${number}`;
 }
 
+/** What a step is reckoned with, and assumed of a body of which it is not known. */
+const ASSUMED: ReadonlySet<string> = new Set(
+  WALKING_ROWS.filter((name) => !NEEDED.some((needed) => needed === name)),
+);
+
 /**
- * One body as a chart of one size, called by its place. Throws InputError for a cell that is needed or
+ * One body as a chart of one size, without the rows that may be assumed where its cell is blank, called by its place. Throws InputError for a cell that is needed or
  * known and cannot be read, and `measurement-doubtful` for one that is no adult's.
  */
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
@@ -83,7 +89,8 @@ export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
     return measurementRow({ ...column, cells: [cell] }, [{ name, index: 0 }], unit, file);
   });
   const chart: SizeChart = {
-    ...{ file, comments, unit, sizes: [name], rows, largestFirst: false },
+    ...{ file, comments, unit, sizes: [name], largestFirst: false },
+    rows: rows.filter(({ name: row, cells }) => !ASSUMED.has(row) || cells[0]?.trim() !== ''),
     // How the list is laid out says nothing of a body.
     layout: 'measurement-rows',
   };

@@ -41,11 +41,7 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
     nearestReport(drafted),
     ...notReadLine([...notReadInList(list), ...(records[0]?.findings ?? [])], 'in findings.csv'),
     ...(telling.verbose === true ? [bodiesTable(records)] : []),
-    wrappedParagraph(
-      `Written to ${written.folder}: drafts.csv (who is who), finished-measurements.csv, points.csv, ` +
-        `findings.csv, refused.csv and ${counted(written.names.length - TABLES - Number(drafted.tried !== undefined), 'file')} body-<row>`,
-      2,
-    ) +
+    wrappedParagraph(`Written to ${written.folder}: ${writtenNames(written.names)}`, 2) +
       droppedReport(written.dropped) +
       (unprintable.length === 0
         ? ''
@@ -61,8 +57,15 @@ export function draftReport(drafted: DraftedList, telling: Telling, color: boole
     .join('\n');
 }
 
-/** drafts, finished measurements, points, findings, refused. */
-const TABLES = 5;
+/** Tables by their names, and how many files there are of bodies. */
+function writtenNames(names: readonly string[]): string {
+  const tables = names.filter((name) => !name.startsWith('body-'));
+  const own = names.length - tables.length;
+  return (
+    tables.map((name) => (name === 'drafts.csv' ? 'drafts.csv (who is who)' : name)).join(', ') +
+    (own === 0 ? '' : ` and ${counted(own, 'file')} body-<row>`)
+  );
+}
 
 function verdictLines(records: readonly BodyRecord[], color: boolean): string {
   const counts = KINDS.flatMap(([kind, words, code]) => {
@@ -116,7 +119,7 @@ function refusedReport({ list, refused }: DraftedList): string {
 
 /** How many fit a size, and of those that do not what is too tight or too loose. */
 function nearestReport({ list, records, tried, display }: DraftedList): string {
-  if (tried === undefined) return '';
+  if (tried === undefined || records.length === 0) return '';
   const all = records.flatMap(({ entry, nearest }) =>
     nearest === undefined ? [] : [{ entry, nearest }],
   );

@@ -86,6 +86,47 @@ describe('a body', () => {
   });
 });
 
+describe('a body of which something is not known', () => {
+  it('walks as one of a list without that column, but a length that is cut is not made up', async () => {
+    const known = `# unit: cm\n${COLUMNS},stature,knee_girth\n`;
+    place.write(
+      'half-known.csv',
+      `${known}Ada,68,96,20,60,172,\nBea,68,96,20,60,  ,37\nCleo,68,96,20,60,,\nDee,68,96,20,,172,37\nEve,68,96,20,60,-,37\n`,
+    );
+    // Row 3 without a column for the knee, row 4 without one for the stature, row 5 without both.
+    const alone = [
+      `# unit: cm\n${COLUMNS},stature\nAda,68,96,20,60,172\n`,
+      `# unit: cm\n${COLUMNS},knee_girth\nBea,68,96,20,60,37\n`,
+      `# unit: cm\n${COLUMNS}\nCleo,68,96,20,60\n`,
+    ];
+    for (const more of [[], ['--stream', '--points', '--workers', '0']]) {
+      const call = ['draft', 'half-known.csv', ...more, '--out', 'half-known', '--replace'];
+      expect((await place.run(...call)).status).toBe(1);
+      const refused = table('half-known/refused.csv').slice(1);
+      expect(refused.map((row) => row.slice(0, 3))).toEqual(['6,5', '7,6']);
+      for (const [i, text] of alone.entries()) {
+        place.write('one.csv', text);
+        await place.run('draft', 'one.csv', ...more, '--out', 'one', '--replace');
+        for (const file of ['points.csv', 'finished-measurements.csv']) {
+          const own = table(`half-known/${file}`).filter((row) => row.startsWith(`row ${i + 3},`));
+          const expected = table(`one/${file}`).slice(1);
+          expect(own.map((row) => row.replace(/^row \d+/u, 'row 3'))).toEqual(expected);
+        }
+      }
+    }
+  });
+
+  it('is told of by the tables that are there, and by no drawing', async () => {
+    place.write('nobody.csv', `# unit: cm\n${COLUMNS}\nAda,x,96,20,60\n`);
+    place.write('bodies-chart.csv', chartText('cm', { waist: [68], hip: [96] }, ['36']));
+    const { stdout } = await place.run(
+      ...typed('draft nobody.csv --nearest bodies-chart.csv --out nobody'),
+    );
+    expect(stdout).toContain('findings.csv, refused.csv\n');
+    expect(stdout).not.toMatch(/body-|nearest/u);
+  });
+});
+
 describe('a row that cannot be used', () => {
   const bad = [
     ['x,96,20,60', '3,2,waist_girth,"a measurement is not a number'],
