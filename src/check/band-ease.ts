@@ -5,6 +5,7 @@ import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** A finding for each size, none where there is no band: one without ease is warned of. */
 export function checkBandEase(range: DraftedPattern, display: LengthDisplay): Finding[] {
@@ -17,19 +18,18 @@ export function checkBandEase(range: DraftedPattern, display: LengthDisplay): Fi
       Math.abs(measured) <= MEETS_TARGET
         ? 'just as long as'
         : `${showLength(Math.abs(measured), display)} ${measured < 0 ? 'shorter' : 'longer'} than`;
-    return {
+    return found({
       severity: hasEase ? 'ok' : 'warning',
       check: 'band-ease',
       size: size.label,
       piece: 'waistband',
       subject: 'waist',
-      quantity: 'length',
       measured,
       expected: size.parameters.get('waist_ease'),
       source: 'common practice, no source: 1 to 2 cm of ease in a finished waist',
       message:
         `the closed band is ${differs} the body waist` +
         (hasEase ? '' : '; it has no ease, so set waist_ease, of which the skirt edge gets more'),
-    };
+    });
   });
 }

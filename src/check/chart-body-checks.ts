@@ -10,7 +10,7 @@ import type { PlausibleRange } from './chart-range';
 import { checkMeasurementRange } from './chart-range';
 import type { Girth } from './chart-step-runs';
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { OWN_RULE, found } from './finding';
 
 const RANGES = ['waist_girth', 'hip_girth'].map((measurement): PlausibleRange => {
   const { least, most } = boundsOf(measurement);
@@ -52,19 +52,16 @@ function nothingGrows(bodies: readonly ChartBody[], display: LengthDisplay): Fin
     Math.abs(body.waist - first.waist) < SAME_PLACE && Math.abs(body.hip - first.hip) < SAME_PLACE;
   if (!others.every(isSame)) return [];
   return [
-    {
+    found({
       severity: 'warning',
       check: 'nothing-grows',
       size: `${first.size}-${last.size}`,
-      piece: '',
       subject: 'waist_girth, hip_girth',
-      quantity: 'length',
       measured: 0,
-      source: OWN_RULE,
       message:
         `from ${first.size} to ${last.size} nothing grows: in every size the waist is ` +
         `${showLength(first.waist, display)} and the hip ${showLength(first.hip, display)}`,
-    },
+    }),
   ];
 }
 
@@ -79,21 +76,18 @@ function hipBelowWaist(
 ): Finding[] {
   if (hip > waist - SAME_PLACE) return [];
   return [
-    {
+    found({
       severity: isEverySize ? 'fail' : 'warning',
       check: 'hip-below-waist',
       size,
-      piece: '',
       subject: 'hip_girth',
-      quantity: 'length',
       measured: hip,
       expected: waist,
-      source: OWN_RULE,
       message:
         `at ${size} the hip, ${showLength(hip, display)}, is smaller than the waist, ` +
         showLength(waist, display) +
         (isEverySize ? ', as in every size: are the rows of waist and hip exchanged?' : ''),
-    },
+    }),
   ];
 }
 
@@ -108,19 +102,17 @@ function notGrowing(
   const stays = Math.abs(step[girth]) < SAME_STEP - SAME_PLACE;
   if (!stays || step[other] < SAME_STEP - SAME_PLACE) return [];
   return [
-    {
+    found({
       severity: 'warning',
       check: 'girth-not-growing',
       size: `${from.size}-${to.size}`,
-      piece: '',
       subject: `${girth}_girth`,
-      quantity: 'length',
       measured: step[girth],
       source: 'common practice, no source',
       message:
         `from ${from.size} to ${to.size} the ${girth} stays at ` +
         `${showLength(to[girth], display)} while the ${other} goes from ` +
         `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
-    },
+    }),
   ];
 }

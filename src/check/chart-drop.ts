@@ -5,6 +5,7 @@ import type { ChartBody } from './chart-bodies';
 import { drop } from './chart-bodies';
 import { sameStep } from './chart-step-runs';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /**
  * One note where the drop changes, with the first, the last and the sizes at which it does: darts
@@ -20,20 +21,17 @@ export function checkDropChange(bodies: readonly ChartBody[], display: LengthDis
       ? 'every size'
       : changes.map(({ size }) => size).join(', ');
   return [
-    {
+    found({
       severity: 'note',
       check: 'drop-changes',
-      size: '',
-      piece: '',
       subject: 'drop',
-      quantity: 'length',
       measured: drop(last),
       expected: drop(first),
       source: 'common practice, no source',
       message:
         `the drop (hip minus waist) is ${showLength(drop(first), display)} at ${first.size} and ` +
         `${showLength(drop(last), display)} at ${last.size}; it changes at ${where}`,
-    },
+    }),
   ];
 }
 

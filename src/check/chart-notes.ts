@@ -1,6 +1,6 @@
 /** What a reader of a chart should know about how it was understood. */
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { found } from './finding';
 import { notReadFindings, unreadInChart } from './not-read';
 import { labelRanks } from '../chart/label-order';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
@@ -68,14 +68,5 @@ function rowNotes(chart: SizeChart, row: MeasurementRow): Finding[] {
 }
 
 function note(check: string, subject: string, message: string): Finding {
-  return {
-    severity: 'note',
-    check,
-    size: '',
-    piece: '',
-    subject,
-    quantity: 'number',
-    source: OWN_RULE,
-    message,
-  };
+  return found({ severity: 'note', check, subject, message });
 }

@@ -4,6 +4,7 @@ import { findRow } from '../chart/size-chart';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** Bounds of a measurement, in millimeters, both still plausible. */
 export interface PlausibleRange {
@@ -29,13 +30,11 @@ export function checkMeasurementRange(
   if (worst === undefined) return [];
   const show = (mm: number) => showLength(mm, display);
   return [
-    {
+    found({
       severity: 'warning',
       check: 'measurement-range',
       size: outside.length === 1 ? worst.size : '',
-      piece: '',
       subject: measurement,
-      quantity: 'length',
       measured: worst.value,
       expected: worst.value < least ? least : greatest,
       source,
@@ -43,6 +42,6 @@ export function checkMeasurementRange(
         `${measurement} is outside ${show(least)} to ${show(greatest)} at ` +
         `${outside.map(({ size }) => size).join(', ')} (farthest: ${show(worst.value)} at ` +
         `${worst.size}); is the unit of the chart right?`,
-    },
+    }),
   ];
 }

@@ -11,6 +11,7 @@ import { checkDropChange } from './chart-drop';
 import type { Girth, Leap, PlacedRun, StepRun } from './chart-step-runs';
 import { GIRTHS, leapingEnds, stepRuns, turningRuns } from './chart-step-runs';
 import type { Finding } from './finding';
+import { found } from './finding';
 import { checkLargerGirths } from './larger-girths';
 
 const SOURCE = 'common practice, no source';
@@ -66,13 +67,11 @@ function isSpike({ run }: PlacedRun): boolean {
 
 /** A leap at an end of the range is a slip of its last cell rather than a break. */
 function leapFinding({ end, beside, most }: Leap, girth: Girth, display: LengthDisplay): Finding {
-  return {
+  return found({
     severity: 'warning',
     check: 'leaping-step',
     size: `${end.from.size}-${end.to.size}`,
-    piece: '',
     subject: `${girth}_girth`,
-    quantity: 'length',
     measured: end.growth,
     expected: beside.growth,
     source: SOURCE,
@@ -81,7 +80,7 @@ function leapFinding({ end, beside, most }: Leap, girth: Girth, display: LengthD
       `${showLength(end.growth, display)}, from ${showLength(end.from[girth], display)} to ` +
       `${showLength(end.to[girth], display)}, while no other step of it is above ` +
       `${showLength(most, display)}: is the cell right?`,
-  };
+  });
 }
 
 /** A warning for a single step; a note where several equal steps turn, which break on both sides. */
@@ -89,19 +88,17 @@ function unevenFinding(placed: PlacedRun, girth: Girth, display: LengthDisplay):
   const { before, run, after } = placed;
   const named = (steps: StepRun) =>
     `${showLength(steps.growth, display)} (${steps.from.size} to ${steps.to.size})`;
-  return {
+  return found({
     severity: isSpike(placed) ? 'warning' : 'note',
     check: 'uneven-steps',
     size: `${run.from.size}-${run.to.size}`,
-    piece: '',
     subject: `${girth}_girth`,
-    quantity: 'length',
     measured: run.growth,
     source: SOURCE,
     message:
       `the ${girth} goes up and down: steps of ${named(before)}, then ${named(run)}, ` +
       `then ${named(after)}`,
-  };
+  });
 }
 
 function breakFinding(
@@ -109,13 +106,11 @@ function breakFinding(
   girth: Girth,
   display: LengthDisplay,
 ): Finding {
-  return {
+  return found({
     severity: 'note',
     check: 'grade-break',
     size,
-    piece: '',
     subject: `${girth}_girth`,
-    quantity: 'length',
     measured: after.growth,
     expected: before.growth,
     source: SOURCE,
@@ -123,7 +118,7 @@ function breakFinding(
       `the ${girth} breaks at ${size}: its step ` +
       `${after.growth > before.growth ? 'grows' : 'falls'} from ` +
       `${showLength(before.growth, display)} to ${showLength(after.growth, display)}`,
-  };
+  });
 }
 
 /** One note where waist and hip do not break at the same sizes. */
@@ -139,15 +134,12 @@ function breaksApart(
     ({ girth, sizes }) => `the ${girth} ${sizes === '' ? 'does not break' : `breaks at ${sizes}`}`,
   );
   return [
-    {
+    found({
       severity: 'note',
       check: 'breaks-differ',
-      size: '',
-      piece: '',
       subject: 'waist_girth, hip_girth',
-      quantity: 'length',
       source: SOURCE,
       message: `${told.join(' and ')}, so the drop changes between`,
-    },
+    }),
   ];
 }

@@ -8,6 +8,7 @@ import { showLength, trimmed } from '../units';
 import { completeValues } from './chart-bodies';
 import { checkMeasurementRange } from './chart-range';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** A depth that grows more than this many times as fast as on measured bodies is worth a look. */
 const STEEP = 3;
@@ -41,11 +42,9 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
     depth < Math.min(0, bodies.growth) - SAME_PLACE ||
     depth > STEEP * Math.max(0, bodies.growth) + SAME_PLACE;
   return [
-    {
+    found({
       severity: odd ? 'warning' : 'note',
       check: 'waist-to-hip-grade',
-      size: '',
-      piece: '',
       subject: 'waist_to_hip',
       quantity: 'number',
       measured,
@@ -56,7 +55,7 @@ function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
         `the hip grows ${showLength(hip, display)}, ${trimmed(measured, 3)} for 1 of hip; ` +
         `on measured bodies ${whichBodies(bodies.compared, stature, display)} it grows ` +
         trimmed(bodies.growth / hip, 3),
-    },
+    }),
   ];
 }
 

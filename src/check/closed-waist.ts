@@ -16,6 +16,7 @@ import { EDGE_TURN, WAIST_TURNS_BACK, WAIST_WAVE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const SOURCE = 'common practice, no source: the waist is trued with the darts closed';
 
@@ -79,13 +80,12 @@ function turning(size: SizedPattern, { corners, turnBack }: Bends): Finding {
 
 function waving(size: SizedPattern, { wave }: Bends, display: LengthDisplay): Finding {
   const held = wave <= WAIST_WAVE;
-  return {
+  return found({
     severity: held ? 'ok' : 'warning',
     check: 'closed-waist',
     size: size.label,
     piece: 'front, back',
     subject: 'wave',
-    quantity: 'length',
     measured: wave,
     expected: 0,
     tolerance: WAIST_WAVE,
@@ -93,5 +93,5 @@ function waving(size: SizedPattern, { wave }: Bends, display: LengthDisplay): Fi
     message:
       `with darts closed and sides joined the waist waves by ${showLength(wave, display)}` +
       (held ? '' : ': fold the darts and true it by hand'),
-  };
+  });
 }

@@ -10,6 +10,7 @@ import { ALLOWANCE_KEPT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** One finding for each size of each piece that is cut by its allowances. */
 export function checkCutLines({ sizes }: GradedPattern, display: LengthDisplay): Finding[] {
@@ -32,13 +33,12 @@ function checkCutLine(
   const nearest = nearestPlace(cut, strips);
   const { kept, wanted, seam } = nearest ?? { kept: 0, wanted: 0, seam: 'outline' };
   const held = crossed.length === 0 && kept >= wanted - ALLOWANCE_KEPT;
-  return {
+  return found({
     severity: held ? 'ok' : 'fail',
     check: 'cut-line',
     size: label,
     piece: piece.plan.name,
     subject: crossed[0] ?? seam,
-    quantity: 'length',
     measured: kept,
     expected: wanted,
     tolerance: ALLOWANCE_KEPT,
@@ -50,5 +50,5 @@ function checkCutLine(
           ? 'the cut line keeps its allowance from the sewing line all round'
           : `the cut line comes within ${showLength(kept, display)} of the seam ${seam}, ` +
             `${shopLength(wanted, display)} of allowance are asked for`,
-  };
+  });
 }

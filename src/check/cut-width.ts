@@ -13,7 +13,7 @@ import { SEAM_FAILURE, SEAM_MATCH, SEAM_WARNING } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
-import { SEVERITIES } from './finding';
+import { SEVERITIES, found } from './finding';
 import { seamSeverity } from './seam-severity';
 
 /**
@@ -73,12 +73,11 @@ function widthFinding(
   const how = crosses(worst)
     ? `the cut line crosses the sewing line: at ${edge} it lies ${showLength(-width, display)} inside`
     : `the cut line lies ${showLength(width, display)} outside the sewing line at ${edge}`;
-  return {
+  return found({
     severity,
     // Told apart, since a size in which it crosses cannot be cut at all.
     check: crosses(worst) ? 'cut-crosses' : 'cut-width',
     subject: edge,
-    quantity: 'length',
     measured: width,
     expected: wanted,
     tolerance: (severity === 'fail' ? SEAM_FAILURE : SEAM_WARNING) + slack,
@@ -88,7 +87,7 @@ function widthFinding(
         ? 'the cut line keeps its width from the sewing line as in the base'
         : `${how}, in the base ${showLength(wanted, display)} outside` +
           (also.length === 0 ? '' : `; likewise at ${also.join(', ')}`),
-  };
+  });
 }
 
 /** mm between the places of the sewing line that are measured. */

@@ -8,6 +8,7 @@ import { DART_LEGS } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 import { seamSeverity } from './seam-severity';
 
 /**
@@ -25,13 +26,12 @@ export function checkDartLegs(range: GradedPattern, display: LengthDisplay): Fin
         const apart = { now: first - second, inBase: inBase ?? NaN, exactly: exactly ?? NaN };
         const isBase = i === range.rules.base;
         const isKept = !isBase && Math.abs(apart.now - apart.inBase) <= DART_LEGS;
-        return {
+        return found({
           severity: isKept ? 'ok' : seamSeverity(Math.abs(apart.now)),
           check: 'dart-legs',
           size: size.label,
           piece: piece.plan.name,
           subject: dart.name,
-          quantity: 'length',
           measured: first,
           expected: isKept ? second + apart.inBase : second,
           tolerance: DART_LEGS,
@@ -39,7 +39,7 @@ export function checkDartLegs(range: GradedPattern, display: LengthDisplay): Fin
           message:
             `the legs are ${showLength(first, display)} and ${showLength(second, display)} long` +
             (isBase ? baseWords(apart, display) : sizeWords(apart, display)),
-        };
+        });
       }),
     ),
   );

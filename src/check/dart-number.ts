@@ -6,6 +6,7 @@ import { DART_INTAKE_LEAST, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /**
  * One finding for each stretch of sizes that would rather have another number of darts than all
@@ -72,13 +73,12 @@ function findingOf(
   const show = (size: SizedPattern): string =>
     showLength(size.parameters.get(intake) ?? NaN, display);
   return [
-    {
+    found({
       severity: 'warning',
       check: 'dart-number',
       size: span,
       piece: plan.name,
       subject: intake,
-      quantity: 'length',
       measured: first.parameters.get(intake),
       expected: first.parameters.get(`${plan.name}_dart_limit`),
       source: 'common practice, no source: a dart too wide is split, one too narrow left out',
@@ -96,7 +96,7 @@ function findingOf(
           : {}),
         ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
       },
-    },
+    }),
   ];
 }
 

@@ -9,6 +9,7 @@ import { AXIS_TURN, DART_FOLD, EDGE_TURN } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -124,18 +125,17 @@ function fold(
   const measured = Math.abs(across.x * tangent.y - across.y * tangent.x);
   const held = measured <= tolerance;
   return [
-    {
+    found({
       severity: held ? 'ok' : 'fail',
       check: 'dart-fold',
       size: size.label,
       piece: piece.plan.name,
       subject: dart.name,
-      quantity: 'length',
       measured,
       expected: 0,
       tolerance,
       source: 'Government of India, CITS Dress Making: the dart is folded and cut through',
       message: `the fold of the pressed dart ends ${showLength(measured, display)} from the waist`,
-    },
+    }),
   ];
 }

@@ -1,5 +1,6 @@
 /** What a pattern for exchange could not carry. */
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** What the check asks of a piece that goes out for exchange. */
 export interface SentPiece {
@@ -12,18 +13,18 @@ export interface SentPiece {
 export function checkExchange(pieces: readonly SentPiece[]): Finding[] {
   return pieces
     .filter(({ lacksCutLine }) => lacksCutLine)
-    .map(({ name }) => ({
-      severity: 'warning',
-      check: 'exchange',
-      size: '',
-      piece: name,
-      subject: 'cut line',
-      quantity: 'number',
-      source: 'ASTM D6673, unverified: the points of a piece are the same in every size',
-      message:
-        'its cut line has other corners in some sizes than in the base, so pattern.dxf has its ' +
-        'net line without allowances; nest.dxf has the cut lines',
-    }));
+    .map(({ name }) =>
+      found({
+        severity: 'warning',
+        check: 'exchange',
+        piece: name,
+        subject: 'cut line',
+        source: 'ASTM D6673, unverified: the points of a piece are the same in every size',
+        message:
+          'its cut line has other corners in some sizes than in the base, so pattern.dxf has its ' +
+          'net line without allowances; nest.dxf has the cut lines',
+      }),
+    );
 }
 
 /** A seam that words in an exchange file cannot say. */
@@ -48,18 +49,15 @@ export function noteUnsaidSeams(seams: readonly UnsaidSeam[]): Finding[] {
     const names = seams.filter((seam) => seam.why === why).map(({ name }) => name);
     if (names.length === 0) return [];
     return [
-      {
+      found({
         severity: 'note',
         check: 'exchange-seams',
-        size: '',
-        piece: '',
         subject: names.join(', '),
-        quantity: 'number',
         source: 'ASTM D6673, unverified: it carries no relations between pieces',
         message:
           `not said in pattern.dxf, so not walked where it is read: ${names.join(', ')}; ${WHY[why]}. ` +
           'seams.csv has all lengths',
-      },
+      }),
     ];
   });
 }

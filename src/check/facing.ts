@@ -9,6 +9,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import { shopLength } from '../pattern/shop-length';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** Places at which the depth is measured along each curve of the lower edge. */
 const PLACES = 8;
@@ -47,13 +48,12 @@ function depth(
     (worst, one) => (Math.abs(one - expected) > Math.abs(worst - expected) ? one : worst),
     expected,
   );
-  return {
+  return found({
     severity: Math.abs(measured - expected) <= tolerance ? 'ok' : 'warning',
     check: 'facing-depth',
     size: size.label,
     piece: facing.plan.name,
     subject: 'facing_edge',
-    quantity: 'length',
     measured,
     expected,
     tolerance,
@@ -61,5 +61,5 @@ function depth(
     message:
       `where it is farthest from ${shopLength(expected, display)}, ` +
       `the facing is ${showLength(measured, display)} deep`,
-  };
+  });
 }

@@ -6,6 +6,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import { completeValues, neighbors } from './chart-bodies';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /**
  * Larger bodies have lower crotches, so those lengths and the hip height are left out: on them a
@@ -31,13 +32,11 @@ export function checkFallingLengths(chart: SizeChart, display: LengthDisplay): F
     const falls = neighbors(sizes).every(([from, to]) => to.value < from.value - SAME_PLACE);
     if (!falls || first.value - last.value <= SAME_STEP) return [];
     return [
-      {
+      found({
         severity: 'warning',
         check: 'length-falls',
         size: `${first.size}-${last.size}`,
-        piece: '',
         subject: name,
-        quantity: 'length',
         measured: last.value,
         expected: first.value,
         source: 'common practice, no source',
@@ -45,7 +44,7 @@ export function checkFallingLengths(chart: SizeChart, display: LengthDisplay): F
           `${name} falls in every step while the sizes go up, from ` +
           `${showLength(first.value, display)} at ${first.size} to ` +
           `${showLength(last.value, display)} at ${last.size}: is the row the right way round?`,
-      },
+      }),
     ];
   });
 }

@@ -7,6 +7,7 @@ import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, toMillimeters } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** mm of hip to either side: three sizes of 2 in. */
 const REACH = toMillimeters(6, 'in');
@@ -50,11 +51,9 @@ export function checkFarFromBase(
     : `${farthest} sizes from the base ${named(rules.base)}, where one base usually serves ` +
       `${SIZES} to either side`;
   return [
-    {
+    found({
       severity: isKnown && typed ? 'warning' : 'note',
       check: 'far-from-base',
-      size: '',
-      piece: '',
       subject: 'base',
       quantity: isKnown ? 'length' : 'number',
       measured: farthest,
@@ -62,7 +61,7 @@ export function checkFarFromBase(
       source: SOURCE,
       message: `${beyond.map(named).join(', ')}: up to ${far}; ${meaning(typed, named(rules.base))}; ${advice(bases)}`,
       facts: { far: beyond.map(named).join(', '), base: bases.join(' and ') },
-    },
+    }),
   ];
 }
 

@@ -42,15 +42,24 @@ export interface Finding {
 /** The source of what is said by no publication. */
 export const OWN_RULE = "the engine's own rule";
 
-/** A finding by the engine's own rule, without a number; what its place leaves out is the whole range. */
+/** What a check cannot leave out of a finding, and what else it has to say. */
+type Told = Pick<Finding, 'severity' | 'check' | 'message'> & Partial<Finding>;
+
+/** A finding; what it leaves out is the whole range, the whole garment, lengths, and the engine's own rule. */
+export function found(told: Told): Finding {
+  const hasNumber = told.measured !== undefined || told.expected !== undefined;
+  const quantity = hasNumber ? 'length' : 'number';
+  return { size: '', piece: '', subject: '', quantity, source: OWN_RULE, ...told };
+}
+
+/** A finding by the engine's own rule, without a number. */
 export function ruleFinding(
   severity: Severity,
   check: string,
   place: Partial<Pick<Finding, 'size' | 'piece' | 'subject'>>,
   message: string,
 ): Finding {
-  const { size = '', piece = '', subject = '' } = place;
-  return { severity, check, size, piece, subject, quantity: 'number', source: OWN_RULE, message };
+  return found({ severity, check, ...place, message });
 }
 
 /** Findings with the gravest first, otherwise in the order they were made. */

@@ -8,6 +8,7 @@ import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding, Severity } from './finding';
+import { found } from './finding';
 
 const TARGETS = [
   { measure: 'waist', girth: 'waist_girth', eases: ['waist_ease'] },
@@ -46,13 +47,11 @@ export function checkFinishedGirths(range: DraftedPattern, display: LengthDispla
       const held = severityOf(off, missedBy(measureOf({ measures: exact }, measure)));
       const isSmaller = held === 'ok' && ease < 0;
       const byRounding = held === 'note' || held === 'warning';
-      return {
+      return found({
         severity: isSmaller ? 'warning' : held,
         check: 'finished-girth',
         size: size.label,
-        piece: '',
         subject: measure,
-        quantity: 'length',
         measured,
         expected,
         tolerance: MEETS_TARGET,
@@ -63,7 +62,7 @@ export function checkFinishedGirths(range: DraftedPattern, display: LengthDispla
           `body plus ease ${measure === WAIST_EDGE ? 'and what is eased into the band ' : ''}${opens ? 'at least ' : ''}${showLength(expected, display)}`,
         ...(byRounding ? { byRounding } : {}),
         ...(isSmaller ? { facts: { ease: -ease } } : {}),
-      };
+      });
     });
   });
 }

@@ -8,6 +8,7 @@ import { FOLD_LINE, SEAM_MATCH } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const ON_FOLD = 'common practice, no source: a piece is cut on a straight fold along the grain';
 
@@ -31,13 +32,12 @@ export function checkFolds(
         const { name, index } = inBase.plan;
         const bare = points.filter((point) => rules.ruled[p]?.has(index.get(point) ?? -1) !== true);
         return [
-          {
+          found({
             severity: off > FOLD_LINE ? ('fail' as const) : ('warning' as const),
             check: 'fold-straight',
             size: label,
             piece: name,
             subject: `${points[0] ?? ''} to ${points.at(-1) ?? ''}`,
-            quantity: 'length' as const,
             measured: off,
             expected: 0,
             tolerance: SEAM_MATCH,
@@ -48,7 +48,7 @@ export function checkFolds(
               (bare.length === 0 || bare.length === points.length
                 ? ''
                 : `, and ${bare.join(', ')} ${bare.length === 1 ? 'has' : 'have'} no rule`),
-          },
+          }),
         ];
       }),
     ),

@@ -9,7 +9,7 @@ import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { found } from './finding';
 
 const CHECK = 'graded-equals-draft';
 
@@ -31,21 +31,19 @@ export function checkGradedEqualsDraft(range: DraftedPattern, display: LengthDis
   return draftedSizes(range).map((size) => {
     const worst = worstDeviation(size.pieces, size.draft.pieces);
     const held = worst.value <= tolerance;
-    return {
+    return found({
       severity: held ? 'ok' : 'fail',
       check: CHECK,
       size: size.label,
       piece: worst.piece,
       subject: worst.subject,
-      quantity: 'length',
       measured: worst.value,
       expected: 0,
       tolerance,
-      source: OWN_RULE,
       message:
         `base plus rules ${held ? 'gives' : 'does not give'} the size that its own column drafts: ` +
         `${showLength(worst.value, display)} apart at ${worst.piece} ${worst.subject}`,
-    };
+    });
   });
 }
 

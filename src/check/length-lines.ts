@@ -8,6 +8,7 @@ import { zipEnd, zipOf } from '../pattern/zip';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** mm. A line nearer to a dart, the hip line or a vent cannot be cut along without cutting into it. */
 const LEAST = 5;
@@ -38,14 +39,13 @@ export function checkLengthLines(range: GradedPattern, display: LengthDisplay): 
     };
     if (!isDrawn)
       return [
-        {
+        found({
           ...common,
           severity: 'note',
-          size: '',
           message:
             `${kind.said} is left out: there is no place ${kind.between} ` +
             'that is clear in every size',
-        },
+        }),
       ];
     return range.sizes.map((size) => {
       const measured = clearance(size, kind.mark);

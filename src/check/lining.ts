@@ -8,6 +8,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import { shopLength } from '../pattern/shop-length';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -37,13 +38,12 @@ function hipRoom(
 ): Finding {
   const measured = hipWidth(lining) - hipWidth(panel);
   const expected = size.parameters.get('lining_hip_room') ?? NaN;
-  return {
+  return found({
     severity: measured >= expected - tolerance ? 'ok' : measured >= -tolerance ? 'warning' : 'fail',
     check: 'lining-hip',
     size: size.label,
     piece: lining.plan.name,
     subject: 'side_hip',
-    quantity: 'length',
     measured,
     expected,
     tolerance,
@@ -52,5 +52,5 @@ function hipRoom(
       `at the hip line the lining is ${showLength(Math.abs(measured), display)} ` +
       `${measured < 0 ? 'narrower' : 'wider'} than its panel, ` +
       `${shopLength(expected, display)} of room is wanted`,
-  };
+  });
 }

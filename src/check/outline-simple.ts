@@ -6,7 +6,7 @@ import type { GradedPattern } from '../grade/graded-pattern';
 import type { Piece } from '../pattern/piece';
 import { edgeSegments } from '../pattern/piece';
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { found } from './finding';
 
 /** Chords that stand for a curve here; skirt curves are flat enough for this. */
 const CHORDS = 12;
@@ -18,19 +18,17 @@ export function checkOutlineSimple(range: Pick<GradedPattern, 'sizes'>): Finding
       const { corners, seams } = flattened(piece);
       const crossing = firstCrossing(corners);
       const [a, b] = crossing?.map((side) => seams[side] ?? '') ?? [];
-      return {
+      return found({
         severity: crossing === undefined ? 'ok' : 'fail',
         check: 'outline-simple',
         size: size.label,
         piece: piece.plan.name,
         subject: crossing === undefined ? 'outline' : `${a} and ${b}`,
-        quantity: 'number',
-        source: OWN_RULE,
         message:
           crossing === undefined
             ? 'the outline does not cross itself'
             : `the outline crosses itself: ${a} meets ${b}`,
-      };
+      });
     }),
   );
 }

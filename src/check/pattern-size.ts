@@ -7,6 +7,7 @@ import { outlineSegments } from '../pattern/piece';
 import type { LengthDisplay, LengthUnit } from '../units';
 import { UNIT_WORDS, fromMillimeters, showLength, toMillimeters } from '../units';
 import type { Finding, Severity } from './finding';
+import { found } from './finding';
 
 /** mm. The waist of a body of 190 cm is some 120 cm above the floor: from memory. */
 const LONGEST = 1_300;
@@ -56,28 +57,26 @@ export function checkPatternSize(
   display: LengthDisplay,
 ): Finding[] {
   const all = sizes.map(({ pieces }) => pieces.map(measured));
-  const found = doubted(all[rules.base] ?? [], all, unit);
-  const [first] = found?.pieces.toSorted((a, b) => b.length - a.length) ?? [];
-  if (found === undefined || first === undefined) return [];
-  const { severity, pieces, limit, why, meant } = found;
+  const doubt = doubted(all[rules.base] ?? [], all, unit);
+  const [first] = doubt?.pieces.toSorted((a, b) => b.length - a.length) ?? [];
+  if (doubt === undefined || first === undefined) return [];
+  const { severity, pieces, limit, why, meant } = doubt;
   const instead =
     meant === undefined
       ? ''
       : `; if its numbers are ${UNIT_WORDS[meant]}, the unit of the file is wrong, and it is ` +
         showLength(toMillimeters(fromMillimeters(first.length, unit), meant), display);
   return [
-    {
+    found({
       severity,
       check: 'pattern-size',
-      size: '',
       piece: pieces.map(({ name }) => name).join(', '),
       subject: file,
-      quantity: 'length',
       measured: first.length,
       expected: limit,
       source: 'from memory: the waist of a body of 190 cm is some 120 cm above the floor',
       message: `${first.name} is ${showLength(first.length, display)} long, ${why}${instead}`,
-    },
+    }),
   ];
 }
 

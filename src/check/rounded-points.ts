@@ -5,6 +5,7 @@ import { HALF_STEP } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** One note for each piece of each size that has such points. */
 export function noteRoundedPoints(range: GradedPattern, display: LengthDisplay): Finding[] {
@@ -30,13 +31,12 @@ export function noteRoundedPoints(range: GradedPattern, display: LengthDisplay):
       if (worst === undefined) return [];
       const names = [...new Set(far.map(({ name }) => name))];
       return [
-        {
+        found({
           severity: 'note',
           check: 'rounded-points',
           size: size.label,
           piece: plan.name,
           subject: worst.name,
-          quantity: 'length',
           measured: worst.off,
           expected: 0,
           tolerance: step / 2,
@@ -45,7 +45,7 @@ export function noteRoundedPoints(range: GradedPattern, display: LengthDisplay):
             `so that what is sewn holds, ${names.join(', ')} ${names.length === 1 ? 'takes' : 'take'} ` +
             `the second nearest step, d${worst.axis} of ${worst.name} up to ` +
             `${showLength(Math.abs(worst.off), display)} off`,
-        },
+        }),
       ];
     }),
   );

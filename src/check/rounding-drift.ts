@@ -9,6 +9,7 @@ import { SEAM_FAILURE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /**
  * Notes for each size and girth how far off the finished garment is, and would have been. The size in
@@ -39,13 +40,11 @@ export function noteRoundingDrift(range: DraftedPattern, display: LengthDisplay)
       const most = worst[k] ?? 0;
       const isWorst = most > SEAM_FAILURE && Math.abs(drift) === most && !told.has(girth);
       if (isWorst) told.add(girth);
-      return {
+      return found({
         severity: isWorst ? 'warning' : 'note',
         check: 'rounding',
         size: size.label,
-        piece: '',
         subject: girth,
-        quantity: 'length',
         measured: off,
         expected: drift,
         source: 'arithmetic: moves from the base are rounded, so that nothing adds up',
@@ -53,7 +52,7 @@ export function noteRoundingDrift(range: DraftedPattern, display: LengthDisplay)
           `rounding to ${showLength(step, display)} moves the finished ${girth.replaceAll('_', ' ')} by ` +
           `${showLength(off, display)}; rounding each step would have moved it by ` +
           showLength(drift, display),
-      };
+      });
     });
   });
 }

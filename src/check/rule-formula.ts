@@ -5,7 +5,7 @@ import { GRADE_REPRODUCES_DRAFT } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { found } from './finding';
 
 const CHECK = 'rule-formula';
 
@@ -37,21 +37,19 @@ export function checkRuleFormulas(range: DraftedPattern, display: LengthDisplay)
     const plan = range.plans[at?.piece ?? -1];
     const [piece, subject] = [plan?.name ?? '', plan?.pointNames[at?.point ?? -1] ?? ''];
     const held = worst <= GRADE_REPRODUCES_DRAFT;
-    return {
+    return found({
       severity: held ? 'ok' : 'fail',
       check: CHECK,
       size: size.label,
       piece,
       subject,
-      quantity: 'length',
       measured: worst,
       expected: 0,
       tolerance: GRADE_REPRODUCES_DRAFT,
-      source: OWN_RULE,
       message:
         `increments times rule ${held ? 'gives' : 'does not give'} the move of every coordinate ` +
         `with a linear rule: ${showLength(worst, display)} apart at ${piece} ${subject}`,
-    };
+    });
   });
 }
 

@@ -11,6 +11,7 @@ import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import { cornersAcrossSeam } from './corners-across-seam';
 import type { Finding } from './finding';
+import { found } from './finding';
 import { seamSeverity } from './seam-severity';
 
 const WALKED = 'common practice, no source: every seam pair walked in every size';
@@ -94,13 +95,12 @@ function lengthFinding(
   const apart = `the first side is ${showLength(a, display)}, the second ${showLength(b, display)}${ease}`;
   const severity = seamSeverity(Math.abs(gap));
   const isExact = Math.abs(exactGap) <= SEAM_MATCH && Math.abs(gap) > SEAM_MATCH;
-  return {
+  return found({
     severity,
     check: 'seam-lengths',
     size: range.sizes[i]?.label ?? '',
     piece: piecesOf(seam),
     subject: pair.name,
-    quantity: 'length',
     measured: a,
     expected: b + eased,
     tolerance: SEAM_MATCH,
@@ -110,7 +110,7 @@ function lengthFinding(
         ? `the sides meet at ${showLength(a, display)}${ease}`
         : `${apart}: ${showLength(gap, display)} off` + causeWords(),
     ...(isExact ? { byRounding: true } : {}),
-  };
+  });
 
   /** A gap that is in the base is mended there; only what the grade adds is a matter of rules. */
   function causeWords(): string {
@@ -144,10 +144,9 @@ function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
   const counts = [first?.notches.length ?? 0, second?.notches.length ?? 0] as const;
   if (walks[0]?.isMatched !== false) return [];
   return [
-    {
+    found({
       severity: 'warning',
       check: 'notches-match',
-      size: '',
       piece: piecesOf({ pair, walks, ...seam }),
       subject: pair.name,
       quantity: 'number',
@@ -155,7 +154,7 @@ function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
       expected: counts[1],
       source: WALKED,
       message: `the sides have ${counts[0]} and ${counts[1]} notches, so they cannot be matched`,
-    },
+    }),
   ];
 }
 
@@ -189,13 +188,12 @@ function notchFindings(
   const stretch = stretches[worst];
   const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
   return [
-    {
+    found({
       severity,
       check: 'notch-to-notch',
       size,
       piece: piecesOf(seam),
       subject: pair.name,
-      quantity: 'length',
       measured: stretch?.lengths[0],
       expected: (stretch?.lengths[1] ?? NaN) + (stretch?.ease ?? 0),
       tolerance: SEAM_MATCH,
@@ -205,7 +203,7 @@ function notchFindings(
           ? 'the notches meet'
           : `from ${stretch?.from ?? ''} to ${stretch?.to ?? ''} the sides are ` +
             `${showLength(off[worst] ?? NaN, display)} off${easeWords(stretch?.ease, display)}`,
-    },
+    }),
   ];
 }
 

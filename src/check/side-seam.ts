@@ -10,6 +10,7 @@ import { CORNER_SEEN, SAME_PLACE, SIDE_BEND, SIDE_FOLDS } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** A side that takes nothing in leans outward at the waist, and the darts lie. */
 export function checkSideTakeUp(range: GradedPattern, display: LengthDisplay): Finding[] {
@@ -17,13 +18,12 @@ export function checkSideTakeUp(range: GradedPattern, display: LengthDisplay): F
     panelsOf(size.pieces).map((piece): Finding => {
       const measured = pointOf(piece, 'side_hip').x - pointOf(piece, 'side_waist').x;
       const held = measured >= -SAME_PLACE;
-      return {
+      return found({
         severity: held ? 'ok' : 'fail',
         check: 'side-take-up',
         size: size.label,
         piece: piece.plan.name,
         subject: 'side',
-        quantity: 'length',
         measured,
         expected: 0,
         source: "the engine's own rule: the hip is the widest place",
@@ -31,7 +31,7 @@ export function checkSideTakeUp(range: GradedPattern, display: LengthDisplay): F
           ? `the side takes in ${showLength(measured, display)} from hip to waist`
           : `the side leans ${showLength(-measured, display)} outward at the waist: ` +
             'hip minus waist is too small for this dart, make the dart narrower',
-      };
+      });
     }),
   );
 }

@@ -6,6 +6,7 @@ import { NO_STEP, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const OVERLAP =
   'common practice, no source: both tolerances together are smaller than the grade step, or a ' +
@@ -22,13 +23,11 @@ export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): 
     const held = total < least - SAME_PLACE;
     const at = growths.indexOf(least);
     return [
-      {
+      found({
         severity: held ? 'ok' : 'warning',
         check: 'tolerance-overlap',
         size: held ? '' : `${sizes[at] ?? ''}-${sizes[at + 1] ?? ''}`,
-        piece: '',
         subject: subjectOf(row),
-        quantity: 'length',
         measured: total,
         expected: least,
         source: OVERLAP,
@@ -36,7 +35,7 @@ export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): 
           ? `the total tolerance of ${showLength(total, display)} is smaller than every step`
           : `the total tolerance of ${showLength(total, display)} is not smaller than the step of ` +
             `${showLength(least, display)}: neighboring sizes overlap`,
-      },
+      }),
     ];
   });
 }
@@ -49,21 +48,19 @@ const SPEC = 'the spec of this pattern and its tolerances';
 
 /** Each measurement of a sample, then what its deviations say about the base and the grade. */
 export function checkSample(
-  found: readonly Deviation[],
+  taken: readonly Deviation[],
   fits: readonly SampleFit[],
   spec: Spec,
   display: LengthDisplay,
 ): Finding[] {
   return [
-    ...found.map(({ row, size, value, off, beyond }): Finding => {
+    ...taken.map(({ row, size, value, off, beyond }): Finding => {
       const { minus, plus } = row.tolerance;
-      return {
+      return found({
         severity: beyond > 0 ? 'fail' : 'ok',
         check: 'sample',
         size: spec.sizes[size] ?? '',
-        piece: '',
         subject: subjectOf(row),
-        quantity: 'length',
         measured: value,
         expected: row.values[size],
         tolerance: off < 0 ? minus : plus,
@@ -72,7 +69,7 @@ export function checkSample(
           beyond > 0
             ? `out of tolerance: ${signed(off, display)} off, ${showLength(beyond, display)} too much`
             : `passed, ${signed(off, display)} off`,
-      };
+      });
     }),
     ...fits.map((fit) => fitFinding(fit, spec, display)),
   ];
@@ -106,13 +103,10 @@ function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding
         : gradeOff
           ? 'the grade is off'
           : 'neither base nor grade is off by more than the tolerance';
-  return {
+  return found({
     severity: baseOff || gradeOff ? 'warning' : 'note',
     check: 'sample-fit',
-    size: '',
-    piece: '',
     subject: subjectOf(row),
-    quantity: 'length',
     measured: constant,
     expected: 0,
     tolerance: allowed(constant),
@@ -120,5 +114,5 @@ function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding
     message:
       `${blame}: all sizes ${signed(constant, display)}${grade}` +
       `; what is left is ${showLength(rest, display)}${certainty === '' ? '' : `; ${certainty}`}`,
-  };
+  });
 }

@@ -9,6 +9,7 @@ import { showLength, toMillimeters } from '../units';
 import type { WalkingRoom } from '../stride/walking-room';
 import { walkingRoom } from '../stride/walking-room';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const SOURCE =
   'derived: a taut band round two legs, set to allow a body of 164 cm with a hip of 95 cm no ' +
@@ -50,13 +51,11 @@ function levelWalking(
 ): Finding {
   const measured = room.allowed.step;
   const held = measured >= room.wanted - STRIDE;
-  return {
+  return found({
     severity: held ? 'ok' : 'warning',
     check: 'stride',
     size,
-    piece: '',
     subject: room.opening > 0 ? 'vent' : 'hem',
-    quantity: 'length',
     // A step that nothing holds is no measurement.
     measured: Number.isFinite(measured) ? measured : undefined,
     expected: room.wanted,
@@ -77,7 +76,7 @@ function levelWalking(
             ...(vented === undefined ? {} : { vented }),
           },
         }),
-  };
+  });
 }
 
 function allowed({ allowed: stride, hem, opening }: WalkingRoom, display: LengthDisplay): string {
@@ -141,13 +140,11 @@ function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Fin
   if (measured === undefined) return [];
   const held = measured >= FREE_KNEE - STRIDE;
   return [
-    {
+    found({
       severity: held ? 'ok' : 'note',
       check: 'knee-girth',
       size,
-      piece: '',
       subject: 'knee',
-      quantity: 'length',
       measured,
       expected: FREE_KNEE,
       tolerance: STRIDE,
@@ -157,7 +154,7 @@ function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Fin
         `measures ${about(measured, display)}; in a study of tight skirts about ` +
         `${about(FREE_KNEE, display)} at the knee did not hinder daily movement, and stairs and ` +
         'buses want that beyond level walking',
-    },
+    }),
   ];
 }
 

@@ -11,6 +11,7 @@ import { MEETS_TARGET } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /** One finding for each piece with a hem. */
 export function checkTurnUps({ sizes }: GradedPattern, display: LengthDisplay): Finding[] {
@@ -31,13 +32,12 @@ function checkTurnUp(
   if (gaps.length === 0) return undefined;
   const measured = Math.max(...gaps);
   const held = measured <= MEETS_TARGET;
-  return {
+  return found({
     severity: held ? 'ok' : 'warning',
     check: 'turn-up',
     size: label,
     piece: cutPiece.piece.plan.name,
     subject: 'hem',
-    quantity: 'length',
     measured,
     expected: 0,
     tolerance: MEETS_TARGET,
@@ -46,7 +46,7 @@ function checkTurnUp(
       ? 'folded up, the hem is as wide as what it lies against'
       : `folded up, the hem misses the edge of the piece by ${showLength(measured, display)}: ` +
         'the edge turns within the depth of the hem',
-  };
+  });
 }
 
 interface HemEnd {

@@ -1,7 +1,7 @@
 /** Edges that a style leaves as they are ruled: one thing to decide, not one in every size. */
 import type { Check } from './checks';
 import type { Finding } from './finding';
-import { OWN_RULE } from './finding';
+import { found } from './finding';
 import { trimmed } from '../units';
 
 /** The checks of edges that truing would make run on. */
@@ -34,18 +34,16 @@ function untrued(left: readonly Finding[]): Finding {
   const off = corners.map(({ measured = NaN, expected = NaN }) => Math.abs(measured - expected));
   const worst = Math.max(0, ...off);
   const { subject = '' } = corners[off.indexOf(worst)] ?? {};
-  return {
+  return found({
     severity: 'warning',
     check: 'untrued',
-    size: '',
     piece: 'front, back',
     subject,
     quantity: 'angle',
     measured: worst,
     expected: 0,
-    source: OWN_RULE,
     message:
       `the edges are left as they are ruled (trued = 0): over closed darts and across the side seam they ` +
       `turn by up to ${trimmed(worst, 1)} degrees, as the notes tell`,
-  };
+  });
 }

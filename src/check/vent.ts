@@ -12,6 +12,7 @@ import { depthOf } from '../stride/skirt-profile';
 import type { WalkedSize } from '../stride/walking-room';
 import { openAboveKnee } from '../stride/walking-room';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 
@@ -59,13 +60,12 @@ function clearOfZip(
   const measured = depthOf(back, 'vent_top') - end;
   const where = zip === undefined ? 'a zip down to the hip line' : 'the zip';
   const held = measured >= CLEAR_OF_ZIP - SAME_PLACE;
-  return {
+  return found({
     severity: held ? 'ok' : measured > 0 ? 'warning' : 'fail',
     check: 'vent-clear-of-zip',
     size: label,
     piece: back.plan.name,
     subject: 'vent_top',
-    quantity: 'length',
     measured,
     expected: CLEAR_OF_ZIP,
     source: `${COMMON_PRACTICE}: 8 to 10 cm below the end of the zip`,
@@ -74,7 +74,7 @@ function clearOfZip(
       `${measured < 0 ? 'above' : 'below'} the end of ${where}; ` +
       `${shopLength(CLEAR_OF_ZIP, display)} of closed seam between them ` +
       `${held ? 'is enough' : 'would hold; shorten the vent, or widen or lengthen the skirt'}`,
-  };
+  });
 }
 
 /** Where a vent goes on beyond the center line, so does the hem. */
@@ -105,13 +105,12 @@ function hemRunsOn({ label }: SizedPattern, back: Piece): readonly Finding[] {
 function aboveKnee(size: SizedPattern & WalkedSize, display: LengthDisplay): Finding {
   const measured = openAboveKnee(size);
   const held = measured >= ABOVE_KNEE - SAME_PLACE;
-  return {
+  return found({
     severity: held ? 'ok' : 'note',
     check: 'vent-above-knee',
     size: size.label,
     piece: 'back',
     subject: 'vent_top',
-    quantity: 'length',
     measured,
     expected: ABOVE_KNEE,
     source: ABOVE_KNEE_SOURCE,
@@ -120,7 +119,7 @@ function aboveKnee(size: SizedPattern & WalkedSize, display: LengthDisplay): Fin
       `${measured < 0 ? 'below' : 'above'} the knee; a study of tight skirts closed the back at ` +
       `about ${shopLength(CLOSED_AT, display)}, at least ${shopLength(ABOVE_KNEE, display)} above ` +
       'the knee, for daily movement',
-  };
+  });
 }
 
 /** One finding for the range, since the length of a vent is not graded. */
@@ -136,19 +135,17 @@ function usualLength({ sizes, plans }: GradedPattern, display: LengthDisplay): F
   const held = !short && longest <= most + SAME_PLACE;
   const measured = short ? shortest : longest;
   return [
-    {
+    found({
       severity: held ? 'ok' : 'note',
       check: 'vent-length',
-      size: '',
       piece: 'back',
       subject: kind,
-      quantity: 'length',
       measured,
       expected: short ? least : most,
       source: COMMON_PRACTICE,
       message:
         `the ${kind} begins ${showLength(measured, display)} above the hem; ` +
         `${shopLength(least, display)} to ${shopLength(most, display)} is usual`,
-    },
+    }),
   ];
 }

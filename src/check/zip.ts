@@ -5,6 +5,7 @@ import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { Finding } from './finding';
+import { found } from './finding';
 
 /**
  * A finding for each size, none where a style has no zip: too short a zip fails, one that ends
@@ -21,20 +22,19 @@ export function checkZip(range: GradedPattern, display: LengthDisplay): Finding[
     const left = opening + short - zip;
     const passes = zip >= opening - SAME_PLACE;
     return [
-      {
+      found({
         severity: !passes ? 'fail' : left < -SAME_PLACE ? 'note' : 'ok',
         check: 'zip-length',
         size: label,
         piece: 'back',
         subject: 'zip_length',
-        quantity: 'length',
         measured: zip,
         expected: opening,
         source: 'common practice, no source: the zip ends at the hip line or up to 2 cm above it',
         message:
           `a zip of ${shopZip(zip, display)} ends ${showLength(Math.abs(left), display)} ` +
           `${left < -SAME_PLACE ? 'below' : 'above'} the hip line`,
-      },
+      }),
     ];
   });
 }

@@ -1,27 +1,34 @@
 /** The parameters of a block as a table that comes with the program: a row each, beside the formulas. */
-import { readSheet } from '../table/sheet';
+import { bundledTable } from '../table/bundled-table';
 import type { ParameterDefinition } from './block';
 import commonCsv from './common-parameters.csv';
 import { NO_LENGTH, both } from './market-value';
 
+type Column =
+  | 'parameter'
+  | 'kind'
+  | 'value'
+  | 'in_inches'
+  | 'least'
+  | 'most'
+  | 'meaning'
+  | 'source';
+
 /**
- * The rows of a table `parameter,kind,value,in_inches,least,most,meaning,source`. A `measurement` is a
- * length that a row of the chart may give, a `count` a whole number; a blank value is nothing, and one
- * without `in_inches` serves every chart. Tables come with the program, so a bad one is a defect of it.
+ * The rows of such a table. A `measurement` is a length that a row of the chart may give, a `count` a
+ * whole number; a blank value is nothing, and one without `in_inches` serves every chart.
  */
 export function parameterTable(csv: string): readonly ParameterDefinition[] {
-  const { records } = readSheet(csv, 'parameters', ([label]) => label === 'parameter');
-  return records.slice(1).map(({ cells }): ParameterDefinition => {
-    const [name = '', kind, value = '', inch, least = '', most = '', meaning = '', source = ''] =
-      cells;
-    return {
-      ...{ name, least, most, meaning, source },
+  return bundledTable<Readonly<Record<Column, string>>>(csv).map(
+    ({ parameter, kind, value, in_inches, ...row }): ParameterDefinition => ({
+      ...row,
+      name: parameter,
       quantity: kind === 'number' || kind === 'count' ? 'number' : 'length',
-      value: value === '' ? NO_LENGTH : inch === '' ? value : both(value, inch ?? ''),
+      value: value === '' ? NO_LENGTH : in_inches === '' ? value : both(value, in_inches),
       ...(kind === 'measurement' && { fromChart: true }),
       ...(kind === 'count' && { count: true }),
-    };
-  });
+    }),
+  );
 }
 
 /** What every block has: zip, allowances for sewing at home, tolerances of finished measurements. */
