@@ -8,27 +8,13 @@ import { bookletPages } from '../../src/print/booklet/booklet-pages';
 import { sheetNamed } from '../../src/print/paper';
 import { pdf } from '../../src/render/pdf';
 import { wholeDemo } from '../print/printing';
-import { STYLE_NAMES } from '../styles';
+import { OPTIONED } from '../sewing/garments';
 import { describeOutside, folder, run } from './tools';
-
-const OPENINGS: readonly Readonly<Record<string, string>>[] = [
-  { vent_length: '0 cm' },
-  { vent_length: '20 cm', vent_width: '0 cm' },
-  { vent_length: '20 cm', vent_width: '4 cm' },
-];
-const GARMENTS: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
-  ...STYLE_NAMES.map((style) => [style, {}] as const),
-  ...['0', '1', '2'].flatMap((waist_finish) =>
-    ['0', '1'].flatMap((lining) =>
-      OPENINGS.map((opening) => ['shared-drop', { waist_finish, lining, ...opening }] as const),
-    ),
-  ),
-];
 
 describeOutside('the words of the booklet', () => {
   const place = folder();
 
-  it.each(GARMENTS)('of %s with %j are those of the garment', async (style, set) => {
+  it.each(OPTIONED)('of %s with %j are those of the garment', async (style, set) => {
     const result = wholeDemo({ style, set });
     const measures = printTables(result);
     const booklet = bookletOf(result, measures, []);

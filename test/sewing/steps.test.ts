@@ -10,7 +10,7 @@ import type { SewnEdge, SewingStep } from '../../src/sewing/step';
 import type { SewnSize } from '../../src/sewing/skirt';
 import { sewnSkirt } from '../../src/sewing/skirt';
 import { sewingSteps } from '../../src/sewing/sewing-steps';
-import { SHAPED_NAMES, STYLE_NAMES } from '../styles';
+import { DARTED } from './garments';
 
 const CHART = readChart(
   'measurement,unit,S,M\nwaist,cm,66,72\nhip,cm,92,98\nwaist_to_hip,cm,20,20.5\n' +
@@ -46,29 +46,7 @@ function stepOf(steps: readonly SewingStep[], edge: string): number {
   return steps.findIndex(({ sews }) => sews.some((sewn) => nameOf(sewn) === edge));
 }
 
-const FINISHES = ['0', '1', '2'];
-const OPENINGS: readonly Readonly<Record<string, string>>[] = [
-  { vent_length: '0 cm' },
-  { vent_length: '20 cm', vent_width: '0 cm' },
-  { vent_length: '20 cm', vent_width: '4 cm' },
-];
-const OPTIONS = FINISHES.flatMap((waist_finish) =>
-  ['0', '1'].flatMap((lining) => OPENINGS.map((opening) => ({ waist_finish, lining, ...opening }))),
-);
-/** None in front, one, two; what the styles take in by shares or by lengths. */
-const DARTS: readonly Readonly<Record<string, string>>[] = [
-  { front_intake: '0 cm' },
-  { front_darts: '1', back_darts: '1' },
-  { front_darts: '2', back_darts: '2' },
-];
-const GARMENTS: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
-  ...STYLE_NAMES.map((style) => [style, {}] as const),
-  ...OPTIONS.map((set) => ['shared-drop', set] as const),
-  ...DARTS.flatMap((set) => SHAPED_NAMES.map((style) => [style, set] as const)),
-  ...OPTIONS.map((set) => ['shared-a-line', { ...set, ...DARTS[0] }] as const),
-];
-
-describe.each(GARMENTS)('the steps of %s with %j', (style, set) => {
+describe.each(DARTED)('the steps of %s with %j', (style, set) => {
   const sizes = sizesOf(style, set);
   const skirt = sewnSkirt(sizes, { unit: 'cm' });
   if (skirt === undefined) throw new RangeError('no skirt');
