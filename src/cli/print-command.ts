@@ -5,7 +5,7 @@ import type { Drafted, GradeResult } from '../jobs/grade-result';
 import { cutShapes } from '../files/cut-shapes';
 import { printFiles } from '../files/print-files';
 import type { PrintFile } from '../print/print-drawing';
-import { BOOKLET_FILE } from '../print/print-drawing';
+import { fileWithTables } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
 import { cautions } from '../print/instructions';
 import { readPrintOptions } from '../print/print-options';
@@ -66,7 +66,7 @@ function printReport(
     ),
   );
   const labels = range.sizes.map(({ label }) => label);
-  const tablesIn = files.find(({ name }) => name === BOOKLET_FILE) ?? files[0];
+  const tablesIn = fileWithTables(files);
   return [
     wrappedParagraph(
       `${chart.file}: ${range.blend ?? counted(shown.length, 'size')}, ` +

@@ -10,13 +10,24 @@ import type { SizeTable } from './size-table';
 import { asPage, isTiled, printedDrawing } from './printed-drawing';
 
 /** The booklet in a file of its own. */
-export const BOOKLET_FILE = 'booklet.pdf';
+const BOOKLET_FILE = 'booklet.pdf';
+
+/** The picture for a projector, which has no tables. */
+const PROJECTOR_FILE = 'projector.pdf';
 
 /** A file, and what there is to say about its sheets. */
 export interface PrintFile {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly summary: string;
+}
+
+/** The printed file that has the tables: the booklet if it is a file of its own, else the first on paper. */
+export function fileWithTables(files: readonly PrintFile[]): PrintFile | undefined {
+  return (
+    files.find(({ name }) => name === BOOKLET_FILE) ??
+    files.find(({ name }) => name !== PROJECTOR_FILE)
+  );
 }
 
 /**
@@ -64,5 +75,5 @@ function bookletPaper({ display }: NestDrawing): SheetPaper {
 }
 
 function fileName({ kind, name }: Paper): string {
-  return kind === 'projector' ? 'projector.pdf' : `print-${name}.pdf`;
+  return kind === 'projector' ? PROJECTOR_FILE : `print-${name}.pdf`;
 }

@@ -40,6 +40,15 @@ describe('print', () => {
     for (const name of names) expect(isPdf(`many/${name}`)).toBe(true);
   });
 
+  it('points to the stride where there is a table of it', async () => {
+    const picture = await print(
+      ...typed('--paper projector,roll=36in --booklet none --sizes 8,12 --out picture'),
+    );
+    expect(picture.stdout.replace(/\s+/gu, ' ')).toContain('See "stride" in print-roll.pdf.');
+    const alone = await print(...typed('--paper projector --booklet none --sizes 8 --out alone'));
+    expect(alone.stdout).not.toContain('See');
+  });
+
   it('is a part of grade where paper is named', async () => {
     const args = typed('grade good.csv --base 10 --style pencil --paper a4 --out graded');
     const { status, stdout } = await place.run(...args);
