@@ -23,3 +23,9 @@ export function both(metric: string, inch: string): MarketValue {
 
 /** Nothing, in the unit of the chart. */
 export const NO_LENGTH: MarketValue = both('0 cm', '0 in');
+
+/** A default as a table has it: nothing where it is blank, and one for every chart where `inch` is. */
+export function typedValue(metric: string, inch: string): MarketValue {
+  if (metric === '') return NO_LENGTH;
+  return inch === '' ? metric : both(metric, inch);
+}

@@ -2,7 +2,7 @@
 import { bundledTable } from '../table/bundled-table';
 import type { ParameterDefinition } from './block';
 import commonCsv from './common-parameters.csv';
-import { NO_LENGTH, both } from './market-value';
+import { typedValue } from './market-value';
 
 type Column =
   | 'parameter'
@@ -24,7 +24,7 @@ export function parameterTable(csv: string): readonly ParameterDefinition[] {
       ...row,
       name: parameter,
       quantity: kind === 'number' || kind === 'count' ? 'number' : 'length',
-      value: value === '' ? NO_LENGTH : in_inches === '' ? value : both(value, in_inches),
+      value: typedValue(value, in_inches),
       ...(kind === 'measurement' && { fromChart: true }),
       ...(kind === 'count' && { count: true }),
     }),

@@ -3,8 +3,8 @@ import type { Place } from '../errors';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { meantName } from '../table/name-match';
 import type { Block, ParameterDefinition } from './block';
-import { NO_LENGTH, both } from './market-value';
 import type { MarketValue } from './market-value';
+import { presetSettings } from './presets';
 import { QUARTER_SKIRT } from './quarter-skirt';
 import type { Setting } from './setting';
 import { SHAPED_SKIRT } from './shaped-skirt/block';
@@ -18,91 +18,28 @@ export interface Style {
   readonly settings: readonly Setting[];
 }
 
-/** Settings of a preset, each with the source of its value. */
-function preset(settings: readonly (readonly [string, MarketValue, string])[]): readonly Setting[] {
-  return settings.map(([parameter, value, note]) => ({ parameter, value, note, place: {} }));
-}
-
-const COMMON_PRACTICE = 'common practice, no source';
-const METRIC = 'a published metric skirt block, read in 2018: darts of 2 and 4 cm in every size';
-
 /** Every style of the engine, in the order in which they are listed to a user. */
 export const STYLES: readonly Style[] = [
-  {
-    name: 'pencil',
-    description: 'quarter method, tapered from the hip to the hem',
-    block: QUARTER_SKIRT,
-    settings: [],
-  },
-  {
-    name: 'straight',
-    description: 'quarter method, straight from the hip to the hem',
-    block: QUARTER_SKIRT,
-    settings: preset([
-      ['hem_taper', NO_LENGTH, `${COMMON_PRACTICE}: the hem of a straight skirt is its hip`],
-    ]),
-  },
-  {
-    name: 'fixed-dart',
-    description: 'metric block: the same darts in every size; straight',
-    block: SHAPED_SKIRT,
-    settings: preset([
-      ['hip_ease', both('3 cm', '1 1/4 in'), METRIC],
-      ['side_shift', both('0.75 cm', '1/4 in'), METRIC],
-      ['center_back_drop', NO_LENGTH, METRIC],
-      ['front_intake', both('2 cm', '3/4 in'), METRIC],
-      ['back_intake', both('4 cm', '1 1/2 in'), METRIC],
-      [
-        'front_side_take_up',
-        'front_hip_width - waist_edge/4 - front_intake',
-        `${COMMON_PRACTICE}: each sewn waist panel is a quarter`,
-      ],
-      ['front_darts', '1', METRIC],
-      ['back_darts', '2', METRIC],
-      ['front_dart_position', '2/3', 'from memory: a third in from the side'],
-      ['front_dart_length', both('10 cm', '4 in'), `${COMMON_PRACTICE}: 10 cm`],
-    ]),
-  },
-  {
-    name: 'shared-drop',
-    description: 'side and darts share the hip-waist difference; straight',
-    block: SHAPED_SKIRT,
-    settings: [],
-  },
-  {
-    name: 'shared-pencil',
-    description: 'shared drop, tapered to the hem, with a vent at center back',
-    block: SHAPED_SKIRT,
-    settings: preset([
-      ['hem_taper', both('2 cm', '3/4 in'), `${COMMON_PRACTICE}: 1 to 3 cm an edge`],
-      [
-        'vent_length',
-        'stride_opening',
-        'derived: as high as the wanted stride needs it, 15 cm at least',
-      ],
-      [
-        'vent_width',
-        both('4 cm', '1 1/2 in'),
-        'Threads magazine no. 164: 1 1/2 in, upper edge at 45 degrees',
-      ],
-    ]),
-  },
-  {
-    name: 'shared-a-line',
-    description: 'shared drop, flared at the side and by closing half the dart',
-    block: SHAPED_SKIRT,
-    settings: preset([
-      [
-        'hem_taper',
-        both('-3 cm', '-1 1/4 in'),
-        `${COMMON_PRACTICE}: the side flares out below the hip`,
-      ],
-      ['dart_closing', '0.5', `${COMMON_PRACTICE}: part of the dart closed into the hem`],
-      ['front_darts', '1', 'one dart a panel to close'],
-      ['back_darts', '1', 'one dart a panel to close'],
-    ]),
-  },
+  style('pencil', QUARTER_SKIRT, 'quarter method, tapered from the hip to the hem'),
+  style('straight', QUARTER_SKIRT, 'quarter method, straight from the hip to the hem'),
+  style('fixed-dart', SHAPED_SKIRT, 'metric block: the same darts in every size; straight'),
+  style('shared-drop', SHAPED_SKIRT, 'side and darts share the hip-waist difference; straight'),
+  style(
+    'shared-pencil',
+    SHAPED_SKIRT,
+    'shared drop, tapered to the hem, with a vent at center back',
+  ),
+  style(
+    'shared-a-line',
+    SHAPED_SKIRT,
+    'shared drop, flared at the side and by closing half the dart',
+  ),
 ];
+
+/** A style with what its preset sets. */
+function style(name: string, block: Block, description: string): Style {
+  return { name, description, block, settings: presetSettings(name) };
+}
 
 /** The style of this name. Throws InputError `style-unknown` with those there are and the place. */
 export function findStyle(name: string, place: Place = {}): Style {

@@ -1,7 +1,7 @@
 /** Every size of a chart drafted in one style: what a grade is derived from. */
 import { needValues } from '../chart/need-values';
 import type { SizeChart } from '../chart/size-chart';
-import { ALLOWANCE_PRESETS } from '../draft/allowance-presets';
+import { presetSettings } from '../draft/presets';
 import type { BlockLayout } from '../draft/block';
 import type { Draft, Drafter } from '../draft/compile-block';
 import { compileBlock } from '../draft/compile-block';
@@ -105,6 +105,10 @@ export function chosenStyle({
   }));
   return {
     ...choice,
-    settings: [...ALLOWANCE_PRESETS[allowances], ...choice.settings, ...settings],
+    settings: [
+      ...presetSettings(allowances, { field: 'allowances' }),
+      ...choice.settings,
+      ...settings,
+    ],
   };
 }

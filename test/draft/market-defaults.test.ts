@@ -1,6 +1,6 @@
 /** The defaults of both markets against a table typed by hand: common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { ALLOWANCE_PRESETS } from '../../src/draft/allowance-presets';
+import { presetSettings } from '../../src/draft/presets';
 import { marketValue } from '../../src/draft/market-value';
 import { defaultOf } from '../../src/draft/styles';
 import { measureOf, resultFiles, STYLES } from '../../src/index';
@@ -50,7 +50,7 @@ describe.each(STYLES.map((style) => [style.name, style] as const))('%s', (name, 
 });
 
 it('are as narrow as in a factory where that is asked for', () => {
-  const settings = new Map(ALLOWANCE_PRESETS.industry.map((s) => [s.parameter, s.value]));
+  const settings = new Map(presetSettings('industry').map((s) => [s.parameter, s.value]));
   for (const [parameter, values] of Object.entries(INDUSTRY))
     expect([parameter, pair(settings.get(parameter) ?? '')]).toEqual([parameter, values]);
 });
