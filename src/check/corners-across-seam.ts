@@ -1,4 +1,6 @@
 /** Whether the edges beside a seam run on across it once it is sewn: one finding a seam, not one a size. */
+import { runsOf } from '../lists/runs';
+import { grouped } from '../lists/grouped';
 import type { WalkedSeam } from '../seams/walked-seam';
 import { CORNER_WANTS_RULE, EDGE_TURN, RUNS_ACROSS, SHOWN_ALIKE } from '../tolerance';
 import { trimmed } from '../units';
@@ -30,13 +32,12 @@ export function cornersAcrossSeam(
   labels: readonly string[],
   base: number,
 ): Finding[] {
-  const told = new Map<string, readonly Corner[]>();
-  for (const end of [0, 1] as const)
-    for (const corners of runsOf(cornersAt(seam, end, base))) {
-      const key = `${corners[0]?.severity ?? ''} ${sizesOf(corners, labels)}`;
-      told.set(key, [...(told.get(key) ?? []), ...corners]);
-    }
-  return [...told.values()].flatMap((corners): Finding[] => {
+  const runs = ([0, 1] as const).flatMap((end) =>
+    runsOf(cornersAt(seam, end, base), (corner, last) => corner.severity === last.severity),
+  );
+  const told = grouped(runs, (run) => `${run[0]?.severity ?? ''} ${sizesOf(run, labels)}`);
+  return [...told.values()].flatMap((alike): Finding[] => {
+    const corners = alike.flat();
     const [leading] = corners;
     // Where it is the same in several sizes the first of them is told, whatever the last digits say.
     const worst = corners.reduce(
@@ -84,17 +85,6 @@ function cornersAt(seam: WalkedSeam, end: 0 | 1, base: number): readonly Corner[
     const severity = isHeld ? 'ok' : isDrawnSo ? 'note' : 'warning';
     return [{ size, points: `${first} and ${second}`, first, sum, severity }];
   });
-}
-
-/** Corners of one end, parted where the severity changes from a size to the next. */
-function runsOf(corners: readonly Corner[]): readonly (readonly Corner[])[] {
-  const runs: Corner[][] = [];
-  for (const corner of corners) {
-    const last = runs.at(-1);
-    if (last?.at(-1)?.severity === corner.severity) last.push(corner);
-    else runs.push([corner]);
-  }
-  return runs;
 }
 
 /** Empty for all sizes, a label for one, `8-12` for a run. */

@@ -1,4 +1,5 @@
 /** Whether every size is content with the number of darts that the range was given. */
+import { runsOf } from '../lists/runs';
 import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import { panelsOf } from '../pattern/piece';
 import type { PiecePlan } from '../pattern/piece';
@@ -15,9 +16,10 @@ import { found } from './finding';
 export function checkDartNumber(range: GradedPattern, display: LengthDisplay): Finding[] {
   const panels = panelsOf(range.sizes[0]?.pieces ?? []);
   return panels.flatMap(({ plan }) =>
-    stretches(range.sizes, (size) => dartsWanted(size, plan)).flatMap((sizes) =>
-      findingOf(range, sizes, plan, display),
-    ),
+    runsOf(
+      range.sizes,
+      (size, last) => dartsWanted(size, plan) === dartsWanted(last, plan),
+    ).flatMap((sizes) => findingOf(range, sizes, plan, display)),
   );
 }
 
@@ -37,19 +39,6 @@ export function dartsWanted({ parameters }: SizedPattern, plan: PiecePlan): numb
 }
 
 const NUMBERS = ['no dart', 'one dart', 'two darts', 'three darts'];
-
-function stretches(
-  sizes: readonly SizedPattern[],
-  key: (size: SizedPattern) => number,
-): readonly (readonly SizedPattern[])[] {
-  const found: SizedPattern[][] = [];
-  for (const size of sizes) {
-    const last = found.at(-1);
-    if (last?.[0] !== undefined && key(last[0]) === key(size)) last.push(size);
-    else found.push([size]);
-  }
-  return found;
-}
 
 function findingOf(
   range: GradedPattern,

@@ -1,4 +1,5 @@
 /** Neighboring sizes that are one and the same under several names, in a graded pattern or in a chart. */
+import { runsOf } from '../lists/runs';
 import type { SizeChart } from '../chart/size-chart';
 import type { GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
@@ -19,7 +20,7 @@ export function checkIdenticalSizes(
   exact: Pick<GradedPattern, 'sizes'> | undefined,
 ): Finding[] {
   const graded = sizes.filter(({ label }) => label !== blend);
-  const runs = runsOf(graded, isSamePattern).map((run) => run.map(({ label }) => label));
+  const runs = alikeRuns(graded, isSamePattern).map((run) => run.map(({ label }) => label));
   const isRounded = (labels: readonly string[]): boolean => {
     const before = exact?.sizes.filter(({ label }) => labels.includes(label)) ?? [];
     return before.slice(1).some((one, i) => !isSamePattern(before[i] ?? one, one));
@@ -46,7 +47,7 @@ export function checkIdenticalSizes(
 /** A warning for each run of sizes of which every known measurement is the same; none for the whole chart. */
 export function checkIdenticalColumns(chart: SizeChart): Finding[] {
   const columns = chart.sizes.map((_, i) => i);
-  return runsOf(columns, (a, b) => isSameColumn(chart, a, b)).map((run) => {
+  return alikeRuns(columns, (a, b) => isSameColumn(chart, a, b)).map((run) => {
     const labels = run.map((i) => chart.sizes[i] ?? '');
     return {
       ...identical(
@@ -60,18 +61,13 @@ export function checkIdenticalColumns(chart: SizeChart): Finding[] {
 }
 
 /** Neighbors that are the same, two or more together; nothing where all are. */
-function runsOf<One>(
+function alikeRuns<One>(
   all: readonly One[],
   isSame: (before: One, one: One) => boolean,
 ): readonly (readonly One[])[] {
-  const runs: One[][] = [];
-  for (const [i, one] of all.entries()) {
-    const run = runs.at(-1);
-    const before = all[i - 1];
-    if (run !== undefined && before !== undefined && isSame(before, one)) run.push(one);
-    else runs.push([one]);
-  }
-  return runs.filter(({ length }) => length > 1 && length < all.length);
+  return runsOf(all, (one, before) => isSame(before, one)).filter(
+    ({ length }) => length > 1 && length < all.length,
+  );
 }
 
 function isSamePattern(before: SizedPattern, one: SizedPattern): boolean {

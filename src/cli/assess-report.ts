@@ -1,4 +1,5 @@
 /** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
+import { grouped } from '../lists/grouped';
 import { counted } from '../table/counted';
 import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
@@ -140,7 +141,7 @@ function slips(marking: Marking, display: LengthDisplay, verbose: boolean): read
   const { found, unexplained } = marking.diagnosis;
   if (found.length === 0 && unexplained.length === 0) return [];
   const sizesOf = (runs: readonly Run[]): number =>
-    new Set(runs.flatMap((run) => run.sizes.map((i) => `${runName(run)} ${i}`))).size;
+    new Set(runs.flatMap((run) => run.sizes.map((i) => `${seriesName(run.series)} ${i}`))).size;
   const explained = sizesOf(found.flatMap(({ runs }) => runs));
   const wrong = explained + sizesOf(unexplained);
   const verb = found.length === 1 ? 'slip explains' : 'slips explain';
@@ -179,7 +180,7 @@ function slipText(
   verbose: boolean,
 ): string {
   const shown = verbose ? runs.length : SHOWN;
-  const more = runs.slice(shown).map(runName);
+  const more = runs.slice(shown).map(({ series }) => seriesName(series));
   return (
     wrappedParagraph(`   ${slip.advice}`, 3) +
     otherWords(slip, alike, verbose)
@@ -203,8 +204,9 @@ function otherWords({ words }: Slip, alike: readonly Slip[], verbose: boolean): 
   return more > 1 && !verbose ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
 }
 
-function runName({ series }: Run): string {
-  const { piece, point, form, axis } = series;
+type SeriesName = Pick<MarkedCell, 'piece' | 'point' | 'form' | 'axis'>;
+
+function seriesName({ piece, point, form, axis }: SeriesName): string {
   return `${piece}.${point} ${form === 'step' ? 'step_' : ''}d${axis}`;
 }
 
@@ -237,7 +239,7 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
   const numbers = (values: readonly (number | undefined)[]): readonly string[] =>
     sizes.map((i) => showNumber(values[i] ?? NaN, display));
   return (
-    wrappedParagraph(`   ${runName(run)}, by the rule ${rule}`, 3) +
+    wrappedParagraph(`   ${seriesName(run.series)}, by the rule ${rule}`, 3) +
     columnsTable(
       [
         ['size', ...sizes.map((i) => key.sizes[i] ?? '')],
@@ -250,20 +252,14 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
 }
 
 function missing({ cells }: Marking): readonly string[] {
-  const groups = new Map<string, string[]>();
-  for (const { piece, point, axis, form, size, verdict } of cells) {
-    if (verdict !== 'missing') continue;
-    const name = `${piece}.${point} ${form === 'step' ? 'step_' : ''}d${axis}`;
-    groups.set(name, [...(groups.get(name) ?? []), size]);
-  }
-  const bySizes = new Map<string, string[]>();
-  for (const [name, sizes] of groups) {
-    const key = sizes.join(', ');
-    bySizes.set(key, [...(bySizes.get(key) ?? []), name]);
-  }
-  if (groups.size === 0) return [];
-  const lines = [...bySizes].map(([sizes, names]) =>
-    wrappedParagraph(`  in ${sizes}: ${names.join(', ')}`, 4),
+  const blank = cells.filter(({ verdict }) => verdict === 'missing');
+  if (blank.length === 0) return [];
+  const rows = [...grouped(blank, seriesName)].map(([name, own]) => ({
+    name,
+    sizes: own.map(({ size }) => size).join(', '),
+  }));
+  const lines = [...grouped(rows, ({ sizes }) => sizes)].map(([sizes, own]) =>
+    wrappedParagraph(`  in ${sizes}: ${own.map(({ name }) => name).join(', ')}`, 4),
   );
   return [`Missing\n${lines.join('')}`];
 }

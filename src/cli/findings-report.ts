@@ -1,4 +1,5 @@
 /** Every finding in words for a terminal, the gravest first. */
+import { grouped } from '../lists/grouped';
 import type { Finding, Severity } from '../check/finding';
 import { SEVERITIES } from '../check/finding';
 import { SHOWN_ALIKE } from '../tolerance';
@@ -12,20 +13,16 @@ const COLORS: Record<Severity, string> = { fail: '31', warning: '33', note: '36'
  */
 export function findingsReport(findings: readonly Finding[], color: boolean): string {
   return SEVERITIES.filter((severity) => severity !== 'ok')
-    .flatMap((severity) => grouped(findings.filter((finding) => finding.severity === severity)))
+    .flatMap((severity) => {
+      const own = findings.filter((finding) => finding.severity === severity);
+      return [...grouped(own, placeOf).values()];
+    })
     .map((group) => lines(group, color))
     .join('');
 }
 
-function grouped(findings: readonly Finding[]): readonly (readonly Finding[])[] {
-  const groups = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const key = [finding.check, finding.piece, finding.subject].join('\n');
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [finding]);
-    else group.push(finding);
-  }
-  return [...groups.values()];
+function placeOf({ check, piece, subject }: Finding): string {
+  return [check, piece, subject].join('\n');
 }
 
 /** Figures that read the same; what has no figure is alike. */

@@ -1,4 +1,5 @@
 /** Blocks with the same rules that grow from one to the next, as the sizes of a nest do. */
+import { grouped } from '../lists/grouped';
 import { InputError } from '../errors';
 import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
@@ -90,12 +91,8 @@ function familiesBy(
   shown: readonly Labeled[],
   key: (own: Labeled) => string,
 ): readonly (readonly Labeled[])[] {
-  const families = new Map<string, Labeled[]>();
-  for (const own of shown) {
-    if (rulesOf(own.block) === '') continue;
-    families.set(key(own), [...(families.get(key(own)) ?? []), own]);
-  }
-  return [...families.values()].filter(({ length }) => length > 1);
+  const ruled = shown.filter(({ block }) => rulesOf(block) !== '');
+  return [...grouped(ruled, key).values()].filter(({ length }) => length > 1);
 }
 
 /** Whether in their order each is both wider and higher than the one before, or each less. */

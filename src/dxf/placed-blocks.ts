@@ -1,4 +1,5 @@
 /** The blocks of a drawing as they lie on its sheet. */
+import { grouped } from '../lists/grouped';
 import type { ReadingNote } from '../pattern/pattern';
 import { DRAWN_ALIKE } from '../tolerance';
 import type { BlockTree } from './block-tree';
@@ -41,11 +42,7 @@ export function placedBlocks({ blocks, inserts }: DxfContent, file: string): Pla
     const all = outer.map((block) => placedOne(block, FLOATING, AS_DRAWN, tree));
     return { placed: all, notes: tree.notes };
   }
-  const onSheet = new Map<DxfBlock, DxfInsert[]>();
-  for (const insert of inserts.filter(tree.isSound)) {
-    const block = tree.blockOf(insert);
-    onSheet.set(block, [...(onSheet.get(block) ?? []), insert]);
-  }
+  const onSheet = grouped(inserts.filter(tree.isSound), tree.blockOf);
   const beside = besidePieces([...onSheet], tree);
   const all = [...onSheet].filter(([block]) => !beside.includes(block));
   const notes = [

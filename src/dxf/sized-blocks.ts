@@ -1,4 +1,5 @@
 /** Drawings that show a piece in more than the sample size, or in another: those are not graded. */
+import { grouped } from '../lists/grouped';
 import { InputError } from '../errors';
 import { refuseGrowing } from './growing-blocks';
 import type { PlacedBlock } from './placed-blocks';
@@ -18,11 +19,9 @@ export function refuseSized(
 ): void {
   const { sizes, sample } = table;
   const shown = blocks.map((block) => labeled(block, sizes));
-  const groups = new Map<string, Labeled[]>();
-  for (const own of shown) {
-    const key = (isOneOfSizes(own, shown) ? own.stem : own.piece).toUpperCase();
-    groups.set(key, [...(groups.get(key) ?? []), own]);
-  }
+  const groups = grouped(shown, (own) =>
+    (isOneOfSizes(own, shown) ? own.stem : own.piece).toUpperCase(),
+  );
   for (const same of groups.values()) {
     const [first, second] = same;
     if (first === undefined || second === undefined) continue;

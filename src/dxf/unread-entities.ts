@@ -1,4 +1,5 @@
 /** What a drawing has that was not read, by kind and layer. */
+import { grouped } from '../lists/grouped';
 import type { ReadingNote } from '../pattern/pattern';
 import { D6673_LAYERS } from './d6673-layers';
 import type { DxfEntity } from './entity';
@@ -20,11 +21,7 @@ const ASIDE = ' IN PAPER SPACE';
  * layers that mean nothing here, a note, unless it is a closed line.
  */
 export function unreadNotes(entities: readonly DxfEntity[], piece: string): readonly ReadingNote[] {
-  const groups = new Map<string, DxfEntity[]>();
-  for (const entity of entities) {
-    const key = `${entity.kind}\n${entity.layer}\n${severityOf(entity)}`;
-    groups.set(key, [...(groups.get(key) ?? []), entity]);
-  }
+  const groups = grouped(entities, (own) => `${own.kind}\n${own.layer}\n${severityOf(own)}`);
   return [...groups.values()].map((group): ReadingNote => {
     const [first] = group.toSorted((a, b) => a.row - b.row) as [DxfEntity];
     const quoted = first.words === '' ? '' : ` (${first.words.slice(0, 40)})`;

@@ -1,4 +1,6 @@
 /** Small pictures of the lays behind the cloth that is told in a printed table. */
+import { runsOf } from '../lists/runs';
+import { grouped } from '../lists/grouped';
 import { layKey } from '../fabric/alike-lays';
 import type { ClothWidth } from '../fabric/cloth';
 import { FOLDS } from '../fabric/cloth';
@@ -27,22 +29,19 @@ interface Shown {
  */
 export function layPictures(needs: readonly FabricNeed[], unit: LengthUnit): readonly Sketch[] {
   const labels = needs[0]?.sizes.map(({ label }) => label) ?? [];
-  const groups = new Map<string, Shown[]>();
   // As a reader looks for her cloth: by its width, and then by how it is folded.
   const byWidth = needs.toSorted(
     (a, b) => across(a.width) - across(b.width) || FOLDS.indexOf(a.fold) - FOLDS.indexOf(b.fold),
   );
-  for (const need of byWidth) {
-    for (const { label, lay, buy } of need.sizes) {
-      if (!isLay(lay) || buy === undefined) continue;
-      const key = layKey(lay);
-      const group = groups.get(key) ?? [];
-      groups.set(key, group);
-      group.push({ need, label, lay, buy });
-    }
-  }
+  const all = byWidth.flatMap((need) =>
+    need.sizes.flatMap(({ label, lay, buy }): Shown[] =>
+      isLay(lay) && buy !== undefined ? [{ need, label, lay, buy }] : [],
+    ),
+  );
   const widths = new Set(needs.map(({ width }) => width)).size;
-  return [...groups.values()].map((group) => picture(group, labels, widths, unit));
+  return [...grouped(all, ({ lay }) => layKey(lay)).values()].map((group) =>
+    picture(group, labels, widths, unit),
+  );
 }
 
 function across({ value, unit }: ClothWidth): number {
@@ -82,26 +81,25 @@ function whoseTold(
   all: number,
   market: LengthUnit,
 ): string {
-  const widths = new Map<ClothWidth, string[]>();
-  for (const { need, label } of group)
-    widths.set(need.width, [...(widths.get(need.width) ?? []), label]);
-  const told = new Map<string, ClothWidth[]>();
-  for (const [width, own] of widths) {
-    const sizes = runs(own, labels);
-    told.set(sizes, [...(told.get(sizes) ?? []), width]);
-  }
-  return [...told].map(([sizes, on]) => `${widthsTold(on, all, market)}: size ${sizes}`).join('; ');
+  const widths = [...grouped(group, ({ need }) => need.width)].map(([width, own]) => ({
+    width,
+    sizes: sizesTold(
+      own.map(({ label }) => label),
+      labels,
+    ),
+  }));
+  return [...grouped(widths, ({ sizes }) => sizes)]
+    .map(([sizes, on]) => {
+      const told = on.map(({ width }) => width);
+      return `${widthsTold(told, all, market)}: size ${sizes}`;
+    })
+    .join('; ');
 }
 
 /** Labels as they follow each other: `2 to 8, 12`. */
-function runs(own: readonly string[], labels: readonly string[]): string {
-  const found: (readonly [from: string, to: string])[] = [];
-  for (const [i, label] of labels.entries()) {
-    if (!own.includes(label)) continue;
-    const before = found.at(-1);
-    if (before !== undefined && before[1] === labels[i - 1])
-      found.splice(-1, 1, [before[0], label]);
-    else found.push([label, label]);
-  }
-  return found.map(([from, to]) => (from === to ? from : `${from} to ${to}`)).join(', ');
+function sizesTold(own: readonly string[], labels: readonly string[]): string {
+  const shown = labels.filter((label) => own.includes(label));
+  return runsOf(shown, (label, last) => labels[labels.indexOf(label) - 1] === last)
+    .map(([from = '', ...more]) => [from, ...more.slice(-1)].join(' to '))
+    .join(', ');
 }

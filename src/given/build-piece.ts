@@ -1,4 +1,6 @@
 /** Points as a file lists them, joined into a piece that can be graded. */
+import { runsOf } from '../lists/runs';
+import { grouped } from '../lists/grouped';
 import type { Point } from '../geometry/point';
 import { distance, point, subtract, unit } from '../geometry/point';
 import { splineHandles } from '../geometry/spline';
@@ -128,14 +130,11 @@ function pair(
 }
 
 function splineRuns(spans: readonly Span[]): readonly (readonly Span[])[] {
-  const runs: Span[][] = [];
-  spans.forEach((span, i) => {
-    if (span.by.kind !== 'spline') return;
-    const goesOn = spans[i - 1]?.by.kind === 'spline' && span.from.kind !== 'corner';
-    if (goesOn) runs.at(-1)?.push(span);
-    else runs.push([span]);
-  });
-  return runs;
+  const isSpline = ({ by }: Span): boolean => by.kind === 'spline';
+  return runsOf(
+    spans,
+    (span, last) => isSpline(span) && isSpline(last) && span.from.kind !== 'corner',
+  ).filter((run) => run.every(isSpline));
 }
 
 /** The curves, and the handles that they put after the first `count` points of the piece. */
@@ -203,10 +202,9 @@ function grainMark(ends: readonly RawPoint[]): MarkedLine {
 }
 
 function insideLines(points: readonly RawPoint[]): readonly MarkedLine[] {
-  const lines = new Map<string, string[]>();
-  for (const { kind, edge, name } of points) {
-    if (kind !== 'inside') continue;
-    lines.set(edge, [...(lines.get(edge) ?? []), name]);
-  }
-  return [...lines.values()].map((through) => ({ name: 'internal-line', through }));
+  const inside = points.filter(({ kind }) => kind === 'inside');
+  return [...grouped(inside, ({ edge }) => edge).values()].map((line) => ({
+    name: 'internal-line',
+    through: line.map(({ name }) => name),
+  }));
 }

@@ -1,4 +1,5 @@
 /** Which pages of a file one size needs, as a print dialog takes them. */
+import { runsOf } from '../lists/runs';
 import { ALL_SIZES, sizeLayer } from './plane';
 import type { Tile } from './tile-grid';
 
@@ -31,16 +32,12 @@ export function pagesTold(
 ): readonly string[] {
   const spared = labels.map((label) => tiles.filter((tile) => !isNeeded(label, tile)).length);
   if (Math.max(...spared) < WORTH) return [];
-  const runs: { readonly pages: string; readonly sizes: string[] }[] = [];
-  for (const label of labels) {
-    const pages = pagesOf(label, tiles, first);
-    const last = runs.at(-1);
-    if (last?.pages === pages) last.sizes.push(label);
-    else runs.push({ pages, sizes: [label] });
-  }
-  const lines = runs.map(({ pages, sizes: [from = '', ...more] }) => {
+  const needs = labels.map((label) => ({ label, pages: pagesOf(label, tiles, first) }));
+  const runs = runsOf(needs, (one, last) => one.pages === last.pages);
+  const lines = runs.map((run) => {
+    const [from = '', ...more] = run.map(({ label }) => label);
     const to = more.at(-1);
-    return `${to === undefined ? `Size ${from}` : `Sizes ${from} to ${to}`}: pages ${pages}`;
+    return `${to === undefined ? `Size ${from}` : `Sizes ${from} to ${to}`}: pages ${run[0]?.pages ?? ''}`;
   });
   return ['Pages of this file with anything of one size', ...lines];
 }

@@ -2,6 +2,7 @@
  * A comb: marks of several sizes along an edge, each led out of the piece to the name of its size, and those
  * on one level by one leader to the names of all of them.
  */
+import { runsOf } from '../lists/runs';
 import { point } from '../geometry/point';
 import { LEADERS_TOGETHER } from '../tolerance';
 import type { MarkSite, SizeMark } from './mark-sites';
@@ -184,16 +185,9 @@ function rowLabels(
 
 /** The marks of a site by their levels along the row, each with the innermost first. */
 function onLevels({ marks }: MarkSite, frame: RowFrame): readonly (readonly SizeMark[])[] {
-  const levels: SizeMark[][] = [];
-  for (const mark of marks.toSorted((a, b) => frame.along(a.at) - frame.along(b.at))) {
-    const last = levels.at(-1);
-    const isOn = last?.some(
-      ({ at }) => Math.abs(frame.along(at) - frame.along(mark.at)) <= LEADERS_TOGETHER,
-    );
-    if (isOn) last?.push(mark);
-    else levels.push([mark]);
-  }
-  return levels.map((level) =>
-    level.toSorted((a, b) => frame.out(a.at) - frame.out(b.at) || a.size - b.size),
-  );
+  const sorted = marks.toSorted((a, b) => frame.along(a.at) - frame.along(b.at));
+  return runsOf(
+    sorted,
+    (mark, last) => frame.along(mark.at) - frame.along(last.at) <= LEADERS_TOGETHER,
+  ).map((level) => level.toSorted((a, b) => frame.out(a.at) - frame.out(b.at) || a.size - b.size));
 }

@@ -1,4 +1,5 @@
 /** Where lines of several sizes lie so near each other that they cannot be told: along waist and hem. */
+import { runsOf } from '../lists/runs';
 import type { Box } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
@@ -95,24 +96,19 @@ function levelsOf(
   return levels.map((level, i) => (steep.has(i) ? undefined : level));
 }
 
+interface Leveled {
+  readonly level: number;
+  readonly rank: number;
+}
+
 /** Sizes whose lines touch each other as they are drawn, as far as a pair of scissors does not care. */
 function bundled(levels: readonly (number | undefined)[]): readonly Bundle[] {
   const sorted = levels
     .flatMap((level, rank) => (level === undefined ? [] : [{ level, rank }]))
     .toSorted((a, b) => a.level - b.level);
-  const bundles: { level: number; rank: number }[][] = [];
-  for (const one of sorted) {
-    const last = bundles.at(-1);
-    const [first, before] = [last?.[0], last?.at(-1)];
-    const isNear =
-      first !== undefined &&
-      before !== undefined &&
-      one.level - before.level < LINES_APART &&
-      one.level - first.level <= LINES_TOGETHER;
-    if (isNear) last?.push(one);
-    else bundles.push([one]);
-  }
-  return bundles
+  const isNear = (one: Leveled, last: Leveled, [first = last]: readonly Leveled[]): boolean =>
+    one.level - last.level < LINES_APART && one.level - first.level <= LINES_TOGETHER;
+  return runsOf(sorted, isNear)
     .filter((own) => own.length > 1)
     .map((own) => {
       const [upper = NaN, lower = NaN] = [own[0]?.level, own.at(-1)?.level];

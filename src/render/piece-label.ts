@@ -1,4 +1,5 @@
 /** What a piece says about itself: name, sizes, how often to cut it, style, number, allowances. */
+import { grouped } from '../lists/grouped';
 import type { CutPiece } from '../pattern/cut-piece';
 import { shopLength } from '../pattern/shop-length';
 import { SAME_PLACE } from '../tolerance';
@@ -72,17 +73,17 @@ function allowanceWords(
   drawn: readonly string[],
   display: LengthDisplay,
 ): readonly string[] {
-  const seams = new Map<string, string[]>();
   const folds = new Set(cuts[0]?.piece.plan.outline.filter(isFold).map(({ seam }) => seam));
-  for (const seam of cuts[0]?.allowances.keys() ?? []) {
-    // The mouth of a tuck is part of the waist.
-    if (folds.has(seam) || seam === 'tuck' || drawn.includes(seam)) continue;
+  // The mouth of a tuck is part of the waist.
+  const added = [...(cuts[0]?.allowances.keys() ?? [])].filter(
+    (seam) => !folds.has(seam) && seam !== 'tuck' && !drawn.includes(seam),
+  );
+  const seams = grouped(added, (seam) => {
     const widths = cuts.map(({ allowances }) => allowances.get(seam) ?? NaN);
-    const words = widthWords(Math.min(...widths), Math.max(...widths), display);
-    seams.set(words, [...(seams.get(words) ?? []), plainName(seam)]);
-  }
+    return widthWords(Math.min(...widths), Math.max(...widths), display);
+  });
   return [
-    ...[...seams].map(([width, names]) => `${width}: ${names.join(', ')}`),
+    ...[...seams].map(([width, names]) => `${width}: ${names.map(plainName).join(', ')}`),
     ...(drawn.length > 0 ? [`drawn, add none: ${drawn.map(plainName).join(', ')}`] : []),
   ];
 }

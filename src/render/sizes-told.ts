@@ -1,5 +1,7 @@
 /** Some sizes of a range in few words. */
 
+import { runsOf } from '../lists/runs';
+
 /** Neighbors from here on are told as a stretch. */
 const STRETCH = 3;
 
@@ -8,14 +10,8 @@ const STRETCH = 3;
  * has a hyphen of its own, a stretch is told with `to`.
  */
 export function sizesTold(labels: readonly string[], ranks: readonly number[]): string {
-  const stretches: number[][] = [];
-  for (const rank of ranks) {
-    const last = stretches.at(-1);
-    if (last?.at(-1) === rank - 1) last.push(rank);
-    else stretches.push([rank]);
-  }
   const dash = labels.some((label) => label.includes('-')) ? ' to ' : '-';
-  return stretches
+  return runsOf(ranks, (rank, last) => rank === last + 1)
     .map((stretch) => stretch.map((rank) => labels[rank] ?? ''))
     .map((own) =>
       own.length < STRETCH ? own.join(', ') : [own[0] ?? '', own.at(-1) ?? ''].join(dash),

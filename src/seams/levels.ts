@@ -1,4 +1,6 @@
 /** Coordinates of a piece that lie on one line square to an axis, and are rounded as one. */
+import { runsOf } from '../lists/runs';
+import { grouped } from '../lists/grouped';
 import type { Piece } from '../pattern/piece';
 import { SAME_PLACE } from '../tolerance';
 import type { RuledPattern } from './ruled-points';
@@ -26,12 +28,9 @@ export function levelsOf(
   const places = (pieces: readonly Piece[]): readonly number[] =>
     coordinates.map(({ piece, point, axis }) => pieces[piece]?.points[point]?.[axis] ?? NaN);
   const [inBase, inSize] = [places(base), places(exact)];
-  const axes = new Map<string, number[]>();
-  coordinates.forEach(({ piece, axis }, c) => {
-    const key = `${piece} ${axis}`;
-    const found = axes.get(key);
-    if (found === undefined) axes.set(key, [c]);
-    else found.push(c);
+  const axes = grouped([...coordinates.keys()], (c) => {
+    const { piece, axis } = coordinates[c] ?? {};
+    return `${piece} ${axis}`;
   });
   const members = [...axes.values()]
     .flatMap((all) => onOneLine(all, inBase))
@@ -50,14 +49,9 @@ function onOneLine(
   coordinates: readonly number[],
   places: readonly number[],
 ): readonly (readonly number[])[] {
-  if (coordinates.length === 1) return [coordinates];
-  const lines: number[][] = [];
-  let last = -Infinity;
-  for (const c of coordinates.toSorted((a, b) => (places[a] ?? NaN) - (places[b] ?? NaN))) {
-    const place = places[c] ?? NaN;
-    if (place - last <= SAME_PLACE) lines.at(-1)?.push(c);
-    else lines.push([c]);
-    last = place;
-  }
-  return lines;
+  const placeOf = (c: number): number => places[c] ?? NaN;
+  return runsOf(
+    coordinates.toSorted((a, b) => placeOf(a) - placeOf(b)),
+    (c, last) => placeOf(c) - placeOf(last) <= SAME_PLACE,
+  );
 }

@@ -1,5 +1,7 @@
 /** Sizes of findings as a person says them. */
 
+import { runsOf } from '../lists/runs';
+
 /** The sizes of a finding's place: a label, `8-10` from one to another, or all for an empty one. */
 export function sizesAt(place: string, labels: readonly string[]): readonly string[] {
   if (place === '') return labels;
@@ -17,12 +19,10 @@ export function sizeWords(sizes: readonly string[], labels: readonly string[]): 
   const known = labels.map((label) => sizes.includes(label));
   const unknown = sizes.filter((size) => !labels.includes(size));
   if (unknown.length === 0 && !known.includes(false)) return labels.length < 2 ? '' : 'All sizes';
-  const runs: string[][] = [];
-  labels.forEach((label, i) => {
-    if (known[i] !== true) return;
-    if (known[i - 1] === true) runs.at(-1)?.push(label);
-    else runs.push([label]);
-  });
+  const runs = runsOf(
+    labels.filter((_, i) => known[i]),
+    (label, last) => labels[labels.indexOf(label) - 1] === last,
+  );
   const [first = []] = runs;
   if (runs.length === 1 && unknown.length === 0 && first.length > 1) {
     if (first.at(-1) === labels.at(-1)) return `Size ${first[0] ?? ''} and up`;

@@ -1,4 +1,5 @@
 /** From findings to a verdict and to what somebody has to decide, grouped by what mends them. */
+import { grouped } from '../lists/grouped';
 import type { Finding, Severity } from '../check/finding';
 import { SEVERITIES } from '../check/finding';
 import type { LengthDisplay } from '../units';
@@ -33,11 +34,7 @@ export function verdictOf(
   display: LengthDisplay,
 ): Verdict {
   const grave = findings.filter(({ severity }) => severity === 'fail' || severity === 'warning');
-  const groups = new Map<string, Finding[]>();
-  for (const finding of grave) {
-    const key = keyOf(explainerOf(finding, grave) ?? finding);
-    groups.set(key, [...(groups.get(key) ?? []), finding]);
-  }
+  const groups = grouped(grave, (finding) => keyOf(explainerOf(finding, grave) ?? finding));
   const decisions = [...groups.values()].map((group) => decisionOf(group, sizes, display));
   return {
     kind: grave.some(isFailure) ? 'mend' : grave.length > 0 ? 'decide' : 'cut',

@@ -6,6 +6,7 @@ export const ROOMS = [
   'errors',
   'units',
   'tolerance',
+  'lists',
   'geometry',
   'formula',
   'table',

@@ -1,7 +1,7 @@
 /** Cloth to buy of two runs beside each other. */
 import { counted } from '../../table/counted';
 import type { Row } from './rows';
-import { groups } from './rows';
+import { grouped } from '../../lists/grouped';
 
 /** A sentence for each cloth of which more or less is to be bought, with the largest change. */
 export function clothChanges(
@@ -20,7 +20,7 @@ export function clothChanges(
       return [{ row, size, was, is, by: is - was }];
     });
   });
-  return [...groups(moved, ({ row: { cloth = '' } }) => cloth)].map(([cloth, all]) => {
+  return [...grouped(moved, ({ row: { cloth = '' } }) => cloth)].map(([cloth, all]) => {
     const ends = all.map(({ by }) => by);
     const [least, most] = [Math.min(...ends), Math.max(...ends)];
     const { row, size, was, is } = all.reduce((a, b) => (Math.abs(b.by) > Math.abs(a.by) ? b : a));

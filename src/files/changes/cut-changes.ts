@@ -1,9 +1,9 @@
 /** How pieces are cut in two runs, read from their nests: lines to cut, and how often each is cut. */
+import { grouped } from '../../lists/grouped';
 import { loopArea, loopLength } from '../../geometry/loop';
 import { writtenCuttings, writtenLines } from '../../render/written-outlines';
 import { CUT_ALIKE } from '../../tolerance';
 import { trimmed } from '../../units';
-import { groups } from './rows';
 
 /** What a piece has otherwise, in a size or, where that is empty, in all. */
 export interface CutChange {
@@ -54,7 +54,7 @@ export function cutWords(
   changes: readonly CutChange[],
   isTold: (piece: string) => boolean,
 ): readonly string[] {
-  const lines = groups(
+  const lines = grouped(
     changes.filter(({ value }) => value === 'cut line'),
     ({ piece }) => piece,
   );

@@ -1,7 +1,8 @@
 /** Findings of two runs beside each other. */
+import { grouped } from '../../lists/grouped';
 import { sizeWords } from '../../verdict/size-words';
 import type { Row } from './rows';
-import { groups, subjectOf } from './rows';
+import { subjectOf } from './rows';
 
 const GRAVE = ['fail', 'warning'];
 
@@ -34,7 +35,7 @@ export function findingChanges(
 /** `New: warning stride (all sizes), fail seam (size 12).` */
 function byCheck(head: string, rows: readonly Row[], labels: readonly string[]): readonly string[] {
   if (rows.length === 0) return [];
-  const checks = groups(rows, ({ severity = '', check = '' }) => `${severity} ${check}`);
+  const checks = grouped(rows, ({ severity = '', check = '' }) => `${severity} ${check}`);
   const told = [...checks].map(([name, found]) => {
     const places = [...new Set(found.map(({ size = '' }) => size))];
     const sizes = places.includes('') ? '' : sizeWords(places, labels);

@@ -12,21 +12,6 @@ export const NEST = 'nest.svg';
 /** A row of a written table: its cells by the names of their columns. */
 export type Row = Readonly<Record<string, string>>;
 
-/** Rows in groups of the same key, in the order in which the keys come. */
-export function groups<Item>(
-  items: readonly Item[],
-  keyOf: (item: Item) => string,
-): ReadonlyMap<string, readonly Item[]> {
-  const found = new Map<string, Item[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = found.get(key);
-    if (group === undefined) found.set(key, [item]);
-    else group.push(item);
-  }
-  return found;
-}
-
 /** What a finding is of; not the name of the file it was found in, which a new version mostly has. */
 export function subjectOf({ subject = '' }: Row): string {
   return /\.(?:csv|dxf|txt)$/iu.test(subject) ? '' : subject;

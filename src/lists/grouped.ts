@@ -1,0 +1,15 @@
+/** Lists parted into groups. */
+
+/** Items in groups of the same key, in the order in which the keys come. */
+export function grouped<Item, Key>(
+  items: readonly Item[],
+  keyOf: (item: Item) => Key,
+): ReadonlyMap<Key, readonly Item[]> {
+  const groups = new Map<Key, Item[]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group === undefined) groups.set(keyOf(item), [item]);
+    else group.push(item);
+  }
+  return groups;
+}
