@@ -35,7 +35,7 @@ export function callProblem(error: CommanderError, program: Command): InputProbl
     case 'commander.excessArguments':
       return {
         what: `${command.name()} takes fewer files or names than it was given`,
-        allowed: `${usage(command)}${baseHint(command)}`,
+        allowed: `${usage(command)}${baseHint(command)}${listHint(command)}`,
         got: command.args.join(' '),
       };
     case 'commander.optionMissingArgument':
@@ -109,6 +109,18 @@ function isNeeded(option: Option): boolean {
 function baseHint(command: Command): string {
   const hasBase = command.options.some(({ long }) => long === '--base');
   return hasBase && !usage(command).includes('--base') ? ' --base <size>' : '';
+}
+
+/** A list with blanks in it, or with commas in PowerShell, is parted unless it stands between quotes. */
+function listHint(command: Command): string {
+  const lists = command.options.filter(
+    (option) =>
+      /<a,b/u.test(option.flags) && command.getOptionValueSource(option.attributeName()) === 'cli',
+  );
+  const [first] = lists;
+  return first === undefined
+    ? ''
+    : `, and a list between quotes, such as ${first.long ?? ''} "a,b"`;
 }
 
 /** The shortest call, such as `skirtgrade assess <chart.csv> <sheet.csv> --base <size>`. */

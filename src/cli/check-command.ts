@@ -94,7 +94,7 @@ function checkReport(checked: CheckedChart, telling: Telling, color: boolean): s
       ? comparisons(checked, telling.verbose === true || against !== undefined)
       : [wrappedParagraph('One size has no steps, so there is nothing to compare.')]),
     ...findingsInWords(words, telling, color),
-    ...explanations(display).slice(isGraded ? 0 : 1),
+    explanation(display, isGraded),
   ].join('\n');
 }
 
@@ -106,7 +106,7 @@ function comparisons(
   const tables = comparedTables(chart, against);
   const told = isEvery ? tables : tables.slice(0, 1);
   const others = tables.slice(told.length).map(({ table }) => table.id);
-  const also = `Compared besides: ${others.join(', ')}; --verbose shows them, --against one of them.`;
+  const also = `Compared besides: ${others.join(', ')} (--verbose, or --against one).`;
   return [
     ...told.map((table) => comparison(chart, table, findings, display)),
     ...(others.length === 0 ? [] : [wrappedParagraph(also)]),
@@ -137,19 +137,17 @@ function checkFacts({ chart, findings, verdict, ready, display, against }: Check
   };
 }
 
-/** When a step or the total of a chart agrees with that of a table, and what a table is. */
-function explanations(display: LengthDisplay): readonly string[] {
-  return [
-    wrappedParagraph(
-      'A hip step agrees where it differs by no more than a quarter of the hip due, ' +
+/** When a step or the total of a chart agrees with that of a table, where it has any, and what a table is. */
+function explanation(display: LengthDisplay, isGraded: boolean): string {
+  return wrappedParagraph(
+    (isGraded
+      ? 'A hip step agrees within a quarter of the hip due, ' +
         `${showLength(SAME_STEP, { ...display, fractions: true })} at least; ` +
-        'the total where no size would change its label, by half a hip step of the chart.',
-    ),
-    wrappedParagraph(
-      'Standards are voluntary, so a difference is something to know and not a mistake; ' +
-        'body measurements are not garment measurements.',
-    ),
-  ];
+        'the total within half a hip step of the chart. '
+      : '') +
+      'Standards are voluntary: a difference is something to know, and not a mistake. They are of bodies, ' +
+      'not of garments.',
+  );
 }
 
 /**

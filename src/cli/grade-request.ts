@@ -80,5 +80,7 @@ export function specRequest({ measures, measured }: SpecOptions, io: Io): SpecRe
 
 /** The folder of the results: the one asked for, or one named after the file. */
 export function outFolder(file: string, { out }: { readonly out?: string }): string {
-  return out ?? `output/${basename(nameOf(file)).replace(/\.[^.]*$/, '')}`;
+  const name = basename(nameOf(file)).replace(/\.[^.]*$/u, '');
+  // A folder whose name ends in a dot or a blank cannot be opened on Windows.
+  return out ?? `output/${name.replace(/[. ]+$/u, '')}`;
 }

@@ -3,7 +3,8 @@
  *
  * Beside the target: the old folder is moved into the staging folder and the new one out of it, in two
  * renames. Within the target, where that cannot be (it is the folder one stands in, or has folders of
- * its own, or another disk): file by file, with a journal by which all of it is undone.
+ * its own, or another disk, or what stays in it cannot be linked, or a window of Windows shows it): file by
+ * file, with a journal by which all of it is undone.
  */
 import {
   chmodSync,
@@ -18,7 +19,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { basename, dirname, join, sep } from 'node:path';
+import { basename, dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { LIST_NAME, readList } from './written-list';
 
 /** A staging folder; the new set is made in `made`. */
@@ -52,26 +53,35 @@ export function openStaging(target: string): Staging {
 
 /** Puts the set in its place; on an error the target is as it was. Throws what `fs` throws. */
 export function place(staging: Staging, placement: FileChanges): void {
-  if (staging.isBeside) swap(staging, placement);
-  else placeWithin(staging, placement);
+  const isSwapped = staging.isBeside && keepsLinked(staging, placement) && swap(staging);
+  if (!isSwapped) placeWithin(staging, placement);
+}
+
+/**
+ * Links what stays into the new set, so that it is in both folders whenever the program is killed; false where
+ * it cannot be linked, as on many memory cards and network drives.
+ */
+function keepsLinked({ target, made }: Staging, { kept }: FileChanges): boolean {
+  try {
+    for (const name of kept) linkSync(join(target, name), join(made, name));
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Takes the staging folder away, and puts back what a placement that failed has moved. */
-export function closeStaging({ target, folder, isBeside }: Staging): void {
-  if (isBeside) clearBeside(target, folder);
-  else clearWithin(target, folder);
+export function closeStaging({ target, folder }: Pick<Staging, 'target' | 'folder'>): void {
+  undoWithin(target, folder);
+  putBack(target, folder);
+  rmSync(folder, { recursive: true, force: true });
 }
 
 /** Clears what runs left that were killed: their staging folders, and a target half replaced. */
 export function clearEarlier(target: string): void {
-  const beside = besidePrefix(target);
-  for (const folder of foldersWith(beside)) {
-    if (isAbandoned(folder, beside)) clearBeside(target, folder);
-  }
-  const within = join(target, MARK);
-  for (const folder of foldersWith(within)) {
-    if (isAbandoned(folder, within)) clearWithin(target, folder);
-  }
+  for (const prefix of [besidePrefix(target), join(target, MARK)])
+    for (const folder of foldersWith(prefix))
+      if (isAbandoned(folder, prefix)) closeStaging({ target, folder });
 }
 
 function besidePrefix(target: string): string {
@@ -97,14 +107,13 @@ function isAbandoned(folder: string, prefix: string): boolean {
     process.kill(pid, 0);
     return false;
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'ESRCH';
+    return codeOf(error) === 'ESRCH';
   }
 }
 
 /** Whether the folder can be replaced as a whole: it holds plain files, and nobody stands in it. */
 function canMoveAway(target: string): boolean {
-  if (dirname(target) === target || `${process.cwd()}${sep}`.startsWith(`${target}${sep}`))
-    return false;
+  if (dirname(target) === target || isWithin(process.cwd(), target)) return false;
   const stat = statSync(target, { throwIfNoEntry: false });
   if (stat === undefined) return true;
   if (stat.dev !== statSync(dirname(target)).dev) return false;
@@ -119,39 +128,56 @@ function canMoveAway(target: string): boolean {
   }
 }
 
+/** Whether a path is a folder or leads into it, whatever the case of letters is worth to the system. */
+function isWithin(path: string, folder: string): boolean {
+  const way = relative(folder, path);
+  return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
+}
+
 /** How often another run may come between the two renames. */
 const TRIES = 100;
 
-function swap({ target, folder, made }: Staging, { kept }: FileChanges): void {
-  // Linked, so that they are in both folders whenever the program is killed.
-  for (const name of kept) linkSync(join(target, name), join(made, name));
+/** False, and nothing is done, where the system does not let go of the old folder. */
+function swap({ target, folder, made }: Staging): boolean {
   const stat = statSync(target, { throwIfNoEntry: false });
   if (stat !== undefined) chmodSync(made, stat.mode & 0o7777);
   mkdirSync(dirname(target), { recursive: true });
   for (let i = 0; ; i++) {
     const old = join(folder, `old-${i}`);
-    if (existsSync(target)) renameIfThere(target, old);
+    try {
+      if (existsSync(target)) renameIfThere(target, old);
+    } catch (error) {
+      if (i === 0 && HELD.has(codeOf(error))) return false;
+      throw error;
+    }
     try {
       renameSync(made, target);
-      break;
+      return true;
     } catch (error) {
-      const { code } = error as NodeJS.ErrnoException;
+      const code = codeOf(error);
       const isTaken = code === 'ENOTEMPTY' || code === 'EEXIST' || code === 'EPERM';
       if (!isTaken || i >= TRIES) throw error;
     }
   }
 }
 
+/** What the system says of a folder in which somebody stands, or of which a file is open. */
+const HELD: ReadonlySet<string | undefined> = new Set(['EBUSY', 'EPERM', 'EACCES']);
+
+function codeOf(error: unknown): string | undefined {
+  return (error as NodeJS.ErrnoException).code;
+}
+
 function renameIfThere(from: string, to: string): void {
   try {
     renameSync(from, to);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+    if (codeOf(error) !== 'ENOENT') throw error;
   }
 }
 
 /** Gives the target back where it was moved away and not replaced; else what came into it meanwhile. */
-function clearBeside(target: string, folder: string): void {
+function putBack(target: string, folder: string): void {
   const olds = foldersWithin(folder, /^old-\d+$/u);
   for (const old of olds.toReversed()) {
     if (!existsSync(target)) {
@@ -166,7 +192,6 @@ function clearBeside(target: string, folder: string): void {
     // Spent before anything of it goes: without its list, the rest of it would look like the user's own.
     renameSync(old, join(folder, `spent-${basename(old)}`));
   }
-  rmSync(folder, { recursive: true, force: true });
 }
 
 function foldersWithin(folder: string, form: RegExp): readonly string[] {
@@ -205,16 +230,15 @@ function placeWithin(
   rmSync(join(folder, JOURNAL));
 }
 
-function clearWithin(target: string, folder: string): void {
+/** Undoes what a placement file by file has begun. */
+function undoWithin(target: string, folder: string): void {
   const journal = join(folder, JOURNAL);
-  if (existsSync(journal)) {
-    for (const { name, hadOld, hasNew } of JSON.parse(readFileSync(journal, 'utf8')) as Step[]) {
-      const isMoved = hasNew && !existsSync(join(folder, 'new', name));
-      if (hadOld) renameIfThere(join(folder, 'old', name), join(target, name));
-      else if (isMoved) rmSync(join(target, name), { force: true });
-    }
-    // Spent before anything else goes, or it would be undone once more from what is left.
-    rmSync(journal);
+  if (!existsSync(journal)) return;
+  for (const { name, hadOld, hasNew } of JSON.parse(readFileSync(journal, 'utf8')) as Step[]) {
+    const isMoved = hasNew && !existsSync(join(folder, 'new', name));
+    if (hadOld) renameIfThere(join(folder, 'old', name), join(target, name));
+    else if (isMoved) rmSync(join(target, name), { force: true });
   }
-  rmSync(folder, { recursive: true, force: true });
+  // Spent before anything else goes, or it would be undone once more from what is left.
+  rmSync(journal);
 }

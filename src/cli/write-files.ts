@@ -97,7 +97,9 @@ export async function writeFiles(
     if (error instanceof InputError || error instanceof Stopped) throw error;
     throw new InputError('file-unwritable', {
       what: 'the results cannot be written',
-      allowed: 'a folder that exists or can be made, and can be written to',
+      allowed:
+        'a folder that exists or can be made, that can be written to, and of which no file is open in ' +
+        'another program',
       got: error instanceof Error ? error.message : String(error),
       place: { field: 'out', file: given },
     });

@@ -51,7 +51,7 @@ describe('compare', () => {
       },
     ]);
     const signed = place.read('changes/changes.md');
-    expect(signed).toContain('front: 1 point moved, most center\\_hem of 10 by 0.32 cm (0.12 in).');
+    expect(signed).toContain('front: 1 point moved, most center\\_hem of 10 by 0.12 in (0.32 cm).');
     expect(signed).toContain('| Checked by | Date | Released by | Date |');
   });
 

@@ -467,3 +467,71 @@ describe('a run that is killed while it takes the earlier set away', () => {
     expect(readdirSync(place.path).filter((name) => name.includes('staging'))).toEqual([]);
   });
 });
+
+describe('a folder that cannot change places', () => {
+  /** What a system would say, thrown by one of its calls for the paths that `at` picks. */
+  async function withRefusal(
+    call: 'linkSync' | 'renameSync',
+    code: string,
+    picks: (path: string) => boolean,
+    run: () => Promise<unknown>,
+  ): Promise<void> {
+    const whole = fs[call];
+    let refused = 0;
+    fs[call] = (from, to) => {
+      if (!picks(String(from))) {
+        whole(from, to);
+        return;
+      }
+      refused += 1;
+      throw Object.assign(new Error(`${code}: refused`), { code });
+    };
+    syncBuiltinESMExports();
+    try {
+      await run();
+    } finally {
+      fs[call] = whole;
+      syncBuiltinESMExports();
+    }
+    expect(refused).toBeGreaterThan(0);
+  }
+
+  it.each([
+    ['has no links, as a memory card', 'linkSync', 'EPERM', () => true],
+    [
+      'is held, as by a window of Windows',
+      'renameSync',
+      'EBUSY',
+      (path: string) => path === at('EBUSY'),
+    ],
+  ] as const)('since it %s is written file by file', async (_, call, code, picks) => {
+    await grade(code, '--dxf');
+    place.write(`${code}/notes.txt`, 'mine');
+    await withRefusal(call, code, picks, async () => {
+      const { status, stderr } = await grade(code, '--set', 'hip_ease=3in');
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    });
+    await grade('plain', '--set', 'hip_ease=3in');
+    const left = readdirSync(at(code)).filter((name) => name !== 'notes.txt');
+    expect(left).toEqual(readdirSync(at('plain')));
+    const textOf = (path: string): string => asFirstRun(path, readFileSync(at(path), 'latin1'));
+    for (const name of left) expect(textOf(`${code}/${name}`), name).toBe(textOf(`plain/${name}`));
+    expect(readFileSync(at(`${code}/notes.txt`), 'utf8')).toBe('mine');
+    expect(readdirSync(place.path).filter((name) => name.includes('staging'))).toEqual([]);
+  });
+});
+
+describe('a folder named after its chart', () => {
+  it('ends in no dot and no blank, which Windows cannot open', async () => {
+    place.write('my chart .csv', CHART);
+    const { stdout } = await place.run(
+      'grade',
+      'my chart .csv',
+      '--base',
+      '10',
+      '--style',
+      'pencil',
+    );
+    expect(stdout).toContain('Written to output/my chart: ');
+  });
+});

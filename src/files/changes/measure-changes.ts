@@ -1,6 +1,7 @@
 /** Finished measurements of two runs beside each other. */
 import { roundTo } from '../../grade/rounding';
 import type { SizeTable } from '../../print/size-table';
+import { inMarket } from '../../print/size-table';
 import { SHOWN_ALIKE } from '../../tolerance';
 import { fromMillimeters, inchFraction, toMillimeters } from '../../units';
 import type { Row } from './rows';
@@ -35,11 +36,8 @@ export function measureChanges(
     return [{ name: measure.replace(/_/gu, ' '), lines }];
   });
   if (rows.length === 0) return undefined;
-  return {
-    heading: 'Finished garment, longer (+) or shorter (-) than before',
-    sizes,
-    rows,
-  };
+  const heading = 'Finished garment, longer (+) or shorter (-) than before';
+  return inMarket({ heading, sizes, rows }, now[0]?.unit === 'in' ? 'in' : 'cm');
 }
 
 function signed(mm: number, shown: string): string {

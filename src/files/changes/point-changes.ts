@@ -1,6 +1,7 @@
 /** Graded points of two runs beside each other. */
 import { counted } from '../../table/counted';
 import { SHOWN_ALIKE } from '../../tolerance';
+import type { LengthUnit } from '../../units';
 import { LENGTH_UNITS, fromMillimeters } from '../../units';
 import type { Row } from './rows';
 import { millimeters } from './rows';
@@ -16,8 +17,13 @@ interface Placed {
   readonly y: number;
 }
 
+/** The unit of the columns. */
+function unitOf(rows: readonly Row[]): LengthUnit {
+  return LENGTH_UNITS.find((name) => rows[0]?.[`x_${name}`] !== undefined) ?? 'mm';
+}
+
 function placesOf(rows: readonly Row[]): readonly Placed[] {
-  const unit = LENGTH_UNITS.find((name) => rows[0]?.[`x_${name}`] !== undefined) ?? 'mm';
+  const unit = unitOf(rows);
   return rows
     .filter(({ point = '' }) => !point.endsWith(HANDLE))
     .map((row) => ({
@@ -55,7 +61,7 @@ export function pointChanges(before: readonly Row[], now: readonly Row[]): reado
       if (moved.length === 0) return [];
       const { point, size, by } = moved.reduce((a, b) => (b.by > a.by ? b : a));
       const points = new Set(moved.map((place) => place.point)).size;
-      const most = `${point} of ${size} by ${bothUnits(by)}`;
+      const most = `${point} of ${size} by ${bothUnits(by, unitOf(now))}`;
       return [`${piece}: ${counted(points, 'point')} moved, most ${most}.`];
     }),
   ];
@@ -77,7 +83,9 @@ function comings<Item>(
   ];
 }
 
-function bothUnits(mm: number): string {
-  const inches = fromMillimeters(mm, 'in').toFixed(2);
-  return `${fromMillimeters(mm, 'cm').toFixed(2)} cm (${inches} in)`;
+/** `0.53 in (1.34 cm)` where the points stand in inches, else the other way round. */
+function bothUnits(mm: number, first: LengthUnit): string {
+  const [own, other] = first === 'in' ? (['in', 'cm'] as const) : (['cm', 'in'] as const);
+  const shown = (unit: LengthUnit): string => `${fromMillimeters(mm, unit).toFixed(2)} ${unit}`;
+  return `${shown(own)} (${shown(other)})`;
 }
