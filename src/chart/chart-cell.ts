@@ -39,7 +39,7 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
     case 'not-a-number':
       return refused(
         'cell-not-a-number',
-        `a measurement is not a number${withoutMark(text)}${dateWords(text)}`,
+        `a measurement is not a number${withoutMark(text)}${dateWords(text)}${stepWords(text)}`,
       );
     case 'number':
       if (cell.value <= 0) {
@@ -65,6 +65,13 @@ export function readCell(text: string, unit: LengthUnit): CellReading {
 function withoutMark(text: string): string {
   const tidy = tidyText(text);
   return PARTED.test(tidy) ? ` (did you mean ${tidy.replace(/\D/gu, '')}?)` : '';
+}
+
+/** What a row grows by stands where a girth is asked for. */
+function stepWords(text: string): string {
+  return /^\+ ?[\d.,]/u.test(tidyText(text))
+    ? ' but what it grows by, and a chart has the measurement of each size'
+    : '';
 }
 
 /** The error of a refused cell, for the caller to throw. */

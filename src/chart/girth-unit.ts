@@ -34,10 +34,18 @@ function refuseChart(chart: SizeChart): void {
   const { row, index, typed } = odd;
   throw new InputError('unit-contradicted', {
     what: `the chart says ${UNIT_WORDS[chart.unit]}, but its girths are an adult's only if they are ${UNIT_WORDS[looksLike]}`,
-    allowed: `the unit in which the numbers are; \`# unit: ${looksLike}\` would fit`,
+    allowed: `the unit in which the numbers are; \`# unit: ${looksLike}\` would fit${halvesWords(chart, rows)}`,
     got: `${trimmed(typed, 3)} ${chart.unit}`,
     place: placeOf(chart, row, index),
   });
+}
+
+/** Charts of garments have half of each girth, which in centimeters looks like inches. */
+function halvesWords({ unit }: SizeChart, rows: readonly MeasurementRow[]): string {
+  const areHalves = rows.every(({ name, values }) =>
+    values.every((mm) => mm === null || isPlausible(name, 2 * mm)),
+  );
+  return areHalves ? `; or, if these are half girths in ${UNIT_WORDS[unit]}, the whole ones` : '';
 }
 
 /** Most of a row no adult's in the chart's unit, and all that is odd an adult's in another. */

@@ -5,7 +5,8 @@ import { findHeader } from './header';
 import type { SheetRecord } from '../table/sheet';
 import type { SizeChart } from './size-chart';
 import { excerpt, isBlank, tidyText } from '../table/tidy-text';
-import { recognizeMeasurement } from './vocabulary';
+import { nearMeasurement, recognizeMeasurement } from './vocabulary';
+import { MOST_NEAR } from '../table/near-names';
 
 /** One cell; rows and columns count from 1. The text is empty where the file has no cell. */
 export interface ChartCell {
@@ -55,7 +56,7 @@ export function findLayout(records: readonly SheetRecord[], file: string): Chart
     throw new InputError('measurement-missing', {
       what: isOfPoints(records)
         ? 'the file is a pattern or a rule sheet, with points, and no chart of body measurements'
-        : 'the chart has no measurement that is known',
+        : `the chart has no measurement that is known${meantIn(records)}`,
       allowed: 'rows waist_girth and hip_girth, and others by their usual names',
       got: firstLabels(records),
       place: { file },
@@ -165,6 +166,18 @@ function sizeRows(records: readonly SheetRecord[], headerIndex: number, file: st
         cells: body.map((record) => cellOf(record, column)),
       })),
   };
+}
+
+/** Which measurements labels may be meant for, for a message. */
+function meantIn(records: readonly SheetRecord[]): string {
+  const labels = new Set(records.flatMap(({ cells }) => cells.map(tidyText)));
+  return [...labels]
+    .flatMap((label) => {
+      const name = isCornerLabel(label) ? undefined : nearMeasurement(label);
+      return name === undefined ? [] : [`; "${excerpt(label)}" may be meant for ${name}`];
+    })
+    .slice(0, MOST_NEAR)
+    .join('');
 }
 
 /** What stands where measurements are looked for, for a message. */

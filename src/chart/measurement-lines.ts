@@ -98,6 +98,15 @@ function unknownCell(
   unit: LengthUnit,
   place: Place,
 ): number | null {
+  refuseRemark(text, unit, place);
+  return parseLength(text, line.unit ?? unit) ?? null;
+}
+
+/**
+ * Throws InputError `unit-contradicted` for a remark that names another unit than that of the numbers, and
+ * `sheet-malformed` for one by which girths count otherwise.
+ */
+export function refuseRemark(text: string, unit: LengthUnit, place: Place): void {
   if (remarksOtherUnit(text, unit)) {
     throw new InputError('unit-contradicted', {
       what: `a remark names another unit than ${UNIT_WORDS[unit]}, in which the numbers are read`,
@@ -114,7 +123,6 @@ function unknownCell(
       place,
     });
   }
-  return parseLength(text, line.unit ?? unit) ?? null;
 }
 
 function nameLine(line: ChartLine): MeasurementLine {

@@ -10,7 +10,8 @@ import { tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
 import type { ChartTable } from './layout';
 import type { MeasurementLine } from './measurement-lines';
-import { nameLines } from './measurement-lines';
+import { nameLines, refuseRemark } from './measurement-lines';
+import type { SetAside } from './set-aside';
 import { statedUnit } from './stated-unit';
 import { takeUnitColumn } from './unit-column';
 import { takeUnitLines, takeUnits } from './unit-lines';
@@ -32,6 +33,8 @@ export interface TableForm {
   /** In words, for a file without cells. */
   readonly name: string;
   readonly header: string;
+  /** Takes out what is no part of the table; where columns have names of people nothing is. */
+  readonly setAside?: (table: ChartTable, file: string) => SetAside;
 }
 
 /**
@@ -41,7 +44,7 @@ export interface TableForm {
 export function readMeasurementTable(
   text: string,
   file: string,
-  { layoutOf, mostCells, name, header }: TableForm,
+  { layoutOf, mostCells, name, header, setAside = nothingAside }: TableForm,
 ): MeasurementTable {
   const sheet = readSheet(text, file, namesMeasurement, mostCells);
   const { statements, rest } = takeUnitLines(sheet, file);
@@ -53,12 +56,16 @@ export function readMeasurementTable(
       place: { file },
     });
   }
-  const { table, statements: inColumn } = takeUnitColumn(layoutOf(rest.records, file), file);
+  const { table: whole, statements: inColumn } = takeUnitColumn(layoutOf(rest.records, file), file);
+  const { table, told, remarks } = setAside(whole, file);
   const words = takeUnits(linesBeside(table, file));
   const lines = nameLines(table, file);
   const unit = statedUnit([...statements, ...words.statements, ...inColumn], table, lines, file);
-  const comments = [...rest.comments, ...words.rest].toSorted((a, b) => a.place.row - b.place.row);
-  refuseCounting({ file, comments }, unit);
+  const comments = [...rest.comments, ...words.rest, ...told].toSorted(
+    (a, b) => a.place.row - b.place.row,
+  );
+  for (const { text: remark, place } of remarks) refuseRemark(remark, unit, place);
+  refuseCounting({ file, comments: [...comments, ...remarks] }, unit);
   refuseUnread(
     { comments: [...comments, ...remarksIn(table, lines, file)] },
     {
@@ -69,6 +76,10 @@ export function readMeasurementTable(
     },
   );
   return { table, lines, unit, comments };
+}
+
+function nothingAside(table: ChartTable): SetAside {
+  return { table, told: [], remarks: [] };
 }
 
 /** Rows of a chart that are no measurements and have no numbers: prose that its commas part into cells. */

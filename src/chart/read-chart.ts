@@ -8,6 +8,7 @@ import { measurementRow } from './measurement-lines';
 import { readMeasurementTable } from './measurement-table';
 import { needRows } from './need-values';
 import type { MeasurementRow, SizeChart } from './size-chart';
+import { setAside } from './set-aside';
 import type { SizeLabel } from './size-labels';
 import { readSizeLabels } from './size-labels';
 import { checkRange, smallestFirst } from './size-order';
@@ -34,6 +35,7 @@ export function readChart(text: string, file: string): SizeChart {
     mostCells: MOST_CELLS,
     name: 'chart',
     header: 'a header line with the sizes, and rows waist_girth and hip_girth',
+    setAside,
   });
   const needed = lines.filter(({ name }) => NEEDED.includes(name));
   const sizes = readSizeLabels(table, needed, file);

@@ -65,7 +65,9 @@ function refuseStrayCells(
     if (cell === undefined || isBlank(cell.text)) continue;
     throw new InputError('size-missing', {
       what: 'a measurement belongs to no size',
-      allowed: 'the name of a size for every cell',
+      allowed:
+        'the name of a size for every cell; a number with a decimal comma between quotes, or cells parted by ' +
+        'semicolons',
       got: excerpt(cell.text),
       place: { file, row: cell.row, column: cell.column, measurement: name },
     });

@@ -78,8 +78,11 @@ export function recognizeMeasurement(label: string): RecognizedMeasurement | und
 
 /** The known measurement whose name or other name is nearly this label; undefined if none is. */
 export function nearMeasurement(label: string): string | undefined {
-  const [near] = nearNames(splitLabel(label).text, [...index().keys()]);
-  return near === undefined ? undefined : index().get(near);
+  const { text } = splitLabel(label);
+  // What brackets say may be how it is measured, or that it is another measure.
+  const plain = index().get(labelKey(text.replace(/[([{].*$/u, '')));
+  const [near] = plain === undefined ? nearNames(text, [...index().keys()]) : [];
+  return near === undefined ? plain : index().get(near);
 }
 
 let builtIndex: ReadonlyMap<string, string> | undefined;

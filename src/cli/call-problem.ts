@@ -33,11 +33,7 @@ export function callProblem(error: CommanderError, program: Command): InputProbl
       };
     }
     case 'commander.excessArguments':
-      return {
-        what: `${command.name()} takes fewer files or names than it was given`,
-        allowed: `${usage(command)}${baseHint(command)}${listHint(command)}`,
-        got: command.args.join(' '),
-      };
+      return tooMany(command);
     case 'commander.optionMissingArgument':
       return { what: `${first} has no value`, allowed: quoted[0] ?? first };
     case 'commander.invalidArgument':
@@ -111,16 +107,22 @@ function baseHint(command: Command): string {
   return hasBase && !usage(command).includes('--base') ? ' --base <size>' : '';
 }
 
-/** A list with blanks in it, or with commas in PowerShell, is parted unless it stands between quotes. */
-function listHint(command: Command): string {
-  const lists = command.options.filter(
-    (option) =>
-      /<a,b/u.test(option.flags) && command.getOptionValueSource(option.attributeName()) === 'cli',
-  );
-  const [first] = lists;
-  return first === undefined
-    ? ''
-    : `, and a list between quotes, such as ${first.long ?? ''} "a,b"`;
+/** More words than a command takes: an option without its dashes, or what should stand between quotes. */
+function tooMany(command: Command): InputProblem {
+  const names = command.options.flatMap(({ long }) => long ?? []);
+  const near = command.args.flatMap((word) => names.filter((name) => name === `--${word}`));
+  const quoted = names.includes('--set') ? '--set "hem_taper=1 1/2 in"' : '"my chart.csv"';
+  return {
+    what: `${command.name()} takes fewer files or names than it was given`,
+    ...(near.length > 0
+      ? { near }
+      : {
+          allowed:
+            `${usage(command)}${baseHint(command)}, ` +
+            `and between quotes what has blanks or commas, such as ${quoted}`,
+        }),
+    got: command.args.join(' '),
+  };
 }
 
 /** The shortest call, such as `skirtgrade assess <chart.csv> <sheet.csv> --base <size>`. */

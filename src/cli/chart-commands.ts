@@ -11,6 +11,7 @@ import {
   neededChart,
   replaceOption,
   unitOption,
+  unitsOf,
   withTelling,
 } from './options';
 import type { StylesCommandOptions } from './styles-command';
@@ -24,7 +25,7 @@ export const addChartCommands: AddCommands = (program, io, end) => {
       .argument('[chart.csv]', 'the file to write (my-chart.csv)')
       .option('--title <title>', 'name of the skirt (none)')
       .addOption(
-        new Option('--unit <unit>', "unit of the tape (the table's)").choices(['in', 'cm']),
+        unitsOf(new Option('--unit <unit>', "unit of the tape (the table's)"), ['in', 'cm']),
       )
       .option('--sizes <a,b,c>', "labels of the sizes (the table's)", list)
       .option('--like <table>', 'begin with a published table, such as jis-l-4005')

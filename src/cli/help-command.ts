@@ -1,13 +1,16 @@
 /** `skirtgrade help`: a command, a topic, or the points of a style. */
 import type { Command } from 'commander';
 import { InputError } from '../errors';
-import { wantedNames } from '../table/near-names';
+import { MOST_NEAR, nearNames } from '../table/near-names';
 import { TOPICS } from './help-topics';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { pointsText } from './points-text';
 import { textTable } from './text-table';
+
+/** The topic with a line for each word of the trade. */
+const GLOSSARY = 'words';
 
 /** The topic that is made for a style. */
 const POINTS = 'points';
@@ -50,11 +53,30 @@ function textOf(program: Command, topic: string | undefined, style: string | und
   const text = TOPICS.get(topic);
   if (text !== undefined) return text;
   const names = [...TOPICS.keys(), POINTS, ...program.commands.map((one) => one.name())];
+  const near = nearNames(topic, names);
+  const telling = near.length > 0 ? near : topicsWith(topic);
   throw new InputError('bad-option', {
     what: 'there is no help of this name',
-    ...wantedNames(topic, names, 'what skirtgrade help lists'),
+    ...(telling.length > 0 ? { near: telling } : { allowed: 'what skirtgrade help lists' }),
     got: topic,
   });
+}
+
+/** The topics that have a word: those first that say it in their first line or explain it, then those that have it most. */
+function topicsWith(word: string): readonly string[] {
+  const sought = word.toLowerCase();
+  return [...TOPICS]
+    .map(([name, text]) => {
+      const lines = text.toLowerCase().split('\n');
+      const isSubject =
+        lines[0]?.includes(sought) === true ||
+        (name === GLOSSARY && lines.some((line) => line.startsWith(`  ${sought}`)));
+      return { name, isSubject, count: text.toLowerCase().split(sought).length - 1 };
+    })
+    .filter(({ count }) => count > 0)
+    .toSorted((a, b) => Number(b.isSubject) - Number(a.isSubject) || b.count - a.count)
+    .slice(0, MOST_NEAR)
+    .map(({ name }) => name);
 }
 
 /** The help of a command with all its options, and what stands below them. */

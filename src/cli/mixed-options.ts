@@ -20,7 +20,9 @@ export function refuseMixedOptions(command: Command, chart: string | undefined):
       what: isGiven
         ? 'the option belongs to drafting, and a pattern that is given is not drafted'
         : 'the option belongs to a pattern that is given with --pattern',
-      allowed: isGiven ? 'without --pattern' : 'together with --pattern',
+      allowed: isGiven
+        ? 'without --pattern'
+        : `together with --pattern${mixed === 'chart' ? '; a chart to draft from stands without --chart' : ''}`,
       got: optionOf(mixed),
       place: { field: mixed },
     });

@@ -79,7 +79,7 @@ function needAll({ unit, sizes, like }: ChartOrder): void {
   if (missing.length === 0) return;
   throw new InputError('bad-option', {
     what: `new lacks ${missing.join(', and ')}`,
-    allowed: `skirtgrade new ${USUAL} --unit cm --sizes 36,38,40, or at a terminal without options`,
+    allowed: `skirtgrade new ${USUAL} --unit cm --sizes "36,38,40", or at a terminal without options`,
   });
 }
 

@@ -3,6 +3,8 @@ import type { Command } from 'commander';
 import { Argument, Option } from 'commander';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import { InputError } from '../errors';
+import { unitNamed } from '../table/unit-name';
+import type { LengthUnit } from '../units';
 import { LENGTH_UNITS } from '../units';
 import type { ExitCode, Io } from './io';
 
@@ -81,7 +83,13 @@ export function againstOption(): Option {
  * `--unit`, which refuses all but the units of length; its help says whose unit goes without it.
  */
 export function unitOption(description = "unit (the chart's)"): Option {
-  return new Option('--unit <unit>', description).choices(LENGTH_UNITS);
+  return unitsOf(new Option('--unit <unit>', description), LENGTH_UNITS);
+}
+
+/** An option whose value is one of these units, in whatever spelling a file may have it too. */
+export function unitsOf(option: Option, units: readonly LengthUnit[]): Option {
+  const { parseArg: choose } = option.choices(units);
+  return option.argParser((value, previous) => choose?.(unitNamed(value) ?? value, previous));
 }
 
 /** `--replace`, without which a file that somebody changed is not replaced. */

@@ -16,6 +16,7 @@ import {
   needFiles,
   replaceOption,
   unitOption,
+  unitsOf,
   withStyle,
   withTelling,
 } from './options';
@@ -122,7 +123,7 @@ const addExercise: AddCommands = (program, io, end) => {
           .default('even'),
       )
       .addOption(
-        new Option('--unit <unit>', 'unit of the exercise').choices(EXERCISE_UNITS).default('in'),
+        unitsOf(new Option('--unit <unit>', 'unit of the exercise'), EXERCISE_UNITS).default('in'),
       )
       .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
       .addOption(replaceOption()),

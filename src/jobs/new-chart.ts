@@ -8,6 +8,7 @@ import type { PublishedRow, PublishedTable } from '../standards/published-table'
 import { publishedTable } from '../standards/published-tables';
 import { matchSize } from '../table/name-match';
 import { wantedSizes } from '../table/near-names';
+import { checkSizeLabel } from '../table/size-label';
 import { statementsIn } from '../table/statement-words';
 import { isBlank, tidyText } from '../table/tidy-text';
 import { writtenCsv } from '../table/written-csv';
@@ -148,6 +149,7 @@ function saysMore(title: string): InputError {
 /** Throws what reading throws for a chart with this title and these sizes, whatever its numbers. */
 function checkReadable(title: string, sizes: readonly string[]): void {
   if (sizes.some(isBlank)) throw badLabels(sizes);
+  for (const size of sizes) checkSizeLabel(size, { field: 'sizes' });
   const row = (name: string, least: number): Row => [
     name,
     ...sizes.map((_, i) => trimmed(least + i, 0)),

@@ -76,7 +76,6 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
   for (const { text: label, place } of labels) checkSizeLabel(label, place);
-  refuseMarkedBase(labels);
   const base = agreedBase(table, about.base);
   if (base !== undefined) refuseOtherOrigin(table, base);
   const heads = sizeHeads([...new Set(labels.map((size) => size.text))], known, base, file);
@@ -160,18 +159,6 @@ function refuseOtherForm(sheet: Statements, cells: readonly RuleCell[]): void {
     seems: (text) => talksOfOtherForm(text, form),
     allowed: 'dx, dy for moves from the base, and step_dx, step_dy for steps from the neighbor',
     also: ['title'],
-  });
-}
-
-/** Throws InputError `sheet-malformed` for a size that its head calls the base, as in `12 (base)`. */
-function refuseMarkedBase(labels: readonly TypedCell[]): void {
-  const marked = labels.find(({ text }) => /\b(?:base|basis|sample)\b/iu.test(text));
-  if (marked === undefined) return;
-  throw new InputError('sheet-malformed', {
-    what: 'the label of a size says which is the base, where it is not read',
-    allowed: 'the label alone, and a line such as "# base: 12"',
-    got: excerpt(marked.text),
-    place: marked.place,
   });
 }
 

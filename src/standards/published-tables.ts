@@ -38,7 +38,7 @@ export function publishedTable(id: string): PublishedTable {
   if ('unusable' in entry.table) {
     throw unknown(
       `no chart can be compared with ${entry.title}: ${entry.table.unusable}`,
-      CATALOG.filter(({ table }) => !('unusable' in table)),
+      USABLE,
       id,
     );
   }
@@ -52,7 +52,7 @@ function entryOf(id: string): CatalogEntry {
   const entry = exact ?? (begun.length === 1 ? begun[0] : undefined);
   if (entry !== undefined) return entry;
   throw begun.length === 0
-    ? unknown('no published table has this name', CATALOG, id)
+    ? unknown('no published table has this name', USABLE, id)
     : refused(
         'more than one published table begins with this name',
         { allowed: listedNames(idsOf(begun)) },
@@ -60,12 +60,21 @@ function entryOf(id: string): CatalogEntry {
       );
 }
 
+const USABLE = CATALOG.filter(({ table }) => !('unusable' in table));
+
 function idsOf(entries: readonly CatalogEntry[]): readonly string[] {
   return entries.map((entry) => entry.id);
 }
 
 function unknown(what: string, allowed: readonly CatalogEntry[], got: string): InputError {
-  return refused(what, wantedNames(got, idsOf(allowed)), got);
+  const ids = idsOf(allowed);
+  const whole = wantedNames(got, ids);
+  // `JIS A type` says more than a name, and begins with one.
+  return refused(
+    what,
+    whole.near === undefined ? wantedNames(/^\w*/u.exec(got.trim())?.[0] ?? '', ids) : whole,
+    got,
+  );
 }
 
 function refused(

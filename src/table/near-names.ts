@@ -12,23 +12,23 @@ const LEAST_PART = 3;
 
 /**
  * At most three of the names, nearest first: those that become the text by changing, adding or taking
- * away a third of their letters at most, or that contain it. Two letters exchanged count as one change.
+ * away a third of their letters at most, or that contain it; where there is none, those that it begins with. Two letters exchanged count as one change.
  * Letters of either case, without blanks, hyphens and underscores.
  */
 export function nearNames(text: string, names: readonly string[]): readonly string[] {
   const key = labelKey(text);
   if (key === '') return [];
-  return [...new Set(names)]
-    .map((name) => ({ name, key: labelKey(name) }))
+  const all = [...new Set(names)].map((name) => ({ name, key: labelKey(name) }));
+  const alike = all
     .map((known) => ({ ...known, slips: slipsBetween(key, known.key) }))
     .filter(
       (known) =>
         known.slips <= Math.min(key.length, known.key.length) / 3 ||
         (key.length >= LEAST_PART && known.key.includes(key)),
     )
-    .toSorted((a, b) => a.slips - b.slips)
-    .slice(0, MOST_NEAR)
-    .map(({ name }) => name);
+    .toSorted((a, b) => a.slips - b.slips);
+  const begun = all.filter((known) => known.key.length >= LEAST_PART && key.startsWith(known.key));
+  return (alike.length > 0 ? alike : begun).slice(0, MOST_NEAR).map(({ name }) => name);
 }
 
 function slipsBetween(a: string, b: string): number {

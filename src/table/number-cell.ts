@@ -16,12 +16,12 @@ const NOT_A_NUMBER: NumberCell = { kind: 'not-a-number' };
 const FRACTION_SIGN = /(?:(\d)[ -]?)?([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
 
 const NUMBER =
-  /^(?<sign>-?) ?(?:(?<decimal>\d{1,9}(?:[.,]\d+)?|[.,]\d+)|(?:(?<whole>\d{1,9})[ -])?(?<over>\d{1,9}) ?[/\u2044] ?(?<under>\d{1,9})) ?(?<unit>\D*)$/u;
+  /^(?<sign>-?) ?(?:(?<decimal>\d{1,9}(?:[.,]\d+)?|[.,]\d+)|(?:(?<whole>\d{1,9})(?:[ -]| ?(?:and|&) ?))?(?<over>\d{1,9}) ?[/\u2044] ?(?<under>\d{1,9})) ?(?<unit>\D*)$/u;
 
 /**
  * Reads one cell. Fractions must be proper (`26 5/2` and `53/2` are not numbers: they are more
  * often slips of the pen or two sizes than lengths); there is no exponent and no thousands mark.
- * `2-1/2` is the trade's mixed number; a minus with a blank beside it takes away, and is none.
+ * `2-1/2` and `2 and 1/2` are the trade's mixed number; a minus with a blank beside it takes away, and is none.
  */
 export function parseNumberCell(text: string): NumberCell {
   const typed = withPlainHyphens(text);

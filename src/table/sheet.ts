@@ -2,6 +2,7 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { InputError } from '../errors';
 import { MOST_CELLS, boundedLines, checkCells, checkCharacters } from './limits';
+import { refuseOtherFile } from './other-file';
 import type { SaidLine } from './said-line';
 import { saidLine } from './said-line';
 import type { TellingLine } from './delimiter';
@@ -38,7 +39,7 @@ const ANNOUNCED = /^sep=([,;\t])$/iu;
 /**
  * Reads CSV text with any of the usual delimiters and line ends; `tells` knows the lines by which
  * the delimiter is found. Throws `csv-malformed` with the row in which a quoted cell begins that
- * does not end as it should, `file-too-large` beyond the bounds of a table, and `character-unseen`.
+ * does not end as it should and for a file that is no text of cells, `file-too-large` beyond the bounds of a table, and `character-unseen`.
  */
 export function readSheet(
   text: string,
@@ -46,6 +47,7 @@ export function readSheet(
   tells: TellingLine,
   mostCells = MOST_CELLS,
 ): Sheet {
+  refuseOtherFile(text, file);
   const comments: SaidLine[] = [];
   const lines: Line[] = [];
   for (const [index, line] of boundedLines(

@@ -5,9 +5,25 @@ import { excerpt } from './tidy-text';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 
-/** Columns that people put beside the sizes, by the letters and digits of their headings. */
-const NO_SIZE =
-  /^(?:tol(?:erances?)?|plusminus|ease|(?:grade)?(?:steps?|rules?|increments?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|units?|howto(?:measure)?|factors?|pages?|checked|check|done|ok|approved|range|half|quarter|breaks?|status|dates?|ref(?:erence)?s?|codes?|initials)$/u;
+/**
+ * Columns that people put beside the sizes, by the letters and digits of their headings, from which no size takes
+ * anything: what the sizes show themselves, such as their steps, and words for people.
+ */
+const BESIDE =
+  /^(?:tol(?:erances?)?|plusminus|(?:grade)?(?:steps?|rules?|increments?|breaks?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|howto(?:measure)?|pages?|checked|check|done|ok|approved|range|status|dates?|ref(?:erence)?s?|codes?|poms?|initials)$/u;
+/** And those by which the numbers beside them would count otherwise. */
+const COUNTING = /^(?:ease|units?|factors?|half|quarter)$/u;
+const PLUS_MINUS = /^(?:±|\+ ?\/? ?-)/u;
+
+/** Whether a heading names no size but what may be left out beside them, such as `Notes` or `Tol +/-`. */
+export function isBesideSizes(name: string): boolean {
+  return PLUS_MINUS.test(name) || BESIDE.test(headingKey(name));
+}
+
+/** Letters and digits without a unit, and without the signs of a tolerance. */
+function headingKey(name: string): string {
+  return labelKey(splitLabel(name).text);
+}
 
 /** Characters of a size label: it names files and stands on every piece. The engine's own figure. */
 const LONGEST = 100;
@@ -41,16 +57,24 @@ export function checkOneLine(typed: string, place: Place): void {
 /**
  * Throws InputError `size-missing` for the heading of a column that people put beside the sizes, such
  * as `tolerance`, since it would be graded as a size; `cell-is-date` for two sizes in one, such as
- * 10-12, of which a spreadsheet made a date; and `file-too-large` for a label that is too long.
+ * 10-12, of which a spreadsheet made a date; `sheet-malformed` for a size that its label calls the base, as in
+ * `12 (base)`; and `file-too-large` for a label that is too long.
  */
 export function checkSizeLabel(name: string, place: Place): void {
-  const { text } = splitLabel(name);
-  if (/^(?:±|\+ ?\/? ?-)/u.test(name) || NO_SIZE.test(labelKey(text))) {
+  if (isBesideSizes(name) || COUNTING.test(headingKey(name))) {
     throw new InputError('size-missing', {
       what: `"${excerpt(name)}" stands where a size does, but it names none`,
       allowed: 'sizes with their own numbers, and nothing else beside them',
       got: excerpt(name),
       place: { ...place, size: name },
+    });
+  }
+  if (/\b(?:base|basis|sample)\b/iu.test(name)) {
+    throw new InputError('sheet-malformed', {
+      what: 'the label of a size says which is the base, where it is not read',
+      allowed: 'the label alone, and a line such as "# base: 12"',
+      got: excerpt(name),
+      place,
     });
   }
   if (name.length > LONGEST) {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { unreadInChart } from '../../src/check/not-read';
 import { farthestFromNeighbors } from '../../src/chart/row-neighbors';
 import { readChart } from '../../src/chart/read-chart';
 import { publishedTable, publishedTables } from '../../src/standards/published-tables';
@@ -150,11 +151,43 @@ describe('a cell that is no body’s', () => {
 });
 
 describe('columns that are no sizes', () => {
-  it.each(['tolerance', 'Tol.', 'Tolerance (in)', '+/-', '±', 'Notes', 'Grade step', 'average'])(
-    '%s is refused by its name',
+  const beside = (name: string, waist: string, hip: string) =>
+    chartOf('# unit: in', `size,8,10,12,${name}`, `waist,25,26,27,${waist}`, `hip,35,36,37,${hip}`);
+
+  it.each([
+    ...[
+      'tolerance',
+      'Tol.',
+      'Tolerance (in)',
+      '+/-',
+      '±',
+      'Notes',
+      'Grade step',
+      'average',
+      'Total',
+    ],
+    ...['Description', 'How to measure', 'POM', 'Grade break', 'Min', 'Max', 'Source', 'Date'],
+  ])('%s is left out, and told as not read', (name) => {
+    const chart = beside(name, '26', '36');
+    expect(chart.sizes).toEqual(['8', '10', '12']);
+    expect(chart.rows.map(({ cells }) => cells)).toEqual([
+      ['25', '26', '27'],
+      ['35', '36', '37'],
+    ]);
+    expect(unreadInChart(chart)).toEqual([
+      { text: `column ${name}`, place: { file, row: 2, column: 5 }, others: 0 },
+    ]);
+    // The same with one size a row.
+    const turned = chartOf('# unit: in', 'size,waist,hip', '8,25,35', '10,26,36', `${name},1,1`);
+    expect(turned.sizes).toEqual(['8', '10']);
+    expect(unreadInChart(turned).map(({ text }) => text)).toEqual([`row ${name}`]);
+  });
+
+  it.each(['Ease', 'Factor', 'Half', 'Quarter'])(
+    '%s says how others count, and is refused',
     (name) => {
       expectRefusal(
-        () => chartOf('# unit: in', `size,8,10,12,${name}`, 'waist,25,26,27,26', 'hip,35,36,37,36'),
+        () => beside(name, '2', '2'),
         'size-missing',
         { file, row: 2, column: 5, size: name },
         name,
@@ -162,9 +195,43 @@ describe('columns that are no sizes', () => {
     },
   );
 
+  it.each(['measured flat', 'half girth', 'in cm'])('a note that says %s is refused', (note) => {
+    expect(() => beside('Notes', note, '')).toThrow(
+      /a remark (?:seems to state|names another unit)/u,
+    );
+  });
+
+  it('a label that calls its size the base is refused, since it would stand on every piece', () => {
+    expectRefusal(
+      () => chartOf('# unit: in', 'size,8,10 (base)', 'waist,25,26', 'hip,35,36'),
+      'sheet-malformed',
+      { file, row: 2, column: 3 },
+      'a line such as "# base: 12"',
+    );
+  });
+
   it.each(['M', '38', 'XL', '14W', 'tall', 'Stepford'])('%s is a size', (name) => {
     const text = ['# unit: in', `size,8,10,${name}`, 'waist,25,26,27', 'hip,35,36,37'];
     expect(chartOf(...text).sizes).toContain(name);
+  });
+});
+
+describe('a mark of a footnote behind a number', () => {
+  it('is left out, and told with its number', () => {
+    const chart = chartOf(
+      '# unit: in',
+      'size,8,10',
+      'waist,25*,26',
+      'hip,35 1/2 **,36',
+      '* taken twice',
+    );
+    expect(chart.rows[0]?.values).toEqual([25 * 25.4, 26 * 25.4]);
+    expect(chart.rows[1]?.values[0]).toBeCloseTo(35.5 * 25.4, 9);
+    expect(unreadInChart(chart).map(({ text, place }) => [text, place.row, place.column])).toEqual([
+      ['the mark of 25*', 3, 2],
+      ['the mark of 35 1/2 **', 4, 2],
+      ['* taken twice', 5, undefined],
+    ]);
   });
 });
 

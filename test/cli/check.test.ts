@@ -163,8 +163,8 @@ describe('check', () => {
       '1020?',
     ],
     [
-      '# unit: in\nsize,8,10,tolerance\nwaist,26,27,0.5\nhip,36,37,0.5',
-      'row 2, column 4 (size tolerance)',
+      '# unit: in\nsize,8,10,ease\nwaist,26,27,0.5\nhip,36,37,0.5',
+      'row 2, column 4 (size ease)',
       '',
     ],
   ])('refuses %j with its cell', async (chart, place, meant) => {

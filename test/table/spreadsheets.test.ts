@@ -40,6 +40,17 @@ describe('a saved table', () => {
     expect(decodedTable(Buffer.from('809394', 'hex'))).toBe('\u20ac\u201c\u201d');
   });
 
+  it.each([
+    // The first bytes of a ZIP archive, of a compound file and of a PDF.
+    ['504b030414000600080000002100', 'a workbook'],
+    ['d0cf11e0a1b11ae1', 'a workbook'],
+    ['255044462d312e37', 'a PDF'],
+  ])('that begins with %s is refused as %s', (bytes, what) => {
+    const rest = Buffer.from('ff00e4807f', 'hex');
+    const text = decodedTable(Buffer.concat([Buffer.from(bytes, 'hex'), rest]));
+    expectRefusal(() => readChart(text, 'x.csv'), 'csv-malformed', { file: 'x.csv' }, what);
+  });
+
   it('in UTF-8 is read in UTF-8 whatever is in it', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme', minLength: 1 }), (text) => {
