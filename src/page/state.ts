@@ -1,7 +1,7 @@
 /** What a page holds: a chart, what is asked of it, and how it is looked at. It is saved with the page. */
 import type { StyleChoice } from '../draft/style-file';
 import type { CoverRequest } from '../coverage/cover-chart';
-import type { GradeRequest, NamedText } from '../jobs/requests';
+import type { GradeRequest, NamedText, PatternRequest } from '../jobs/requests';
 
 /** What is asked of a chart, a style of the engine by its name. */
 export type Asked = Omit<GradeRequest, 'chart' | 'file' | 'style'> & {
@@ -36,6 +36,9 @@ export type AskedCrowd = Pick<
   'population' | 'bodies' | 'waistTolerance' | 'hipTolerance' | 'give' | 'suggest'
 >;
 
+/** A pattern that somebody has already, with its rules; it is graded in the place of the chart. */
+export type OwnPattern = Pick<PatternRequest, 'pattern' | 'rules' | 'seams'>;
+
 /** All that a page holds. */
 export interface PageState {
   readonly chart: NamedText;
@@ -44,6 +47,7 @@ export interface PageState {
   /** What a project file sets on top of the style. */
   readonly project?: Pick<StyleChoice, 'settings' | 'lines' | 'title'>;
   readonly asked: Asked;
+  readonly own?: OwnPattern;
   readonly crowd?: AskedCrowd;
   readonly looks: Looks;
 }

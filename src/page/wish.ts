@@ -6,7 +6,7 @@ import type { Verdict } from '../verdict/verdict';
 import type { AskedCrowd, PageState } from './state';
 
 /** What of a state changes what is graded. */
-export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked'>;
+export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked' | 'own'>;
 
 /** A place on a piece: a point, or an edge by the name of its seam; the piece alone without either. */
 export interface Spot {

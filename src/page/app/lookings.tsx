@@ -52,6 +52,7 @@ export function Lookings(
               change.asked({ stack: event.currentTarget.value }, 'stack');
             }}
           >
+            {view.stackPoint === '' && <option value="">as the rules say</option>}
             {view.stackPoints.map((name) => (
               <option value={name}>{spaced(name)}</option>
             ))}

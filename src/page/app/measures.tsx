@@ -15,29 +15,27 @@ export function Measures({ view }: Shared) {
       ...values.map((value) => (value === null ? 'no limit' : showNumber(value, unit))),
     ]);
   const other = otherDisplay(display);
+  const table = (caption: string, rows: string[][]) => (
+    <Table caption={caption} heads={['size', ...sizes]} rows={rows} />
+  );
   return (
     <section class="slip" aria-label="Finished measurements">
-      <h2>Finished skirt</h2>
-      <Table
-        caption={`Finished measurements in ${UNIT_WORDS[display.unit]}`}
-        heads={['size', ...sizes]}
-        rows={rowsOf(measures)}
-      />
-      <details>
-        <summary>The same in {UNIT_WORDS[other.unit]}</summary>
-        <Table
-          caption={`Finished measurements in ${UNIT_WORDS[other.unit]}`}
-          heads={['size', ...sizes]}
-          rows={rowsOf(measures, other)}
-        />
-      </details>
-      <details>
+      <h2>{measures.length > 0 ? 'Finished skirt' : 'Seams'}</h2>
+      {measures.length > 0 && (
+        <>
+          {table(`Finished measurements in ${UNIT_WORDS[display.unit]}`, rowsOf(measures))}
+          <details>
+            <summary>The same in {UNIT_WORDS[other.unit]}</summary>
+            {table(`Finished measurements in ${UNIT_WORDS[other.unit]}`, rowsOf(measures, other))}
+          </details>
+        </>
+      )}
+      <details open={measures.length === 0}>
         <summary>Seams</summary>
-        <Table
-          caption={`Seams: how much longer the first side is, in ${UNIT_WORDS[display.unit]}`}
-          heads={['size', ...sizes]}
-          rows={rowsOf(seams)}
-        />
+        {table(
+          `Seams: how much longer the first side is, in ${UNIT_WORDS[display.unit]}`,
+          rowsOf(seams),
+        )}
       </details>
     </section>
   );

@@ -4,7 +4,7 @@ import type { NamedText } from '../../jobs/requests';
 import { withKnownBase } from '../chart-sizes';
 import type { History } from '../history';
 import { changed, historyOf, redone, undone } from '../history';
-import type { Asked, Looks, PageState } from '../state';
+import type { Asked, Looks, OwnPattern, PageState } from '../state';
 import type { Pattern, Refused, SkirtView, Spot } from '../wish';
 import { ChartSheet } from './chart-sheet';
 import { Coverage } from './coverage';
@@ -12,6 +12,7 @@ import type { Engine } from './engine-client';
 import { engineOfPage } from './engine-client';
 import { Measures } from './measures';
 import { NestSheet } from './nest-sheet';
+import { OwnFiles, OwnRules } from './own-pattern';
 import { Pictures } from './pictures';
 import { Skirt } from './skirt';
 import { TakeAway } from './take-away';
@@ -24,6 +25,8 @@ export interface Change {
   readonly asked: (next: Partial<Asked>, about: string) => void;
   /** Another chart, with a base that it has. */
   readonly chart: (chart: NamedText) => void;
+  /** A pattern in the place of the chart, or none. */
+  readonly own: (own: OwnPattern | undefined, about: string) => void;
   readonly looks: (next: Partial<Looks>) => void;
 }
 
@@ -46,15 +49,16 @@ export function Page({ opened }: { readonly opened: PageState }) {
   const engine = useMemo(() => engineOfPage(setFault), []);
   const change = useChange(setHistory);
   const state = history.now;
-  const { chart, styleFile, project, asked } = state;
+  const { chart, styleFile, project, asked, own } = state;
   const pattern = useMemo<Pattern>(
     () => ({
       chart,
       asked,
       ...(styleFile === undefined ? {} : { styleFile }),
       ...(project === undefined ? {} : { project }),
+      ...(own === undefined ? {} : { own }),
     }),
-    [chart, styleFile, project, asked],
+    [chart, styleFile, project, asked, own],
   );
   const { told: view, refused } = useTold(engine, { kind: 'skirt', pattern });
   const [spot, setSpot] = useState<Spot>();
@@ -62,7 +66,11 @@ export function Page({ opened }: { readonly opened: PageState }) {
   const shared: Shared = { state, change, engine, view, refused, pattern };
   return (
     <>
-      <Head title={view?.title ?? chart.file} history={history} setHistory={setHistory} />
+      <Head
+        title={view?.title ?? (own?.pattern ?? chart).file}
+        history={history}
+        setHistory={setHistory}
+      />
       <Verdict
         {...shared}
         fault={fault}
@@ -74,13 +82,14 @@ export function Page({ opened }: { readonly opened: PageState }) {
       <main class="table">
         <div class="laid">
           <NestSheet {...shared} pinned={spot} onPin={setSpot} />
-          <ChartSheet {...shared} />
+          {own === undefined ? <ChartSheet {...shared} /> : <OwnRules {...shared} own={own} />}
           <Measures {...shared} />
           <Pictures {...shared} />
-          <Coverage {...shared} />
+          {own === undefined && <Coverage {...shared} />}
         </div>
         <div class="beside">
-          <Skirt {...shared} />
+          {own === undefined && <Skirt {...shared} />}
+          <OwnFiles {...shared} />
           <TakeAway {...shared} />
         </div>
       </main>
@@ -139,6 +148,9 @@ function useChange(
       },
       chart: (chart) => {
         state((now) => ({ ...now, chart, asked: withKnownBase(now.asked, chart) }), '');
+      },
+      own: (own, about) => {
+        state(({ own: _, ...now }) => (own === undefined ? now : { ...now, own }), about);
       },
       // How a nest is looked at is nothing to undo.
       looks: (next) => {

@@ -1,8 +1,10 @@
 /** What can be taken away: drawings, tables, sheets to print, exchange files, the project, the page itself. */
 import { useState } from 'preact/hooks';
+import type { NamedText } from '../../jobs/requests';
 import { BOOKLETS } from '../../print/booklet/booklet';
 import { SHEETS } from '../../print/paper';
 import { projectText } from '../project-text';
+import type { PageState } from '../state';
 import type { Wanted } from '../wish';
 import type { Shared } from './page';
 import { pageWith, save, stemOf, zipped } from './save';
@@ -17,7 +19,7 @@ const LEAST: Wanted = { exports: [], papers: [], booklet: 'full' };
 export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
   const [wanted, setWanted] = useState(LEAST);
   const [said, setSaid] = useState('');
-  const { file, text } = state.chart;
+  const { file, text } = state.own?.pattern ?? state.chart;
   const stem = stemOf(file);
   const encode = (words: string) => new TextEncoder().encode(words);
   const take = (): void => {
@@ -27,13 +29,10 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
         setSaid(answer.refused.message);
         return;
       }
-      const own = [
-        { name: file, bytes: encode(text) },
-        { name: 'skirt.csv', bytes: encode(projectText(state, wanted)) },
-        ...(state.styleFile === undefined
-          ? []
-          : [{ name: state.styleFile.file, bytes: encode(state.styleFile.text) }]),
-      ];
+      const own = inputsOf(state, wanted).map(({ file: name, text: words }) => ({
+        name,
+        bytes: encode(words),
+      }));
       save(`${stem}.zip`, zipped([...answer.told, ...own]), 'application/zip');
       setSaid(`${stem}.zip has ${answer.told.length + own.length} files.`);
     });
@@ -41,7 +40,11 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
   return (
     <section class="slip" aria-label="Take away">
       <h2>Take away</h2>
-      <p>Nest, sizes, tables and report, the chart and a project file, in one zip. Besides them:</p>
+      <p>
+        Nest, sizes, tables and report, and{' '}
+        {state.own === undefined ? 'the chart and a project file' : 'the sheets of the pattern'}, in
+        one zip. Besides them:
+      </p>
       <WantedChoice exports={view?.exports ?? []} wanted={wanted} onWanted={setWanted} />
       <p class="row">
         <button
@@ -66,12 +69,27 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
             save(file, text, 'text/csv');
           }}
         >
-          Chart
+          {state.own === undefined ? 'Chart' : 'Pattern'}
         </button>
       </p>
       <p role="status">{said}</p>
     </section>
   );
+}
+
+/** What the skirt is made of: chart, project and style file, or the sheets of a pattern. */
+function inputsOf(state: PageState, wanted: Wanted): readonly NamedText[] {
+  const { own, chart, styleFile } = state;
+  if (own !== undefined) {
+    const given = [own.pattern, own.rules, ...(own.seams === undefined ? [] : [own.seams])];
+    // A result may have the name of a file that was given.
+    return given.map(({ file, text }) => ({ file: `given/${file}`, text }));
+  }
+  return [
+    chart,
+    { file: 'skirt.csv', text: projectText(state, wanted) },
+    ...(styleFile === undefined ? [] : [styleFile]),
+  ];
 }
 
 /** What each export is, in a few words. */

@@ -4,7 +4,8 @@ import { readStyle } from '../../draft/style-file';
 import { withSettings } from '../../draft/with-settings';
 import type { GradeResult } from '../../jobs/grade-result';
 import { gradeChart } from '../../jobs/grade-chart';
-import type { GradeRequest } from '../../jobs/requests';
+import { gradePattern } from '../../jobs/grade-pattern';
+import type { GradeRequest, RangeRequest } from '../../jobs/requests';
 import type { Pattern } from '../wish';
 
 /** What grades a pattern and remembers the last one. Throws InputError as `gradeChart` does. */
@@ -15,12 +16,22 @@ export function graderWithMemory(): Grader {
   let last: { readonly key: string; readonly result: GradeResult } | undefined;
   return (pattern) => {
     const key = JSON.stringify(pattern);
-    if (last?.key !== key) last = { key, result: gradeChart(requestOf(pattern)) };
+    if (last?.key !== key) last = { key, result: gradedOf(pattern) };
     return last.result;
   };
 }
 
-/** The request of a pattern, the same that the command line makes of its files and options. */
+function gradedOf(pattern: Pattern): GradeResult {
+  const { own, asked } = pattern;
+  if (own === undefined) return gradeChart(requestOf(pattern));
+  const { unit, fractions, round, stack, lines } = asked;
+  const known = Object.entries({ unit, fractions, round, stack, lines }).filter(
+    ([, value]) => value !== undefined,
+  );
+  return gradePattern({ ...own, ...(Object.fromEntries(known) as RangeRequest) });
+}
+
+/** The request of a chart, the same that the command line makes of its files and options. */
 export function requestOf({ chart, styleFile, project, asked }: Pattern): GradeRequest {
   const named =
     styleFile === undefined
