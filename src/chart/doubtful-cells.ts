@@ -4,7 +4,7 @@ import { excerpt } from '../table/tidy-text';
 import { LIKELY_MEANING } from '../tolerance';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
 import { farthestFromNeighbors } from './row-neighbors';
-import { ADULT_GIRTHS, boundsOf, isImpossible, isPlausible } from './plausible';
+import { GIRTHS, boundsOf, isImpossible, isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
 
 /**
@@ -21,7 +21,7 @@ export function checkDoubtfulCells(chart: SizeChart): void {
       if (mm === null || !isImpossible(row.name, mm, chart.unit)) return;
       const { least, most } = boundsOf(row.name);
       const show = (bound: number) => trimmed(fromMillimeters(bound, chart.unit), 1);
-      const girth = row.name in ADULT_GIRTHS;
+      const girth = GIRTHS.includes(row.name);
       throw doubtful(chart, row, index, doubt?.index === index ? doubt.expected : undefined, {
         what: girth ? `is no adult's in ${unitWords()}` : 'is no length of a body or a garment',
         allowed: `${show(least)} to ${show(most)} ${chart.unit}`,
@@ -45,7 +45,7 @@ function unitWords(): string {
 function refuseNoSize(chart: SizeChart, rows: readonly MeasurementRow[], index: number): void {
   const cells = rows.flatMap((row) => {
     const mm = row.values[index];
-    return row.name in ADULT_GIRTHS && mm !== null && mm !== undefined ? [{ row, mm }] : [];
+    return GIRTHS.includes(row.name) && mm !== null && mm !== undefined ? [{ row, mm }] : [];
   });
   const [first] = cells;
   if (first === undefined || cells.length < 2) return;

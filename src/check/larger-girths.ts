@@ -1,5 +1,5 @@
 /** The girths of a chart must not shrink from a smaller size to a larger. */
-import { ADULT_GIRTHS } from '../chart/plausible';
+import { GIRTHS } from '../chart/plausible';
 import type { SizeChart } from '../chart/size-chart';
 import { SAME_STEP } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -12,7 +12,7 @@ import { checkLarger } from './larger';
 export function checkLargerGirths(chart: SizeChart, display: LengthDisplay): Finding[] {
   return checkLarger(
     chart.sizes,
-    Object.keys(ADULT_GIRTHS).flatMap((name) => {
+    GIRTHS.flatMap((name) => {
       const values = completeValues(chart, name);
       if (values === undefined) return [];
       return [

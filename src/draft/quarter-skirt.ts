@@ -13,7 +13,8 @@ import { HIP_CURVE } from './shaped-skirt/side';
 import { PANEL_TRUING } from './shaped-skirt/panel-truing';
 import { TRUED_VALUES, truedQuarter } from './trued-quarter';
 import { panelCutting } from './block';
-import type { Block, BlockLayout, BlockPiece, Making, PointDefinition, RangeFacts } from './block';
+import { makingOf } from './making';
+import type { Block, BlockLayout, BlockPiece, PointDefinition, RangeFacts } from './block';
 import type { LengthLines, LineBounds, SideEnds } from './length-lines';
 import {
   lengthLineMarks,
@@ -23,33 +24,6 @@ import {
   lineValues,
   onLine,
 } from './length-lines';
-
-const MAKING: readonly Making[] = [
-  {
-    line: 'dart',
-    words:
-      'its mouth lies on the level waist line, its middle halfway between center and side point, ' +
-      'its tip its length straight below that.',
-  },
-  { line: 'waist', words: 'ruled level from the center to the side point, darts open.' },
-  {
-    line: 'side',
-    words:
-      'from the waist to the hip line a parabola that is straight down at the hip line: at half its ' +
-      'depth it is a quarter of its take-up inside the width of the hip. From there ruled to the hem, ' +
-      'which leaves a corner at the hip line where the skirt tapers.',
-  },
-  { line: 'hem', words: 'ruled level.' },
-  {
-    line: 'truing',
-    words:
-      'none with trued = 0: fold the darts, join the sides, and round off by hand what the findings ' +
-      'tell of: the waist over the darts and at the side, the side at the hip line, the hem at the ' +
-      'side. With trued = 1 these lines are drawn as `styles shared-drop` tells, with the girths, ' +
-      'darts and levels of this style and vertical darts; the side point stands as high as lets the ' +
-      'waist leave the center level, over the closed dart, and rise from there to the side.',
-  },
-];
 
 /**
  * Points of one quarter. The side from waist to hip is a parabola written as a cubic: its axis is
@@ -166,7 +140,7 @@ function ruledLayout(facts: RangeFacts): BlockLayout {
 /** The block of the styles `pencil` and `straight`: its points as a hand draws them, unless they are trued. */
 export const QUARTER_SKIRT: Block = {
   name: 'quarter-skirt',
-  making: MAKING,
+  making: makingOf('quarter-skirt'),
   parameters: [...parameterTable(quarterCsv), ...COMMON_PARAMETERS],
   values: [],
   sums: [],

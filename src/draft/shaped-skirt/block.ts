@@ -3,7 +3,7 @@
  * seam trued in every size.
  */
 import type { Block, RangeFacts, ValueDefinition } from '../block';
-import { SHAPED_MAKING } from './making';
+import { makingOf } from '../making';
 import { panelPiece } from './panel';
 import type { LengthLines, LineBounds } from '../length-lines';
 import { lengthLines, lineDepths, lineValues } from '../length-lines';
@@ -49,7 +49,7 @@ const VALUES: readonly ValueDefinition[] = [
  */
 export const SHAPED_SKIRT: Block = {
   name: 'shaped-skirt',
-  making: SHAPED_MAKING,
+  making: makingOf('shaped-skirt'),
   parameters: [...parameterTable(parametersCsv), ...COMMON_PARAMETERS],
   values: [...VALUES, BAND_LENGTH],
   sums: [{ parameters: ['side_share', 'back_dart_share', 'front_dart_share'], sum: 1 }],
