@@ -31,6 +31,7 @@ export function fabricTables(
       // What holds for every cloth is said once.
       notes: [
         ...(i > 0 ? [] : [pictured ? `${NOTE} ${PICTURED}` : NOTE]),
+        ...(own.some(hasMisfit) ? [MISFIT] : []),
         ...(own.some(isRaised) ? [RAISED] : []),
       ],
       ...(pictured ? { pictures: layPictures(own, unit) } : {}),
@@ -41,10 +42,16 @@ export function fabricTables(
 
 const NOTE =
   'Enough for cloth with a nap: all pieces lie the same way up. Laid on the narrower of the widths named; ' +
-  '5 % is added for shrinkage and straight ends. A dash: the pieces do not fit.';
+  '5 % is added for shrinkage and straight ends.';
+const MISFIT = 'A dash: the pieces do not fit.';
 const PICTURED =
-  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number.';
+  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number. ' +
+  'One layer: cut from a single layer of folded cloth; last: when the others are cut.';
 const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
+
+function hasMisfit({ sizes }: FabricNeed): boolean {
+  return sizes.some(({ buy }) => buy === undefined);
+}
 
 function isRaised({ sizes }: FabricNeed): boolean {
   return sizes.some((size) => size.isRaised);

@@ -1,5 +1,6 @@
 /** The tables that go with a printed pattern: bodies and finished garments in both units. */
 import type { GradeResult } from '../jobs/grade-result';
+import { shopZipIn } from '../pattern/shop-length';
 import type { LengthUnit } from '../units';
 import { fromMillimeters, inchFraction, tableLength, toMillimeters } from '../units';
 import { NO_LIMIT } from './tables';
@@ -11,6 +12,8 @@ type Shown = Readonly<Record<'cm' | 'in', (mm: number) => string>>;
 
 /** Garments are measured from the drawing, finer than any tape. */
 const MEASURED: Shown = { cm: nearestMillimeter, in: nearestEighth };
+/** A zip is bought, and its opening is as long. */
+const BOUGHT: Shown = { cm: (mm) => shopZipIn(mm, 'cm'), in: (mm) => shopZipIn(mm, 'in') };
 
 function measuredIn(unit: LengthUnit): string {
   return unit === 'in'
@@ -59,7 +62,7 @@ export function printTables({ chart, shown, display }: GradeResult): readonly Si
       lengths(
         name,
         shown.map(({ measures }) => measures.find((m) => m.name === name)?.value ?? null),
-        MEASURED,
+        name === 'zip_length' ? BOUGHT : MEASURED,
       ),
     );
   return [
@@ -67,12 +70,24 @@ export function printTables({ chart, shown, display }: GradeResult): readonly Si
     {
       heading: `Finished garment ${measuredIn(display.unit)}`,
       sizes,
-      rows: finished,
+      rows: sidesOnce(finished),
       notes: finishedNotes(finished),
     },
   ]
     .filter(({ rows }) => rows.length > 0)
     .map((table) => inMarket(table, display.unit));
+}
+
+/** Both sides of the side seam as one row where a tape shows no difference, as it should. */
+function sidesOnce(rows: readonly SizeRow[]): readonly SizeRow[] {
+  const [front, back] = ['side seam front', 'side seam back'].map((name) =>
+    rows.find((row) => row.name === name),
+  );
+  if (JSON.stringify(front?.lines) !== JSON.stringify(back?.lines)) return rows;
+  return rows.flatMap((row) => {
+    if (row === back) return [];
+    return row === front ? [{ ...row, name: 'side seam' }] : [row];
+  });
 }
 
 function finishedNotes(rows: readonly SizeRow[]): readonly string[] {

@@ -6,6 +6,9 @@ import { pointOf } from './piece';
 /** mm from the end of the opening to the level below it where a style does not say. */
 const ABOVE_HIP = 20;
 
+/** mm from the edge of the lap to its stitching over a lapped zip (common practice, no source: 1 cm). */
+export const ZIP_LAP = 10;
+
 /** mm from the top of the opening. */
 export interface Zip {
   /** What lets the waist pass the hip. */

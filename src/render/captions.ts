@@ -1,5 +1,6 @@
 /** What is written on every sheet and every piece: names, cuttings, sizes, facts. */
 import type { Cutting, PiecePlan } from '../pattern/piece';
+import type { LengthDisplay } from '../units';
 import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
@@ -58,10 +59,13 @@ export function sheetFacts({
   ];
 }
 
-/** On a drawing of several sizes: which lines and marks have no size. */
-export const OF_ALL_SIZES =
-  'Black lines and marks are those of the sizes beside them; without a size, of all. Where sizes are said to ' +
-  'lie within 1/16 in (1.5 mm), any of their lines will do.';
+/** On a drawing of several sizes: which lines and marks have no size; lengths with `unit` first. */
+export function ofAllSizes({ unit }: Pick<LengthDisplay, 'unit'>): string {
+  return (
+    'Black lines and marks are those of the sizes beside them; without a size, of all. Where sizes are said to ' +
+    `lie within ${unit === 'in' ? '1/16 in (1.5 mm)' : '1.5 mm (1/16 in)'}, any of their lines will do.`
+  );
+}
 
 /** What the lines of a drawing stand for where it shows `count` sizes, in a sentence for whoever cuts. */
 export function linesNote(drawing: NestDrawing, count: number): string {

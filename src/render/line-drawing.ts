@@ -8,6 +8,7 @@ import type { Piece } from '../pattern/piece';
 import { panelsOf, pointOf } from '../pattern/piece';
 import { sewnPanel } from '../pattern/sewn-panel';
 import type { Zip } from '../pattern/zip';
+import { zipEnd, ZIP_LAP } from '../pattern/zip';
 import type { Scene, Shape, Stroke } from './scene';
 import { polygon, polyline } from './scene';
 import { INK } from './size-style';
@@ -140,22 +141,21 @@ function backLines(back: Piece, band: number, zip: Zip | undefined): readonly Dr
   const hem = at('center_hem') ?? waist;
   const top = point(0, waist.y - band);
   const vent = [at('vent_top'), at('vent_top_outer'), at('vent_hem')].flatMap((p) => p ?? []);
-  const end = zip === undefined ? undefined : point(0, waist.y + zip.opening);
+  const end = zip === undefined ? undefined : point(0, waist.y + zipEnd(zip));
   return [
     { part: 'center-back', through: [top, hem], stroke: SEAM },
-    ...(end === undefined ? [] : zipLines(top, end)),
+    ...(end === undefined ? [] : zipLines(waist, end)),
     // The extension of a vent lies behind its other side, and is seen as what is hidden is.
     ...(vent.length > 1 ? [{ part: 'vent', through: vent, stroke: HIDDEN }] : []),
     ...vent.slice(0, 1).map((from) => ({ part: 'opening', through: [from, hem], stroke: OUTLINE })),
   ];
 }
 
-/** The stitching of a zip beside the seam, and across it where the zip ends. */
+/**
+ * The stitching of a zip from the waist down and across where it ends. The left back laps over the right,
+ * as at the vent, and is seen on the left from behind.
+ */
 function zipLines(top: Point, end: Point): readonly DrawnLine[] {
-  return [
-    { part: 'zip', through: [point(ZIP_LAP, top.y), point(ZIP_LAP, end.y), end], stroke: HIDDEN },
-  ];
+  const lap = -ZIP_LAP;
+  return [{ part: 'zip', through: [point(lap, top.y), point(lap, end.y), end], stroke: HIDDEN }];
 }
-
-/** mm from the seam to the stitching of a lapped zip (common practice, no source: 1 cm). */
-const ZIP_LAP = 10;

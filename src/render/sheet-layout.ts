@@ -14,7 +14,7 @@ import type { Boxed } from './side-by-side';
 import { compact, endOf } from './side-by-side';
 import type { TextLine } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { linesNote, OF_ALL_SIZES, sheetFacts, TOILE } from './captions';
+import { linesNote, ofAllSizes, sheetFacts, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -58,7 +58,11 @@ export function sheet(
   const width = Math.ceil(endOf(packed).right) + 1;
   const title = titleBlock(drawing.title, subtitle, width);
   const small = notes(
-    [linesNote(drawing, sizes.length), ...(sizes.length > 1 ? [OF_ALL_SIZES] : []), TOILE],
+    [
+      linesNote(drawing, sizes.length),
+      ...(sizes.length > 1 ? [ofAllSizes(drawing.display)] : []),
+      TOILE,
+    ],
     width,
   );
   const top = MARGIN + Math.ceil(heightOf(title)) + APART;

@@ -1,5 +1,5 @@
 /** The steps of the shell: darts, center back with its zip and vent, sides, hem. */
-import { zipEnd, zipOf } from '../pattern/zip';
+import { zipEnd, ZIP_LAP, zipOf } from '../pattern/zip';
 import type { SewnSkirt } from './skirt';
 import { hasEdge } from './skirt';
 import type { SewingStep } from './step';
@@ -45,7 +45,7 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
   const seam: SewingStep = {
     title: 'Center back seam',
     words: [
-      'Neaten the edges of both backs, and lay them right sides together.',
+      'Neaten the center back and side edges of both backs, and lay them right sides together.',
       `Leave the opening for the zip free, from the waist seam to the notch of the zip end: ${open}. ` +
         `Sew from the notch to ${end}, ${width('zip_allowance')} from the edge. Press the seam open, ` +
         'and press the allowances of the opening to the wrong side as if it were sewn.',
@@ -60,7 +60,7 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
         'if teeth stand out above the waist seam, take a plastic zip, open it until the slider is below that ' +
         'seam, sew by hand over the teeth of each half just below it, and only then cut off what stands above.',
       'The left back laps over the right: stitch the right edge close to the teeth, and the left one ' +
-        '1 cm (3/8 in) from its fold and across the end.',
+        `${told(() => ZIP_LAP)} from its fold and across the end.`,
     ],
     sews: edgesOf([back], 'center_back', 'above'),
   };
@@ -92,8 +92,8 @@ function openingSteps({ back, opening, width, linings }: SewnSkirt): readonly Se
           title: 'Vent',
           words: [
             edges,
-            'Fold the left extension in along the center line and press: it ends in the fold. The right ' +
-              'one stays flat below it. Snip the allowance of the right back at the top of the vent, to ' +
+            'Fold the left extension in along the center line and press: the left back ends in this fold. The ' +
+              'right extension stays flat below it. Snip the allowance of the right back at the top of the vent, to ' +
               'the last stitch of the seam but not through it, so that the seam above lies open.',
             'Pin both extensions on each other and sew their slanting upper edges together, ' +
               `${width('vent_allowance')} from the edge, through the left back too if the stitches may show.`,
@@ -122,7 +122,8 @@ export function sideStep({ front, back, width }: SewnSkirt): SewingStep {
 }
 
 /** The hem of the shell, with the lower edges of a vent. */
-export function hemStep({ front, back, width, opening }: SewnSkirt): SewingStep {
+export function hemStep({ front, back, width, opening, number }: SewnSkirt): SewingStep {
+  const isFlared = (number('hem_taper') ?? 0) < 0 || (number('dart_closing') ?? 0) > 0;
   const atVent =
     opening === 'vent'
       ? [
@@ -136,6 +137,12 @@ export function hemStep({ front, back, width, opening }: SewnSkirt): SewingStep 
       'Let the skirt hang for a day, try it on and level the hem.',
       `Neaten the edge, turn up ${width('hem_allowance')} and press. Sew it by hand with stitches that ` +
         'do not show.',
+      ...(isFlared
+        ? [
+            'Where the hem is curved its edge is longer than the skirt that it is sewn to: run a thread along the ' +
+              'edge first, and draw it in until the hem lies flat.',
+          ]
+        : []),
       ...atVent,
     ],
     sews: [

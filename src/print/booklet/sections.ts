@@ -1,7 +1,6 @@
 /** The sections of a booklet, each as blocks that are not torn apart between pages. */
 import { point } from '../../geometry/point';
 import { lineDrawing } from '../../render/line-drawing';
-import { paragraph } from '../../render/furniture';
 import type { Sketch } from '../../render/sketch';
 import { heightOf, moved, placedAt, sketchOf, widthOf } from '../../render/sketch';
 import { fitted, text } from '../../render/type';
@@ -100,11 +99,16 @@ const NAME = 48;
 
 function cutBlocks({ pieces, cutting }: Booklet, width: number): readonly Sketch[] {
   const rows = pieces.map(({ number, name, cuttings }) => {
-    const cut = paragraph(cuttings.join('; '), BODY, width - NUMBER - NAME, 0);
+    const cut = paragraphs(
+      cuttings.map((words) => ({ words, size: BODY })),
+      NUMBER + NAME,
+      0,
+      width - NUMBER - NAME,
+    );
     return sketchOf([
       text(`${number}`, point(0, BODY), BODY, { weight: 'bold' }),
       text(name, point(NUMBER, BODY), fitted(name, BODY, NAME - 2)),
-      placedAt(sketchOf(cut.shapes), point(NUMBER + NAME, 0)),
+      cut.group,
     ]);
   });
   const list = stacked(rows, BODY / 2);

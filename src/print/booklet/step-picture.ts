@@ -147,10 +147,24 @@ function labelOf(piece: Piece, { pieces }: PicturedGarment, width: number): stri
 function segmentsOf(piece: Piece, { edge, stretch }: SewnEdge, zipEnd: number): readonly Segment[] {
   const named = (one: Edge): boolean =>
     one.kind === 'dart' ? one.name === edge : one.seam === edge;
+  // A tuck is sewn along the lines marked for it, not along its mouth at the waist.
+  if (edge === 'tuck') return tuckLines(piece);
   const segments = piece.plan.outline.filter(named).flatMap((one) => edgeSegments(piece, one));
   if (stretch === undefined) return segments;
   const end = pointOf(piece, 'center_waist').y + zipEnd;
   return segments.flatMap((segment) => cutAt(segment, end, stretch));
+}
+
+function tuckLines(piece: Piece): readonly Segment[] {
+  return piece.plan.marks
+    .filter(({ name }) => name === 'tuck')
+    .flatMap(({ through }) =>
+      through.slice(1).map((to, i): Segment => ({
+        kind: 'line',
+        from: pointOf(piece, through[i] ?? to),
+        to: pointOf(piece, to),
+      })),
+    );
 }
 
 /** The part of an upright edge that lies above or below a level. */

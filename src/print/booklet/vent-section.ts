@@ -25,7 +25,9 @@ const LEVELS = { lining: 1, under: 2, folded: 3, shell: 4 } as const;
  * lining, if there is one, goes to the long edge of each. The same for every size.
  */
 export function ventSection(isLined: boolean): Sketch {
-  const at = (x: number, level: number): Point => point(x, TYPE + 3 + level * APART);
+  // Without a lining there is nothing above the extensions, and so no room for it.
+  const lower = isLined ? 3 : 3 - LEVELS.under * APART;
+  const at = (x: number, level: number): Point => point(x, TYPE + lower + level * APART);
   const edge = CENTER - EXTENSION;
   const { lining, under, folded, shell } = LEVELS;
   const left = [at(0, shell), at(CENTER, shell), at(CENTER, folded), at(edge, folded)];
