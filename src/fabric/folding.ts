@@ -45,6 +45,12 @@ export function stripFor(
   return fold === 'folded' ? needed + selvage : needed;
 }
 
+/** mm across that pieces may take of the strip where flaps leave no more than `flap` mm for their own. */
+export function widestStrip({ width, selvage, fold }: Cloth, flap: number): number {
+  const strip = width - 2 * FLAPS[fold] * (flap + selvage);
+  return fold === 'folded' ? strip - selvage : strip;
+}
+
 /**
  * mm across that pieces may take: of one flap, from the fold to the selvage upon it, when a strip of
  * so many mm is left; of open cloth between its selvages.

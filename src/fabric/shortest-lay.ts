@@ -10,7 +10,7 @@ import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
 import type { Placed } from './fill';
 import { lengthOf, shortestFill } from './fill';
-import { FLAPS, cuttableWidth, foldingOf, stripFor } from './folding';
+import { FLAPS, cuttableWidth, foldingOf, stripFor, widestStrip } from './folding';
 import type { Lay, NoLay, Placements } from './lay';
 import { layOf, placed, relaid } from './lay';
 import { areaBound, fillBound, lengthBound } from './length-bound';
@@ -65,7 +65,8 @@ const onFolded: Search = (shapes, cloth, bound, most) => {
   const single = shapes.filter(({ layers }) => layers === 1);
   let best: Placements | undefined;
   let least = most;
-  const searches = single.length === 0 ? [amongOthers] : [amongOthers, withStrip, withOpenedEnd];
+  const searches =
+    single.length === 0 ? [amongOthers] : [amongOthers, withStrip, withWideStrip, withOpenedEnd];
   for (const search of searches) {
     if (least <= bound + SAME_PLACE) break;
     const found = search(doubled, single, cloth, bound, least);
@@ -105,9 +106,26 @@ const withOpenedEnd: FoldedSearch = (doubled, single, cloth, _bound, most) => {
 };
 
 /** The strip as wide as the widest of the pieces that are cut once, which lie one after the other. */
-const withStrip: FoldedSearch = (doubled, single, cloth, bound, most) => {
-  if (doubled.length === 0) return undefined;
-  const needed = Math.max(...single.map(leastWidth));
+const withStrip: FoldedSearch = (doubled, single, cloth, bound, most) =>
+  besideStrip(doubled, single, cloth, Math.max(...single.map(leastWidth)), bound, most);
+
+/** The strip as wide as the flaps can leave it, for pieces that are cut once to lie side by side. */
+const withWideStrip: FoldedSearch = (doubled, single, cloth, bound, most) => {
+  const widest = Math.max(...doubled.map(leastWidth));
+  return besideStrip(doubled, single, cloth, widestStrip(cloth, widest), bound, most);
+};
+
+/** What is cut twice on the flaps, and what is cut once on a strip with `needed` mm for it. */
+function besideStrip(
+  doubled: readonly LayShape[],
+  single: readonly LayShape[],
+  cloth: Cloth,
+  needed: number,
+  bound: number,
+  most: number,
+): Placements | undefined {
+  if (doubled.length === 0 || single.some((shape) => leastWidth(shape) > needed + SAME_PLACE))
+    return undefined;
   const strip = stripFor(cloth, needed);
   const room = cuttableWidth(cloth, strip);
   if (doubled.some((shape) => leastWidth(shape) > room + SAME_PLACE)) return undefined;
@@ -118,7 +136,7 @@ const withStrip: FoldedSearch = (doubled, single, cloth, bound, most) => {
   const { folding, placements } = onFlaps(fill, cloth, strip);
   const onStrip = placed(beside, 'strip', cloth, folding);
   return { folding, placements: [...placements, ...onStrip] };
-};
+}
 
 /** A fill of the flaps that are left beside a strip; nothing to fill takes nothing. */
 function flapFill(

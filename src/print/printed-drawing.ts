@@ -4,7 +4,7 @@ import type { NestDrawing } from '../render/nest-drawing';
 import { compact } from '../render/side-by-side';
 import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
-import { linesNote, ofAllSizes } from '../render/captions';
+import { linesNotes } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { Scene } from '../render/scene';
 import type { PdfLayer } from '../render/pdf-layers';
@@ -62,11 +62,7 @@ export function printedDrawing(
   const head = { title, imprint: imprintWords(imprint) };
   const sizes = drawnSizes(drawing);
   const key = keyEntries(sizes, linesShown(drawing) === 'both');
-  const note = [
-    linesNote(drawing, sizes.length),
-    ...(sizes.length > 1 ? [ofAllSizes(drawing.display)] : []),
-  ];
-  const lines = { note: note.join(' '), key };
+  const lines = { note: linesNotes(drawing, sizes.length).join(' '), key };
   const pieces = pieceParts(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,

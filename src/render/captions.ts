@@ -1,6 +1,5 @@
 /** What is written on every sheet and every piece: names, cuttings, sizes, facts. */
 import type { Cutting, PiecePlan } from '../pattern/piece';
-import type { LengthDisplay } from '../units';
 import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
@@ -59,14 +58,6 @@ export function sheetFacts({
   ];
 }
 
-/** On a drawing of several sizes: which lines and marks have no size; lengths with `unit` first. */
-export function ofAllSizes({ unit }: Pick<LengthDisplay, 'unit'>): string {
-  return (
-    'Black lines and marks are those of the sizes beside them; without a size, of all. Where sizes are said to ' +
-    `lie within ${unit === 'in' ? '1/16 in (1.5 mm)' : '1.5 mm (1/16 in)'}, any of their lines will do.`
-  );
-}
-
 /** What the lines of a drawing stand for where it shows `count` sizes, in a sentence for whoever cuts. */
 export function linesNote(drawing: NestDrawing, count: number): string {
   const { given, sizes } = drawing;
@@ -81,4 +72,16 @@ export function linesNote(drawing: NestDrawing, count: number): string {
     case 'both':
       return `Cut along the strong lines, sew along the thin ${count > 1 ? 'unbroken' : 'dashed'} ones: seam allowances are included, as each piece says.`;
   }
+}
+
+/** The same, and on a drawing of several sizes which lines and marks are whose. */
+export function linesNotes(drawing: NestDrawing, count: number): readonly string[] {
+  return [linesNote(drawing, count), ...(count > 1 ? [ofAllSizes(drawing.display)] : [])];
+}
+
+function ofAllSizes({ unit }: NestDrawing['display']): string {
+  return (
+    'Black lines and marks are those of the sizes beside them; without a size, of all. Where sizes are said to ' +
+    `lie within ${unit === 'in' ? '1/16 in (1.5 mm)' : '1.5 mm (1/16 in)'}, any of their lines will do.`
+  );
 }

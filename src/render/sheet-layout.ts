@@ -14,7 +14,7 @@ import type { Boxed } from './side-by-side';
 import { compact, endOf } from './side-by-side';
 import type { TextLine } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { linesNote, ofAllSizes, sheetFacts, TOILE } from './captions';
+import { linesNotes, sheetFacts, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -57,14 +57,7 @@ export function sheet(
   // One more millimeter lets every zero move to a whole one.
   const width = Math.ceil(endOf(packed).right) + 1;
   const title = titleBlock(drawing.title, subtitle, width);
-  const small = notes(
-    [
-      linesNote(drawing, sizes.length),
-      ...(sizes.length > 1 ? [ofAllSizes(drawing.display)] : []),
-      TOILE,
-    ],
-    width,
-  );
+  const small = notes([...linesNotes(drawing, sizes.length), TOILE], width);
   const top = MARGIN + Math.ceil(heightOf(title)) + APART;
   const zeros = packed.zeros.map(({ x, y }) => point(Math.ceil(MARGIN + x), Math.ceil(top + y)));
   const smallTop = top + Math.ceil(endOf(packed).bottom) + APART;
