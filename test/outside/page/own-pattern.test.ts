@@ -52,11 +52,11 @@ describePage("a pattern of one's own", ({ folder, cli, open }) => {
     const rules = page.getByRole('textbox', { name: 'rules.csv' });
     const typed = await rules.inputValue();
     // One step of the side on one piece alone: the side seams part by it.
-    await rules.fill(typed.replace(/^(back,side_hem,.*)$/mu, (row) => row.replace(/[^,]+$/u, '9')));
+    await rules.fill(typed.replace(/^(,back,side_hem,.*),[^,\n]+$/mu, '$1,1'));
     await expect
       .poll(async () => JSON.stringify(await tableOf(page, /^Seams: how much longer/u)))
       .not.toBe(JSON.stringify(gaps));
-    await rules.fill(`${typed}front,nowhere,,,,1,1\n`);
+    await rules.fill(`${typed},front,nowhere,,,,1,1\n`);
     await saysVerdict(page, /^Not graded.*nowhere/u);
     await rules.fill(typed);
     await saysVerdict(page, /^(?!Not graded)/u);
