@@ -6,13 +6,14 @@ import { readMeasurementTable } from '../chart/measurement-table';
 import { needRows } from '../chart/need-values';
 import type { SizeChart } from '../chart/size-chart';
 import { NEEDED } from '../chart/vocabulary';
-import { readEach } from '../errors';
+import { InputError, readEach } from '../errors';
 import { WALKING_ROWS } from '../stride/walker';
 import { MOST_CELLS } from '../table/limits';
 import type { SaidLine } from '../table/said-line';
-import { tidyText } from '../table/tidy-text';
+import type { SheetRecord } from '../table/sheet';
+import { excerpt, tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
-import { findBodies } from './body-table';
+import { findBodies, headingsIn, nameColumn, strayCell } from './body-table';
 import { checkBody } from './check-body';
 
 /** What all bodies of a list have in common. */
@@ -33,6 +34,8 @@ export interface BodyEntry {
   readonly name: string;
   /** One for each of the columns. */
   readonly cells: readonly ChartCell[];
+  /** A cell of its row that stands below no heading. */
+  readonly stray?: ChartCell | undefined;
 }
 
 /** A list of bodies in the order of its file. */
@@ -45,15 +48,49 @@ export interface BodyList extends BodyColumns {
  * as `readChart` does; what is wrong with one body is told by `bodyChart`.
  */
 export function readBodyList(text: string, file: string): BodyList {
+  let strays: ReadonlyMap<number, ChartCell> = new Map();
   const { table, lines, unit, comments } = readMeasurementTable(text, file, {
-    layoutOf: findBodies,
+    layoutOf: (records) => {
+      strays = straysIn(records);
+      return withoutGot(() => findBodies(records, file));
+    },
     mostCells: MOST_CELLS,
     name: 'list of bodies',
     header: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
   });
   const columns: BodyColumns = { file, unit, layout: table.layout, columns: lines, comments };
   refuseMissing(columns);
-  return { ...columns, entries: entriesOf(table, lines) };
+  const entries = entriesOf(table, lines);
+  if (table.layout !== 'size-rows') return { ...columns, entries };
+  return {
+    ...columns,
+    entries: entries.map((entry) => ({ ...entry, stray: strays.get(entry.number) })),
+  };
+}
+
+/** By their rows; none of a list with a body a column. */
+function straysIn(records: readonly SheetRecord[]): ReadonlyMap<number, ChartCell> {
+  const headings = headingsIn(records);
+  if (headings === undefined) return new Map();
+  const named = nameColumn(headings);
+  const below = records.slice(records.indexOf(headings) + 1);
+  return new Map(
+    below.flatMap((record) => {
+      const stray = strayCell(record, headings, named);
+      return stray === undefined ? [] : [[record.row, stray] as const];
+    }),
+  );
+}
+
+/** What is refused of a list as a whole is told without what it has in its first column, which may be names. */
+function withoutGot<Value>(read: () => Value): Value {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const { got: _, ...problem } = error.problem;
+    throw new InputError(error.code, problem);
+  }
 }
 
 function entriesOf(
@@ -77,13 +114,23 @@ const ASSUMED: ReadonlySet<string> = new Set(
   WALKING_ROWS.filter((name) => !NEEDED.some((needed) => needed === name)),
 );
 
+/** The name of a body where its pattern is to be told from all others of the list: with its place where two have it. */
+export function distinctName(list: BodyList, entry: BodyEntry): string {
+  const { name } = entry;
+  const isShared =
+    name !== '' && list.entries.some((other) => other !== entry && other.name === name);
+  return isShared ? `${name}, ${placeName(list, entry)}` : name;
+}
+
 /**
- * One body as a chart of one size, without the rows that may be assumed where its cell is blank, called by its place. Throws InputError for a cell that is needed or
+ * One body as a chart of one size, without the rows that may be assumed where its cell is blank, called by
+ * its place. Throws InputError for a cell below no heading, for one that is needed or
  * known and cannot be read, and `measurement-doubtful` for one that is no adult's.
  */
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   const name = placeName(columns, entry);
   const { file, comments, unit } = columns;
+  refuseStray(columns, entry);
   const rows = readEach(columns.columns, (column, i) => {
     const cell = entry.cells[i] ?? { ...column.label, text: '' };
     return measurementRow({ ...column, cells: [cell] }, [{ name, index: 0 }], unit, file);
@@ -96,6 +143,18 @@ export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   };
   checkBody(chart);
   return chart;
+}
+
+/** Throws `cell-not-a-number` for a cell below no heading: it may be a part of the number before it. */
+function refuseStray({ file }: BodyColumns, { stray }: BodyEntry): void {
+  if (stray === undefined) return;
+  throw new InputError('cell-not-a-number', {
+    what: 'a cell stands below no heading',
+    allowed:
+      'a heading for every column; a number with a decimal comma between quotes, or cells parted by semicolons',
+    got: excerpt(stray.text),
+    place: { file, row: stray.row, column: stray.column },
+  });
 }
 
 /** Throws `measurement-missing` for a list without the measurements that every draft needs. */

@@ -6,9 +6,9 @@ import { labelKey } from '../table/label';
 import type { SheetRecord } from '../table/sheet';
 import { isBlank } from '../table/tidy-text';
 
-/** Words above a column of names, by their letters and digits, those that name a person first. */
+/** Words above a column that tells bodies apart, by their letters and digits, those of a person first. */
 const NAME_WORDS: readonly string[] = [
-  ...['name', 'names', 'wearer', 'customer', 'client', 'person', 'body', 'bodies', 'fullname'],
+  ...['wearer', 'customer', 'client', 'person', 'body', 'bodies'],
   ...['order', 'orders', 'ordernumber', 'orderno', 'ordernr', 'label', 'id', 'number', 'no', 'nr'],
   ...['size', 'sizes'],
 ];
@@ -20,6 +20,23 @@ const NAME_WORDS: readonly string[] = [
 export function findBodies(records: readonly SheetRecord[], file: string): ChartTable {
   const header = headerIndex(records);
   return header < 0 ? findLayout(records, file) : bodyRows(records, header);
+}
+
+/** The headings below which a body may have cells; undefined for a body a column. */
+export function headingsIn(records: readonly SheetRecord[]): SheetRecord | undefined {
+  return records[headerIndex(records)];
+}
+
+/** The first cell of a body that stands below no heading: of a number that its comma parted, or a column without a name. */
+export function strayCell(
+  record: SheetRecord,
+  headings: SheetRecord,
+  named: number | undefined,
+): ChartCell | undefined {
+  const column = record.cells.findIndex(
+    (cell, i) => !isBlank(cell) && i !== named && isBlank(headings.cells[i] ?? ''),
+  );
+  return column < 0 ? undefined : cellAt(record, column);
 }
 
 /** The record that names two measurements or more, and the most; -1 if none does. */
@@ -49,11 +66,15 @@ function bodyRows(records: readonly SheetRecord[], headerAt: number): ChartTable
 }
 
 /**
- * The column (from 0) with the names of the bodies: one that is called so, else the first column where it
- * is no measurement; undefined for none.
+ * The column (from 0) with the names of the bodies: one that is called a name, whosever, else one that tells them
+ * apart, else the first where it is no measurement; undefined for none.
  */
 export function nameColumn({ cells }: SheetRecord): number | undefined {
   const keys = cells.map(labelKey);
+  const name = keys.findIndex((key) =>
+    /^(?:customers?|clients?|wearers?|persons?|full)?names?$/u.test(key),
+  );
+  if (name >= 0) return name;
   const called = NAME_WORDS.map((word) => keys.indexOf(word)).find((column) => column >= 0);
   if (called !== undefined) return called;
   return recognizeMeasurement(cells[0] ?? '') === undefined ? 0 : undefined;

@@ -7,11 +7,12 @@ import { InputError } from '../errors';
 import { findDelimiter } from '../table/delimiter';
 import type { Delimiter } from '../table/delimiter';
 import { cellsOf } from '../table/line-cells';
+import type { SheetRecord } from '../table/sheet';
 import { tidyText } from '../table/tidy-text';
 import { toMillimeters } from '../units';
 import type { BodyColumns, BodyEntry } from './body-list';
 import { bodyChart, placeName, readBodyList } from './body-list';
-import { cellAt, measurementColumns, nameColumn } from './body-table';
+import { cellAt, measurementColumns, nameColumn, strayCell } from './body-table';
 
 /** What is known of a list once its header is read. */
 export interface StreamedList {
@@ -19,6 +20,9 @@ export interface StreamedList {
   readonly delimiter: Delimiter;
   /** The column (from 0) of each of the columns. */
   readonly at: readonly number[];
+  /** The header, and its column (from 0) of names. */
+  readonly headings: SheetRecord;
+  readonly named: number | undefined;
   /** The row of the header, counted from 1. */
   readonly headerRow: number;
 }
@@ -41,10 +45,13 @@ export function readStreamedList(head: string, file: string): StreamedList {
   }
   const columns = readBodyList(lines.slice(0, headerAt + 1).join('\n'), file);
   const header = { row: headerAt + 1, cells: cellsOf(lines[headerAt] ?? '', delimiter) };
-  const at = measurementColumns(header, nameColumn(header));
+  const named = nameColumn(header);
+  const at = measurementColumns(header, named);
   return {
     columns,
     delimiter,
+    headings: header,
+    named,
     at: columns.columns.map((_, i) => at[i] ?? -1),
     headerRow: headerAt + 1,
   };
@@ -68,7 +75,7 @@ const PLAIN = /^\s*\d{1,4}(?:\.\d{1,2})?\s*$/u;
  * `cell-not-a-number` for a comment, which says nothing below the header of a list that is read in parts.
  */
 export function bodyOfLine(
-  { columns, delimiter, at }: StreamedList,
+  { columns, delimiter, at, headings, named }: StreamedList,
   line: string,
   row: number,
 ): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
@@ -79,6 +86,7 @@ export function bodyOfLine(
     number: row,
     name: '',
     cells: at.map((column) => cellAt(record, column)),
+    stray: strayCell(record, headings, named),
   };
   if (/^\s*#/u.test(line)) return { entry, chart: () => refuseComment(columns, row) };
   return { entry, chart: () => plainChart(columns, entry) ?? bodyChart(columns, entry) };
@@ -95,6 +103,7 @@ function refuseComment({ file }: BodyColumns, row: number): never {
 /** The same chart as `bodyChart`, where every known cell is a plain number of an adult; else undefined. */
 function plainChart(columns: BodyColumns, entry: BodyEntry): SizeChart | undefined {
   const { file, comments, unit } = columns;
+  if (entry.stray !== undefined) return undefined;
   const rows: MeasurementRow[] = [];
   for (const [i, { name, known, label }] of columns.columns.entries()) {
     const cell = entry.cells[i];

@@ -2,7 +2,7 @@
 import { counted } from '../table/counted';
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
 import type { BodyEntry, BodyList } from '../bodies/body-list';
-import { placeName, readBodyList } from '../bodies/body-list';
+import { distinctName, placeName, readBodyList } from '../bodies/body-list';
 import type { BodyRequest, DraftedBody, RefusedBody } from '../bodies/draft-bodies';
 import { draftBodies } from '../bodies/draft-bodies';
 import type { TriedRange } from '../bodies/nearest-size';
@@ -98,7 +98,7 @@ export async function draftCommand(
   const tried =
     options.nearest === undefined ? undefined : triedOn(options.nearest, asked, list, io);
   io.progress(`drafting ${counted(entries.length, 'body', 'bodies')}`);
-  const made = await makeBodies(draftBodies(list, entries, asked), tried, options);
+  const made = await makeBodies(list, draftBodies(list, entries, asked), tried, options);
   const isTypedSo = list.entries.some(({ cells }) => cells.some((cell) => hasFractions(cell.text)));
   const display = displayAsTyped({ unit, fractions }, list.unit, isTypedSo);
   const anonymous = options.anonymous ?? false;
@@ -157,6 +157,7 @@ type Made = Pick<DraftedList, 'style' | 'records' | 'refused' | 'unprintable'> &
 
 /** Makes the files of each body, and keeps of its draft what the tables need. */
 async function makeBodies(
+  list: BodyList,
   bodies: Iterable<DraftedBody | RefusedBody>,
   tried: TriedRange | undefined,
   options: DraftCommandOptions,
@@ -174,7 +175,10 @@ async function makeBodies(
     const { entry } = body;
     style = body.result.range.draft.style.name;
     records.push(bodyRecord(body, tried));
-    const named = options.anonymous === true ? body.result : namedResult(body.result, entry.name);
+    const named =
+      options.anonymous === true
+        ? body.result
+        : namedResult(body.result, distinctName(list, entry));
     files.push(bodyDrawing(entry, named));
     const { printed, isNamed } = await printedBody(named, body.result, options);
     if (!isNamed) unprintable.push(entry);

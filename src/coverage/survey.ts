@@ -1,11 +1,14 @@
 /** A survey of somebody's own: a list of bodies as a crowd. */
+import type { BodyEntry, BodyList } from '../bodies/body-list';
 import { bodyChart, readBodyList } from '../bodies/body-list';
 import { isOfOneBody } from '../bodies/draft-bodies';
+import type { ChartCell } from '../chart/layout';
 import { findRow } from '../chart/size-chart';
 import { InputError } from '../errors';
 import { snakeCase } from '../table/label';
 import { listedNames } from '../table/near-names';
-import { parseNumberCell } from '../table/number-cell';
+import { mayPartThousands, parseNumberCell } from '../table/number-cell';
+import { excerpt, isBlank } from '../table/tidy-text';
 import type { WeightedBody } from './coverage';
 import type { BivariateNormal, Spread } from './population';
 
@@ -26,12 +29,13 @@ export interface Survey {
 export function readSurvey(text: string, file: string, weights?: string): Survey {
   const list = readBodyList(text, file);
   const column = weights === undefined ? -1 : weightColumn(list.columns, weights, file);
+  const weighed = list.entries.map(column < 0 ? () => 1 : weigher(list, column));
   const bodies: WeightedBody[] = [];
-  for (const entry of list.entries) {
+  for (const [i, entry] of list.entries.entries()) {
     try {
       const chart = bodyChart(list, entry);
       const girth = (name: string): number => findRow(chart, name)?.values[0] ?? NaN;
-      const weight = column < 0 ? 1 : weightOf(entry.cells[column]?.text ?? '');
+      const weight = weighed[i];
       if (weight !== undefined)
         bodies.push({ waist: girth('waist_girth'), hip: girth('hip_girth'), weight });
     } catch (error) {
@@ -45,6 +49,7 @@ export function readSurvey(text: string, file: string, weights?: string): Survey
       got: `${bodies.length}`,
       place: { file },
     });
+  refuseAlike(bodies, file);
   return { file, bodies, setAside: list.entries.length - bodies.length, weights };
 }
 
@@ -66,12 +71,50 @@ function weightColumn(
   });
 }
 
-/** Undefined for what is no weight; a body of no weight counts for nobody. */
-function weightOf(text: string): number | undefined {
-  const cell = parseNumberCell(text);
-  return cell.kind === 'number' && cell.unit === undefined && cell.value >= 0
-    ? cell.value
-    : undefined;
+/** Throws InputError `cell-missing` for bodies that count and are all alike in a girth, which have no spread. */
+function refuseAlike(bodies: readonly WeightedBody[], file: string): void {
+  const counted = bodies.filter(({ weight }) => weight > 0);
+  const alike = (['waist', 'hip'] as const).find(
+    (girth) => new Set(counted.map((body) => body[girth])).size < 2,
+  );
+  if (alike === undefined) return;
+  throw new InputError('cell-missing', {
+    what: 'the bodies of the survey that count for somebody do not differ',
+    allowed: `bodies of two ${alike}s or more`,
+    got: `${counted.length} with the same ${alike}`,
+    place: { file },
+  });
+}
+
+/**
+ * Weighs the bodies of a list by a column; undefined for a blank weight, and a body of no weight counts for
+ * nobody. Throws InputError `cell-not-a-number` for a weight that cannot be read, or in two ways.
+ */
+function weigher(
+  { entries, file }: BodyList,
+  column: number,
+): (entry: BodyEntry) => number | undefined {
+  const weights = entries.map(({ cells }) => cells[column]).filter((cell) => cell !== undefined);
+  // Beside weights with other decimals a mark is a decimal one.
+  const hasDecimals = weights.some(({ text }) => /\d[.,]\d/u.test(text) && !mayPartThousands(text));
+  const doubted = hasDecimals ? undefined : weights.find(({ text }) => mayPartThousands(text));
+  const refuse = (what: string, { text, row, column: at }: ChartCell): never => {
+    throw new InputError('cell-not-a-number', {
+      what,
+      allowed: 'a number from 0 on, without a mark between thousands',
+      got: excerpt(text),
+      place: { file, row, column: at },
+    });
+  };
+  if (doubted !== undefined) refuse('a weight can be read in two ways', doubted);
+  return ({ cells }) => {
+    const typed = cells[column];
+    if (typed === undefined || isBlank(typed.text)) return undefined;
+    const cell = parseNumberCell(typed.text);
+    return cell.kind === 'number' && cell.unit === undefined && cell.value >= 0
+      ? cell.value
+      : refuse('a weight is not a number', typed);
+  };
 }
 
 /** The normal with the means, deviations and correlation of these bodies. */

@@ -26,6 +26,36 @@ describe('coverage', () => {
     expect(readdirSync(place.path)).toEqual(['chart.csv']);
   });
 
+  it.each([
+    ['1,250', 'two ways'],
+    ['2 500', 'not a number'],
+    ['many', 'not a number'],
+  ])(
+    'refuses a weight of %s, which may be read otherwise than it was meant',
+    async (weight, why) => {
+      const rows = `A,68,96,987\nB,72,99,"${weight}"\nC,74,101,12\n`;
+      place.write('weighed.csv', `# unit: cm\nname,waist,hip,people\n${rows}`);
+      const call = typed('coverage chart.csv --bodies weighed.csv --weights people');
+      const { status, stdout, stderr } = await place.run(...call);
+      expect([status, stdout]).toEqual([2, '']);
+      expect(stderr).toContain(why);
+      expect(stderr.replace(/\s+/gu, ' ')).toContain('row 4, column 4');
+      // Beside other decimals 1,250 is one: A and B of 987 + 1.25 + 0.5 fit.
+      place.write('weighed.csv', place.read('weighed.csv').replace(/,12\n$/u, ',0.5\n'));
+      if (weight === '1,250') expect((await place.run(...call)).status).toBe(0);
+    },
+  );
+
+  it('refuses bodies that are all alike, of which no normal can be drawn', async () => {
+    place.write('alike.csv', '# unit: cm\nname,waist,hip\nA,70,96\nB,70,99\n');
+    const { status, stderr } = await place.run(...typed('coverage chart.csv --bodies alike.csv'));
+    expect(status).toBe(2);
+    expect(stderr).toContain('2 with the same waist');
+    place.write('left.csv', '# unit: cm\nname,waist,hip,people\nA,70,96,3\nB,72,99,0\n');
+    const left = await place.run(...typed('coverage chart.csv --bodies left.csv --weights people'));
+    expect(left.status).toBe(2);
+  });
+
   it('writes the shares, a picture, and a range that grade takes and that serves what is said', async () => {
     const { stdout } = await place.run('coverage', 'chart.csv', '--suggest', '5', '--out', 'fits');
     const said = /5 sizes proposed would serve ([\d.]+) %/u.exec(stdout)?.[1];

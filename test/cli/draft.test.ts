@@ -127,6 +127,47 @@ describe('a body of which something is not known', () => {
   });
 });
 
+describe('a list out of a spreadsheet', () => {
+  it('sets aside a body with a cell below no heading, which may be the end of a number', async () => {
+    const rows = 'Ada,68,96,20,60,5\nBea,74,101,21,62,\nCleo,80,106,21,62\n';
+    place.write('parted.csv', `# unit: cm\n${COLUMNS}\n${rows}`);
+    place.write('unnamed.csv', '# unit: cm\nname,waist,,hip\nAda,68,x,96\nBea,74,,101\n');
+    for (const more of [[], ['--stream', '--workers', '0']]) {
+      await place.run('draft', 'parted.csv', ...PENCIL, ...more, '--out', 'parted', '--replace');
+      expect(table('parted/refused.csv').slice(1)).toEqual([
+        expect.stringMatching(/^3,6,,"a cell stands below no heading\. .* Got: 5\."$/u),
+      ]);
+      await place.run('draft', 'unnamed.csv', ...PENCIL, ...more, '--out', 'parted', '--replace');
+      expect(table('parted/refused.csv').slice(1)).toEqual([expect.stringMatching(/^3,3,,/u)]);
+    }
+  });
+
+  it('calls its bodies by their names, whatever stands before them, and tells two of one name apart', async () => {
+    place.write(
+      'orders.csv',
+      '# unit: cm\nOrder No,Customer Name,waist,hip\n12,Ada Quill,68,96\n12,Bea Quill,74,101\n14,Ada Quill,80,104\n',
+    );
+    await place.run('draft', 'orders.csv', ...PENCIL, '--out', 'orders');
+    expect(table('orders/drafts.csv').map((row) => row.split(',')[1])).toEqual([
+      ...['name', 'Ada Quill', 'Bea Quill', 'Ada Quill'],
+    ]);
+    const words = ['3', '4', '5'].map(
+      (row) => /Size ([^<.]*)/u.exec(place.read(`orders/body-${row}.svg`))?.[1],
+    );
+    expect(words).toEqual(['Ada Quill, row 3', 'Bea Quill', 'Ada Quill, row 5']);
+  });
+
+  it('tells no name of it where it is no list of bodies', async () => {
+    place.write(
+      'foreign.csv',
+      '# unit: cm\nName,Taille,Becken\nAda Quill,68,96\nBea Quill,74,101\n',
+    );
+    const { status, stderr } = await place.run('draft', 'foreign.csv', '--out', 'foreign');
+    expect(status).toBe(2);
+    expect(stderr).not.toContain('Quill');
+  });
+});
+
 describe('a row that cannot be used', () => {
   const bad = [
     ['x,96,20,60', '3,2,waist_girth,"a measurement is not a number'],

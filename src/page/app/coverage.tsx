@@ -46,7 +46,7 @@ function Opened({ state, change, engine, pattern, view }: Shared) {
       <p class="line" role="status" aria-live="polite">
         {refused !== undefined ? refused.message : (told?.served ?? 'Fitting bodies\u2026')}
       </p>
-      {told !== undefined && view !== undefined && (
+      {told !== undefined && refused === undefined && view !== undefined && (
         <Shares
           told={told}
           display={view.display}
