@@ -58,6 +58,9 @@ function findingOf(
     after === undefined ? undefined : `between ${last.label} and ${after.label}`,
   ].filter((text) => text !== undefined);
   const intake = `${plan.name}_intake`;
+  const wanted = dartsWanted(first, plan);
+  const setting =
+    breaks.length === 0 ? dartSetting(first, plan, wanted) : rangeSetting(range, first, plan);
   const span = first === last ? first.label : `${first.label}-${last.label}`;
   const show = (size: SizedPattern): string =>
     showLength(size.parameters.get(intake) ?? NaN, display);
@@ -73,20 +76,44 @@ function findingOf(
       source: 'common practice, no source: a dart too wide is split, one too narrow left out',
       message:
         `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
-        `rather have ${dartsWanted(first, plan)} than ${given} in the half ${plan.name}: ` +
-        (breaks.length === 0
-          ? dartSetting(first, plan, dartsWanted(first, plan))
-          : `break the range ${breaks.join(' and ')}`),
+        `rather have ${wanted} than ${given} in the half ${plan.name}: ` +
+        (breaks.length === 0 ? (setting ?? '') : `break the range ${breaks.join(' and ')}`),
       facts: {
-        darts: NUMBERS[dartsWanted(first, plan)] ?? `${dartsWanted(first, plan)} darts`,
-        setting: dartSetting(first, plan, dartsWanted(first, plan)),
-        ...(isSettable(dartsWanted(first, plan))
-          ? { number: String(dartsWanted(first, plan)) }
-          : {}),
+        darts: NUMBERS[wanted] ?? `${wanted} darts`,
+        ...(setting === undefined ? {} : { setting }),
+        ...(isSettable(wanted) ? { number: String(wanted) } : {}),
         ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
       },
     }),
   ];
+}
+
+/**
+ * What settles it for a whole range: the number that some sizes want or the one that all have, where its darts
+ * can be sewn in every size; undefined where only two ranges serve.
+ */
+function rangeSetting(
+  { sizes }: GradedPattern,
+  wanting: SizedPattern,
+  plan: PiecePlan,
+): string | undefined {
+  const wanted = dartsWanted(wanting, plan);
+  const given = plan.darts.length;
+  // No number but a smaller intake, which is that of all sizes.
+  if (wanted > 2) return dartSetting(wanting, plan, wanted);
+  const isSewn = (darts: number): boolean =>
+    isSettable(darts) && sizes.every((size) => canBeSewn(size, plan, darts));
+  if (isSewn(wanted)) return dartSetting(wanting, plan, wanted);
+  return isSewn(given)
+    ? `keep ${NUMBERS[given] ?? ''} with ${plan.name}_darts=${given}`
+    : undefined;
+}
+
+/** Whether so many darts of a size are neither too wide nor too narrow. */
+function canBeSewn({ parameters }: SizedPattern, { name }: PiecePlan, darts: number): boolean {
+  const each = (parameters.get(`${name}_intake`) ?? NaN) / darts;
+  const limit = parameters.get(`${name}_dart_limit`) ?? NaN;
+  return each <= limit + SAME_PLACE && each >= DART_INTAKE_LEAST - SAME_PLACE;
 }
 
 /** What gives a panel so many darts. */

@@ -45,7 +45,9 @@ export async function completeOrder(
       }
     }
   };
-  const path = order.path ?? (await answer('File', usual, checked));
+  // Whoever is asked for a file may give the name alone.
+  const named = (text: string): string => checked(text.includes('.') ? text : `${text}.csv`);
+  const path = order.path ?? (await answer('File', usual, named));
   const title = order.title ?? (await answer('Title', 'none', titleOf));
   const isOpen = order.like === undefined && order.sizes === undefined;
   const like = isOpen

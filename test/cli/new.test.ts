@@ -146,7 +146,7 @@ describe('at a terminal', () => {
   };
 
   it('asks for what is missing, a question at a time, again where the answer will not do', async () => {
-    const answers = ['fill.csv', 'asked.csv', 'Sorrel skirt', '', '', 'inches', '8,8', '8, 10'];
+    const answers = ['fill.csv', 'asked', 'Sorrel skirt', '', '', 'inches', '8,8', '8, 10'];
     const { status, shown, stderr } = await typing(`${answers.join('\n')}\n`);
     expect(status).toBe(0);
     expect(shown).toBe(
