@@ -11,7 +11,7 @@ import { showLength } from '../units';
 import { DEFAULT_STYLE } from '../draft/default-style';
 import { dartSetting, dartsWanted } from './dart-number';
 import type { Finding } from './finding';
-import { found } from './finding';
+import { OWN_RULE } from './finding';
 
 const COMMON_PRACTICE = 'common practice, no source';
 /** The limits as the trade says them in either unit. */
@@ -116,18 +116,15 @@ function checkSpacing(size: SizedPattern, piece: Piece): Finding[] {
     const needed = edge.kind === 'dart' ? -SAME_PLACE : SAME_PLACE;
     if (room > needed) return [];
     return [
-      finding(
-        size,
-        piece,
-        found({
-          severity: 'fail',
-          check: 'darts-apart',
-          subject: `${edge.from} to ${edge.to}`,
-          measured: room,
-          expected: 0,
-          message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
-        }),
-      ),
+      finding(size, piece, {
+        severity: 'fail',
+        check: 'darts-apart',
+        subject: `${edge.from} to ${edge.to}`,
+        measured: room,
+        expected: 0,
+        source: OWN_RULE,
+        message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
+      }),
     ];
   });
 }
