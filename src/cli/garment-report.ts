@@ -29,7 +29,7 @@ export function garmentReport(
   const header = ['size', 'waist', 'right', 'off', 'hip', 'right', 'off'];
   return (
     `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}` +
-    `${hasBlanks ? ', with what is blank taken as right' : ''}\n` +
+    `${hasBlanks ? ', blanks taken as right' : ''}\n` +
     textTable([header, ...rows]) +
     [
       ...girths.map((girth) => girthWords(worn, girth, display, hasBlanks)),

@@ -101,7 +101,7 @@ describe('a sheet that is not filled in', () => {
     const wrong = await marked(sheetOf(one(4)));
     expect(wrong.text).toContain('Score of what is given: 2 of 3 decisions are right');
     expect(wrong.text).toContain('whole step instead of a quarter');
-    expect(wrong.text).toContain('with what is blank taken as right');
+    expect(wrong.text).toContain('blanks taken as right');
     expect(wrong.text).toContain('Nothing that is given sets the finished hip off.');
   });
 });
