@@ -18,6 +18,7 @@ import { parseNumberCell } from '../../table/number-cell';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';
 import type { LengthUnit } from '../../units';
 import type { DoubtView } from '../wish';
+import { Button } from './controls';
 import { takenTable } from './dropped-table';
 import type { Shared } from './page';
 
@@ -152,22 +153,8 @@ function Grid(props: GridProps) {
       </div>
       <Troubles troubles={troubles} />
       <p class="row">
-        <button
-          type="button"
-          onClick={() => {
-            onGrid(withColumn(grid, heads.length, ''), '');
-          }}
-        >
-          Add a size
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            onGrid(withRow(grid, ''), '');
-          }}
-        >
-          Add a measurement
-        </button>
+        <Button onPress={() => onGrid(withColumn(grid, heads.length, ''), '')}>Add a size</Button>
+        <Button onPress={() => onGrid(withRow(grid, ''), '')}>Add a measurement</Button>
       </p>
     </>
   );
@@ -209,16 +196,13 @@ function GridCell({
   return (
     <th scope={isHead ? 'col' : 'row'}>
       {cell}
-      <button
-        type="button"
+      <Button
         class="quiet remove"
         aria-label={`Remove ${isHead ? 'size' : 'row'} ${value}`}
-        onClick={() => {
-          onGrid(isHead ? withoutColumn(grid, column) : withoutRow(grid, row), '');
-        }}
+        onPress={() => onGrid(isHead ? withoutColumn(grid, column) : withoutRow(grid, row), '')}
       >
         {'\u00d7'}
-      </button>
+      </Button>
     </th>
   );
 }

@@ -4,6 +4,7 @@ import { UNIT_WORDS } from '../../units';
 import type { LengthDisplay } from '../../units';
 import type { AskedCrowd } from '../state';
 import type { CoverageView, SizeShare } from '../wish';
+import { Button } from './controls';
 import type { Ask } from './crowd';
 import { Crowd } from './crowd';
 import type { Shared } from './page';
@@ -98,14 +99,7 @@ function Shares({
               sizes={suggested.sizes}
               display={display}
             />
-            <button
-              type="button"
-              onClick={() => {
-                onTake(suggested.chart);
-              }}
-            >
-              Take them as the chart
-            </button>
+            <Button onPress={() => onTake(suggested.chart)}>Take them as the chart</Button>
           </div>
         )}
       </div>

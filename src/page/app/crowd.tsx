@@ -2,6 +2,7 @@
 import { DEFAULT_POPULATION } from '../../coverage/population';
 import type { AskedCrowd } from '../state';
 import type { CoverageView } from '../wish';
+import { Button } from './controls';
 import { takenTable } from './dropped-table';
 
 /** Asks for something else; what is undefined has its usual value again. */
@@ -23,14 +24,7 @@ export function Crowd(props: Asking) {
       {asked.bodies === undefined ? (
         <Populations {...props} />
       ) : (
-        <button
-          type="button"
-          onClick={() => {
-            ask({ bodies: undefined });
-          }}
-        >
-          Without {asked.bodies.file}
-        </button>
+        <Button onPress={() => ask({ bodies: undefined })}>Without {asked.bodies.file}</Button>
       )}
       <label class="button">
         A list of your own

@@ -1,5 +1,6 @@
 /** The ways to look at a nest: its lines, its zero, between sizes, one over another, true size. */
 import type { SkirtView } from '../wish';
+import { Button, Tick } from './controls';
 import type { Camera } from './camera';
 import type { Shared } from './page';
 import { TrueSize } from './true-size';
@@ -15,29 +16,20 @@ export function Lookings(
   const { state, change, view, camera } = props;
   const { looks } = state;
   const tick = (name: 'net' | 'cut' | 'unfolded', words: string) => (
-    <label class="tick">
-      <input
-        type="checkbox"
-        checked={looks[name]}
-        onChange={(event) => {
-          change.looks({ [name]: event.currentTarget.checked });
-        }}
-      />
+    <Tick isOn={looks[name]} onTick={(isOn) => change.looks({ [name]: isOn })}>
       {words}
-    </label>
+    </Tick>
   );
   return (
     <div class="lookings">
       <div class="row" role="group" aria-label="How near">
-        <button type="button" onClick={() => camera()?.fit()}>
-          Whole nest
-        </button>
-        <button type="button" aria-label="Nearer" onClick={() => camera()?.nearer(1.4)}>
+        <Button onPress={() => camera()?.fit()}>Whole nest</Button>
+        <Button aria-label="Nearer" onPress={() => camera()?.nearer(1.4)}>
           +
-        </button>
-        <button type="button" aria-label="Farther" onClick={() => camera()?.nearer(1 / 1.4)}>
+        </Button>
+        <Button aria-label="Farther" onPress={() => camera()?.nearer(1 / 1.4)}>
           {'\u2212'}
-        </button>
+        </Button>
         <TrueSize looks={looks} change={change} camera={camera} />
       </div>
       <div class="row" role="group" aria-label="Lines">
@@ -91,15 +83,9 @@ function Between({ state, change, view }: Shared & { readonly view: SkirtView })
       {between !== undefined && (
         <>
           <output>{low === high ? low : `${low} to ${high}`}</output>
-          <button
-            type="button"
-            class="quiet"
-            onClick={() => {
-              change.looks({ between: undefined });
-            }}
-          >
+          <Button class="quiet" onPress={() => change.looks({ between: undefined })}>
             All sizes again
-          </button>
+          </Button>
         </>
       )}
     </div>
@@ -128,19 +114,12 @@ function Over({ state, change, view }: Shared & { readonly view: SkirtView }) {
   );
   return (
     <div class="row" role="group" aria-label="One size over another">
-      <label class="tick">
-        <input
-          type="checkbox"
-          checked={pair !== undefined}
-          onChange={(event) => {
-            change.looks({
-              pair: event.currentTarget.checked ? own : undefined,
-              between: undefined,
-            });
-          }}
-        />
+      <Tick
+        isOn={pair !== undefined}
+        onTick={(isOn) => change.looks({ pair: isOn ? own : undefined, between: undefined })}
+      >
         one over another:
-      </label>
+      </Tick>
       {choose('smaller', 'First size')} and {choose('larger', 'Second size')}
     </div>
   );

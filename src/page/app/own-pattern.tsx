@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { NamedText } from '../../jobs/requests';
 import type { OwnPattern } from '../state';
+import { Button } from './controls';
 import { takenTable } from './dropped-table';
 import type { Shared } from './page';
 
@@ -51,14 +52,7 @@ export function OwnFiles({ state, change }: Shared) {
           onSaid={setSaid}
         />
         {own !== undefined && (
-          <button
-            type="button"
-            onClick={() => {
-              change.own(undefined, '');
-            }}
-          >
-            Back to the chart
-          </button>
+          <Button onPress={() => change.own(undefined, '')}>Back to the chart</Button>
         )}
       </p>
       <p role="status">{said}</p>

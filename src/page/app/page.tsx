@@ -6,6 +6,7 @@ import type { History } from '../history';
 import { changed, historyOf, redone, undone } from '../history';
 import type { Asked, Looks, OwnPattern, PageState } from '../state';
 import type { Pattern, Refused, SkirtView, Spot } from '../wish';
+import { Button } from './controls';
 import { ChartSheet } from './chart-sheet';
 import { Coverage } from './coverage';
 import type { Engine } from './engine-client';
@@ -111,24 +112,12 @@ function Head({
     <header class="head">
       <h1>{title}</h1>
       <p class="undoing">
-        <button
-          type="button"
-          disabled={history.past.length === 0}
-          onClick={() => {
-            setHistory(undone);
-          }}
-        >
+        <Button disabled={history.past.length === 0} onPress={() => setHistory(undone)}>
           Undo
-        </button>
-        <button
-          type="button"
-          disabled={history.future.length === 0}
-          onClick={() => {
-            setHistory(redone);
-          }}
-        >
+        </Button>
+        <Button disabled={history.future.length === 0} onPress={() => setHistory(redone)}>
           Redo
-        </button>
+        </Button>
       </p>
     </header>
   );

@@ -1,6 +1,7 @@
 /** The sizes as a strip: each with its line, shown or put away. */
 import type { Looks } from '../state';
 import type { SkirtView } from '../wish';
+import { Button } from './controls';
 import type { Change } from './page';
 import { sizeLook } from './size-look';
 
@@ -33,24 +34,15 @@ export function SizeStrip({
           }}
         />
       ))}
-      <button
-        type="button"
-        class="quiet"
-        onClick={() => {
-          change.looks({ hidden: [] });
-        }}
-      >
+      <Button class="quiet" onPress={() => change.looks({ hidden: [] })}>
         All
-      </button>
-      <button
-        type="button"
+      </Button>
+      <Button
         class="quiet"
-        onClick={() => {
-          change.looks({ hidden: sizes.filter((label) => label !== base) });
-        }}
+        onPress={() => change.looks({ hidden: sizes.filter((label) => label !== base) })}
       >
         Base alone
-      </button>
+      </Button>
     </div>
   );
 }

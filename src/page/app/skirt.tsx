@@ -2,6 +2,7 @@
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';
 import type { LengthUnit } from '../../units';
 import type { ParameterView, Refused } from '../wish';
+import { Button } from './controls';
 import type { Shared } from './page';
 import { useTold } from './use-told';
 import { inBothUnits, spaced } from './words';
@@ -114,16 +115,13 @@ function Parameter({
       />
       <output>{value === undefined ? '' : valueWords(value, quantity, unit)}</output>
       {typed !== undefined && (
-        <button
-          type="button"
+        <Button
           class="quiet"
           aria-label={`${spaced(name)} as the style has it`}
-          onClick={() => {
-            set(undefined, '');
-          }}
+          onPress={() => set(undefined, '')}
         >
           as it was
-        </button>
+        </Button>
       )}
       <details class="about">
         <summary>About</summary>

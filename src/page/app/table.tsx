@@ -1,4 +1,5 @@
 /** A table that scrolls in itself and goes to a spreadsheet by one button. */
+import { Button } from './controls';
 import { useState } from 'preact/hooks';
 
 /** Cells as text; the first of a row names it. */
@@ -23,9 +24,9 @@ export function Table({
       <table>
         <caption>
           {caption}{' '}
-          <button type="button" class="quiet" onClick={copy}>
+          <Button class="quiet" onPress={copy}>
             {isCopied ? 'Copied' : 'Copy'}
-          </button>
+          </Button>
         </caption>
         <thead>
           <tr>

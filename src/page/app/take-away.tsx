@@ -6,6 +6,7 @@ import { SHEETS } from '../../print/paper';
 import { projectText } from '../project-text';
 import type { PageState } from '../state';
 import type { Wanted } from '../wish';
+import { Button, Tick } from './controls';
 import type { Shared } from './page';
 import { pageWith, save, stemOf, zipped } from './save';
 
@@ -47,30 +48,15 @@ export function TakeAway({ state, engine, pattern, refused, view }: Shared) {
       </p>
       <WantedChoice exports={view?.exports ?? []} wanted={wanted} onWanted={setWanted} />
       <p class="row">
-        <button
-          type="button"
-          class="take"
-          disabled={view === undefined || refused !== undefined}
-          onClick={take}
-        >
+        <Button class="take" disabled={view === undefined || refused !== undefined} onPress={take}>
           Take all as one zip
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            save(`${stem}.html`, pageWith(state), 'text/html');
-          }}
-        >
+        </Button>
+        <Button onPress={() => save(`${stem}.html`, pageWith(state), 'text/html')}>
           Save this page as it is
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            save(file, text, 'text/csv');
-          }}
-        >
+        </Button>
+        <Button onPress={() => save(file, text, 'text/csv')}>
           {state.own === undefined ? 'Chart' : 'Pattern'}
-        </button>
+        </Button>
       </p>
       <p role="status">{said}</p>
     </section>
@@ -112,20 +98,17 @@ function WantedChoice({
 }) {
   const ticks = (field: 'exports' | 'papers', names: readonly string[]) =>
     names.map((name) => (
-      <label class="tick">
-        <input
-          type="checkbox"
-          checked={wanted[field].includes(name)}
-          onChange={(event) => {
-            const others = wanted[field].filter((other) => other !== name);
-            const isWanted = event.currentTarget.checked;
-            // In the order of the list, as the command line would write them.
-            const next = names.filter((one) => others.includes(one) || (isWanted && one === name));
-            onWanted({ ...wanted, [field]: next });
-          }}
-        />
+      <Tick
+        isOn={wanted[field].includes(name)}
+        onTick={(isOn) => {
+          const others = wanted[field].filter((other) => other !== name);
+          // In the order of the list, as the command line would write them.
+          const next = names.filter((one) => others.includes(one) || (isOn && one === name));
+          onWanted({ ...wanted, [field]: next });
+        }}
+      >
         {EXPORT_WORDS[name] ?? name}
-      </label>
+      </Tick>
     ));
   return (
     <>

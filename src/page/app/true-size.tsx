@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { PIXELS_PER_MILLIMETER } from '../../units';
 import type { Looks } from '../state';
+import { Button } from './controls';
 import type { Camera } from './camera';
 import type { Change } from './page';
 
@@ -25,25 +26,17 @@ export function TrueSize({
   const scale = measured ?? PIXELS_PER_MILLIMETER;
   return (
     <>
-      <button
-        type="button"
-        onClick={() => {
+      <Button
+        onPress={() => {
           if (measured === undefined) setOpen(true);
           else camera()?.at(measured);
         }}
       >
         True size
-      </button>
-      <button
-        type="button"
-        class="quiet"
-        aria-expanded={isOpen}
-        onClick={() => {
-          setOpen(!isOpen);
-        }}
-      >
+      </Button>
+      <Button class="quiet" aria-expanded={isOpen} onPress={() => setOpen(!isOpen)}>
         Measure the screen
-      </button>
+      </Button>
       {isOpen && (
         <CardBox
           scale={scale}
@@ -98,9 +91,7 @@ function CardBox({
           onScale(event.currentTarget.valueAsNumber);
         }}
       />
-      <button type="button" onClick={onFits}>
-        The card fits: show true size
-      </button>
+      <Button onPress={onFits}>The card fits: show true size</Button>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 /** What may be done with the pattern, and what is to be mended or decided first. */
 import type { DecisionView, Spot } from '../wish';
+import { Button } from './controls';
 import type { Shared } from './page';
 import { spaced } from './words';
 
@@ -57,25 +58,14 @@ function Decision({
       <span class="text">{text}</span>
       <span class="acts">
         {spot !== undefined && (
-          <button
-            type="button"
-            onClick={() => {
-              onSpot(spot);
-            }}
-          >
+          <Button onPress={() => onSpot(spot)}>
             Show the {spaced(spot.point ?? spot.seam ?? spot.piece)}
-          </button>
+          </Button>
         )}
         {setting !== undefined && (
-          <button
-            type="button"
-            class="take"
-            onClick={() => {
-              onDecide(decision);
-            }}
-          >
+          <Button class="take" onPress={() => onDecide(decision)}>
             Set {spaced(setting.parameter)} to {setting.value}
-          </button>
+          </Button>
         )}
       </span>
       <details>

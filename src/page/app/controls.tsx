@@ -1,0 +1,46 @@
+/** Buttons and ticks, as every part of the page has them. */
+import type { ComponentChildren } from 'preact';
+
+/** A button that does something, and sends no form; the rest of what it is told are attributes. */
+export function Button({
+  onPress,
+  children,
+  ...attributes
+}: {
+  readonly onPress: () => void;
+  readonly children: ComponentChildren;
+  readonly class?: string;
+  readonly disabled?: boolean;
+  readonly 'aria-label'?: string;
+  readonly 'aria-expanded'?: boolean;
+}) {
+  return (
+    <button type="button" {...attributes} onClick={onPress}>
+      {children}
+    </button>
+  );
+}
+
+/** A tick beside its words. */
+export function Tick({
+  isOn,
+  onTick,
+  children,
+}: {
+  readonly isOn: boolean;
+  readonly onTick: (isOn: boolean) => void;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={isOn}
+        onChange={(event) => {
+          onTick(event.currentTarget.checked);
+        }}
+      />
+      {children}
+    </label>
+  );
+}
