@@ -4,6 +4,7 @@ import { bareLength } from '../draft/bare-length';
 import type { Setting } from '../draft/setting';
 import type { StyleChoice } from '../draft/style-file';
 import { readStyle } from '../draft/style-file';
+import { DEFAULT_STYLE } from '../draft/default-style';
 import { STYLES, defaultOf, findAskedStyle } from '../draft/styles';
 import type { Style } from '../draft/styles';
 import { marketValues } from '../draft/market-value';
@@ -103,7 +104,8 @@ function styleList(): string {
     STYLES.map(listed).join('') +
     '\n' +
     wrappedParagraph(
-      '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters; ' +
+      `Where none is named it is ${DEFAULT_STYLE}. ` +
+        '`skirtgrade styles NAME` tells how one is drawn, by hand too, and its parameters; ' +
         '`skirtgrade styles --out drawings` draws them all.',
     )
   );
