@@ -144,6 +144,7 @@ function factsOf({ valueOf }: Draft, { measure, rows }: Body): RangeFacts {
       const value = valueIn(name);
       return [value, value];
     },
+    least: (of) => of(valueIn),
     alwaysZero: (name) => valueOf(name) === 0,
   };
 }

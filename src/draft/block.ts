@@ -95,6 +95,8 @@ export interface RangeFacts {
   readonly atBase: (name: string) => number;
   /** A parameter or common value in the sizes in which it is least and most, in the same units. */
   readonly span: (name: string) => readonly [least: number, most: number];
+  /** The least over the sizes of what is worked out from the values of each, in the same units. */
+  readonly least: (of: (value: (name: string) => number) => number) => number;
   /** True for a parameter that is zero in every size of the range. */
   readonly alwaysZero: (name: string) => boolean;
 }

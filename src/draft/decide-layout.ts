@@ -62,6 +62,7 @@ export function decideLayout(
         const values = sizes.map((_, i) => valueIn(i, name));
         return [Math.min(...values), Math.max(...values)];
       },
+      least: (of) => Math.min(...sizes.map((_, i) => of((name) => valueIn(i, name)))),
       alwaysZero: (name) => drafts.every(({ valueOf }) => valueOf(name) === 0),
     });
     return { ...layout, values: [...(layout.values ?? []), ...values] };

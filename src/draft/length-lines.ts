@@ -24,8 +24,8 @@ export interface LineBounds {
   readonly darts: readonly string[];
   /** Depths at which the waist line of a panel begins at the center. */
   readonly drops: readonly string[];
-  /** mm by which a flare may lift the side at most. */
-  readonly lift: number;
+  /** mm by which a flare may lift the side at most, in a size of these values. */
+  readonly lift: (value: (name: string) => number) => number;
 }
 
 /** mm (common practice, no source: a finger's width or two). */
@@ -37,7 +37,7 @@ const STEP = 5;
 
 /** Where the lines of a range go. */
 export function lengthLines(
-  { span }: Pick<RangeFacts, 'span'>,
+  { span, least }: Pick<RangeFacts, 'span' | 'least'>,
   { curved, aboveHem, darts, drops, lift }: LineBounds,
 ): LengthLines {
   const most = (name: string): number => span(name)[1];
@@ -49,9 +49,12 @@ export function lengthLines(
   return {
     length: midway(
       Math.max(below + CLEAR, Math.max(tips, zip) + CLEAR_OF_DART),
-      span('skirt_length')[0] - greatest(aboveHem) - lift - CLEAR,
+      least((value) => value('skirt_length') - lift(value)) - greatest(aboveHem) - CLEAR,
     ),
-    hipDepth: midway(tips + CLEAR_OF_DART, span('waist_to_hip')[0] - lift - CLEAR_OF_DART),
+    hipDepth: midway(
+      tips + CLEAR_OF_DART,
+      least((value) => value('waist_to_hip') - lift(value)) - CLEAR_OF_DART,
+    ),
   };
 }
 

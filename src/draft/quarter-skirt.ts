@@ -93,7 +93,7 @@ const LINE_BOUNDS: LineBounds = {
   aboveHem: ['hem_allowance'],
   darts: ['front_dart_length', 'back_dart_length'],
   drops: [],
-  lift: 0,
+  lift: () => 0,
 };
 
 function layout(facts: RangeFacts): BlockLayout {

@@ -95,8 +95,8 @@ function choosing(result: GradeResult, skirt: SewnSkirt): readonly string[] {
     'W, waist: around the body where it bends to the side, the tape level and close but not tight.',
     'H, hip: around the fullest place of hip and seat, the tape level.',
     'D, waist to hip: how far H lies below W, along the side.',
-    'Choose by the hip: the waist is easier to alter. Compare what you measured with the body ' +
-      'measurements, not with the finished garment' +
+    (shown.length > 1 ? 'Choose by the hip: the waist is easier to alter. ' : '') +
+      'Compare what you measured with the body measurements, not with the finished garment' +
       (ease.length > 0 ? `, which is wider by ${ease.join(' and ')}.` : '.'),
     ...(shown.length > 1
       ? [

@@ -69,7 +69,7 @@ function picture(
     captions: [
       [...folds].join(' or '),
       whoseTold(group, labels, all, unit),
-      `Drawn: size ${label} on ${widthsTold([width], Infinity, unit)}, ${how}.`,
+      `Drawn: ${labels.length > 1 ? `size ${label} on ` : ''}${widthsTold([width], Infinity, unit)}, ${how}.`,
     ],
   });
 }
@@ -90,8 +90,12 @@ function whoseTold(
   }));
   return [...grouped(widths, ({ sizes }) => sizes)]
     .map(([sizes, on]) => {
-      const told = on.map(({ width }) => width);
-      return `${widthsTold(told, all, market)}: size ${sizes}`;
+      const told = widthsTold(
+        on.map(({ width }) => width),
+        all,
+        market,
+      );
+      return labels.length > 1 ? `${told}: size ${sizes}` : told;
     })
     .join('; ');
 }

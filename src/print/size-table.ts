@@ -51,6 +51,8 @@ const UNITS = 8;
 /** Fourteen sizes stand side by side on A4. */
 const LEAST_COLUMN = 10.4;
 const MOST_COLUMN = 20;
+/** mm that bold words and the gap to their left neighbor take on top of a label. */
+const LABEL_ROOM = 4;
 /** mm between two pictures. */
 const BESIDE = 6;
 /** Lines of a block at most: with its heading it fits on the smallest paper. */
@@ -87,7 +89,9 @@ function rowBlocks(table: SizeTable, width: number): readonly Sketch[] {
   const most = Math.max(1, Math.floor((width - NAMES - UNITS) / LEAST_COLUMN));
   // As many sizes in each block, not one left over.
   const count = Math.ceil(table.sizes.length / Math.ceil(table.sizes.length / most));
-  const column = Math.min(MOST_COLUMN, (width - NAMES - UNITS) / count);
+  // A body between sizes has a long name, and room for it.
+  const widest = Math.max(...table.sizes.map((label) => textWidth(label, TYPE))) + LABEL_ROOM;
+  const column = Math.min(Math.max(MOST_COLUMN, widest), (width - NAMES - UNITS) / count);
   const lines = Math.max(1, ...table.rows.map((row) => row.lines.length));
   return chunks(table.rows, Math.max(1, Math.floor(MOST_LINES / lines))).flatMap((rows) =>
     chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column, width)),

@@ -144,6 +144,22 @@ describe('a line to lengthen or shorten at', () => {
     expect(left(set, style)).toEqual([['hip-depth-line', 'note']]);
   });
 
+  it('has room above the hip of an A-line in fourteen sizes, where each size is lifted by its own flare', () => {
+    const steps = Array.from({ length: 14 }, (_, i) => i);
+    const wide = chartText(
+      'in',
+      {
+        waist_girth: steps.map((i) => 24.5 + 1.5 * i),
+        hip_girth: steps.map((i) => 34.5 + 1.5 * i),
+        waist_to_hip: steps.map((i) => 7.5 + i / 8),
+      },
+      steps.map((i) => `${2 * i}`),
+    );
+    const { findings } = gradeLazily({ chart: wide, base: '10', style: 'shared-a-line' });
+    const found = findings.filter(({ subject }) => subject === 'hip-depth-line');
+    expect(found.map(({ severity }) => severity)).toEqual(steps.map(() => 'ok'));
+  });
+
   it('stays below the hip and above the vent in every size of a range of lengths', () => {
     const tall = chartText(
       'cm',

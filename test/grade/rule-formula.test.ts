@@ -292,6 +292,7 @@ function drafterOf(name: string) {
   const layout = style.block.layout({
     atBase: () => 0,
     span: () => [0, 0],
+    least: () => 0,
     alwaysZero: (name) => name === 'trued',
   });
   const drafter = compileBlock(style.block, layout, parameters, rows);

@@ -18,6 +18,7 @@ function drafterOf(name: string, rows: readonly string[]): Drafter {
   const layout = style.block.layout({
     atBase: () => NaN,
     span: () => [NaN, NaN],
+    least: () => NaN,
     alwaysZero: (name) => name === 'trued',
   });
   return compileBlock(style.block, layout, resolveParameters(style, [], new Set(rows), 'in'), rows);

@@ -99,18 +99,23 @@ function lineBounds(facts: RangeFacts): LineBounds {
       dartNames({ darts: dartsOf(panel, facts) }).map((dart) => `${panel}_${dart}_length`),
     ),
     drops: PANELS.map((panel) => `center_${panel}_drop`),
-    lift: Math.max(...PANELS.map((panel) => liftOf(panel, facts))),
+    lift: (value) =>
+      Math.max(...PANELS.map((panel) => liftOf(panel, dartsOf(panel, facts), value))),
   };
 }
 
-/** A dart's mouth over its length is the slope by which closing it turns the panel up to the side. */
-function liftOf(panel: Panel, facts: RangeFacts): number {
-  const { span } = facts;
-  const darts = dartsOf(panel, facts);
+/**
+ * A dart's mouth over its length is the slope by which closing it about its tip turns the panel up to the
+ * side. The tip lies no nearer to the center than the middle of the mouth.
+ */
+function liftOf(panel: Panel, darts: PanelShape['darts'], value: (name: string) => number): number {
   if (darts === 0) return 0;
-  const long = span(`${panel}_${lastDart({ darts })}_length`)[0];
-  const mouth = span(`${panel}_intake`)[1] / darts;
-  return Math.max(0, span('dart_closing')[1] * (mouth / long) * span(`${panel}_hip_width`)[1]);
+  const of = (name: string): number => value(`${panel}_${name}`);
+  const dart = lastDart({ darts });
+  const slope = of('intake') / darts / of(`${dart}_length`);
+  const waist = of('hip_width') - of('side_take_up');
+  const beyondTip = of('hip_width') - of(`${dart}_position`) * waist;
+  return Math.max(0, value('dart_closing') * slope * beyondTip);
 }
 
 const PANELS = ['front', 'back'] as const;

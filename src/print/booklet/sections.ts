@@ -40,7 +40,9 @@ export function sections(
   const all: readonly Section[] = [
     { heading: undefined, blocks: [coverBlock(booklet, width)] },
     {
-      heading: 'Choose your size',
+      heading: measures.some(({ sizes }) => sizes.length > 1)
+        ? 'Choose your size'
+        : 'Your measurements',
       blocks: [...choosingBlocks(booklet, width), ...tables(measures, width)],
     },
     { heading: 'You need', blocks: [...tables(needs, width), ...told(notions, width)] },
