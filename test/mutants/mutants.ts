@@ -161,8 +161,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: 'points on one line are rounded one by one',
     file: 'seams/levels.ts',
-    find: 'place - last <= SAME_PLACE',
-    replace: 'place - last < 0',
+    find: 'placeOf(c) - placeOf(last) <= SAME_PLACE',
+    replace: 'placeOf(c) - placeOf(last) < 0',
     tests: ['seams/levels.test.ts'],
   },
 ];
