@@ -5,6 +5,7 @@ import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { InputError } from '../errors';
 import { findDelimiter } from '../table/delimiter';
+import { saidLine } from '../table/said-line';
 import type { Delimiter } from '../table/delimiter';
 import { cellsOf } from '../table/line-cells';
 import type { SheetRecord } from '../table/sheet';
@@ -81,6 +82,7 @@ export function bodyOfLine(
 ): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
   if (/^[\s,;"#]*$/u.test(line) || /^\s*#\s*not read\b/iu.test(line)) return undefined;
   const record = { row, cells: cellsOf(line, delimiter) };
+  if (record.cells.some((cell) => /^\s*"/u.test(cell))) refuseOpenQuote(columns, row);
   // Names are nobody's business here: bodies are told by their rows.
   const entry: BodyEntry = {
     number: row,
@@ -88,11 +90,43 @@ export function bodyOfLine(
     cells: at.map((column) => cellAt(record, column)),
     stray: strayCell(record, headings, named),
   };
-  if (/^\s*#/u.test(line)) return { entry, chart: () => refuseComment(columns, row) };
-  return { entry, chart: () => plainChart(columns, entry) ?? bodyChart(columns, entry) };
+  if (/^\s*#/u.test(line)) return { entry, chart: () => refuseComment(columns, line, row) };
+  return {
+    entry,
+    chart: () => {
+      const plain = plainChart(columns, entry);
+      if (plain !== undefined) return plain;
+      if (isHeader(line, delimiter)) refuseHeader(columns, row);
+      return bodyChart(columns, entry);
+    },
+  };
 }
 
-function refuseComment({ file }: BodyColumns, row: number): never {
+/** What a line changes for all that follow it is no matter of one body. */
+function refuseHeader({ file }: BodyColumns, row: number): never {
+  throw new InputError('measurement-twice', {
+    what: 'a header stands among the bodies, by which those below it may be read otherwise',
+    allowed: 'one header above all bodies',
+    place: { file, row },
+  });
+}
+
+function refuseOpenQuote({ file }: BodyColumns, row: number): never {
+  throw new InputError('csv-malformed', {
+    what: 'a quote is opened and not closed in its line',
+    allowed: 'a line for each body in a list that is read part by part',
+    place: { file, row },
+  });
+}
+
+function refuseComment({ file }: BodyColumns, line: string, row: number): never {
+  const said = saidLine(line.replace(/^\s*#+/u, ''), { file, row });
+  if (said.parts.some(({ name }) => name !== undefined))
+    throw new InputError('unit-contradicted', {
+      what: 'a line among the bodies states something of those below it',
+      allowed: 'what holds for all bodies above the header',
+      place: { file, row },
+    });
   throw new InputError('cell-not-a-number', {
     what: 'a line among the bodies says nothing in a list that is read part by part',
     allowed: 'what holds for all bodies above the header; a remark in a line "# not read: ..."',

@@ -1,5 +1,6 @@
 /** `skirtgrade draft --stream`: bodies in any number, as tables and on wish as drawings. */
 import { counted } from '../table/counted';
+import { listedNames } from '../table/near-names';
 import { readStreamedList } from '../bodies/streamed-list';
 import type { Finding } from '../check/finding';
 import { InputError } from '../errors';
@@ -19,6 +20,7 @@ import type { StreamOrder } from './stream/stream-order';
 import { isStyleFile, settingsOf } from './style-request';
 import { wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
+import { unwritable } from './write-files';
 import { namesReport } from './written-report';
 
 /** What is made of each body by itself, which a streamed run does not. */
@@ -49,17 +51,23 @@ export async function streamCommand(
     workers: workersOf(options.workers),
     replace: options.replace === true,
     progress: io.progress,
+  }).catch((error: unknown) => {
+    // What was written stays, and the same call goes on from there.
+    throw error instanceof Error && 'syscall' in error ? unwritable(folder, error) : error;
   });
-  const unread = notReadInList(readStreamedList(order.head, path).columns);
+  const { columns } = readStreamedList(order.head, path);
+  const unread = notReadInList(columns);
+  const unused = columns.columns.filter(({ known }) => !known).map(({ label }) => label.text);
   return tell(io, 'draft', options, {
     exitCode: result.refused > 0 ? 1 : 0,
-    words: () => report(path, folder, result, unread),
+    words: () => report(path, folder, result, { unread, unused }),
     brief: () => namesReport({ folder, names: result.files }),
     facts: () => ({
       ...{ bodies: path, folder, files: result.files, left: result.left },
       ...{ drafted: result.drafted, refused: result.refused },
       gone_on_from_row: result.goneOnFrom,
       not_read: notReadFacts(unread),
+      ...{ columns_not_used: unused, less_hip_than_waist: result.turned },
     }),
   });
 }
@@ -120,8 +128,8 @@ function workersOf(text: string | undefined): number | undefined {
 function report(
   path: string,
   folder: string,
-  { drafted, refused, files, left, goneOnFrom, rate }: StreamResult,
-  unread: readonly Finding[],
+  { drafted, refused, turned, files, left, goneOnFrom, rate }: StreamResult,
+  { unread, unused }: { readonly unread: readonly Finding[]; readonly unused: readonly string[] },
 ): string {
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
   return [
@@ -134,6 +142,20 @@ function report(
       ? []
       : [wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`)]),
     ...notReadLine(unread),
+    ...(unused.length === 0
+      ? []
+      : [
+          wrappedParagraph(
+            `Not known as measurements: ${listedNames(unused)}. What a style needs and a list has not is the style's.`,
+          ),
+        ]),
+    ...(turned === 0
+      ? []
+      : [
+          wrappedParagraph(
+            `${counted(turned, 'body has', 'bodies have')} less hip than waist: see that no columns are exchanged.`,
+          ),
+        ]),
     wrappedParagraph(`Written to ${folder}: ${files.join(', ')}`, 2),
     ...(left.length === 0
       ? []

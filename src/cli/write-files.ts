@@ -95,14 +95,7 @@ export async function writeFiles(
   } catch (error) {
     if (!isPlaced && created !== undefined) removeEmpty(dirname(target), created);
     if (error instanceof InputError || error instanceof Stopped) throw error;
-    throw new InputError('file-unwritable', {
-      what: 'the results cannot be written',
-      allowed:
-        'a folder that exists or can be made, that can be written to, and of which no file is open in ' +
-        'another program',
-      got: error instanceof Error ? error.message : String(error),
-      place: { field: 'out', file: given },
-    });
+    throw unwritable(given, error);
   }
 }
 
@@ -209,6 +202,18 @@ function refuseInput(
     what: 'a result would replace a file that was read for it',
     allowed: 'another folder for the results',
     got: name,
+    place: { field: 'out', file: given },
+  });
+}
+
+/** What is told of a fault of the disk or of a folder. */
+export function unwritable(given: string, error: unknown): InputError {
+  return new InputError('file-unwritable', {
+    what: 'the results cannot be written',
+    allowed:
+      'a folder that exists or can be made, that can be written to, and of which no file is open in ' +
+      'another program',
+    got: error instanceof Error ? error.message : String(error),
     place: { field: 'out', file: given },
   });
 }

@@ -7,6 +7,7 @@ import type { BodyEntry } from '../bodies/body-list';
 import type { StreamedList } from '../bodies/streamed-list';
 import { bodyOfLine } from '../bodies/streamed-list';
 import type { SizeChart } from '../chart/size-chart';
+import { findRow } from '../chart/size-chart';
 import { InputError } from '../errors';
 import type { LengthDisplay } from '../units';
 import { writtenCsv } from '../table/written-csv';
@@ -36,6 +37,8 @@ export interface StreamedPart {
   readonly texts: readonly string[];
   readonly drafted: number;
   readonly refused: number;
+  /** Bodies with less hip than waist. */
+  readonly turned: number;
 }
 
 /** Turns parts of a list into parts of its tables, one after another, whichever they are. */
@@ -92,6 +95,7 @@ function partOf(
 ): StreamedPart {
   const [measured, placed]: [string[], string[]] = [[], []];
   const refused: RefusedBody[] = [];
+  let turned = 0;
   for (const [i, line] of lines.entries()) {
     const found = bodyOfLine(list, line, firstRow + i);
     if (found === undefined) continue;
@@ -102,6 +106,8 @@ function partOf(
       const drawings = drawn(found.entry, chart);
       for (const drawing of drawings) put(drawing);
       measured.push(measuresRow(body, display));
+      const [waist, hip] = [girthOf(chart, 'waist_girth'), girthOf(chart, 'hip_girth')];
+      if (hip < waist) turned++;
       if (points) placed.push(...pointsRows([body], display));
     } catch (error) {
       if (!(error instanceof InputError) || !isOfOneBody(error)) throw error;
@@ -113,7 +119,12 @@ function partOf(
     texts: [measured.join(''), refusals, placed.join('')],
     drafted: measured.length,
     refused: refused.length,
+    turned,
   };
+}
+
+function girthOf(chart: SizeChart, name: string): number {
+  return findRow(chart, name)?.values[0] ?? NaN;
 }
 
 /** No cell of it needs quotes. */

@@ -82,6 +82,42 @@ describe('a streamed list', () => {
     }
   });
 
+  it('refuses the list as a whole where a line changes how those below it count', async () => {
+    const head = '# unit: cm\nname,waist,hip\nAda,68,96\n';
+    for (const [line, code] of [
+      ['name,hip,waist\nBea,101,74\n', 'a header stands among the bodies'],
+      ['# unit: in\nBea,29,40\n', 'states something of those below it'],
+      ['"Bea\n74,101\nCleo",80,104\n', 'a quote is opened'],
+    ] as const) {
+      place.write('turning.csv', head + line);
+      const { status, stderr } = await place.run(
+        ...call('turning.csv', 'turning', '--workers', '0'),
+      );
+      expect([status, stderr]).toEqual([2, expect.stringContaining(code)]);
+      expect(existsSync(join(place.path, 'turning'))).toBe(false);
+    }
+  });
+
+  it('tells which columns it does not know, and how many hips are smaller than their waists', async () => {
+    place.write('odd.csv', '# unit: cm\nname,waist,hip,lenght\nAda,96,68,60\nBea,74,101,61\n');
+    const { stdout } = await place.run(...call('odd.csv', 'odd', '--workers', '0'));
+    expect(stdout).toContain('Not known as measurements: lenght.');
+    expect(stdout).toContain('1 body has less hip than waist');
+  });
+
+  it('does not take the place of its list', async () => {
+    mkdirSync(join(place.path, 'own'));
+    place.write('own/points.csv', list(3));
+    const { status, stderr } = await place.run(...call('own/points.csv', 'own', '--replace'));
+    expect(status).toBe(2);
+    expect(stderr).toContain('would replace a file that was read for it');
+    expect(place.read('own/points.csv')).toBe(list(3));
+    const folder = await place.run(...call('own', 'elsewhere'));
+    expect([folder.status, folder.stderr]).toEqual([2, expect.stringContaining('no file')]);
+    const taken = await place.run(...call('few.csv', 'few.csv'));
+    expect([taken.status, taken.stderr]).toEqual([2, expect.stringContaining('--out')]);
+  });
+
   it('refuses what is no list for it, another run in its folder, and options of single bodies', async () => {
     const refused = async (...args: readonly string[]): Promise<string> => {
       const { status, stdout, stderr } = await place.run(...args);

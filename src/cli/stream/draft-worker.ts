@@ -20,6 +20,7 @@ export interface PartAnswer {
   readonly texts: readonly string[];
   readonly drafted: number;
   readonly refused: number;
+  readonly turned: number;
 }
 
 /** What a worker is told at its beginning. */

@@ -1,8 +1,10 @@
 /** A list of any length drafted and measured: read, drafted by workers, written, and gone on with after a kill. */
 import { createHash } from 'node:crypto';
+import { statSync } from 'node:fs';
 import type { FileHandle } from 'node:fs/promises';
 import { open } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import { readStreamedList } from '../../bodies/streamed-list';
 import { InputError } from '../../errors';
 import { STREAMED_FILES } from '../../files/streamed-tables';
@@ -32,6 +34,8 @@ export interface StreamPlaces {
 export interface StreamResult {
   readonly drafted: number;
   readonly refused: number;
+  /** Bodies with less hip than waist. */
+  readonly turned: number;
   readonly files: readonly string[];
   /** What an earlier run into the folder left there and this one did not write. */
   readonly left: readonly string[];
@@ -44,7 +48,7 @@ export interface StreamResult {
 /** Bytes at the beginning of a list in which its header stands. */
 const HEAD = 1 << 16;
 /** ms between two records, and between two words of progress. */
-const [RECORDED, TOLD] = [1_000, 500];
+const [RECORDED, TOLD] = [200, 500];
 
 /**
  * The beginning of a list as far as its header, and where its bodies begin. Throws InputError as
@@ -72,16 +76,20 @@ export async function headOf(
 const LINE_FEED = 10;
 
 async function openList(path: string, given: string): Promise<FileHandle> {
-  try {
-    return await open(path);
-  } catch (error) {
+  const refuse = (got: string): never => {
     throw new InputError('file-unreadable', {
       what: 'the file cannot be read',
       allowed: 'the path of a readable CSV file',
-      got: error instanceof Error ? error.message : String(error),
+      got,
       place: { file: given },
     });
-  }
+  };
+  const file = await open(path).catch((error: unknown) =>
+    refuse(error instanceof Error ? error.message : String(error)),
+  );
+  if ((await file.stat()).isFile()) return file;
+  await file.close();
+  return refuse('no file');
 }
 
 /** Throws InputError for an order or a folder that cannot be used. */
@@ -93,6 +101,7 @@ export async function streamList(order: StreamOrder, places: StreamPlaces): Prom
   const file = await openList(places.list, order.file);
   try {
     const { size, mtimeMs } = await file.stat();
+    refuseInput(places, order.file, namesOf(files));
     const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
     const digest = createHash('sha256').update(facts).digest('hex');
     const done = finishRenames(places.folder, files, digest);
@@ -112,6 +121,26 @@ export async function streamList(order: StreamOrder, places: StreamPlaces): Prom
   } finally {
     await file.close();
   }
+}
+
+/** Throws InputError `output-is-input` where a result would take the place of the list. */
+function refuseInput(
+  { list, folder }: StreamPlaces,
+  given: string,
+  names: readonly string[],
+): void {
+  const own = statSync(list);
+  const same = names.find((name) => {
+    const there = statSync(join(folder, name), { throwIfNoEntry: false });
+    return there?.ino === own.ino && there.dev === own.dev;
+  });
+  if (same === undefined) return;
+  throw new InputError('output-is-input', {
+    what: 'a result would replace a file that was read for it',
+    allowed: 'another folder for the results',
+    got: same,
+    place: { field: 'out', file: given },
+  });
 }
 
 interface Opened {
@@ -143,7 +172,8 @@ async function run(
   let at = record ?? firstRecord(order, digest);
   if (record === undefined) set.append(work.headers);
   const start = { at: at.offset, time: performance.now(), drafted: at.drafted + at.refused };
-  let [recorded, told] = [start.time, start.time];
+  // The first part at once, so that a run that is soon killed is gone on with too.
+  let [recorded, told] = [-Infinity, start.time];
   const parts = listParts(file, order.file, at, order.drawings.length > 0 ? DRAWN_PART : PART);
   const answers =
     workers === 0
@@ -155,6 +185,7 @@ async function run(
       ...{ digest, offset: part.end, row: part.nextRow, lengths: [], isDone: false },
       drafted: at.drafted + answer.drafted,
       refused: at.refused + answer.refused,
+      turned: at.turned + answer.turned,
     };
     const now = performance.now();
     if (now - recorded > RECORDED) {
@@ -170,14 +201,14 @@ async function run(
   set.finish();
   const seconds = (performance.now() - start.time) / 1000;
   return {
-    ...{ drafted: at.drafted, refused: at.refused },
+    ...{ drafted: at.drafted, refused: at.refused, turned: at.turned },
     goneOnFrom: record?.row,
     rate: (at.drafted + at.refused - start.drafted) / seconds,
   };
 }
 
 function firstRecord({ begin }: StreamOrder, digest: string): StreamRecord {
-  return { digest, ...begin, drafted: 0, refused: 0, lengths: [], isDone: false };
+  return { digest, ...begin, drafted: 0, refused: 0, turned: 0, lengths: [], isDone: false };
 }
 
 async function* inThisThread(

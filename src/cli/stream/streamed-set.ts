@@ -8,6 +8,7 @@ import {
   existsSync,
   fdatasyncSync,
   ftruncateSync,
+  lstatSync,
   mkdirSync,
   openSync,
   readFileSync,
@@ -33,6 +34,8 @@ export interface StreamRecord {
   readonly row: number;
   readonly drafted: number;
   readonly refused: number;
+  /** Bodies with less hip than waist. */
+  readonly turned: number;
   /** The length of each file in bytes. */
   readonly lengths: readonly number[];
   /** True once all is written, and the files only have to take their names. */
@@ -114,6 +117,16 @@ export class StreamedSet {
         place: { field: 'out', file: given },
       });
     }
+    const link = namesOf(names)
+      .map((name) => name + UNDONE)
+      .find((name) => isLink(join(folder, name)));
+    if (link !== undefined)
+      throw new InputError('output-changed', {
+        what: 'a link stands where a result is made',
+        allowed: 'another folder for the results, or the link elsewhere',
+        got: link,
+        place: { field: 'out', file: given },
+      });
     const stranger = names.drawings ? strangerIn(join(folder, DRAWINGS)) : undefined;
     if (stranger !== undefined)
       throw new InputError('output-changed', {
@@ -136,8 +149,11 @@ export class StreamedSet {
       const descriptor = this.descriptors[i];
       if (descriptor === undefined || text === '') continue;
       const bytes = Buffer.from(text);
-      for (let at = 0; at < bytes.length;) at += writeSync(descriptor, bytes, at);
-      this.lengths[i] = (this.lengths[i] ?? 0) + bytes.length;
+      // At its end as it is known: a file that is gone on with is opened at its beginning.
+      const end = this.lengths[i] ?? 0;
+      for (let at = 0; at < bytes.length;)
+        at += writeSync(descriptor, bytes, at, bytes.length - at, end + at);
+      this.lengths[i] = end + bytes.length;
     }
   }
 
@@ -193,7 +209,23 @@ function renameAll(folder: string, names: StreamedNames): void {
   rmSync(join(folder, RECORD));
 }
 
+function isLink(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true;
+}
+
+/** The record of a folder; one that is no record is that of no run. */
 function recordIn(folder: string): StreamRecord | undefined {
   const path = join(folder, RECORD);
-  return existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as StreamRecord) : undefined;
+  if (!existsSync(path)) return undefined;
+  const none: StreamRecord = {
+    ...{ digest: '', offset: 0, row: 0, drafted: 0, refused: 0, turned: 0 },
+    ...{ lengths: [], isDone: false },
+  };
+  try {
+    const found: unknown = JSON.parse(readFileSync(path, 'utf8'));
+    return { ...none, ...(found as Partial<StreamRecord> | null) };
+  } catch (error) {
+    if (error instanceof SyntaxError) return none;
+    throw error;
+  }
 }
