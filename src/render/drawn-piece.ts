@@ -75,13 +75,10 @@ export function drawnPiece(
     ...(nested.grain.shared ? grainArrow(nested.grain.shared) : []),
     ...words.shapes,
   ];
-  const near = nearWords(nested, type, drawing.display.unit, [...marks.sizes.flat(), ...common]);
   const led = ladders.flatMap(({ rungs }) => rungs.flat());
-  const onLines = lineSizes(
-    nested,
-    type,
-    obstacles([...marks.sizes.flat(), ...common, ...near, ...led]),
-  );
+  const inWay = [...marks.sizes.flat(), ...common, ...led];
+  const near = nearWords(nested, type, drawing.display.unit, inWay);
+  const onLines = lineSizes(nested, type, obstacles([...inWay, ...near]));
   return {
     name: nested.reference.plan.name,
     sizes: nested.sizes.map((size, i) => [

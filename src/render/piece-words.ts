@@ -97,10 +97,13 @@ function levelWords(
     }
     case 'hip-depth-line': {
       const here = title('LENGTHEN OR SHORTEN HIP DEPTH HERE');
-      const more = zip ? [how('the zip changes by as much')] : [];
+      const withZip = 'the zip changes by as much';
+      const more = zip ? [how(withZip)] : [];
       return [
         [here, every, ...more],
         [here, ...more],
+        // Between the scales of many sizes there is room for narrow words alone.
+        [title('LENGTHEN OR SHORTEN'), title('HIP DEPTH HERE'), ...(zip ? [title(withZip)] : [])],
       ];
     }
     default:
