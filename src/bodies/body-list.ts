@@ -13,7 +13,7 @@ import type { SaidLine } from '../table/said-line';
 import type { SheetRecord } from '../table/sheet';
 import { excerpt, tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
-import { findBodies, headingsIn, nameColumn, strayCell } from './body-table';
+import { findBodies, headingsIn, nameColumn, secondHeadings, strayCell } from './body-table';
 import { checkBody } from './check-body';
 
 /** What all bodies of a list have in common. */
@@ -51,7 +51,7 @@ export function readBodyList(text: string, file: string): BodyList {
   let strays: ReadonlyMap<number, ChartCell> = new Map();
   const { table, lines, unit, comments } = readMeasurementTable(text, file, {
     layoutOf: (records) => {
-      strays = straysIn(records);
+      strays = straysIn(records, file);
       return withoutGot(() => findBodies(records, file));
     },
     mostCells: MOST_CELLS,
@@ -68,10 +68,12 @@ export function readBodyList(text: string, file: string): BodyList {
   };
 }
 
-/** By their rows; none of a list with a body a column. */
-function straysIn(records: readonly SheetRecord[]): ReadonlyMap<number, ChartCell> {
+/** By their rows; none of a list with a body a column. Throws InputError `measurement-twice` for a second header. */
+function straysIn(records: readonly SheetRecord[], file: string): ReadonlyMap<number, ChartCell> {
   const headings = headingsIn(records);
   if (headings === undefined) return new Map();
+  const second = secondHeadings(records, headings);
+  if (second !== undefined) refuseHeader(file, second.row);
   const named = nameColumn(headings);
   const below = records.slice(records.indexOf(headings) + 1);
   return new Map(
@@ -80,6 +82,15 @@ function straysIn(records: readonly SheetRecord[]): ReadonlyMap<number, ChartCel
       return stray === undefined ? [] : [[record.row, stray] as const];
     }),
   );
+}
+
+/** What a line changes for all that follow it is no matter of one body. */
+export function refuseHeader(file: string, row: number): never {
+  throw new InputError('measurement-twice', {
+    what: 'a header stands among the bodies, by which those below it may be read otherwise',
+    allowed: 'one header above all bodies',
+    place: { file, row },
+  });
 }
 
 /** What is refused of a list as a whole is told without what it has in its first column, which may be names. */

@@ -27,6 +27,14 @@ export function headingsIn(records: readonly SheetRecord[]): SheetRecord | undef
   return records[headerIndex(records)];
 }
 
+/** A header among the bodies, by which those below it may be read otherwise. */
+export function secondHeadings(
+  records: readonly SheetRecord[],
+  headings: SheetRecord,
+): SheetRecord | undefined {
+  return records.slice(records.indexOf(headings) + 1).find((record) => measurementsIn(record) > 1);
+}
+
 /** The first cell of a body that stands below no heading: of a number that its comma parted, or a column without a name. */
 export function strayCell(
   record: SheetRecord,
@@ -42,11 +50,15 @@ export function strayCell(
 /** The record that names two measurements or more, and the most; -1 if none does. */
 function headerIndex(records: readonly SheetRecord[]): number {
   let [index, most] = [-1, 1];
-  for (const [i, { cells }] of records.entries()) {
-    const names = new Set(cells.flatMap((cell) => recognizeMeasurement(cell)?.name ?? []));
-    if (names.size > most) [index, most] = [i, names.size];
+  for (const [i, record] of records.entries()) {
+    const count = measurementsIn(record);
+    if (count > most) [index, most] = [i, count];
   }
   return index;
+}
+
+function measurementsIn({ cells }: SheetRecord): number {
+  return new Set(cells.flatMap((cell) => recognizeMeasurement(cell)?.name ?? [])).size;
 }
 
 function bodyRows(records: readonly SheetRecord[], headerAt: number): ChartTable {

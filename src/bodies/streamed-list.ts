@@ -12,7 +12,7 @@ import type { SheetRecord } from '../table/sheet';
 import { tidyText } from '../table/tidy-text';
 import { toMillimeters } from '../units';
 import type { BodyColumns, BodyEntry } from './body-list';
-import { bodyChart, placeName, readBodyList } from './body-list';
+import { bodyChart, placeName, readBodyList, refuseHeader } from './body-list';
 import { cellAt, measurementColumns, nameColumn, strayCell } from './body-table';
 
 /** What is known of a list once its header is read. */
@@ -96,19 +96,10 @@ export function bodyOfLine(
     chart: () => {
       const plain = plainChart(columns, entry);
       if (plain !== undefined) return plain;
-      if (isHeader(line, delimiter)) refuseHeader(columns, row);
+      if (isHeader(line, delimiter)) refuseHeader(columns.file, row);
       return bodyChart(columns, entry);
     },
   };
-}
-
-/** What a line changes for all that follow it is no matter of one body. */
-function refuseHeader({ file }: BodyColumns, row: number): never {
-  throw new InputError('measurement-twice', {
-    what: 'a header stands among the bodies, by which those below it may be read otherwise',
-    allowed: 'one header above all bodies',
-    place: { file, row },
-  });
 }
 
 function refuseOpenQuote({ file }: BodyColumns, row: number): never {

@@ -157,6 +157,16 @@ describe('a list out of a spreadsheet', () => {
     expect(words).toEqual(['Ada Quill, row 3', 'Bea Quill', 'Ada Quill, row 5']);
   });
 
+  it('is refused as a whole where another header stands among its bodies', async () => {
+    const rows = 'Ada,68,96,20,60\nname,hip,waist,waist_to_hip,skirt_length\nBea,101,74,21,62\n';
+    place.write('turned.csv', `# unit: cm\n${COLUMNS}\n${rows}`);
+    const { status, stderr } = await place.run('draft', 'turned.csv', '--out', 'turned');
+    expect(status).toBe(2);
+    expect(stderr.replace(/\s+/gu, ' ')).toContain(
+      'turned.csv, row 4: a header stands among the bodies',
+    );
+  });
+
   it('tells no name of it where it is no list of bodies', async () => {
     place.write(
       'foreign.csv',
