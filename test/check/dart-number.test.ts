@@ -1,6 +1,7 @@
 /** The number of darts a size would have alone, from a table of intakes worked out by hand. */
 import { describe, expect, it } from 'vitest';
-import { gradeChart } from '../../src/index';
+import { checkDartNumber } from '../../src/check/dart-number';
+import { gradeLazily } from '../graded';
 import { chartText } from '../skirts';
 
 // A thirtieth of the hip is taken in at the front: 30, 33, 36 and 38 mm.
@@ -12,13 +13,13 @@ const CHART = chartText('cm', { waist_girth: [66, 75, 84, 90], hip_girth: [90, 9
 ]);
 
 function warned(front_dart_limit: string, front_darts = '0', front_intake = 'hip_girth/30') {
-  const { findings } = gradeChart({
+  const { range, display } = gradeLazily({
     chart: CHART,
     base: 'S',
     style: 'shared-drop',
     set: { front_intake, front_dart_limit, front_darts },
   });
-  return findings.filter(({ check, piece }) => check === 'dart-number' && piece === 'front');
+  return checkDartNumber(range, display).filter(({ piece }) => piece === 'front');
 }
 
 // Common practice, no source: a dart wider than 3.5 cm is split.

@@ -175,7 +175,7 @@ describe('what would be passed over in silence', () => {
 
   it('is refused: how to print, without a paper to print on', async () => {
     write('in', IN);
-    const call = typed('grade chart.csv --base 40 --replace');
+    const call = typed('grade chart.csv --base 40 --style pencil --replace');
     for (const [option, value] of [
       ['--margin', '10mm'],
       ['--join', 'butt'],
@@ -186,8 +186,8 @@ describe('what would be passed over in silence', () => {
       expect(status).toBe(2);
     }
     expect((await place.run(...call, '--paper', 'a0', '--margin', '10mm')).status).toBe(0);
-    expect((await place.run('print', 'chart.csv', '--base', '40', '--margin', '10mm')).status).toBe(
-      0,
-    );
+    expect(
+      (await place.run(...typed('print chart.csv --base 40 --style pencil --margin 10mm'))).status,
+    ).toBe(0);
   });
 });

@@ -1,11 +1,14 @@
-import { readdirSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { VERSION } from '../../src/render/version';
+import { someSizes } from '../samples';
 import { runIn, workplace } from './workplace';
 
 const place = workplace();
 const DEMO = resolve('size-charts/demo.csv');
+const FEW = 'few.csv';
+place.write(FEW, someSizes(readFileSync(DEMO, 'utf8'), ['2', '12', '24']));
 
 describe('help and version', () => {
   it('tell what there is', async () => {
@@ -28,7 +31,7 @@ describe('the terminal', () => {
     ['grade', '--help'],
     ['check', '--help'],
     ['grade', DEMO, '--base', '12', '--out', 'demo'],
-    ['grade', DEMO, '--base', '24', '--out', 'demo', '--unit', 'mm', '--round', '1mm'],
+    ['grade', FEW, '--base', '24', '--out', 'demo', '--unit', 'mm', '--round', '1mm'],
     ['check', DEMO],
     ['check', DEMO, '--fractions', '--against', 'ansur-1988'],
     ['styles'],

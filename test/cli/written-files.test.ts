@@ -111,9 +111,9 @@ describe('what is no file', () => {
 });
 
 describe('a print of other settings', () => {
-  const OTHER = 'Do not cut from print-a4.pdf: it is of another run';
+  const OTHER = 'Do not cut from print-a0.pdf: it is of another run';
   const print = (...more: readonly string[]) =>
-    place.run('print', ...FEW, '--out', 'cut', '--booklet', 'none', ...more);
+    place.run('print', ...FEW, ...typed('--out cut --booklet none --paper a0'), ...more);
 
   it('stays, and is named by all that is written beside it until it is made again', async () => {
     expect((await print()).stdout).not.toContain('Do not cut');
@@ -136,7 +136,7 @@ describe('a print of other settings', () => {
     expect(quiet.stdout).not.toContain('Do not cut');
     const told = await grade('cut', '--style', 'fixed-dart', '--json');
     expect(JSON.parse(told.stdout)).toMatchObject({
-      result: { of_another_skirt: ['print-a4.pdf'] },
+      result: { of_another_skirt: ['print-a0.pdf'] },
     });
     expect((await print()).stdout).toContain('Do not cut from drawing.svg');
     expect((await print('--style', 'fixed-dart')).stdout).not.toContain('Do not cut');
