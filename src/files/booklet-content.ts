@@ -1,5 +1,6 @@
 /** The booklet of a graded result: every number in it comes from the draft, the chart or the lays. */
 import type { GradeResult } from '../jobs/grade-result';
+import type { PiecePlan } from '../pattern/piece';
 import { shopLength, shopZipIn } from '../pattern/shop-length';
 import type { Booklet, ListedPiece } from '../print/booklet/booklet';
 import { cautions } from '../print/instructions';
@@ -44,7 +45,6 @@ export function bookletOf(
     notions: skirt === undefined ? [] : notions(skirt),
     pieces: listedPieces(result),
     cutting: cutting(result),
-    lays: [],
     steps: skirt === undefined ? [] : sewingSteps(skirt),
     pictured: { pieces, zipEnd: zip === undefined ? 0 : zipEnd(zip) },
     toile: skirt === undefined ? [] : toile(skirt),
@@ -185,14 +185,29 @@ function listedPieces({ shown }: GradeResult): readonly ListedPiece[] {
   }));
 }
 
+/** How a piece that says which side is up is laid on folded cloth, for the sides that one says. */
+const FACES: readonly (readonly [side: string, how: string])[] = [
+  ['right side up', 'its print down'],
+  ['wrong side up', 'its print up'],
+];
+
+function faceTold(plans: readonly PiecePlan[]): readonly string[] {
+  const stated = plans.flatMap(cuttings).join();
+  const told = FACES.filter(([side]) => stated.includes(side)).map(
+    ([side, how]) => `one that says ${side} is laid there with ${how}`,
+  );
+  return told.length === 0
+    ? []
+    : [`Folded cloth lies right sides together, so its wrong side is up: ${listed(told)}.`];
+}
+
 function cutting(result: GradeResult): readonly string[] {
   const plans = result.shown[0]?.pieces.map(({ plan }) => plan) ?? [];
   return [
     linesNote(drawingOf(result), result.shown.length),
     'Wash and press the cloth first. Lay each piece with its grainline along the selvage, and an edge ' +
       'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
-    'Folded cloth lies right sides together, so its wrong side is up: a piece that says right side up is laid ' +
-      'there with its print down, one that says wrong side up with its print up.',
+    ...faceTold(plans),
     ...(plans.some(({ cuttings: cut }) => cut.some(({ count }) => count > 1))
       ? [
           'What is cut twice is a pair: on folded cloth both at once, on open cloth once as it is printed and once ' +

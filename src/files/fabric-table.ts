@@ -1,6 +1,7 @@
 /** The cloth to buy as tables among those of a printed pattern. */
 import type { ClothName, ClothWidth, Fold } from '../fabric/cloth';
 import type { BuyLength, FabricNeed } from '../fabric/fabric-needs';
+import { isLay } from '../fabric/lay';
 import { FOLD_WORDS, widthsTold } from '../render/lay-captions';
 import { layPictures } from './lay-pictures';
 import type { LengthUnit } from '../units';
@@ -30,7 +31,7 @@ export function fabricTables(
       rows: joined(own).map((one) => row(one, widths, unit)),
       // What holds for every cloth is said once.
       notes: [
-        ...(i > 0 ? [] : [pictured ? `${NOTE} ${PICTURED}` : NOTE]),
+        ...(i > 0 ? [] : [[NOTE, ...(pictured ? picturesTold(needs) : [])].join(' ')]),
         ...(own.some(hasMisfit) ? [MISFIT] : []),
         ...(own.some(isRaised) ? [RAISED] : []),
       ],
@@ -45,9 +46,25 @@ const NOTE =
   '5 % is added for shrinkage and straight ends.';
 const MISFIT = 'A dash: the pieces do not fit.';
 const PICTURED =
-  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number. ' +
-  'One layer: cut from a single layer of folded cloth; last: when the others are cut.';
+  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number.';
+const ONE_LAYER = 'One layer: cut from a single layer of folded cloth.';
+const ONE_LAYER_LAST =
+  'One layer, last: cut from a single layer of folded cloth when the others are cut.';
 const RAISED = 'Where a larger size came out shorter, it takes as much as the smaller one.';
+
+/** What the words in the pictures mean, of those that stand in one. */
+function picturesTold(needs: readonly FabricNeed[]): readonly string[] {
+  const zones = new Set(
+    needs.flatMap(({ sizes }) =>
+      sizes.flatMap(({ lay }) => (isLay(lay) ? lay.placements.map(({ zone }) => zone) : [])),
+    ),
+  );
+  return [
+    PICTURED,
+    ...(zones.has('strip') ? [ONE_LAYER] : []),
+    ...(zones.has('rest') ? [ONE_LAYER_LAST] : []),
+  ];
+}
 
 function hasMisfit({ sizes }: FabricNeed): boolean {
   return sizes.some(({ buy }) => buy === undefined);

@@ -4,9 +4,10 @@ import type { Shape, Stroke } from '../render/scene';
 import { polyline } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
-import { placedAt, sketchOf, widthOf } from '../render/sketch';
+import { sketchOf } from '../render/sketch';
 import { fitted, text, textWidth } from '../render/type';
 import type { LengthUnit } from '../units';
+import type { Block } from './flow';
 import { paragraphs } from './paragraphs';
 
 /** One row of a table: a name, and its cells in one unit or more. */
@@ -24,7 +25,7 @@ export interface SizeTable {
   readonly rows: readonly SizeRow[];
   /** Sentences below the rows. */
   readonly notes?: readonly string[];
-  /** What is shown below the rows, side by side. */
+  /** What is shown below the rows, wherever there is room. */
   readonly pictures?: readonly Sketch[];
 }
 
@@ -53,36 +54,24 @@ const LEAST_COLUMN = 10.4;
 const MOST_COLUMN = 20;
 /** mm that bold words and the gap to their left neighbor take on top of a label. */
 const LABEL_ROOM = 4;
-/** mm between two pictures. */
-const BESIDE = 6;
 /** Lines of a block at most: with its heading it fits on the smallest paper. */
 const MOST_LINES = 50;
 const RULE: Stroke = { color: SOFT_INK, width: 0.25 };
 
-/** Blocks `width` mm wide at most; a wide or long table becomes several, and so do its pictures. */
+/** Rows and notes as blocks `width` mm wide at most; a wide or long table becomes several. */
 export function tableBlocks(table: SizeTable, width: number): readonly Sketch[] {
-  const { notes = [], pictures = [] } = table;
+  const { notes = [] } = table;
   const told = notes.map((words) => ({ words, size: TYPE }));
   return [
     ...rowBlocks(table, width),
     ...(told.length === 0 ? [] : [sketchOf([paragraphs(told, 0, 0, width).group])]),
-    ...shelves(pictures, width),
   ];
 }
 
-/** Pictures side by side from the left, a block for as many as there is room for. */
-function shelves(pictures: readonly Sketch[], width: number): readonly Sketch[] {
-  const rows: Shape[][] = [];
-  let x = Infinity;
-  for (const picture of pictures) {
-    if (x + widthOf(picture) > width) {
-      rows.push([]);
-      x = 0;
-    }
-    rows.at(-1)?.push(placedAt(picture, point(x, 0)));
-    x += widthOf(picture) + BESIDE;
-  }
-  return rows.map(sketchOf);
+/** The same with the pictures of the table. */
+export function picturedBlocks(table: SizeTable, width: number): readonly Block[] {
+  const { pictures = [] } = table;
+  return [...tableBlocks(table, width), ...(pictures.length === 0 ? [] : [pictures])];
 }
 
 function rowBlocks(table: SizeTable, width: number): readonly Sketch[] {

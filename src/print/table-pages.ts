@@ -1,12 +1,11 @@
 /** Pages of tables, and after them of what to print for one size alone. */
-import { point } from '../geometry/point';
-import type { Scene, Shape } from '../render/scene';
-import type { Sketch } from '../render/sketch';
-import { heightOf, placedAt, sketchOf } from '../render/sketch';
+import type { Scene } from '../render/scene';
+import { sketchOf } from '../render/sketch';
+import { flowed } from './flow';
 import type { SheetPaper } from './paper';
 import { paragraphs } from './paragraphs';
 import type { SizeTable } from './size-table';
-import { tableBlocks } from './size-table';
+import { picturedBlocks } from './size-table';
 
 /** mm between two tables. */
 const BETWEEN = 8;
@@ -26,8 +25,14 @@ export function tablePages(
   before: number,
 ): readonly Scene[] {
   const width = paper.width - 2 * margin;
-  const blocks = tables.flatMap((table) => tableBlocks(table, width));
-  const flowed = (own: number): readonly Scene[] => {
+  const room = {
+    left: margin,
+    top: margin,
+    right: paper.width - margin,
+    bottom: paper.height - margin,
+  };
+  const blocks = tables.flatMap((table) => picturedBlocks(table, width));
+  const pages = (own: number): readonly Scene[] => {
     const [heading, ...lines] = listed(before + own + 1);
     const list =
       heading === undefined
@@ -37,27 +42,14 @@ export function tablePages(
             ...lines.map((words) => ({ words, size: BODY })),
           ];
     const lists = list.length === 0 ? [] : [sketchOf([paragraphs(list, 0, 0, width).group])];
-    return flow([...blocks, ...lists], title, paper, margin);
+    const flowing = [...blocks, ...lists].map((block) => ({ block, above: BETWEEN }));
+    return flowed(flowing, room).map((shapes) => ({
+      title,
+      width: paper.width,
+      height: paper.height,
+      shapes,
+    }));
   };
   // The lists take the same room whatever the numbers are, so the second time is right.
-  return flowed(flowed(1).length);
-}
-
-function flow(
-  blocks: readonly Sketch[],
-  title: string,
-  { width, height }: SheetPaper,
-  margin: number,
-): readonly Scene[] {
-  const pages: Shape[][] = [];
-  let y = Infinity;
-  for (const block of blocks) {
-    if (y + heightOf(block) > height - margin) {
-      pages.push([]);
-      y = margin;
-    }
-    pages.at(-1)?.push(placedAt(block, point(margin, y)));
-    y += heightOf(block) + BETWEEN;
-  }
-  return pages.map((shapes) => ({ title, width, height, shapes }));
+  return pages(pages(1).length);
 }

@@ -161,7 +161,7 @@ function laidBoxes<Part extends Boxed>(
 }
 
 /** The best place for a part beside or below the boxes that are taken; undefined if it is too wide. */
-function freePlace(part: Boxed, taken: readonly Box[], strip: number): Box | undefined {
+export function freePlace(part: Boxed, taken: readonly Box[], strip: number): Box | undefined {
   const [width, height] = [widthOf(part), heightOf(part)];
   const ascending = (places: number[]): number[] => places.sort((a, b) => a - b);
   const lefts = ascending([0, ...taken.map(({ right }) => right)]);

@@ -6,6 +6,7 @@ import { exportFiles, fabricNeeds } from '../../src/index';
 import { PAIRED_WIDTHS, clothWidth } from '../../src/fabric/cloth';
 import { cutSize } from '../../src/files/fabric-files';
 import { fabricTables, worthLaying } from '../../src/files/fabric-table';
+import type { Shape } from '../../src/render/scene';
 import type { SizeTable } from '../../src/print/size-table';
 import { inchFraction, toMillimeters } from '../../src/units';
 import { rowsOf } from '../csv-tables';
@@ -13,9 +14,10 @@ import { gradedOnce } from '../graded';
 import { faults } from '../fabric/lay-pieces';
 import { isLay } from '../../src/fabric/lay';
 
+const CHART = readFileSync('size-charts/demo.csv', 'utf8');
 const SIZES = ['2', '8', '12', '18', '24'];
 const result = gradedOnce({
-  chart: readFileSync('size-charts/demo.csv', 'utf8'),
+  chart: CHART,
   base: '12',
   style: 'shared-pencil',
   sizes: SIZES,
@@ -37,6 +39,12 @@ beforeAll(async () => {
   const { files } = await exportFiles(result, ['fabric']);
   csv = rowsOf(files.find(({ name }) => name === 'fabric.csv')?.text ?? '');
 });
+
+function wordsIn(shapes: readonly Shape[]): readonly string[] {
+  return shapes.flatMap((shape) =>
+    shape.kind === 'group' ? wordsIn(shape.children) : shape.kind === 'text' ? [shape.words] : [],
+  );
+}
 
 function printedRow(cloth: string, width: string, unit: string, fold: keyof typeof FOLDS) {
   const table = tables.find(({ heading }) => heading.includes(`, ${cloth},`));
@@ -114,6 +122,27 @@ describe('the printed table of cloth', () => {
     }
     expect(tables.at(-1)?.rows.map(({ name }) => name)).toContain('any width');
   });
+
+  it.each([
+    ['pencil', false],
+    ['shared-pencil', true],
+  ])(
+    'says what one layer is where a picture of %s has such a piece, and nowhere else',
+    (style, is) => {
+      const one = gradedOnce({ chart: CHART, base: '12', style, sizes: ['12'] });
+      const widths = PAIRED_WIDTHS.filter(({ value }) => value < 112);
+      const own = fabricTables(fabricNeeds(one.shown.map(cutSize), { widths, naps: ['with'] }));
+      const inPictures = own
+        .flatMap(({ pictures = [] }) => wordsIn(pictures.flatMap(({ shapes }) => shapes)))
+        .filter((words) => words.includes('one layer') && !words.includes('in one layer'));
+      const notes = own.flatMap(({ notes: said = [] }) => said).join(' ');
+      expect(inPictures.length > 0).toBe(is);
+      expect(notes.includes('One layer')).toBe(is);
+      expect(notes.includes('when the others are cut')).toBe(
+        inPictures.some((words) => words.includes('last')),
+      );
+    },
+  );
 
   it('shows fewer pictures than lays, and at least one for each way', () => {
     for (const { heading, pictures = [] } of tables) {

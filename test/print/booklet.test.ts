@@ -105,6 +105,17 @@ describe('the booklet', () => {
     expect(/\bband\b|waistband/iu.test(told)).toBe(kind === 'lined');
   });
 
+  it.each([
+    ['a lining with a vent', {}, true, true],
+    ['a band alone', { lining: '0' }, true, false],
+    ['no piece of one side', { lining: '0', waist_finish: '0' }, false, false],
+  ] as const)('tells which side is up only as its pieces do: %s', (_, set, right, wrong) => {
+    const { cutting } = bookletOf(demo({ set }), [], []);
+    expect(cutting.some((words) => words.includes('right side up'))).toBe(right);
+    expect(cutting.some((words) => words.includes('wrong side up'))).toBe(wrong);
+    expect(cutting.some((words) => words.includes('right sides together'))).toBe(right || wrong);
+  });
+
   it('says the zip that is bought and the opening for it in the same words', () => {
     const told = textOf(pagesOf(demo(), 'full'));
     const opening = /notch of the zip end: (.*?)\. Sew from/u.exec(told)?.[1] ?? '';

@@ -2,9 +2,10 @@
 import { point } from '../../geometry/point';
 import type { Scene, Shape } from '../../render/scene';
 import { SOFT_INK } from '../../render/size-style';
-import type { Sketch } from '../../render/sketch';
-import { heightOf, placedAt } from '../../render/sketch';
+import { heightOf } from '../../render/sketch';
 import { fitted, text } from '../../render/type';
+import type { Flowing } from '../flow';
+import { flowed, leastHeight } from '../flow';
 import type { SheetPaper } from '../paper';
 import type { Booklet, BookletChoice } from './booklet';
 import { headingBlock, sections } from './sections';
@@ -24,25 +25,23 @@ export function bookletPages(
   margin: number,
 ): readonly Scene[] {
   const width = paper.width - 2 * margin;
-  const bottom = paper.height - margin - FOOT_ROOM;
-  const pages: Shape[][] = [];
-  let y = Infinity;
-  const put = (block: Sketch, above: number, needed: number): void => {
-    if (y + above + needed > bottom) {
-      pages.push([]);
-      y = margin;
-    } else y += above;
-    pages.at(-1)?.push(placedAt(block, point(margin, y)));
-    y += heightOf(block);
+  const room = {
+    left: margin,
+    top: margin,
+    right: paper.width - margin,
+    bottom: paper.height - margin - FOOT_ROOM,
   };
-  for (const { heading, blocks } of sections(booklet, choice, width)) {
-    const [first] = blocks;
-    if (heading !== undefined && first !== undefined) {
-      const head = headingBlock(heading);
-      put(head, ABOVE_HEADING, heightOf(head) + BETWEEN + heightOf(first));
-    }
-    for (const block of blocks) put(block, BETWEEN, heightOf(block));
-  }
+  const flowing = sections(booklet, choice, width).flatMap(
+    ({ heading, blocks: [first, ...others] }): readonly Flowing[] => {
+      if (first === undefined) return [];
+      const blocks = [first, ...others].map((block) => ({ block, above: BETWEEN }));
+      if (heading === undefined) return blocks;
+      const block = headingBlock(heading);
+      const needed = heightOf(block) + BETWEEN + leastHeight(first);
+      return [{ block, above: ABOVE_HEADING, needed }, ...blocks];
+    },
+  );
+  const pages = flowed(flowing, room);
   return pages.map((shapes, i) => ({
     title: booklet.title,
     width: paper.width,

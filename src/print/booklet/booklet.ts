@@ -1,6 +1,5 @@
 /** The booklet of a pattern: what a sewer reads before and while she cuts and sews. */
 import type { DrawnGarment } from '../../render/line-drawing';
-import type { Sketch } from '../../render/sketch';
 import type { SewingStep } from '../../sewing/step';
 import type { SizeTable } from '../size-table';
 import type { MeasuredBody } from './body-picture';
@@ -37,8 +36,6 @@ export interface Booklet {
   readonly pieces: readonly ListedPiece[];
   /** What to know before cutting, in sentences. */
   readonly cutting: readonly string[];
-  /** How the pieces lie on the cloth. */
-  readonly lays: readonly Sketch[];
   readonly steps: readonly SewingStep[];
   readonly pictured: PicturedGarment;
   /** The first toile, and what to alter, in sentences. */

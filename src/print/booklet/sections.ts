@@ -1,11 +1,12 @@
-/** The sections of a booklet, each as blocks that are not torn apart between pages. */
+/** The sections of a booklet as blocks for its pages. */
 import { point } from '../../geometry/point';
 import { lineDrawing } from '../../render/line-drawing';
 import type { Sketch } from '../../render/sketch';
 import { heightOf, moved, placedAt, sketchOf, widthOf } from '../../render/sketch';
 import { fitted, text } from '../../render/type';
+import type { Block } from '../flow';
 import { paragraphs } from '../paragraphs';
-import { tableBlocks } from '../size-table';
+import { picturedBlocks } from '../size-table';
 import type { SizeTable } from '../size-table';
 import type { Booklet, BookletChoice } from './booklet';
 import { bodyPicture } from './body-picture';
@@ -26,7 +27,7 @@ const COVER_HEIGHT = 105;
 /** A heading and what stands below it; the cover has none. */
 export interface Section {
   readonly heading: string | undefined;
-  readonly blocks: readonly Sketch[];
+  readonly blocks: readonly Block[];
 }
 
 /** The sections that are asked for, `width` mm wide; those with nothing to tell are left out. */
@@ -46,7 +47,7 @@ export function sections(
       blocks: [...choosingBlocks(booklet, width), ...tables(measures, width)],
     },
     { heading: 'You need', blocks: [...tables(needs, width), ...told(notions, width)] },
-    { heading: 'Cut', blocks: [...cutBlocks(booklet, width), ...booklet.lays] },
+    { heading: 'Cut', blocks: cutBlocks(booklet, width) },
     { heading: 'Sew', blocks: choice === 'full' ? stepBlocks(booklet, width) : [] },
     { heading: 'The first toile', blocks: told(toile, width) },
     { heading: 'Cautions', blocks: told(cautions, width) },
@@ -72,8 +73,8 @@ function coverBlock({ title, facts, garment }: Booklet, width: number): Sketch {
   ]);
 }
 
-function tables(all: readonly SizeTable[], width: number): readonly Sketch[] {
-  return all.flatMap((table) => tableBlocks(table, width));
+function tables(all: readonly SizeTable[], width: number): readonly Block[] {
+  return all.flatMap((table) => picturedBlocks(table, width));
 }
 
 /** Sentences below each other as one block, which few pages tear. */
