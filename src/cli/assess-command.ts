@@ -1,6 +1,6 @@
 /** `skirtgrade assess`: a student's rule sheet, cell by cell. */
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
-import { markSheet } from '../study/mark/mark-sheet';
+import { isRight, markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { assessFacts } from './assess-facts';
@@ -17,6 +17,8 @@ export interface AssessCommandOptions extends StyleOptions, Telling {
   readonly tolerance?: string;
   readonly zero?: string;
   readonly pieces?: readonly string[];
+  readonly points?: readonly string[];
+  readonly answered?: boolean;
   /** Of the report; the sheet's if absent. */
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
@@ -51,7 +53,7 @@ export function assessCommand(
     'assess',
     { json, quiet },
     {
-      exitCode: marking.cells.every(({ verdict }) => verdict === 'right') ? 0 : 1,
+      exitCode: isRight(marking) ? 0 : 1,
       words: () => assessReport(marking, display, verbose),
       brief: () => assessBrief(marking),
       facts: () => assessFacts(marking),

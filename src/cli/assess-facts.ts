@@ -6,7 +6,7 @@ import { notReadFacts } from './not-read-line';
 
 /** The score, every cell, the cause of the whole sheet, and the slips with the cells they explain. */
 export function assessFacts(marking: Marking): object {
-  const { sheet, result, convention, tolerance, pieces, cells, decisions, cause } = marking;
+  const { sheet, result, convention, tolerance, asked, cells, decisions, cause } = marking;
   const { found, unexplained } = marking.diagnosis;
   const runFacts = ({ series, sizes }: Run): object => ({
     piece: series.piece,
@@ -20,7 +20,11 @@ export function assessFacts(marking: Marking): object {
     style: result.range.draft.style.name,
     base: result.range.base,
     tolerance,
-    pieces,
+    pieces: asked.pieces,
+    points: asked.points.map(({ piece, point }) => `${piece}.${point}`),
+    not_asked: marking.notAsked.map(({ piece, point, axis }) => `${piece}.${point} d${axis}`),
+    answered: marking.answered,
+    blank: marking.blanks,
     zeros: Object.fromEntries(convention.zeros),
     y: convention.up ? 'up' : 'down',
     not_read: notReadFacts(notReadFindings(marking.unread)),

@@ -6,7 +6,9 @@ import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { Slip } from '../study/mark/slip';
 import type { MarkedCell } from '../study/mark/marked-cells';
+import type { PointName } from '../pattern/named-point';
 import type { Marking } from '../study/mark/mark-sheet';
+import { isBlankSheet } from '../study/mark/mark-sheet';
 import type { AnswerKey } from '../study/mark/answer-key';
 import { rightValues } from '../study/mark/series';
 import { troubleStarts } from '../study/mark/trouble-starts';
@@ -23,12 +25,13 @@ import { columnsTable, wrappedParagraph } from './text-table';
  */
 export function assessReport(marking: Marking, display: LengthDisplay, verbose = false): string {
   const { cells } = marking;
-  const unread = notReadLine(notReadFindings(marking.unread));
-  const blank = blankCells(marking);
-  if (blank === cells.length)
+  const unread = [...notReadLine(notReadFindings(marking.unread)), ...notAsked(marking)];
+  if (isBlankSheet(marking))
     return [assessBrief(marking), heading(marking, display), ...unread].join('\n');
-  // Blank cells are taken as right there: where nothing is wrong, it would be the key's own skirt.
-  const hasGarment = blank === 0 || cells.some(({ verdict }) => verdict === 'wrong');
+  // What is not told is taken as right there: where nothing is wrong, it would be the key's own skirt.
+  const open =
+    marking.blanks > 0 ? 'blanks' : marking.asked.isPart ? 'what is not asked for' : undefined;
+  const hasGarment = open === undefined || cells.some(({ verdict }) => verdict === 'wrong');
   return [
     ...(isMostlyBlank(marking)
       ? [wrappedParagraph(`${blankWords(marking)}: only what is given is judged.`)]
@@ -39,14 +42,14 @@ export function assessReport(marking: Marking, display: LengthDisplay, verbose =
     ...wholeSheet(marking),
     ...slips(marking, display, verbose),
     ...missing(marking),
-    ...(hasGarment ? [garmentReport(marking.worn, display, blank > 0)] : []),
+    ...(hasGarment ? [garmentReport(marking.worn, display, open)] : []),
   ].join('\n');
 }
 
 function heading(marking: Marking, display: LengthDisplay): string {
-  const { sheet, result, convention, tolerance, pieces } = marking;
+  const { sheet, result, convention, tolerance, asked } = marking;
   const { zeros, up, mirrored } = convention;
-  const zeroWords = pieces.map((piece) => {
+  const zeroWords = asked.pieces.map((piece) => {
     const zero = zeros.get(piece)?.join(' and ');
     const words = zero?.includes(' and ') ? `halfway between ${zero}` : zero;
     return `${piece} ${words ?? result.range.stackPoint}`;
@@ -57,12 +60,24 @@ function heading(marking: Marking, display: LengthDisplay): string {
         `${result.range.base}, ${UNIT_WORDS[display.unit]}, tolerance ` +
         showLength(tolerance, { ...display, fractions: true }),
     ) +
+    (asked.isPart ? wrappedParagraph(`Asked for: ${pointNames(asked.points)}`) : '') +
     wrappedParagraph(
       `Read with the zero at ${zeroWords.join(', ')}; x from the center to the side` +
         `${mirrored.size === 0 ? '' : ` (mirrored: ${[...mirrored].join(', ')})`}, ` +
         `y ${up ? 'up' : 'down'}. The zero and the direction of the axes are yours to choose.`,
     )
   );
+}
+
+function pointNames(points: readonly PointName[]): string {
+  return [...new Set(points.map(({ piece, point }) => `${piece}.${point}`))].join(', ');
+}
+
+/** What the sheet gives of points beside those that were named. */
+function notAsked({ notAsked: given }: Marking): readonly string[] {
+  return given.length === 0
+    ? []
+    : [wrappedParagraph(`Not asked for, so not judged: ${pointNames(given)}`)];
 }
 
 /** One sentence, so that everybody can count along. */
@@ -86,30 +101,35 @@ function score(marking: Marking): string {
 }
 
 function scoreWords(marking: Marking): string {
-  const { asked, given, right } = marking.decisions;
-  const percent = asked === 0 ? 100 : Math.floor((100 * right) / asked);
-  return isMostlyBlank(marking)
-    ? `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
-        'whole sheet asks for. The place of a break is judged where every size is given.'
-    : `Score: ${percent} of 100, since ${right} of ${asked} decisions are right.`;
+  const { decisions, answered, blanks } = marking;
+  const { asked, given, right } = decisions;
+  if (asked === 0) return 'No score: nothing that is asked for moves.';
+  const percent = Math.floor((100 * right) / asked);
+  const open = 'The place of a break is judged where every size is given.';
+  if (isMostlyBlank(marking))
+    return (
+      `Score of what is given: ${right} of ${given} decisions are right, of ${asked} that the ` +
+      `whole sheet asks for. ${open}`
+    );
+  const score = `${percent} of 100, since ${right} of ${counted(asked, 'decision')} ${asked === 1 ? 'is' : 'are'} right.`;
+  return answered && blanks > 0
+    ? `Score of what is answered: ${score} ${counted(blanks, 'blank cell')} ${blanks === 1 ? 'is' : 'are'} left out. ${open}`
+    : `Score: ${score}`;
 }
 
-function blankCells({ cells }: Marking): number {
-  return cells.filter(({ verdict }) => verdict === 'missing').length;
+function isMostlyBlank({ answered, blanks, cells }: Marking): boolean {
+  return !answered && blanks > MOSTLY_BLANK * cells.length;
 }
 
-function isMostlyBlank(marking: Marking): boolean {
-  return blankCells(marking) > MOSTLY_BLANK * marking.cells.length;
-}
-
-function blankWords(marking: Marking): string {
-  return `${blankCells(marking)} of ${marking.cells.length} cells are blank`;
+function blankWords({ answered, blanks, cells }: Marking): string {
+  return `${blanks} of ${answered ? cells.length + blanks : cells.length} cells are blank`;
 }
 
 /** The score alone, without how it is counted. */
 export function assessBrief(marking: Marking): string {
-  const isBlank = blankCells(marking) === marking.cells.length;
-  return wrappedParagraph(isBlank ? `Not judged: ${blankWords(marking)}.` : scoreWords(marking));
+  return wrappedParagraph(
+    isBlankSheet(marking) ? `Not judged: ${blankWords(marking)}.` : scoreWords(marking),
+  );
 }
 
 /** What the whole sheet was done by, or that nothing was done. */

@@ -8,12 +8,16 @@ import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { wrappedParagraph, textTable } from './text-table';
 
-/** Measured from the base size with the moves of the sheet; blanks are taken as right, and told. */
+/**
+ * Measured from the base size with the moves of the sheet; `open` names what was not judged and is taken as
+ * right, such as `blanks`.
+ */
 export function garmentReport(
   worn: readonly WornSize[],
   display: LengthDisplay,
-  hasBlanks: boolean,
+  open: string | undefined,
 ): string {
+  const hasBlanks = open !== undefined;
   const girths = panelGirths(worn[0]?.right ?? []);
   const show = (mm: number): string => (Number.isFinite(mm) ? showNumber(mm, display) : '-');
   const rows = worn.map(({ label, right, sheet }) => [
@@ -29,7 +33,7 @@ export function garmentReport(
   const header = ['size', 'waist', 'right', 'off', 'hip', 'right', 'off'];
   return (
     `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}` +
-    `${hasBlanks ? ', blanks taken as right' : ''}\n` +
+    `${hasBlanks ? `, ${open} taken as right` : ''}\n` +
     textTable([header, ...rows]) +
     [
       ...girths.map((girth) => girthWords(worn, girth, display, hasBlanks)),

@@ -48,6 +48,8 @@ const addAssess: AddCommands = (program, io, end) => {
     .option('--tolerance <length>', 'how far a right cell may be off (1/32in)')
     .option('--zero <point>', 'the point that the sheet counts from (recognized)')
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
+    .option('--points <a,b>', 'the points that were asked for (all corners)', list)
+    .option('--answered', 'leave blank cells out of the score')
     .addOption(sheetUnit())
     .option('--fractions', 'inches as fractions (as they are typed)');
   withTelling(assessing, {

@@ -60,13 +60,14 @@ function sheetOf(habit: Habit, form: '' | 'step_' = '', statements: readonly str
 }
 
 /** The report in one line, so that no break of a line matters. */
-async function marked(sheet: string) {
+async function marked(sheet: string, ...more: readonly string[]) {
   place.write('chart.csv', chartText('in', CHART, SIZES));
   place.write('sheet.csv', sheet);
   const { status, stdout } = await place.run(
     ...typed('assess chart.csv sheet.csv --base 14 --style pencil'),
+    ...more,
   );
-  return { status, text: stdout.replace(/\s+/g, ' ') };
+  return { status, lines: stdout, text: stdout.replace(/\s+/g, ' ') };
 }
 
 const at =
@@ -175,6 +176,105 @@ function grown(moves: readonly number[], as: number, i: number): number {
   const move = at(moves);
   return move(as + 1) - move(as) - (move(i + 1) - move(i));
 }
+
+describe('a few rows of a case from a book', () => {
+  /** What a student gives of some rows; nothing of the others. */
+  const rows =
+    (...names: readonly string[]) =>
+    (habit: Habit): Habit =>
+    (moves, name) =>
+      names.includes(name) ? habit(moves, name) : moves.map(() => undefined);
+  const right: Habit = (moves) => moves;
+  const whole: Habit = (moves) => moves.map((move) => 4 * move);
+  const waist = rows('side_waist dx');
+
+  it('are all that counts where blanks are left out', async () => {
+    const { status, text } = await marked(sheetOf(waist(right)), '--answered');
+    expect(status).toBe(0);
+    // Share, sign and break of the one axis.
+    expect(text).toContain(
+      'Score of what is answered: 100 of 100, since 3 of 3 decisions are right. 60 blank cells are left out.',
+    );
+    expect(text).toContain('Of 4 cells: 4 right, 0 wrong, 0 missing.');
+    expect(text).not.toMatch(/Missing|whole sheet asks for|garment/);
+    const wrong = await marked(sheetOf(waist(whole)), '--answered');
+    expect(wrong.status).toBe(1);
+    expect(wrong.text).toContain('66 of 100, since 2 of 3 decisions are right');
+    expect(wrong.text).toContain('whole step instead of a quarter');
+  });
+
+  it('are not right where none is filled in', async () => {
+    const { status, text } = await marked(sheetOf(rows()(right)), '--answered');
+    expect(status).toBe(1);
+    expect(text).toContain('Not judged: 64 of 64 cells are blank.');
+  });
+
+  it('are asked for by their points, whose blanks count', async () => {
+    const { status, text } = await marked(sheetOf(waist(right)), '--points', 'side waist');
+    expect(status).toBe(1);
+    expect(text).toContain('Asked for: front.side_waist');
+    expect(text).toContain('Score: 100 of 100, since 3 of 3 decisions are right.');
+    expect(text).toContain('in 10, 12, 16, 18: front.side_waist dy');
+    const blank = await marked(sheetOf(rows()(right)), '--points', 'front.side_waist');
+    expect(blank.text).toContain('Not judged: 8 of 8 cells are blank.');
+  });
+
+  it('do not count where other points are asked for, and are told', async () => {
+    const habit: Habit = (moves, name) =>
+      name.startsWith('side_waist') ? whole(moves, name) : moves;
+    const { status, text } = await marked(sheetOf(habit), '--points', 'side_hip,side_hem');
+    expect(status).toBe(0);
+    expect(text).toMatch(/Not asked for, so not judged: front\.center_waist, .*front\.side_waist/);
+    // Share, sign and break in x, share and sign in y, at both points.
+    expect(text).toContain('since 10 of 10 decisions are right');
+    expect(text).not.toContain('front.side_waist, by the rule');
+  });
+
+  it('are read by what the whole sheet shows: from another zero and another base', async () => {
+    const fromHip = sheetOf((moves, name) =>
+      moves.map((move, i) => {
+        const row = name.endsWith('dx') ? CHART.hip_girth : CHART.waist_to_hip;
+        return move - (at(row)(i) - at(row)(BASE)) * (name.endsWith('dx') ? 1 / 4 : 1);
+      }),
+    );
+    expect((await marked(fromHip, '--points', 'side_waist')).status).toBe(0);
+    const fromSixteen: Habit = (moves) => moves.map((move) => move - at(moves)(3));
+    const { status, text } = await marked(sheetOf(fromSixteen), '--points', 'side_waist');
+    expect(status).toBe(1);
+    // The four sizes of one axis and the base, which is not zero.
+    expect(text).toContain('counted from another base: from 16 instead of 14');
+    expect(text).toContain('This explains 5 of 5 wrong cells.');
+    expect(text).toContain('since 2 of 3 decisions are right');
+    expect((await marked(sheetOf(fromSixteen), '--points', 'center_waist')).text).not.toContain(
+      'another base',
+    );
+  });
+
+  it('have no score where nothing that is asked for moves', async () => {
+    const { status, text } = await marked(sheetOf(right), '--points', 'center_waist');
+    expect(status).toBe(0);
+    expect(text).toContain('No score: nothing that is asked for moves.');
+  });
+
+  it.each([
+    [['--points', 'knee'], /--points: .*Got: knee/],
+    [['--points', 'sleeve.side_hip'], /--points: .*no such piece/],
+    [['--points', 'front.side_knee'], /--points: .*no such point/],
+    [
+      ['--points', 'back.side_hip', '--pieces', 'front'],
+      /--points: the back is not among the pieces/,
+    ],
+  ])('are refused as %j', async (options, message) => {
+    place.write('chart.csv', chartText('in', CHART, SIZES));
+    place.write('sheet.csv', sheetOf(right));
+    const { status, stderr } = await place.run(
+      ...typed('assess chart.csv sheet.csv --base 14 --style pencil'),
+      ...options,
+    );
+    expect(status).toBe(2);
+    expect(stderr.replace(/\s+/g, ' ')).toMatch(message);
+  });
+});
 
 describe('a cause of the whole sheet', () => {
   const upward: Habit = (moves) =>

@@ -2,9 +2,6 @@
 import { lengthWithUnit } from '../../table/length-with-unit';
 import { unreadInChart } from '../../check/not-read';
 import { InputError } from '../../errors';
-import { namedPiece } from '../../pattern/named-point';
-import { statedBy } from '../../table/statements';
-import { isBlank } from '../../table/tidy-text';
 import type { UnreadText } from '../../table/unread';
 import { unreadIn } from '../../table/unread';
 import { baseNamed } from '../../rule-sheet/points-named';
@@ -17,8 +14,10 @@ import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp } from '../../rule-sheet/moves-and-steps';
-import { answerKey, askedPoints } from './answer-key';
+import { answerKey } from './answer-key';
 import type { AnswerKey } from './answer-key';
+import type { Asked, Question } from './asked';
+import { askedOf } from './asked';
 import type { Convention } from './convention';
 import { directionOf, inConvention } from './convention';
 import { explainSheet } from './explain-sheet';
@@ -28,19 +27,17 @@ import { markedCells } from './marked-cells';
 import type { Decisions } from './decisions';
 import { countDecisions } from './decisions';
 import type { FoundCause } from './recognize-cause';
-import { CONVENTION_CAUSES, recognizeCause } from './recognize-cause';
+import { CONVENTION_CAUSES, causeAmong, recognizeCause } from './recognize-cause';
 import type { Reading } from './sheet-cause';
-import type { Series } from './series';
+import type { Series, SeriesName } from './series';
 import { rightValues, seriesOf } from './series';
 import { statedConvention } from './stated-convention';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
 /** A sheet to be marked, and the chart and style that it was to be made from. */
-export interface MarkRequest extends Pick<
-  GradeRequest,
-  'chart' | 'file' | 'base' | 'style' | 'set'
-> {
+export interface MarkRequest
+  extends Pick<GradeRequest, 'chart' | 'file' | 'base' | 'style' | 'set'>, Question {
   /** Text of the sheet, CSV. */
   readonly sheet: string;
   /** Its name for messages. */
@@ -49,8 +46,8 @@ export interface MarkRequest extends Pick<
   readonly tolerance?: string;
   /** Zero of the pieces; otherwise stated by the sheet (`# zero: side_hip`) or recognized. */
   readonly zero?: string;
-  /** Pieces that are asked for; otherwise those the sheet states (`# pieces: front`), or all panels. */
-  readonly pieces?: readonly string[];
+  /** True where blanks are no mistakes: only what is answered counts. */
+  readonly answered?: boolean;
 }
 
 /** A marked sheet: what is right, what went wrong, and what would come of it. */
@@ -64,10 +61,15 @@ export interface Marking {
   readonly convention: Convention;
   /** mm. */
   readonly tolerance: number;
-  /** The pieces that were asked for. */
-  readonly pieces: readonly string[];
-  /** Every cell that is asked for or given, the base's only where they are wrong. */
+  readonly asked: Asked;
+  /** What the sheet gives of points beside those that were named; not judged. */
+  readonly notAsked: readonly SeriesName[];
+  /** Every cell that counts: asked for or given, the base's only where they are wrong. */
   readonly cells: readonly MarkedCell[];
+  /** Cells that are asked for and blank. */
+  readonly blanks: number;
+  /** True where blanks are no mistakes, and no cells. */
+  readonly answered: boolean;
   /** What the whole sheet was done by, if it has a cause of its own. */
   readonly cause: FoundCause | undefined;
   /** The slips of the sheet, once the cause of the whole sheet is put right. */
@@ -77,19 +79,19 @@ export interface Marking {
   readonly worn: readonly WornSize[];
 }
 
-/**
- * Marks a sheet. Throws InputError for a chart, a sheet or an option that cannot be used; wrong and
- * missing cells are the result.
- */
-export function markSheet(request: MarkRequest): Marking {
-  const {
-    sheet: text,
-    sheetFile = 'sheet',
-    tolerance: allowed,
-    zero,
-    pieces,
-    ...grading
-  } = request;
+/** A sheet as it was handed in, beside what it is held against. */
+interface HandedIn {
+  readonly result: Grade & Drafted;
+  readonly sheet: RuleSheet;
+  readonly asked: Asked;
+  /** The key with the zero and the axes of the engine. */
+  readonly exact: AnswerKey;
+  /** mm. */
+  readonly tolerance: number;
+}
+
+function handedIn(request: MarkRequest): HandedIn {
+  const { sheet: text, sheetFile = 'sheet', tolerance: allowed, ...grading } = request;
   const base = grading.base ?? baseNamed(text, sheetFile);
   const result = gradeUnchecked(base === undefined ? grading : { ...grading, base });
   const sheet = readRuleSheet(text, sheetFile, {
@@ -98,21 +100,40 @@ export function markSheet(request: MarkRequest): Marking {
     base: result.range.base,
   });
   const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
-  const asked = piecesOf(result, sheet, pieces);
+  const asked = askedOf(result, sheet, request);
   const exact = answerKey(result);
-  const series = seriesOf(sheet, exact, result.chart);
+  return { result, sheet, asked, exact, tolerance };
+}
+
+/**
+ * Marks a sheet. Throws InputError for a chart, a sheet or an option that cannot be used; wrong and
+ * missing cells are the result.
+ */
+export function markSheet(request: MarkRequest): Marking {
+  const { zero, answered = false } = request;
+  const { result, sheet, asked, exact, tolerance } = handedIn(request);
+  const given = seriesOf(sheet, exact, result.chart);
   const stated = statedConvention(exact, sheet, zero);
   const slips = (reading: Reading): ExplainedSheet => explainSheet(reading, sheet.unit, tolerance);
-  const { convention, cause } = recognizeCause(exact, series, stated, tolerance, slips);
+  // How the sheet is written is told by all of it, also by what is not asked for.
+  const { convention, cause: ofAll } = recognizeCause(exact, given, stated, tolerance, slips);
   const key = inConvention(exact, convention);
-  const corners = result.range.plans.flatMap((plan) =>
-    asked.includes(plan.name)
-      ? askedPoints(plan).map((point) => ({ piece: plan.name, point }))
-      : [],
-  );
+  const names = new Set(asked.points.map(({ piece, point }) => `${piece}.${point}`));
+  const isJudged = ({ piece, point }: SeriesName): boolean =>
+    !asked.isPart || names.has(`${piece}.${point}`);
+  const series = given.filter(isJudged);
+  const cause = causeAmong(ofAll, { key, series: given, left: 0 }, isJudged, tolerance);
   const reading = cause?.reading ?? { key, series, left: 0 };
   const diagnosis = slips(reading);
-  const cells = markedCells(key, series, corners, tolerance);
+  const all = markedCells(key, series, asked.points, tolerance);
+  const filled = all.filter(({ verdict }) => verdict !== 'missing');
+  const decisions = countDecisions({
+    ...reading,
+    diagnosis,
+    asked: asked.points,
+    tolerance,
+    causes: cause === undefined ? 0 : CONVENTION_CAUSES.has(cause.cause.id) ? 1 : axesOff(all),
+  });
   return {
     sheet,
     unread: [
@@ -124,19 +145,26 @@ export function markSheet(request: MarkRequest): Marking {
     key,
     convention,
     tolerance,
-    pieces: asked,
-    cells,
+    asked,
+    notAsked: given.filter((one) => !isJudged(one)),
+    cells: answered ? filled : all,
+    blanks: all.length - filled.length,
+    answered,
     cause,
     diagnosis,
-    decisions: countDecisions({
-      ...reading,
-      diagnosis,
-      asked: corners,
-      tolerance,
-      causes: cause === undefined ? 0 : CONVENTION_CAUSES.has(cause.cause.id) ? 1 : axesOff(cells),
-    }),
+    decisions: answered ? { ...decisions, asked: decisions.given } : decisions,
     worn: wornSheet(result, errors(key, series, convention)),
   };
+}
+
+/** Whether something counts, and all of it is right. */
+export function isRight({ cells }: Marking): boolean {
+  return cells.length > 0 && cells.every(({ verdict }) => verdict === 'right');
+}
+
+/** Whether nothing that is asked for is given. */
+export function isBlankSheet({ cells }: Marking): boolean {
+  return cells.every(({ verdict }) => verdict === 'missing');
 }
 
 /**
@@ -170,21 +198,6 @@ function errors(key: AnswerKey, all: readonly Series[], convention: Convention):
 
 function errorId(piece: string, point: string, axis: Axis): string {
   return `${piece}.${point} ${axis}`;
-}
-
-function piecesOf(
-  { range }: Grade & Drafted,
-  sheet: RuleSheet,
-  wanted: readonly string[] | undefined,
-): readonly string[] {
-  const statement = statedBy(sheet, 'pieces');
-  const stated = statement?.text.split(
-    /[,;&+]|\sand\s/u.test(statement.text) ? /[,;&+]|\sand\s/u : /\s/u,
-  );
-  const panels = range.plans.filter(({ part }) => part === 'panel').map(({ name }) => name);
-  const asked = wanted ?? stated?.filter((name) => !isBlank(name)) ?? panels;
-  const place = wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' };
-  return asked.map((name) => namedPiece({ text: name.trim(), place }, range.plans).name);
 }
 
 function toleranceOf(text: string, unit: LengthUnit): number {

@@ -106,6 +106,29 @@ export function recognizeCause(
   };
 }
 
+/**
+ * What the cause of a whole sheet is to the series that are judged: none where all of these are right without
+ * it. `plain` is the sheet without a cause.
+ */
+export function causeAmong(
+  found: FoundCause | undefined,
+  plain: Reading,
+  isJudged: (series: Series) => boolean,
+  tolerance: number,
+): FoundCause | undefined {
+  if (found === undefined || plain.series.every(isJudged)) return found;
+  const among = (reading: Reading): Reading => ({
+    ...reading,
+    series: reading.series.filter(isJudged),
+    left: 0,
+  });
+  const wrong = wrongIn(among(plain), tolerance);
+  if (wrong === 0) return undefined;
+  const reading = among(found.reading);
+  const explained = found.explained === 0 ? 0 : wrong - wrongIn(reading, tolerance);
+  return { ...found, reading, explained };
+}
+
 /** Whether slips alone leave most of the wrong cells open, and there is enough to tell more from. */
 function isUnexplained(
   { wrong }: Tried,
