@@ -1,11 +1,20 @@
 /** `skirtgrade compare`: two versions of a style held against each other. */
 import { join } from 'node:path';
+import { InputError } from '../errors';
+import type { Source } from '../files/source-version';
 import type { ComparedVersions, Version } from '../files/version-files';
-import { READ_FILES, changeCounts, comparedVersions, versionFiles } from '../files/version-files';
+import {
+  READ_FILES,
+  changeCounts,
+  comparedSources,
+  comparedVersions,
+  versionFiles,
+} from '../files/version-files';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
+import { readNamed } from './read-named';
 import { wrappedParagraph } from './text-table';
 import type { WrittenFiles } from './write-files';
 import { namesReport } from './written-report';
@@ -13,6 +22,8 @@ import { namesReport } from './written-report';
 /** The options of `compare` as commander reads them. */
 export interface CompareCommandOptions extends Telling {
   readonly size?: string;
+  /** What two rule sheets are for. */
+  readonly pattern?: string;
   readonly out?: string;
   readonly replace?: boolean;
 }
@@ -24,7 +35,7 @@ export async function compareCommand(
   options: CompareCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const compared = comparedVersions(version(before, io), version(now, io));
+  const compared = comparedPaths([before, now], options, io);
   const files = versionFiles(compared, options.size);
   const written =
     options.out === undefined
@@ -43,9 +54,33 @@ export async function compareCommand(
   });
 }
 
+/** Two folders of results, or two files that styles are made from. */
+function comparedPaths(
+  [before, now]: readonly [string, string],
+  { pattern }: CompareCommandOptions,
+  io: Io,
+): ComparedVersions {
+  const [isFolder, isOther] = [io.isFolder(before), io.isFolder(now)];
+  if (isFolder !== isOther)
+    throw new InputError('bad-option', {
+      what: 'one is a folder of results, the other a file',
+      allowed: 'two folders that grade wrote, or two files of one kind',
+      got: now,
+      place: { file: before },
+    });
+  const given = pattern === undefined ? undefined : readNamed(io, pattern);
+  if (!isFolder) return comparedSources(source(before, io), source(now, io), given);
+  if (given !== undefined)
+    throw new InputError('bad-option', {
+      what: 'the option is for two rule sheets',
+      allowed: 'a call without it',
+      got: given.file,
+      place: { field: 'pattern' },
+    });
+  return comparedVersions(version(before, io), version(now, io));
+}
+
 function version(folder: string, io: Io): Version {
-  // Reading what is not there is refused with the names that are near.
-  if (!io.exists(folder)) io.readText(folder);
   const there = READ_FILES.filter((name) => io.exists(join(folder, name)));
   return {
     name: folder,
@@ -53,10 +88,18 @@ function version(folder: string, io: Io): Version {
   };
 }
 
+/** A file; of a drawing, with the rule table that stands beside it under its name. */
+function source(path: string, io: Io): Source {
+  if (!/\.dxf$/iu.test(path)) return readNamed(io, path);
+  const tables = ['.rul', '.RUL'].map((end) => path.replace(/\.dxf$/iu, end));
+  const table = tables.find((name) => io.exists(name)) ?? tables[0] ?? path;
+  return { ...readNamed(io, path), table: readNamed(io, table) };
+}
+
 function changedLine({ before, after, rows }: ComparedVersions): string {
   const counts = changeCounts(rows);
   const told = counts === '' ? 'nothing changed.' : `changed: ${counts}.`;
-  return wrappedParagraph(`${before.name} to ${after.name}: ${told}`);
+  return wrappedParagraph(`${before} to ${after}: ${told}`);
 }
 
 function report(compared: ComparedVersions, written?: WrittenFiles): string {

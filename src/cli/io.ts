@@ -1,5 +1,5 @@
 /** What a command needs of the world; tests give their own. */
-import { existsSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/drawing-text';
 import { InputError } from '../errors';
@@ -25,6 +25,8 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130 | 143;
 export interface Files {
   /** Whether there is something of this name. */
   readonly exists: (path: string) => boolean;
+  /** Whether that is a folder. */
+  readonly isFolder: (path: string) => boolean;
   /** The text of a file, or of the standard input by `-`, once. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
   /** The texts of an earlier set in a folder, of those files asked for that are as they were written. */
@@ -92,6 +94,7 @@ export function filesFrom(folder: string, stdin: (given: string) => ReadFile): F
   return {
     pathOf: at,
     exists: (path) => existsSync(at(path)),
+    isFolder: (path) => statSync(at(path), { throwIfNoEntry: false })?.isDirectory() ?? false,
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.
       const isDrawing = /\.(dxf|rul)$/iu.test(path);

@@ -78,10 +78,11 @@ const addCompare: AddCommands = (program, io, end) => {
     program
       .command('compare')
       .summary('tell what changed from one version of a style to the next')
-      .description('hold two folders of results against each other, number by number')
-      .argument('<before>', 'the folder that grade wrote then')
-      .argument('<now>', 'the folder that grade wrote since')
+      .description('hold two versions of a style against each other, number by number')
+      .argument('<before>', 'a folder that grade wrote; a chart, a pattern or a rule sheet')
+      .argument('<now>', 'what it was written, or changed to, since')
       .option('--size <size>', 'the size that is drawn (the middle one of both)')
+      .option('--pattern <base.csv>', 'the pattern that two rule sheets are for')
       .option('--out <folder>', 'write a table, a page to sign and a drawing there')
       .addOption(replaceOption()),
     { quiet: `${FILES_ALONE}, or how much changed` },

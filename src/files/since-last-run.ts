@@ -24,7 +24,8 @@ export interface Changes {
   readonly measures?: SizeTable;
 }
 
-const UNCHANGED: Changes = {
+/** What is said where no file differs. */
+export const UNCHANGED: Changes = {
   words: ['Nothing changed that is drawn, measured, warned of or bought.'],
 };
 

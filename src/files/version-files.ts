@@ -1,22 +1,28 @@
 /** What is written of two versions of a style: the table of what changed, a page to sign, a drawing. */
 import { InputError } from '../errors';
+import type { NamedText } from '../jobs/requests';
 import { svg } from '../render/svg';
 import { versionSheet } from '../render/version-sheet';
+import type { WrittenOutline } from '../render/written-outlines';
 import { writtenOutlines } from '../render/written-outlines';
 import { counted } from '../table/counted';
 import { writtenCsv } from '../table/written-csv';
 import { SHOWN_ALIKE } from '../tolerance';
 import type { LengthUnit } from '../units';
 import { tableNumber, trimmed } from '../units';
+import { factWords } from './changes/fact-words';
+import type { VersionRow } from './changes/facts';
+import { changedFacts } from './changes/facts';
 import { HANDLE } from './changes/point-changes';
 import type { NamedTexts } from './changes/rows';
 import { NEST } from './changes/rows';
-import type { VersionRow } from './changes/version-rows';
 import { VERSION_FILES, versionRows } from './changes/version-rows';
 import { changeParts } from './report-file';
 import type { ResultFile } from './result-file';
 import type { Changes } from './since-last-run';
-import { COMPARED_FILES, changesSince, sizesOf } from './since-last-run';
+import { COMPARED_FILES, UNCHANGED, changesSince, sizesOf } from './since-last-run';
+import type { Source } from './source-version';
+import { sourceVersions } from './source-version';
 
 /** The files of a folder of results that a version is read from; without the first two it is none. */
 export const READ_FILES: readonly string[] = [...new Set([...VERSION_FILES, ...COMPARED_FILES])];
@@ -30,12 +36,17 @@ export interface Version {
 
 /** Two versions held against each other. */
 export interface ComparedVersions {
-  readonly before: Version;
-  readonly after: Version;
+  /** What messages call them. */
+  readonly before: string;
+  readonly after: string;
   readonly unit: LengthUnit;
   readonly rows: readonly VersionRow[];
   /** The same in sentences. */
   readonly changes: Changes;
+  /** The outlines of both; none where they are of no pieces. A pattern in one size has no label. */
+  readonly outlines: readonly [readonly WrittenOutline[], readonly WrittenOutline[]];
+  /** The sizes of the later one, in their order. */
+  readonly sizes: readonly string[];
 }
 
 /**
@@ -47,10 +58,32 @@ export function comparedVersions(before: Version, after: Version): ComparedVersi
     for (const file of NEEDED) if (!texts.has(file)) refuseFolder(name, file);
   const points = after.texts.get('graded-points.csv') ?? '';
   const unit = (['in', 'cm', 'mm'] as const).find((own) => points.includes(`x_${own}`)) ?? 'cm';
+  const nest = ({ texts }: Version) => writtenOutlines(texts.get(NEST) ?? '');
+  const rows = versionRows(before.texts, after.texts);
+  const changes = changesSince(before.texts, after.texts);
+  const titled = factWords(rows.filter(({ of }) => of === 'title'));
+  const words = changes === UNCHANGED && titled.length > 0 ? titled : [...titled, ...changes.words];
   return {
-    ...{ before, after, unit },
-    rows: versionRows(before.texts, after.texts),
-    changes: changesSince(before.texts, after.texts),
+    ...{ before: before.name, after: after.name, unit, rows },
+    changes: { ...changes, words },
+    outlines: [nest(before), nest(after)],
+    sizes: sizesOf(after.texts),
+  };
+}
+
+/** Compares two charts, two patterns or two rule sheets. Throws what `sourceVersions` throws. */
+export function comparedSources(
+  before: Source,
+  after: Source,
+  pattern?: NamedText,
+): ComparedVersions {
+  const [old, present] = sourceVersions(before, after, pattern);
+  const rows = changedFacts(old.facts, present.facts);
+  return {
+    ...{ before: before.file, after: after.file, unit: present.unit, rows },
+    changes: { words: factWords(rows) },
+    outlines: [old.outlines, present.outlines],
+    sizes: [''],
   };
 }
 
@@ -96,40 +129,43 @@ function page({ before, after, rows, changes }: ComparedVersions): string {
   const counts = changeCounts(rows);
   return [
     '# Two versions',
-    `Before: ${before.name}  \nNow: ${after.name}`,
+    `Before: ${before}  \nNow: ${after}`,
     counts === '' ? 'Nothing changed.' : `Changed: ${counts}. Every number is in changes.csv.`,
-    ...changeParts(changes, 'What changed'),
+    ...(counts === '' ? [] : changeParts(changes, 'What changed')),
     '| Checked by | Date | Released by | Date |\n| --- | --- | --- | --- |\n|  |  |  |  |',
     '',
   ].join('\n\n');
 }
 
-function drawing({ before, after, rows }: ComparedVersions, size?: string): readonly ResultFile[] {
-  const [old, present] = [before, after].map(({ texts }) => writtenOutlines(texts.get(NEST) ?? ''));
-  const both = sizesOf(after.texts).filter((label) =>
-    [old, present].every((all) => all?.some((own) => own.size === label)),
+function drawing(
+  { before, after, rows, outlines, sizes }: ComparedVersions,
+  size?: string,
+): readonly ResultFile[] {
+  const both = sizes.filter((label) =>
+    outlines.every((all) => all.some((own) => own.size === label)),
   );
   if (both.length === 0 && size === undefined) return [];
   const shown = size ?? both[Math.floor((both.length - 1) / 2)] ?? '';
   if (!both.includes(shown))
     throw new InputError('size-unknown', {
       what: 'the two versions have no such size in common',
-      allowed: both.join(', '),
+      allowed:
+        both.filter((label) => label !== '').join(', ') ||
+        'two folders of results to draw a size of',
       got: shown,
       place: { field: 'size' },
     });
-  const of = <Own extends { readonly size: string }>(all: readonly Own[] = []): readonly Own[] =>
-    all.filter((own) => own.size === shown);
+  const [old, present] = outlines.map((all) => all.filter((own) => own.size === shown));
   const moved = rows.filter(
     ({ of: kind, size: at, name, growth = 0 }) =>
       kind === 'point' && at === shown && !name.endsWith(HANDLE) && Math.abs(growth) >= SHOWN_ALIKE,
   );
   const most = Math.max(0, ...moved.map(({ growth }) => Math.abs(growth ?? 0)));
   const scene = versionSheet({
-    title: `${before.name} and ${after.name}`,
-    size: shown,
-    before: of(old),
-    after: of(present),
+    title: `${before} and ${after}`,
+    size: shown === '' ? 'base size' : `size ${shown}`,
+    before: old ?? [],
+    after: present ?? [],
     notes: [
       moved.length === 0
         ? 'No point moved in this size.'

@@ -51,6 +51,25 @@ export function namedPoint(
   return { piece: plan.name, point: name };
 }
 
+/**
+ * The same where no pattern is known: the names as they are typed. Throws InputError `sheet-malformed` where
+ * one of them is not named.
+ */
+export function pointAsTyped(piece: TypedCell, point: TypedCell): PointName {
+  const [first = '', second = ''] =
+    piece.text === ''
+      ? point.text.split(/\.(.*)/su).map((part) => part.trim())
+      : [piece.text, point.text];
+  if (first !== '' && second !== '') return { piece: first, point: second };
+  throw new InputError('sheet-malformed', {
+    what: 'a point is not named with its piece',
+    allowed: 'names such as front and side_hip, or front.side_hip',
+    orField: 'pattern',
+    got: excerpt(point.text || piece.text),
+    place: point.place,
+  });
+}
+
 /** Piece and point of those whose point is meant, or how they are named. */
 function wholeNames(
   point: string,

@@ -20,6 +20,7 @@ const NAME = 9;
 /** The two versions of a style in one size. */
 export interface VersionDrawing {
   readonly title: string;
+  /** In which size they are, such as `size 14`. */
   readonly size: string;
   /** Outlines of this size. */
   readonly before: readonly WrittenOutline[];
@@ -43,7 +44,11 @@ export function versionSheet(drawing: VersionDrawing): Scene {
   });
   const width = pieces.reduce((sum, { box }) => sum + box.right - box.left + GAP, GAP);
   const inner = Math.max(width, LEAST) - 2 * GAP;
-  const head = titleBlock(title, `Size ${size}: two versions`, inner);
+  const head = titleBlock(
+    title,
+    `${size.charAt(0).toUpperCase()}${size.slice(1)}: two versions`,
+    inner,
+  );
   const top = GAP + height(head) + GAP;
   for (const { name, old, present, box } of pieces) {
     const paths = (all: readonly WrittenOutline[], part: string, stroke: Stroke) =>
@@ -69,7 +74,7 @@ export function versionSheet(drawing: VersionDrawing): Scene {
   const keyTop = top + deep + GAP;
   const notesTop = keyTop + height(key) + GAP / 2;
   return {
-    title: `${title}: two versions of size ${size}`,
+    title: `${title}: two versions of ${size}`,
     width: inner + 2 * GAP,
     height: notesTop + height(below) + GAP,
     shapes: [at(head, GAP), ...placed, at(key, keyTop), at(below, notesTop)],

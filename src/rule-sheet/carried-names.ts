@@ -6,12 +6,12 @@ import type { RuleRow } from './rule-row';
 
 /**
  * The rows with the piece of the row above where their own is blank and that piece has the point, and
- * with piece and point of the row above where a row has but numbers. A row that defines a named rule has
- * no point, and none is carried past it.
+ * with piece and point of the row above where a row has but numbers; without `plans` every piece has every
+ * point. A row that defines a named rule has no point, and none is carried past it.
  */
 export function carriedNames(
   rows: readonly RuleRow[],
-  plans: readonly PiecePlan[],
+  plans: readonly PiecePlan[] | undefined,
 ): readonly RuleRow[] {
   let above: Pick<RuleRow, 'piece' | 'point'> | undefined;
   return rows.map((row) => {
@@ -39,7 +39,9 @@ function at(
   return { piece: placed(piece.text, row.piece), point: placed(point.text, row.point) };
 }
 
-function hasPoint(piece: string, point: string, plans: readonly PiecePlan[]): boolean {
+function hasPoint(piece: string, point: string, plans: readonly PiecePlan[] | undefined): boolean {
+  // Without a pattern a name of two parts brings its own piece.
+  if (plans === undefined) return !point.includes('.');
   const name = matchName(
     piece,
     plans.map((plan) => plan.name),

@@ -17,7 +17,7 @@ import { readOpenTable } from '../table/typed-table';
 import type { LengthUnit } from '../units';
 import { carriedNames } from './carried-names';
 import { longRows } from './long-rows';
-import { namedPoint } from '../pattern/named-point';
+import { namedPoint, pointAsTyped } from '../pattern/named-point';
 import { pointCells } from './point-cells';
 import { readMove } from './read-cell';
 import { refuseOtherRuler } from './other-ruler';
@@ -33,8 +33,8 @@ import { wideRows } from './wide-rows';
 
 /** What is known beside the sheet. */
 export interface SheetAbout {
-  /** The pieces whose points have rules. */
-  readonly plans: readonly PiecePlan[];
+  /** The pieces whose points have rules; names stand as they are typed if absent. */
+  readonly plans?: readonly PiecePlan[] | undefined;
   /** Unit of a sheet that does not say its own. */
   readonly unit?: LengthUnit | undefined;
   /** The sizes of the chart. */
@@ -70,7 +70,8 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   }
   const stated = agreedUnit(table, [...table.units.values(), ...laid.units]);
   const { rows: plain, marked } = withPlainSizes(laid.rows, stated ?? about.unit);
-  const asTyped = carriedNames(plain, about.plans);
+  const { plans } = about;
+  const asTyped = carriedNames(plain, plans);
   const known = agreedSizes(table, about.sizes);
   const rows = known === undefined ? asTyped : asTyped.map((row) => inSizes(row, known));
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
@@ -87,13 +88,14 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
     throw new InputError('unit-missing', {
       what: 'the sheet does not say its unit',
       allowed: 'columns such as dx_in or dx_cm, or a line "# unit: in"',
+      ...(plans === undefined ? { orField: 'pattern' } : {}),
       place: { file },
     });
   }
   refuseCountingNotes(table, unit);
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
   const own = pointCells(rows, cellsOf, ({ piece, point }) =>
-    namedPoint(piece, point, about.plans),
+    plans === undefined ? pointAsTyped(piece, point) : namedPoint(piece, point, plans),
   );
   const cells = [...own.cells, ...[...own.named.values()].flat()];
   if (stated === undefined) refuseOtherRuler(cells, unit, file);

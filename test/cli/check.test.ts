@@ -30,6 +30,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     error: (text) => void (told.error += text),
     pathOf: (path) => path,
     exists: (path) => path in files,
+    isFolder: () => false,
     readText: (path) => files[path] ?? '',
     earlier: () => new Map(),
     write: (folder) =>

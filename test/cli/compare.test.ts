@@ -85,8 +85,9 @@ describe('compare', () => {
     const { stdout } = await place.run('compare', 'thin', 'wide', '--out', 'wider');
     const rows = rowsOf(place.read('wider/changes.csv'));
     // In M 10 + 2 by 20 + 2 cm, then 14 by 24; in S a centimeter narrower.
-    // The findings of both name the file that each was read from: no change.
+    // A sheet without a title has the name of its file on every drawing; that findings name it is no change.
     expect(rows.map(({ size, before, after }) => [size, before, after])).toEqual([
+      ['', 'thin', 'wide'],
       ['S', '66 cm around 242 cm²', '74 cm around 312 cm²'],
       ['M', '68 cm around 264 cm²', '76 cm around 336 cm²'],
       ['', 'Cut 2', 'Cut 4'],

@@ -57,6 +57,8 @@ beforeAll(async () => {
   for (const name of ['pattern.dxf', 'pattern.rul'])
     copyFileSync(join(place.path, 'handed', name), join(place.path, name));
   // Two versions to hold against each other.
+  for (const version of ['my-chart', 'rules'])
+    copyFileSync(join(place.path, `${version}.csv`), join(place.path, `${version}-2.csv`));
   for (const version of ['my-chart', 'my-chart-2'])
     cpSync(join(place.path, 'handed'), join(place.path, 'output', version), { recursive: true });
 });

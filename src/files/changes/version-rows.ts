@@ -1,25 +1,11 @@
 /** What two versions of a style have otherwise, number by number: the rows of a table that a room signs. */
 import { readWrittenCsv } from '../../table/written-csv';
-import { WRITTEN_ALIKE } from '../../tolerance';
 import { LENGTH_UNITS } from '../../units';
 import { cutChanges } from './cut-changes';
+import type { Fact, VersionRow } from './facts';
+import { changedFacts } from './facts';
 import type { NamedTexts, Row } from './rows';
-import { NEST, millimeters, subjectOf } from './rows';
-
-/** One number or word that changed; empty `before` where it came, empty `after` where it went. */
-export interface VersionRow {
-  /** What the number is of, such as `point`. */
-  readonly of: string;
-  /** What it belongs to, such as `front.side_hip`, and the size. */
-  readonly name: string;
-  readonly size: string;
-  /** Which of its numbers, such as `x_cm`. */
-  readonly value: string;
-  readonly before: string;
-  readonly after: string;
-  /** mm by which a length grew; undefined for what is no length on both sides. */
-  readonly growth: number | undefined;
-}
+import { NEST, subjectOf } from './rows';
 
 /** How a written table is read: what names a row, and which cells are compared. */
 interface Compared {
@@ -31,12 +17,7 @@ interface Compared {
   readonly cells: (row: Row) => readonly Cell[];
 }
 
-interface Cell {
-  readonly value: string;
-  readonly text: string;
-  /** `in`, `cm` or `mm`; empty for what is no length. */
-  readonly unit: string;
-}
+type Cell = Pick<Fact, 'value' | 'text' | 'unit'>;
 
 /** Columns such as `x_in`, told as `x`; formulas and words are told as they are. */
 function columns(row: Row, names: readonly string[]): readonly Cell[] {
@@ -95,70 +76,50 @@ const COMPARED: readonly Compared[] = [
   },
 ];
 
+/** The page of a grade, whose heading is its title. */
+const REPORT = 'report.md';
+
 /** The files that a version is compared by. */
-export const VERSION_FILES: readonly string[] = [...COMPARED.map(({ file }) => file), NEST];
+export const VERSION_FILES: readonly string[] = [...COMPARED.map(({ file }) => file), REPORT, NEST];
 
 /**
- * All that changed from one version to the other. A length counts as changed where its millimeters
- * differ, in whatever unit each version has it; so a version in inches can be held against one in
+ * All that changed from one version to the other, so that one in inches can be held against one in
  * centimeters. Throws InputError `csv-malformed` for a text that is no table.
  */
 export function versionRows(earlier: NamedTexts, now: NamedTexts): readonly VersionRow[] {
-  const numbers = COMPARED.flatMap((table) => {
-    const [before, after] = [earlier, now].map((texts) => cellsOf(table, texts.get(table.file)));
-    if (before === undefined || after === undefined) return [];
-    const keys = [...new Set([...before.keys(), ...after.keys()])];
-    return keys.flatMap((key) => changed(table, before.get(key), after.get(key)));
-  });
   const cuts = cutChanges(earlier.get(NEST) ?? '', now.get(NEST) ?? '');
   return [
-    ...numbers,
+    ...changedFacts(factsOf(earlier), factsOf(now)),
     ...cuts.map(({ piece: name, ...cut }) => ({ of: 'piece', name, ...cut, growth: undefined })),
   ];
 }
 
-interface PlacedCell extends Cell {
-  readonly name: string;
-  readonly size: string;
+function factsOf(texts: NamedTexts): readonly Fact[] {
+  return [
+    ...titleOf(texts.get(REPORT)),
+    ...COMPARED.flatMap((table) => {
+      const text = texts.get(table.file);
+      return text === undefined ? [] : tableFacts(table, text);
+    }),
+  ];
 }
 
-function cellsOf(table: Compared, text: string | undefined): ReadonlyMap<string, PlacedCell> {
-  const found = new Map<string, PlacedCell>();
-  for (const row of text === undefined ? [] : readWrittenCsv(text, table.file)) {
-    const [name, size] = [table.name(row), table.size(row)];
-    for (const cell of table.cells(row)) {
+/** The title that stands above a report, its signs of marking up taken away. */
+function titleOf(report = ''): readonly Fact[] {
+  const [, heading] = /^# (.*)$/mu.exec(report) ?? [];
+  if (heading === undefined) return [];
+  const text = heading.replace(/\\(.)/gu, '$1');
+  return [{ of: 'title', name: '', size: '', value: 'title', text, unit: '' }];
+}
+
+function tableFacts(table: Compared, text: string): readonly Fact[] {
+  return readWrittenCsv(text, table.file).flatMap((row) =>
+    table.cells(row).map((cell): Fact => {
+      const own = { of: table.of, name: table.name(row), ...cell };
       // A measure has a column a size.
-      const place = table.of === 'measure' ? { size: cell.value, value: 'length' } : { size };
-      const placed = { ...cell, name, ...place };
-      found.set(JSON.stringify([name, placed.size, placed.value]), placed);
-    }
-  }
-  return found;
-}
-
-function changed(
-  { of }: Compared,
-  before: PlacedCell | undefined,
-  after: PlacedCell | undefined,
-): readonly VersionRow[] {
-  const shown = after ?? before;
-  if (shown === undefined) return [];
-  const [was, is] = [lengthOf(before), lengthOf(after)];
-  const isSame =
-    was === undefined || is === undefined
-      ? (before?.text ?? '') === (after?.text ?? '')
-      : Math.abs(is - was) <= WRITTEN_ALIKE;
-  if (isSame) return [];
-  const told = (cell: PlacedCell | undefined): string =>
-    cell === undefined ? '' : cell.unit === '' ? cell.text : `${cell.text} ${cell.unit}`;
-  const { name, size, value } = shown;
-  const growth = was === undefined || is === undefined ? undefined : is - was;
-  return [{ of, name, size, value, before: told(before), after: told(after), growth }];
-}
-
-/** mm of a length; undefined for a formula, a word or an empty cell. */
-function lengthOf(cell: PlacedCell | undefined): number | undefined {
-  if (cell === undefined || cell.text === '') return undefined;
-  const mm = millimeters(cell.text, cell.unit);
-  return Number.isFinite(mm) ? mm : undefined;
+      return table.of === 'measure'
+        ? { ...own, size: cell.value, value: 'length' }
+        : { ...own, size: table.size(row) };
+    }),
+  );
 }
