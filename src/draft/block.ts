@@ -77,7 +77,7 @@ export interface Truing {
   /** Name under which formulas of `piece` use the length; it starts at zero. */
   readonly unknown: string;
   readonly piece: string;
-  /** mm by which the drafted pieces miss what truing asks for. */
+  /** mm by which the pieces in which truing moves something miss what it asks for. */
   readonly residual: (pieces: readonly Piece[], value: (name: string) => number) => number;
   /** What is moved, and for what, in words. */
   readonly meaning: string;

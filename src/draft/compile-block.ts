@@ -9,7 +9,7 @@ import type { Piece, PiecePlan } from '../pattern/piece';
 import { piecePlan } from '../pattern/piece';
 import { TRUING } from '../tolerance';
 import type { Block, BlockLayout, BlockPiece } from './block';
-import type { OrderedDefinitions } from './definitions';
+import type { Definition, OrderedDefinitions } from './definitions';
 import { orderDefinitions } from './definitions';
 import { checkSum, rangeCheck } from './parameter-limits';
 import { findRoot } from './newton';
@@ -90,13 +90,17 @@ export function compileBlock(
   const named = parameters
     .filter(({ definition }) => slots.has(definition.name))
     .map((parameter) => ({ parameter, slot: slotOf(parameter.definition.name) }));
+  const steps = compiledSteps(definitions, slotOf);
+  const pieces = layout.pieces.map((piece) => placesOf(piece, slotOf));
   const compiled: CompiledBlock = {
     ...{ block, layout, slots, slotOf, named },
-    steps: compiledSteps(definitions, slotOf),
+    steps,
+    truedSteps: steps.filter(({ isTrued }) => isTrued),
     checks: named
       .filter(({ parameter }) => parameter.formula !== undefined)
       .map(({ parameter, slot }) => ({ slot, check: rangeCheck(parameter) })),
-    pieces: layout.pieces.map((piece) => placesOf(piece, slotOf)),
+    pieces,
+    truedPieces: pieces.filter(({ plan }) => layout.truing.some(({ piece }) => piece === plan.name)),
     unknowns: layout.truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`)),
   };
   return drafterOf(compiled, definitions);
@@ -112,11 +116,12 @@ function drafterOf(compiled: CompiledBlock, definitions: OrderedDefinitions): Dr
       const decided = new Map(
         [...values].map(([name, value]) => [compiled.slots.get(name), value]),
       );
-      const steps = compiled.steps.map((step) => {
+      const steps = compiled.steps.map((step): Step => {
         const value = decided.get(step.slot);
-        return value === undefined ? step : { slot: step.slot, evaluate: () => value };
+        return value === undefined ? step : { ...step, evaluate: () => value };
       });
-      return drafterOf({ ...compiled, steps }, definitions);
+      const truedSteps = steps.filter(({ isTrued }) => isTrued);
+      return drafterOf({ ...compiled, steps, truedSteps }, definitions);
     },
   };
 }
@@ -129,6 +134,8 @@ interface CompiledBlock {
   /** The slot of a key that the block has. */
   readonly slotOf: (key: string) => number;
   readonly steps: readonly Step[];
+  /** Those of them that truing changes, while it searches. */
+  readonly truedSteps: readonly Step[];
   readonly named: readonly { readonly parameter: ResolvedParameter; readonly slot: number }[];
   /** Of parameters that are formulas, which have no value before a size is drafted. */
   readonly checks: readonly {
@@ -136,6 +143,8 @@ interface CompiledBlock {
     readonly check: ReturnType<typeof rangeCheck>;
   }[];
   readonly pieces: readonly PlacedPiece[];
+  /** Those in which truing moves something. */
+  readonly truedPieces: readonly PlacedPiece[];
   /** The slots that truing fills in. */
   readonly unknowns: readonly number[];
 }
@@ -151,25 +160,43 @@ function compiledSteps(
   { order, keyOf }: OrderedDefinitions,
   slotOf: (key: string) => number,
 ): readonly Step[] {
+  const following = new Set<number>();
   return order.map(({ key, piece, given }): Step => {
     const slot = slotOf(key);
-    if (given.by === 'formula') {
-      const evaluate = compileFormula(given.formula, (name) => slotOf(keyOf(name, piece)));
-      return { slot, evaluate };
-    }
-    if (given.by === 'truing') return { slot, evaluate: undefined };
-    const own = slotOf(given.key);
-    return { slot, evaluate: (values) => values[own] as number, ofBase: true };
+    const uses: number[] = [];
+    const use = (name: string): number => uses[uses.push(slotOf(name)) - 1] as number;
+    const evaluate = evaluation(given, use, (name) => keyOf(name, piece));
+    const isTrued = given.by === 'truing' || uses.some((used) => following.has(used));
+    if (isTrued) following.add(slot);
+    return { slot, evaluate, isTrued, ofBase: given.by === 'base' };
   });
+}
+
+/** How one value is worked out; `use` gives the slot of a key that it reads. */
+function evaluation(
+  given: Definition['given'],
+  use: (key: string) => number,
+  keyOf: (name: string) => string,
+): Evaluate | undefined {
+  switch (given.by) {
+    case 'formula':
+      return compileFormula(given.formula, (name) => use(keyOf(name)));
+    case 'truing':
+      return undefined;
+    case 'base': {
+      const own = use(given.key);
+      return (values) => values[own] as number;
+    }
+  }
 }
 
 function drafted(compiled: CompiledBlock, given: Given, size: string): Draft {
   const { block, layout, slots, slotOf, named, checks } = compiled;
-  const plain = filled(compiled, given, []);
+  const plain = filled(compiled, given);
   for (const { slot, check } of checks) check(plain[slot] as number, size);
   for (const rule of block.sums) checkSum(rule, (name) => plain[slotOf(name)] as number, size);
   const { at, values, left } = trued(compiled, given, plain);
-  const panels = shaped(compiled, values);
+  const panels = compiled.pieces.map((piece) => shaped(piece, values));
   const valueOf = (key: string): number => values[slots.get(key) ?? -1] ?? NaN;
   const pieces = [
     ...panels,
@@ -192,30 +219,47 @@ function drafted(compiled: CompiledBlock, given: Given, size: string): Draft {
   };
 }
 
-/** Every number of the draft, with what truing found, or zero there. */
-function filled(
-  { slots, steps, unknowns }: CompiledBlock,
-  { body, base, changed }: Given,
+/** Every number of the draft, before truing: the lengths that it finds are zero. */
+function filled(compiled: CompiledBlock, given: Given): Float64Array {
+  const values = new Float64Array(compiled.slots.size);
+  values.set(given.body);
+  fillIn(values, compiled.steps, compiled, given);
+  return values;
+}
+
+/** The same draft with these lengths found: what follows from them is worked out anew. */
+function refilled(
+  plain: Float64Array,
+  compiled: CompiledBlock,
+  given: Given,
   found: readonly number[],
 ): Float64Array {
+  const values = plain.slice();
+  compiled.unknowns.forEach((slot, i) => (values[slot] = found[i] as number));
+  fillIn(values, compiled.truedSteps, compiled, given);
+  return values;
+}
+
+function fillIn(
+  values: Float64Array,
+  steps: readonly Step[],
+  { slots }: CompiledBlock,
+  { base, changed }: Given,
+): void {
   const altered = changed === undefined ? undefined : slots.get(changed.key);
-  const values = new Float64Array(slots.size);
-  values.set(body);
-  unknowns.forEach((slot, i) => (values[slot] = found[i] ?? 0));
   for (const { slot, evaluate, ofBase } of steps) {
     if (evaluate === undefined) continue;
     values[slot] = ofBase && base !== undefined ? (base.values[slot] as number) : evaluate(values);
     if (slot === altered && changed !== undefined && base !== undefined)
       values[slot] = changed.by(values[slot], base.values[slot] as number);
   }
-  return values;
 }
 
-function shaped({ pieces }: CompiledBlock, values: Float64Array): readonly Piece[] {
-  return pieces.map(({ plan, at }) => ({
+function shaped({ plan, at }: PlacedPiece, values: Float64Array): Piece {
+  return {
     plan,
     points: at.map(({ x, y }): Point => ({ x: values[x] as number, y: values[y] as number })),
-  }));
+  };
 }
 
 /** Finds the lengths at which the rules of truing hold; `left` is by how much they still miss. */
@@ -227,12 +271,13 @@ function trued(
   const { truing } = compiled.layout;
   if (truing.length === 0) return { at: [], values: plain, left: [] };
   const misses = (values: Float64Array): readonly number[] => {
-    const pieces = shaped(compiled, values);
+    const pieces = compiled.truedPieces.map((piece) => shaped(piece, values));
     const value = (name: string): number => values[compiled.slotOf(name)] as number;
     return truing.map(({ residual }) => residual(pieces, value));
   };
-  const { at } = findRoot((found) => misses(filled(compiled, given, found)), truing.length, TRUING);
-  const values = filled(compiled, given, at);
+  const valuesAt = (found: readonly number[]) => refilled(plain, compiled, given, found);
+  const { at } = findRoot((found) => misses(valuesAt(found)), truing.length, TRUING);
+  const values = valuesAt(at);
   return { at, values, left: misses(values) };
 }
 
@@ -240,8 +285,10 @@ interface Step {
   readonly slot: number;
   /** Absent for a length that truing fills in. */
   readonly evaluate: Evaluate | undefined;
+  /** Whether it changes with the lengths that truing finds. */
+  readonly isTrued: boolean;
   /** True for a value that other sizes take from the base. */
-  readonly ofBase?: true;
+  readonly ofBase: boolean;
 }
 
 interface PlacedPiece {
