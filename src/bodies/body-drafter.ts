@@ -5,10 +5,10 @@
 import type { SizeChart } from '../chart/size-chart';
 import { findRow } from '../chart/size-chart';
 import { needValues } from '../chart/need-values';
-import type { LayoutChoice, RangeFacts } from '../draft/block';
+import type { BlockLayout, LayoutChoice, RangeFacts } from '../draft/block';
 import type { Draft, Drafter } from '../draft/compile-block';
 import { compileBlock } from '../draft/compile-block';
-import { STRIDE_OPENING, USUAL_OPENING } from '../draft/decide-layout';
+import { STRIDE_OPENING, USUAL_OPENING, panelsAlone } from '../draft/decide-layout';
 import { resolveParameters } from '../draft/parameters';
 import { parserWithMemory } from '../formula/own-formula';
 import type { SizedPattern } from '../grade/graded-pattern';
@@ -31,6 +31,8 @@ export type BodyDrafter = (chart: SizeChart) => MeasuredBody;
 /** A layout compiled, with what does not change from body to body. */
 interface CompiledLayout {
   readonly drafter: Drafter;
+  /** Of its panels alone. */
+  readonly panels: Drafter;
   readonly stackPoint: string;
   readonly points: readonly PointOfMeasure[];
 }
@@ -71,27 +73,38 @@ function drafterOf(
     if (found !== undefined) return found;
     const layout = block.layout(known);
     const values = [...(layout.values ?? []), ...opened];
-    const drafter = compileBlock(block, { ...layout, values }, parameters, rows, parse);
-    const made = { drafter, stackPoint: stackPointOf(drafter), points: skirtPoints(drafter.plans) };
+    const compile = (one: BlockLayout) =>
+      compileBlock(block, { ...one, values }, parameters, rows, parse);
+    const drafter = compile(layout);
+    const panels = isNeeded ? compile(panelsAlone(layout)) : drafter;
+    const made = {
+      drafter,
+      panels,
+      stackPoint: stackPointOf(drafter),
+      points: skirtPoints(drafter.plans),
+    };
     layouts.set(key, made);
     return made;
   };
-  const draftedWith = (body: Body, opening: number) => {
+  const decidedWith = (body: Body, opening: number) => {
     const values = new Map([[STRIDE_OPENING, opening]]);
     const known = factsOf(draftOf(facts.decidedAnew(values), body), body);
     const choice = block.decide?.(known) ?? SAME_FOR_ALL;
     const layout = compiled(known, choice);
     for (const [name, value] of choice.values) values.set(name, value);
-    return { known, layout, draft: draftOf(layout.drafter.decidedAnew(values), body) };
+    return { known, layout, values };
+  };
+  /** The opening that the body's own stride needs, in a skirt with the usual one. */
+  const openingFor = (body: Body): number => {
+    const { known, layout, values } = decidedWith(body, USUAL_OPENING);
+    const { parameters: own, pieces } = draftOf(layout.panels.decidedAnew(values), body);
+    const [step, least] = [known.atBase('vent_step'), known.atBase('vent_least')];
+    return strideOpening([{ body: body.walker, parameters: own, pieces }], { step, least });
   };
   return (chart) => {
     const body = bodyOf(chart, rows);
-    let { known, layout, draft } = draftedWith(body, USUAL_OPENING);
-    if (isNeeded) {
-      const walked = { body: body.walker, parameters: draft.parameters, pieces: draft.pieces };
-      const [step, least] = [known.atBase('vent_step'), known.atBase('vent_least')];
-      ({ known, layout, draft } = draftedWith(body, strideOpening([walked], { step, least })));
-    }
+    const { layout, values } = decidedWith(body, isNeeded ? openingFor(body) : USUAL_OPENING);
+    const draft = draftOf(layout.drafter.decidedAnew(values), body);
     const { stackPoint, points, drafter } = layout;
     const pieces = draft.pieces.map((piece) => stackOn(piece, stackPoint));
     const used = drafter.measurements.map((name) => [name, body.measure(name)] as const);

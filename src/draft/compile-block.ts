@@ -95,12 +95,15 @@ export function compileBlock(
   const compiled: CompiledBlock = {
     ...{ block, layout, slots, slotOf, named },
     steps,
+    stepAt: new Map(order.map(({ key }, i) => [key, i])),
     truedSteps: steps.filter(({ isTrued }) => isTrued),
     checks: named
       .filter(({ parameter }) => parameter.formula !== undefined)
       .map(({ parameter, slot }) => ({ slot, check: rangeCheck(parameter) })),
     pieces,
-    truedPieces: pieces.filter(({ plan }) => layout.truing.some(({ piece }) => piece === plan.name)),
+    truedPieces: pieces.filter(({ plan }) =>
+      layout.truing.some(({ piece }) => piece === plan.name),
+    ),
     unknowns: layout.truing.map(({ piece, unknown }) => slotOf(`${piece}/${unknown}`)),
   };
   return drafterOf(compiled, definitions);
@@ -113,13 +116,12 @@ function drafterOf(compiled: CompiledBlock, definitions: OrderedDefinitions): Dr
     definitions,
     draft: (body, size, base, changed) => drafted(compiled, { body, base, changed }, size),
     decidedAnew: (values) => {
-      const decided = new Map(
-        [...values].map(([name, value]) => [compiled.slots.get(name), value]),
-      );
-      const steps = compiled.steps.map((step): Step => {
-        const value = decided.get(step.slot);
-        return value === undefined ? step : { ...step, evaluate: () => value };
-      });
+      const steps = [...compiled.steps];
+      for (const [name, value] of values) {
+        const at = compiled.stepAt.get(name) ?? -1;
+        const step = steps[at];
+        if (step !== undefined) steps[at] = { ...step, evaluate: () => value };
+      }
       const truedSteps = steps.filter(({ isTrued }) => isTrued);
       return drafterOf({ ...compiled, steps, truedSteps }, definitions);
     },
@@ -134,6 +136,8 @@ interface CompiledBlock {
   /** The slot of a key that the block has. */
   readonly slotOf: (key: string) => number;
   readonly steps: readonly Step[];
+  /** The place among them of the step that works out a key. */
+  readonly stepAt: ReadonlyMap<string, number>;
   /** Those of them that truing changes, while it searches. */
   readonly truedSteps: readonly Step[];
   readonly named: readonly { readonly parameter: ResolvedParameter; readonly slot: number }[];

@@ -70,7 +70,7 @@ export function decideLayout(
 
   const usual = layoutWith(USUAL_OPENING);
   if (!parameters.some(({ formula }) => formula?.names.includes(STRIDE_OPENING))) return usual;
-  const drafts = draftsOf(usual);
+  const drafts = draftsOf(panelsAlone(usual));
   return layoutWith(
     strideOpening(
       drafts.map(({ parameters: own, pieces }, i) => ({
@@ -81,4 +81,9 @@ export function decideLayout(
       { step: atBase(drafts, 'vent_step'), least: atBase(drafts, 'vent_least') },
     ),
   );
+}
+
+/** A layout without the pieces that are made from its panels, which nobody walks in. */
+export function panelsAlone(layout: BlockLayout): BlockLayout {
+  return { ...layout, derived: [] };
 }

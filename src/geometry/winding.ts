@@ -46,6 +46,9 @@ function cubicPasses(cubic: Cubic, p: Point): number {
   const { from, leave, arrive, to } = cubic;
   if (Math.max(from.y, leave.y, arrive.y, to.y) < p.y) return 0;
   if (Math.min(from.y, leave.y, arrive.y, to.y) > p.y) return 0;
+  // A ray sees nothing of what is left of it, and of what is right of it only where it ends.
+  if (Math.max(from.x, leave.x, arrive.x, to.x) < p.x) return 0;
+  if (Math.min(from.x, leave.x, arrive.x, to.x) > p.x) return passed(from.y, to.y, p.y, () => true);
   const turns = turnsAlong(from.y, leave.y, arrive.y, to.y).sort((a, b) => a - b);
   const ends = [0, ...turns, 1];
   let sum = 0;

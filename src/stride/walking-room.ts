@@ -37,18 +37,17 @@ export interface WalkingRoom {
 /** Measures the room to walk in a size, drafted or graded. */
 export function walkingRoom(size: WalkedSize): WalkingRoom {
   const walker = walkerIn(size);
-  const wanted = size.parameters.get('stride_wanted') ?? wantedStep(walker);
   const skirt = skirtOf(size);
   const opening = openingOf(size);
   const hem = skirt.at(-1)?.level ?? NaN;
   return {
     walker,
-    wanted,
+    wanted: stepIn(size, walker),
     allowed: longestStride(skirt, walker, opening),
     kneeGirth: walker.knee > hem - opening ? undefined : girthAt(skirt, walker.knee),
     hem,
     opening,
-    needed: openingForStep(wanted, skirt, walker),
+    needed: openingForStep(stepIn(size, walker), skirt, walker),
   };
 }
 
@@ -61,6 +60,17 @@ export function openAboveKnee(size: WalkedSize): number {
 /** The longest step in mm in a size, above the vent or slit if there is one. */
 export function allowedStep(size: WalkedSize): number {
   return longestStride(skirtOf(size), walkerIn(size), openingOf(size)).step;
+}
+
+/** mm above the hem at which a vent or slit must begin for the wanted step; 0 if none is needed. */
+function neededOpening(size: WalkedSize): number {
+  const walker = walkerIn(size);
+  return openingForStep(stepIn(size, walker), skirtOf(size), walker);
+}
+
+/** The step in mm that is wanted. */
+function stepIn({ parameters }: WalkedSize, walker: Walker): number {
+  return parameters.get('stride_wanted') ?? wantedStep(walker);
 }
 
 function walkerIn({ body, parameters }: WalkedSize): Walker {
@@ -89,7 +99,7 @@ export function strideOpening(
   sizes: readonly WalkedSize[],
   { step, least }: { readonly step: number; readonly least: number },
 ): number {
-  const needed = Math.max(0, ...sizes.map((size) => walkingRoom(size).needed));
+  const needed = Math.max(0, ...sizes.map(neededOpening));
   if (needed === 0) return 0;
   return Math.max(least, step * Math.ceil(needed / step - ARITHMETIC));
 }
