@@ -15,6 +15,7 @@ import { excerpt, tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
 import { findBodies, headingsIn, nameColumn, secondHeadings, strayCell } from './body-table';
 import { checkBody } from './check-body';
+import { refuseNoBody } from './no-body';
 
 /** What all bodies of a list have in common. */
 export interface BodyColumns {
@@ -135,12 +136,13 @@ export function distinctName(list: BodyList, entry: BodyEntry): string {
 
 /**
  * One body as a chart of one size, without the rows that may be assumed where its cell is blank, called by
- * its place. Throws InputError for a cell below no heading, for one that is needed or
+ * its place. Throws InputError for what is called as no body is, for a cell below no heading, for one that is needed or
  * known and cannot be read, and `measurement-doubtful` for one that is no adult's.
  */
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   const name = placeName(columns, entry);
   const { file, comments, unit } = columns;
+  refuseNoBody(columns, entry);
   refuseStray(columns, entry);
   const rows = readEach(columns.columns, (column, i) => {
     const cell = entry.cells[i] ?? { ...column.label, text: '' };

@@ -31,6 +31,7 @@ const OF_ONE_BODY: ReadonlySet<InputErrorCode> = new Set<InputErrorCode>([
   'cell-is-date',
   'measurement-doubtful',
   'formula-not-finite',
+  'size-missing',
 ]);
 
 /**

@@ -9,6 +9,7 @@ import { saidLine } from '../table/said-line';
 import type { Delimiter } from '../table/delimiter';
 import { cellsOf } from '../table/line-cells';
 import type { SheetRecord } from '../table/sheet';
+import { namesNone } from '../table/size-label';
 import { tidyText } from '../table/tidy-text';
 import { toMillimeters } from '../units';
 import type { BodyColumns, BodyEntry } from './body-list';
@@ -83,10 +84,10 @@ export function bodyOfLine(
   if (/^[\s,;"#]*$/u.test(line) || /^\s*#\s*not read\b/iu.test(line)) return undefined;
   const record = { row, cells: cellsOf(line, delimiter) };
   if (record.cells.some((cell) => /^\s*"/u.test(cell))) refuseOpenQuote(columns, row);
-  // Names are nobody's business here: bodies are told by their rows.
   const entry: BodyEntry = {
     number: row,
-    name: '',
+    // It is written nowhere: bodies are told by their rows.
+    name: tidyText(named === undefined ? '' : (record.cells[named] ?? '')),
     cells: at.map((column) => cellAt(record, column)),
     stray: strayCell(record, headings, named),
   };
@@ -128,7 +129,7 @@ function refuseComment({ file }: BodyColumns, line: string, row: number): never 
 /** The same chart as `bodyChart`, where every known cell is a plain number of an adult; else undefined. */
 function plainChart(columns: BodyColumns, entry: BodyEntry): SizeChart | undefined {
   const { file, comments, unit } = columns;
-  if (entry.stray !== undefined) return undefined;
+  if (entry.stray !== undefined || namesNone(entry.name)) return undefined;
   const rows: MeasurementRow[] = [];
   for (const [i, { name, known, label }] of columns.columns.entries()) {
     const cell = entry.cells[i];

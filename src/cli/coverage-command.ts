@@ -186,7 +186,7 @@ function coverageFacts({
     style,
     crowd:
       'bodies' in source
-        ? { bodies: source.file, counted: source.bodies.length, set_aside: source.setAside }
+        ? { bodies: source.file, counted: source.bodies.length, set_aside: source.setAside.length }
         : { population: source.id, sample: source.sample, certainty: source.certainty },
     rules,
     coverage: facts(range),

@@ -3,6 +3,7 @@ import { counted } from '../table/counted';
 import type { BodyEntry, BodyList } from '../bodies/body-list';
 import type { NearestSize } from '../bodies/nearest-size';
 import { InputError } from '../errors';
+import { grouped } from '../lists/grouped';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
 import type { BodyRecord } from '../files/body-files';
@@ -107,14 +108,30 @@ function sayingOf({ text }: Decision, of: readonly BodyEntry[]): string {
   return of.length === 1 ? words : `such as ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 }
 
+/** Each reason once, with the bodies that it is for. */
 function refusedReport({ list, refused }: DraftedList): string {
-  if (refused.length === 0) return '';
-  const told = refused.slice(0, TOLD).map(({ error: { code, problem } }) => {
-    const plain = new InputError(code, refusedProblem(problem, false));
-    return wrappedParagraph(`  set aside: ${optionMessage(plain)}`, 4);
+  const groups = grouped(refused, ({ error: { problem } }) => {
+    const { place, ...said } = refusedProblem(problem, false);
+    return JSON.stringify([place?.measurement, said]);
   });
-  const rest = refused.length - told.length;
-  return told.join('') + (rest > 0 ? `  And ${rest} more of ${list.file}, in refused.csv.\n` : '');
+  const told = [...groups.values()].slice(0, TOLD).flatMap(([first, ...others]) => {
+    if (first === undefined) return [];
+    const { code, problem } = first.error;
+    const plain = refusedProblem(problem, false);
+    if (others.length === 0) return `set aside: ${optionMessage(new InputError(code, plain))}`;
+    const { measurement } = problem.place ?? {};
+    const which = placesOf(
+      list,
+      [first, ...others].map(({ entry }) => entry),
+    );
+    const place = measurement === undefined ? {} : { measurement };
+    return `set aside: ${which}: ${optionMessage(new InputError(code, { ...plain, place }))}`;
+  });
+  const rest = groups.size - told.length;
+  return (
+    told.map((words) => wrappedParagraph(`  ${words}`, 4)).join('') +
+    (rest > 0 ? `  And ${counted(rest, 'other reason')}, in refused.csv.\n` : '')
+  );
 }
 
 /** How many fit a size, and of those that do not what is too tight or too loose. */

@@ -1,7 +1,8 @@
 /** A survey of somebody's own: a list of bodies as a crowd. */
 import type { BodyEntry, BodyList } from '../bodies/body-list';
-import { bodyChart, readBodyList } from '../bodies/body-list';
+import { bodyChart, placeName, readBodyList } from '../bodies/body-list';
 import { isOfOneBody } from '../bodies/draft-bodies';
+import type { Girths } from '../bodies/fit';
 import type { ChartCell } from '../chart/layout';
 import { findRow } from '../chart/size-chart';
 import { InputError } from '../errors';
@@ -16,8 +17,8 @@ import type { BivariateNormal, Spread } from './population';
 export interface Survey {
   readonly file: string;
   readonly bodies: readonly WeightedBody[];
-  /** Bodies that were set aside: no waist or hip, no weight, or no adult's. */
-  readonly setAside: number;
+  /** What was set aside, by its rows or columns: no body, or one without waist, hip or weight, or no adult's. */
+  readonly setAside: readonly string[];
   /** The column of weights; undefined where every body counts once. */
   readonly weights: string | undefined;
 }
@@ -29,18 +30,14 @@ export interface Survey {
 export function readSurvey(text: string, file: string, weights?: string): Survey {
   const list = readBodyList(text, file);
   const column = weights === undefined ? -1 : weightColumn(list.columns, weights, file);
-  const weighed = list.entries.map(column < 0 ? () => 1 : weigher(list, column));
+  const weightOf = column < 0 ? () => 1 : weigher(list, column);
   const bodies: WeightedBody[] = [];
-  for (const [i, entry] of list.entries.entries()) {
-    try {
-      const chart = bodyChart(list, entry);
-      const girth = (name: string): number => findRow(chart, name)?.values[0] ?? NaN;
-      const weight = weighed[i];
-      if (weight !== undefined)
-        bodies.push({ waist: girth('waist_girth'), hip: girth('hip_girth'), weight });
-    } catch (error) {
-      if (!(error instanceof InputError) || !isOfOneBody(error)) throw error;
-    }
+  const setAside: string[] = [];
+  for (const entry of list.entries) {
+    const girths = girthsOf(list, entry);
+    const weight = girths && weightOf(entry);
+    if (girths === undefined || weight === undefined) setAside.push(placeName(list, entry));
+    else bodies.push({ ...girths, weight });
   }
   if (bodies.length < 2)
     throw new InputError('cell-missing', {
@@ -50,7 +47,19 @@ export function readSurvey(text: string, file: string, weights?: string): Survey
       place: { file },
     });
   refuseAlike(bodies, file);
-  return { file, bodies, setAside: list.entries.length - bodies.length, weights };
+  return { file, bodies, setAside, weights };
+}
+
+/** Undefined for what is no body of an adult. */
+function girthsOf(list: BodyList, entry: BodyEntry): Girths | undefined {
+  try {
+    const chart = bodyChart(list, entry);
+    const girth = (name: string): number => findRow(chart, name)?.values[0] ?? NaN;
+    return { waist: girth('waist_girth'), hip: girth('hip_girth') };
+  } catch (error) {
+    if (!(error instanceof InputError) || !isOfOneBody(error)) throw error;
+    return undefined;
+  }
 }
 
 function weightColumn(

@@ -67,9 +67,7 @@ export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage):
     return [
       `${counted(bodies.length, 'body', 'bodies')} of ${file}, ` +
         (weights === undefined ? 'each counted once' : `weighted by ${weights}`) +
-        (setAside === 0
-          ? ''
-          : `; ${setAside} set aside, whose waist, hip or weight cannot be read`) +
+        setAsideWords(setAside) +
         `. Correlation of waist and hip ${trimmed(normal.r, 3)}.`,
       ...(byNormal === undefined
         ? []
@@ -86,6 +84,18 @@ export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage):
     `Taken as a bivariate normal. ${tailWords(tails)}`,
     limits,
   ];
+}
+
+/** Places that are told; the rest is counted. */
+const TOLD = 6;
+
+function setAsideWords(places: readonly string[]): string {
+  if (places.length === 0) return '';
+  const rest = places.length - TOLD;
+  return (
+    `; ${places.length} set aside, whose waist, hip or weight cannot be read or which are no bodies but ` +
+    `figures such as an average: ${places.slice(0, TOLD).join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`
+  );
 }
 
 function tailWords(tails: Tails | undefined): string {

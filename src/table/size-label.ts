@@ -10,14 +10,32 @@ import { InputError } from '../errors';
  * anything: what the sizes show themselves, such as their steps, and words for people.
  */
 const BESIDE =
-  /^(?:tol(?:erances?)?|plusminus|(?:grade)?(?:steps?|rules?|increments?|breaks?)|grad(?:e|ing)|growth|differences?|averages?|mean|median|min(?:imum)?|max(?:imum)?|total|sum|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|howto(?:measure)?|pages?|checked|check|done|ok|approved|range|status|dates?|ref(?:erence)?s?|codes?|poms?|initials)$/u;
+  /^(?:tol(?:erances?)?|plusminus|(?:grade)?(?:steps?|rules?|increments?|breaks?)|grad(?:e|ing)|growth|differences?|nos?|nr|notes?|comments?|remarks?|descriptions?|sources?|howto(?:measure)?|pages?|checked|check|done|ok|approved|range|status|dates?|ref(?:erence)?s?|codes?|poms?|initials)$/u;
+/** Figures made of all others, such as `Average`, `Grand total`, `Std. dev.` or `Mean of 12 bodies`. */
+const SUMMARY =
+  /^(?:overall|grand|group|sample|sub)?(?:averages?|avg|mean|median|mode|min(?:imum)?|max(?:imum)?|totals?|sum|counts?|ø|(?:std|sd|st(?:andar)?d)(?:dev(?:iations?)?|errors?)?|stdev|variance|(?:\d+(?:st|nd|rd|th))?(?:percentiles?|quartiles?)\d*)(?:values?|rows?|n\d+|(?:of)?(?:all|these|\d+)?(?:bod(?:y|ies)|women|customers?|clients?|sizes?)?)$/u;
 /** And those by which the numbers beside them would count otherwise. */
 const COUNTING = /^(?:ease|units?|factors?|half|quarter)$/u;
 const PLUS_MINUS = /^(?:±|\+ ?\/? ?-)/u;
 
 /** Whether a heading names no size but what may be left out beside them, such as `Notes` or `Tol +/-`. */
 export function isBesideSizes(name: string): boolean {
-  return PLUS_MINUS.test(name) || BESIDE.test(headingKey(name));
+  return isBeside(name, headingKey(name));
+}
+
+/** Whether a label is of figures made of all others, such as `Average`. */
+export function isSummary(label: string): boolean {
+  return SUMMARY.test(headingKey(label));
+}
+
+/** Whether a label names neither a size nor a body, but figures or words about those beside it. */
+export function namesNone(label: string): boolean {
+  const key = headingKey(label);
+  return isBeside(label, key) || COUNTING.test(key);
+}
+
+function isBeside(name: string, key: string): boolean {
+  return PLUS_MINUS.test(name) || BESIDE.test(key) || SUMMARY.test(key);
 }
 
 /** Letters and digits without a unit, and without the signs of a tolerance. */
@@ -61,7 +79,7 @@ export function checkOneLine(typed: string, place: Place): void {
  * `12 (base)`; and `file-too-large` for a label that is too long.
  */
 export function checkSizeLabel(name: string, place: Place): void {
-  if (isBesideSizes(name) || COUNTING.test(headingKey(name))) {
+  if (namesNone(name)) {
     throw new InputError('size-missing', {
       what: `"${excerpt(name)}" stands where a size does, but it names none`,
       allowed: 'sizes with their own numbers, and nothing else beside them',

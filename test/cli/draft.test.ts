@@ -157,6 +157,50 @@ describe('a list out of a spreadsheet', () => {
     expect(words).toEqual(['Ada Quill, row 3', 'Bea Quill', 'Ada Quill, row 5']);
   });
 
+  it('sets aside figures made of its bodies, in any list of bodies, and drafts a person called so by a letter more', async () => {
+    // Words of our own choice: no source.
+    const words = ['AVERAGE:', 'Mean (cm)', 'Std. dev.', 'Grand total', 'Median of 3 bodies'];
+    const others = ['Tolerance', 'Max', '95th percentile', 'Ease'];
+    const persons = ['Max B.', 'Meany', 'Ada Page', '12'];
+    const names = [...words, ...others, ...persons];
+    place.write(
+      'summed.csv',
+      list(
+        names,
+        names.map(() => ROWS[0] ?? ''),
+      ),
+    );
+    // Where a body has no name, beside it.
+    const beside =
+      'name,no,waist,hip\nAda,1,68,96\n,Average,71,98\nBea,2,74,100\n,status ok,74,100\n';
+    place.write('beside.csv', `# unit: cm\n${beside}`);
+    for (const more of [[], ['--stream', '--workers', '0']]) {
+      const run = await place.run(
+        'draft',
+        'summed.csv',
+        ...PENCIL,
+        ...more,
+        '--out',
+        'summed',
+        '--replace',
+      );
+      expect(run.status).toBe(1);
+      const [, ...refused] = table('summed/refused.csv');
+      expect(refused.map((row) => row.split(',')[0])).toEqual(
+        [...words, ...others].map((_, i) => `${i + 3}`),
+      );
+      // It may be a name after all.
+      expect(refused.join('\n')).toContain('as in ""Max B.""');
+      expect(refused.join('\n')).not.toMatch(/Got|AVERAGE/u);
+      await place.run('draft', 'beside.csv', ...PENCIL, ...more, '--out', 'beside', '--replace');
+      expect(table('beside/refused.csv').slice(1)).toEqual([expect.stringMatching(/^4,,/u)]);
+    }
+    const column = 'measurement,Ada,Average,Bea\nwaist,68,71,74\nhip,96,98,101\n';
+    place.write('columns.csv', `# unit: cm\n${column}`);
+    await place.run('draft', 'columns.csv', ...PENCIL, '--out', 'columns');
+    expect(table('columns/refused.csv').slice(1)).toEqual([expect.stringMatching(/^,3,/u)]);
+  });
+
   it('is refused as a whole where another header stands among its bodies', async () => {
     const rows = 'Ada,68,96,20,60\nname,hip,waist,waist_to_hip,skirt_length\nBea,101,74,21,62\n';
     place.write('turned.csv', `# unit: cm\n${COLUMNS}\n${rows}`);

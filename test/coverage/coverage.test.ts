@@ -336,7 +336,7 @@ describe('a chart', () => {
     const { range, source } = coverChart({ chart, bodies, weights: 'people' });
     expect(range.coverage.served).toBeCloseTo(4 / 8, 12);
     expect(range.coverage.leftOut.above).toBeCloseTo(4 / 8, 12);
-    expect(source).toMatchObject({ setAside: 1, weights: 'people' });
+    expect(source).toMatchObject({ setAside: ['row 6'], weights: 'people' });
   });
 
   it('fits more bodies in a cloth that gives, and none fewer', () => {
