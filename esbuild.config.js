@@ -24,6 +24,8 @@ const ANYWHERE = {
   minify: true,
   mainFields: ['module', 'main'],
   loader: { '.csv': 'text', '.txt': 'text', '.ttf': 'binary' },
+  // A tenth of the page, for fonts of another kind than the one that goes with it.
+  alias: { 'brotli/decompress.js': resolve('src/render/no-brotli.ts') },
   logLevel: 'warning',
 };
 
@@ -108,6 +110,7 @@ async function buildPage() {
     platform: 'browser',
     target: 'es2023',
     alias: {
+      ...ANYWHERE.alias,
       'csv-parse/sync': 'csv-parse/browser/esm/sync',
       'csv-stringify/sync': 'csv-stringify/browser/esm/sync',
     },

@@ -1,6 +1,6 @@
-/** A face of the font that a PDF file carries: it counts the characters that the file shows. */
+/** A face of the font that a PDF file carries: of each character only what words need that are set by themselves. */
+import type { PDFFont } from '@cantoo/pdf-lib';
 import { InputError } from '../errors';
-import type { TrueType } from './true-type';
 
 /** A face as the content of a page needs it. */
 export interface Face {
@@ -12,45 +12,30 @@ export interface Face {
   readonly width: (words: string) => number;
 }
 
-/** A character that the file shows. Its number in the file is its place among them, from 1. */
-export interface ShownCharacter {
-  readonly character: string;
-  /** The number of its glyph in the whole font. */
-  readonly glyph: number;
-  /** em. */
-  readonly width: number;
-}
-
-/** A face, and all that was written with it. */
-export interface CountingFace extends Face {
-  readonly shown: readonly ShownCharacter[];
-}
-
 interface Known {
   readonly code: string;
   readonly width: number;
 }
 
 /** A face that throws InputError `character-unprintable` for a character that it cannot show. */
-export function face(key: string, font: TrueType): CountingFace {
-  const shown: ShownCharacter[] = [];
+export function face(font: PDFFont): Face {
+  const characters = new Set(font.getCharacterSet());
   const known = new Map<string, Known>();
   const charactersOf = (words: string): readonly Known[] =>
     // A letter and an accent behind it are one letter wherever there is such a one.
     Array.from(words.normalize('NFC'), (character) => {
       const old = known.get(character);
       if (old !== undefined) return old;
-      const glyph = ALONE.test(character) ? font.glyphOf(character) : 0;
-      if (glyph === 0) refuse(character, words);
-      const width = font.advanceOf(glyph);
-      shown.push({ character, glyph, width });
-      const added = { code: shown.length.toString(16).padStart(4, '0'), width };
+      if (!ALONE.test(character) || !characters.has(character.codePointAt(0) ?? 0))
+        refuse(character, words);
+      // One by one, so that no pair is kerned and no two letters become one.
+      const code = font.encodeText(character).asString();
+      const added = { code, width: font.widthOfTextAtSize(character, 1) };
       known.set(character, added);
       return added;
     });
   return {
-    key,
-    shown,
+    key: font.name,
     encoded: (words) =>
       charactersOf(words)
         .map(({ code }) => code)

@@ -2,7 +2,8 @@
  * Writes pages as a PDF file, ISO 32000-1. The library for it is large: import this file only when
  * a PDF is wanted.
  */
-import type { PDFContext, PDFRef } from '@cantoo/pdf-lib';
+import fontkit from '@cantoo/fontkit';
+import type { PDFContext, PDFFont, PDFRef } from '@cantoo/pdf-lib';
 import { PDFDocument, PrintScaling } from '@cantoo/pdf-lib';
 import { InputError } from '../errors';
 import type { Box } from '../geometry/bounds';
@@ -15,10 +16,8 @@ import type { Names } from './pdf-content';
 import { POINTS_PER_INCH, POINTS_PER_MILLIMETER } from '../units';
 import { contentOf, millimeters, windowContent } from './pdf-content';
 import { face } from './pdf-face';
-import { addFont } from './pdf-font';
 import { FONT_FILES } from './font-files';
 import { packedStream } from './pdf-stream';
-import { trueType } from './true-type';
 import type { PdfLayer } from './pdf-layers';
 import { addLayers } from './pdf-layers';
 import type { Scene, Shape, TextShape } from './scene';
@@ -66,14 +65,23 @@ export async function pdf(
 
   const groups = addLayers(document, layers);
   const keyOf = (i: number): string => `Layer${i}`;
-  const fonts = [fontOf(document, 'normal'), fontOf(document, 'bold')] as const;
+  document.registerFontkit(fontkit);
+  const tag = tagOf(pages);
+  const embedded = async (weight: TextShape['weight']): Promise<PDFFont> => {
+    const { name, bytes } = FONT_FILES[weight];
+    const font = await document.embedFont(bytes, { subset: true, customName: `${tag}+${name}` });
+    // The widths of a font that shows nothing at all would be no list of widths.
+    font.encodeText(' ');
+    return font;
+  };
+  const fonts = [await embedded('normal'), await embedded('bold')] as const;
   const names: Names = {
-    faces: { normal: fonts[0].face, bold: fonts[1].face },
+    faces: { normal: face(fonts[0]), bold: face(fonts[1]) },
     layers: new Map(layers.map(({ name }, i) => [name, keyOf(i)])),
   };
   const { context } = document;
   const resources = {
-    Font: Object.fromEntries(fonts.map(({ face: { key }, ref }) => [key, ref])),
+    Font: Object.fromEntries(fonts.map(({ name, ref }) => [name, ref])),
     Properties: Object.fromEntries(groups.map((group, i) => [keyOf(i), group])),
   };
   const ownResources = context.register(context.obj(resources));
@@ -94,16 +102,28 @@ export async function pdf(
     ];
     addPage(document, scene, packedStream(context, lines.join('\n')), pageResources);
   }
-  // Only now it is known what the pages show.
-  for (const { ref, name, font, face } of fonts) addFont(document, ref, name, font, face);
   return document.save();
 }
 
-/** The font of a weight with its place in the file, where it is put once its characters are known. */
-function fontOf({ context }: PDFDocument, weight: TextShape['weight']) {
-  const { name, bytes } = FONT_FILES[weight];
-  const font = trueType(bytes);
-  return { name, font, face: face(name, font), ref: context.nextRef() };
+/** Six letters that differ where the words of files do, and so the parts of their fonts (clause 9.6.4). */
+function tagOf(pages: readonly PdfPage[]): string {
+  const drawn = pages.flatMap(({ scene, windows }) => [
+    scene.shapes,
+    ...windows.map(({ drawing }) => drawing),
+  ]);
+  const letters = new Set([...new Set(drawn)].flatMap(wordsIn).join(''));
+  let sum = 0;
+  for (const letter of letters) sum = (sum * 31 + letter.charCodeAt(0)) % 26 ** 6;
+  return Array.from({ length: 6 }, (_, i) =>
+    String.fromCharCode(65 + (Math.floor(sum / 26 ** i) % 26)),
+  ).join('');
+}
+
+function wordsIn(shapes: readonly Shape[]): readonly string[] {
+  return shapes.flatMap((shape) => {
+    if (shape.kind === 'text') return [shape.words];
+    return shape.kind === 'group' ? wordsIn(shape.children) : [];
+  });
 }
 
 /** Each drawing once, however many windows look at it: its name among the resources, and its object. */
