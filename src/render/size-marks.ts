@@ -65,9 +65,11 @@ export function sizeMarks(
   const frame = rowFrame('down');
   const holes = sites.filter(isHole);
   const lowest = Math.max(0, ...holes.flatMap(({ marks }) => marks.map(({ at }) => at.y)));
-  // Below the tips, or else below the marked line that is next to them: no words stand on a line.
+  // Below the tips, or else below the marked line that is next to them: no words stand on a line. Leaders cross
+  // both lines of a double one straight, so that they still meet where the paper is cut there and moved.
   const levels = levelsBelow(nested, lowest);
-  const starts = [lowest + BEYOND_TIP, ...levels.slice(0, 1).map((y) => y + CLEAR)];
+  const next = levels.findLast((y) => y - (levels[0] ?? y) <= DOUBLE + SAME_PLACE);
+  const starts = [lowest + BEYOND_TIP, ...(next === undefined ? [] : [next + CLEAR])];
   const combs = starts.map((start) =>
     row(nested, holes, { frame, startOf: () => start, type, levels }, []),
   );

@@ -9,22 +9,26 @@ import { LONG } from '../samples';
 import { chartText, growing } from '../skirts';
 import { gradeLazily } from '../graded';
 
-/** A range of `count` sizes in whole inches, invented. */
-function drawn(count: number, style: string) {
+/** A range of `count` sizes in inches that begins with such a body and grows by `step` from each to the next, invented. */
+function drawn(
+  count: number,
+  style: string,
+  { waist, depth, step, base } = { waist: 24, depth: 7.5, step: 2, base: '6' },
+) {
   const sizes = Array.from({ length: count }, (_, i) => `${4 + 2 * i}`);
   const chart = chartText(
     'in',
     {
-      waist_girth: growing(sizes, 24, 2),
-      hip_girth: growing(sizes, 34, 2),
-      waist_to_hip: growing(sizes, 7.5, 1 / 16),
+      waist_girth: growing(sizes, waist, step),
+      hip_girth: growing(sizes, 34, step),
+      waist_to_hip: growing(sizes, depth, 1 / 16),
     },
     sizes,
   );
   const set = { back_darts: '2' };
-  const { title, display, range } = gradeLazily({ chart, base: '6', style, set });
+  const { title, display, range } = gradeLazily({ chart, base, style, set });
   const drawing = {
-    ...{ title, display, stackPoint: '', baseSize: '6' },
+    ...{ title, display, stackPoint: '', baseSize: base },
     sizes: range.sizes.map(({ label, pieces, cutPieces }) => ({ label, pieces, cutPieces })),
   };
   const pieces = drawnPieces(drawing, drawnSizes(drawing), { words: '', size: 9 });
@@ -151,6 +155,31 @@ describe.each(LONG ? [2, 12, 20] : [2, 12])('marks of %d sizes', (count) => {
     const band = pieces.find(({ name }) => name === 'waistband');
     expect(band?.common.filter(isPath('fold-line'))).toHaveLength(1);
     for (const shapes of band?.sizes ?? []) expect(shapes.filter(isPath('fold-line'))).toEqual([]);
+  });
+});
+
+describe('leaders of drill holes', () => {
+  it('cross a double line straight, so that they meet again where the paper is moved there', () => {
+    const back = drawn(20, 'shared-drop', {
+      waist: 23,
+      depth: 7.75,
+      step: 1.25,
+      base: '22',
+    }).pieces.find(({ name }) => name === 'back');
+    const lines = (back?.common ?? []).filter(isPath('hip-depth-line'));
+    const [upper = NaN, lower = NaN] = lines
+      .map((line) => middle(line)[1])
+      .toSorted((a, b) => a - b);
+    const crossing = (back?.sizes ?? [])
+      .flatMap((shapes) => shapes.filter(isPath('mark-leader')))
+      .flatMap(({ segments }) => segments)
+      .filter(({ from, to }) => from.y > 100 && from.y < lower && to.y > upper);
+    expect(crossing).toHaveLength(2 * 20);
+    for (const { from, to } of crossing) {
+      expect(from.x).toBeCloseTo(to.x, 9);
+      expect(from.y).toBeLessThan(upper);
+      expect(to.y).toBeGreaterThan(lower);
+    }
   });
 });
 
