@@ -232,6 +232,9 @@ export const BARE_END = 0.2;
 /** mm. Points on a curve are this dense that a spline through them is the curve; half of what an
  * exchanged pattern may differ by. */
 export const CURVE_POINTS = 0.004;
+/** mm. A curve point that its neighbors move this near to its place goes without a rule; with the density of
+ * such points no more than an exchanged pattern may differ by. */
+export const FOLLOWED = 0.004;
 /** mm. An exchanged pattern comes back within this, a tenth of a pencil line's width. */
 export const EXCHANGED = 0.01;
 /** mm. Places of a graded line nearer than this are one, and a landmark no farther from it is on it. */

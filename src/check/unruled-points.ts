@@ -42,7 +42,8 @@ export function checkShiftedPieces(
 }
 
 /**
- * A note for a point that goes with those beside it, as curve points and darts may. A warning for a
+ * A note for a point that goes with those beside it, as darts may, and one for all curve points of a piece. A
+ * warning for a
  * corner between ruled points that move differently: its place is a guess. A failure where a seam that
  * ends in such a corner comes apart.
  */
@@ -57,7 +58,12 @@ export function checkUnruledPoints(
     const { pointNames, name } = piece.base.plan;
     const corners = cornersOf(piece, seams);
     const nameOf = (i: number): string => pointNames[i] ?? '';
-    return moverOf(piece, new Set(own.keys())).followers.map(({ point, from, to }): Finding => {
+    const { followers } = moverOf(piece, new Set(own.keys()));
+    const curves = curvePointsOf(piece);
+    const within = followers.filter(({ point }) => curves.has(point)).map(({ point }) => point);
+    const isOne = within.length > 1;
+    const told = followers.filter(({ point }) => !isOne || !within.includes(point));
+    const single = told.map(({ point, from, to }): Finding => {
       const isGuess =
         corners.has(nameOf(point)) && !moveAlike(own.get(from)?.moves, own.get(to)?.moves);
       const parting = isGuess ? partingSeams(seams, `${name}.${nameOf(point)}`, base) : [];
@@ -76,7 +82,27 @@ export function checkUnruledPoints(
       );
       return { ...finding, explains: parting };
     });
+    return isOne ? [...single, curvesNote(name, within.map(nameOf))] : single;
   });
+}
+
+/** The points within curves that are no notches: nobody is asked for a rule of each. */
+function curvePointsOf({ base: { plan }, splines }: PatternPiece): ReadonlySet<number> {
+  const notches = new Set(plan.notches.map(({ name }) => plan.index.get(name)));
+  const inner = splines.flatMap(({ points }) => points.slice(1, -1));
+  return new Set(inner.filter((point) => !notches.has(point)));
+}
+
+function curvesNote(piece: string, names: readonly string[]): Finding {
+  const [first = '', second = ''] = names;
+  const others = names.length === 2 ? second : `${names.length - 1} more`;
+  return ruleFinding(
+    'note',
+    'point-unruled',
+    { piece, subject: `${first} and ${others}` },
+    `${names.length} curve points have no rule and move between the ruled points before and after them, ` +
+      'by their share of the way; a rule of its own would move each otherwise',
+  );
 }
 
 /**

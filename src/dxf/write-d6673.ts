@@ -6,6 +6,7 @@ import { pointBounds } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { add, between, cross, dot, point, scale, subtract } from '../geometry/point';
 import type { SeamPair } from '../pattern/seam-pair';
+import { RULE_AT } from '../tolerance';
 import { D6673_LAYERS } from './d6673-layers';
 import { distinct, dxfDocument } from './document';
 import {
@@ -18,7 +19,9 @@ import {
   dxfWords,
 } from './entities';
 import type { ExchangePiece } from './exchange-piece';
+import { followedPoints } from './followed-points';
 import type { GradedPoint } from './graded-stretch';
+import { placeIndex } from './place-index';
 import type { RuleTable } from './rule-table';
 import { sizeWords } from './rule-table';
 import { joinless, seamWords } from './seam-words';
@@ -102,7 +105,7 @@ function pieceEntities(
   base: number,
   rules: RuleNumbers,
 ): string {
-  const { boundary, sewLine, notches, drillHoles, grain, fold, internalLines, name } = piece;
+  const { boundary, sewLine, notches, drillHoles, grain, fold, internalLines } = piece;
   const parts: string[] = [];
   const ruled = (layer: string, points: readonly GradedPoint[]): void => {
     for (const { at } of points) {
@@ -110,12 +113,14 @@ function pieceEntities(
       parts.push(dxfWords(layer, at[base] ?? point(0, 0), SMALL, words));
     }
   };
+  const isShared = sharedPlaces(piece, base);
   const outline = (layer: string, points: readonly GradedPoint[]): void => {
     parts.push(dxfPolyline(layer, placesOf(points, base), true));
+    const followed = followedPoints(points, base, isShared);
     for (const found of points) {
       const kind = found.kind === 'turn' ? D6673_LAYERS.turnPoint : D6673_LAYERS.curvePoint;
       parts.push(dxfPoint(kind, found.at[base] ?? point(0, 0)));
-      ruled(kind, [found]);
+      if (!followed.has(found)) ruled(kind, [found]);
     }
   };
   const line = (layer: string, points: readonly GradedPoint[]): void => {
@@ -142,19 +147,44 @@ function pieceEntities(
   const middle = between(point(box.left, box.top), point(box.right, box.bottom), 0.5);
   const end = add(middle, scale(piece.ruleX, REFERENCE));
   parts.push(dxfLine(D6673_LAYERS.gradeReference, middle, end));
+  const sewn = (at: GradedPoint): void => ruled(D6673_LAYERS.annotation, [at]);
+  writeWords(piece, { sample, base, middle }, parts, sewn);
+  return parts.join('');
+}
+
+/** The names of edges, what is to be known of notches, and the words on a piece. */
+function writeWords(
+  { names, notches, name, words }: ExchangePiece,
+  on: { readonly sample: string; readonly base: number; readonly middle: Point },
+  parts: string[],
+  sewnAt: (sewn: GradedPoint) => void,
+): void {
+  const { sample, base, middle } = on;
   const said = (at: Point, height: number, text: string): void =>
     void parts.push(dxfWords(D6673_LAYERS.annotation, at, height, text));
-  for (const { kind, name: own, at } of piece.names) said(at, SMALL, `${kind}: ${joinless(own)}`);
+  for (const { kind, name: own, at } of names) said(at, SMALL, `${kind}: ${joinless(own)}`);
   for (const [i, { at, marks, sewn }] of notches.entries()) {
     if (marks === 2) said(at[base] ?? middle, SMALL, 'DOUBLE NOTCH');
     if (sewn === undefined) continue;
     said(sewn.at[base] ?? middle, SMALL, sewnNotchWords(i + 1));
-    ruled(D6673_LAYERS.annotation, [sewn]);
+    sewnAt(sewn);
   }
-  [`PIECE NAME: ${name}`, `SIZE: ${sample}`, ...piece.words].forEach((text, i) =>
+  [`PIECE NAME: ${name}`, `SIZE: ${sample}`, ...words].forEach((text, i) =>
     said(point(middle.x, middle.y + 2 * WORDS * (i + 1)), WORDS, text),
   );
-  return parts.join('');
+}
+
+/** Tells of places at which a piece has several points that may have rules. */
+function sharedPlaces(piece: ExchangePiece, base: number): (at: Point) => boolean {
+  const { boundary, sewLine = [], notches, drillHoles, grain, fold, internalLines } = piece;
+  const sewn = notches.flatMap((notch) => notch.sewn ?? []);
+  const lines = [boundary, sewLine, notches, sewn, drillHoles, grain, fold, ...internalLines];
+  const placesAt = placeIndex(
+    lines.flatMap((line) => placesOf(line, base)),
+    (at) => at,
+    RULE_AT,
+  );
+  return (at) => placesAt(at).length > 1;
 }
 
 /** Numbers rules as they come: points that move alike share one. */

@@ -14,7 +14,7 @@ import type { ResultFile } from '../../src/files/result-file';
 import { graded } from '../given/sheets';
 import { BODICE, STEPS } from '../seams/bodice';
 import { chartText } from '../skirts';
-import { CURVE_POINTS } from '../../src/tolerance';
+import { CURVE_POINTS, EXCHANGED } from '../../src/tolerance';
 import { folder } from './tools';
 
 /** Debian's own Python has the module; another one may come first on the path. */
@@ -190,6 +190,83 @@ describeDxf('DXF files as ezdxf reads them', () => {
       rules: { text: text('pattern.rul'), file: 'pattern.rul' },
     });
     expect(back.pieces[0]?.base.plan.name).toBe('d\u0155ape');
+  });
+});
+
+/**
+ * A reader of its own: the vertices of each seam line, or boundary, in every size. A vertex has the moves of the
+ * rule that is written at it on the layers of turn and curve points; one without goes with the vertices with
+ * rules before and after it, by its share of the way from vertex to vertex.
+ */
+const MOVE = `
+import sys, json, math, re, ezdxf
+text = open(sys.argv[2]).read()
+count = int(re.search(r'NUMBER OF SIZES: (\\d+)', text).group(1))
+rules = {}
+for number, body in re.findall(r'RULE: DELTA (\\d+)\\n((?:[-0-9.e, ]+\\n)+)', text):
+    rules[int(number)] = [tuple(map(float, line.split(', '))) for line in body.strip().split('\\n')]
+out = {}
+for b in ezdxf.readfile(sys.argv[1]).blocks:
+    if b.name.startswith('*'):
+        continue
+    lines = {e.dxf.layer: [(v.dxf.location.x, v.dxf.location.y) for v in e.vertices] for e in b.query('POLYLINE') if e.is_closed}
+    places = lines.get('14') or lines['1']
+    said = {}
+    for t in b.query('TEXT'):
+        if t.dxf.text.startswith('# ') and t.dxf.layer in ('2', '3'):
+            said[(t.dxf.insert.x, t.dxf.insert.y)] = rules[int(t.dxf.text[2:])]
+    n = len(places)
+    start = next(i for i in range(n) if places[i] in said)
+    places = places[start:] + places[:start]
+    along = [0]
+    for i in range(n):
+        along.append(along[-1] + math.dist(places[i], places[(i + 1) % n]))
+    ruled = [i for i in range(n) if places[i] in said] + [n]
+    moved = [[] for _ in range(count)]
+    for low, high in zip(ruled, ruled[1:]):
+        a, z = said[places[low]], said[places[high % n]]
+        for i in range(low, high):
+            share = (along[i] - along[low]) / (along[high] - along[low])
+            for size in range(count):
+                moved[size].append([places[i][k] + a[size][k] + share * (z[size][k] - a[size][k]) for k in (0, 1)])
+    out[b.name] = {'sizes': moved, 'ruled': len(ruled) - 1}
+print(json.dumps(out))
+`;
+
+interface Moved {
+  readonly sizes: readonly (readonly (readonly [number, number])[])[];
+  readonly ruled: number;
+}
+
+describeDxf('points without a rule, moved by a reader in Python', () => {
+  const path = folder();
+  it.each(['pencil', 'shared-pencil'])('lie on every size of %s', (style) => {
+    const chart = chartText(
+      'in',
+      { waist_girth: ['26', '30', '33'], hip_girth: ['36', '40', '43'] },
+      ['S', 'M', 'L'],
+    );
+    const result = gradeChart({ chart, base: 'M', style });
+    for (const { name, text } of dxfFiles(result).files) writeFileSync(join(path, name), text);
+    const args = [join(path, 'pattern.dxf'), join(path, 'pattern.rul')];
+    const blocks = JSON.parse(python(MOVE, ...args)) as Readonly<Record<string, Moved>>;
+    let [ruled, all, worst] = [0, 0, 0];
+    result.range.sizes.forEach(({ pieces }, size) => {
+      for (const piece of pieces) {
+        const outline = outlineSegments(piece);
+        const block = blocks[piece.plan.name];
+        const vertices = block?.sizes[size] ?? [];
+        ruled += block?.ruled ?? 0;
+        all += vertices.length;
+        for (const [x, y] of vertices) {
+          const away = outline.map((segment) => distanceToSegment(segment, { x, y: -y }));
+          worst = Math.max(worst, Math.min(...away));
+        }
+      }
+    });
+    // Chords in the place of curves count the way a little otherwise.
+    expect(worst).toBeLessThanOrEqual(2 * EXCHANGED);
+    expect(ruled / all).toBeLessThan(0.7);
   });
 });
 

@@ -1,5 +1,6 @@
 /** Rule sheets, and the rules of a drawing, as single facts: how far each point moves in each size. */
 import { InputError } from '../../errors';
+import { gradedPieces } from '../../given/grade-given';
 import type { Pattern } from '../../pattern/pattern';
 import { axisMoves, byPoint } from '../../rule-sheet/axis-moves';
 import type { GivenRules } from '../../rule-sheet/point-rules';
@@ -96,21 +97,27 @@ function axisFacts(
   );
 }
 
-/** The moves of each point of a drawing that has a rule. */
-export function drawingRuleFacts(
-  { pieces, unit }: Pattern,
-  { sizes, ruled, base }: GivenRules,
-): readonly Fact[] {
-  return pieces.flatMap(({ base: { plan } }, p) =>
-    [...(ruled[p] ?? [])].flatMap(([point, { moves }]) =>
-      moves.flatMap((move, i) => {
-        if (i === base) return [];
-        const own = { of: 'rule', name: `${plan.name}.${plan.pointNames[point] ?? ''}`, unit };
+/**
+ * How far each point of a drawing moves on the paper, y down, whether by a rule of its own or with its
+ * neighbors; so a rule that is left to these is no change.
+ */
+export function drawingRuleFacts(pattern: Pattern, rules: GivenRules): readonly Fact[] {
+  const { pieces, unit } = pattern;
+  const { sizes, base } = rules;
+  const graded = gradedPieces(pattern, rules);
+  return pieces.flatMap(({ base: { plan, points } }, p) =>
+    plan.pointNames.flatMap((point, i) => {
+      // The handles of a spline follow its points.
+      if (point.includes('.')) return [];
+      const own = { of: 'rule', name: `${plan.name}.${point}`, unit };
+      return sizes.flatMap((size, s) => {
+        const [from, to] = [points[i], graded[s]?.[p]?.points[i]];
+        if (s === base || from === undefined || to === undefined) return [];
         return (['x', 'y'] as const).map((axis) => ({
-          ...{ ...own, size: sizes[i] ?? '', value: `d${axis}` },
-          text: tableNumber(move[axis], unit),
+          ...{ ...own, size, value: `d${axis}` },
+          text: tableNumber(to[axis] - from[axis], unit),
         }));
-      }),
-    ),
+      });
+    }),
   );
 }
