@@ -1,9 +1,11 @@
 /** `skirtgrade assess`: a student's rule sheet, cell by cell. */
 import { displayAsTyped, hasFractions } from '../table/typed-fractions';
+import { HINT_LEVELS } from '../study/mark/hint-levels';
 import { isRight, markSheet } from '../study/mark/mark-sheet';
 import type { LengthUnit } from '../units';
 import type { ExitCode, Io } from './io';
 import { assessFacts } from './assess-facts';
+import { hintFacts, hintReport } from './assess-hint';
 import { assessBrief, assessReport } from './assess-report';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
@@ -19,6 +21,8 @@ export interface AssessCommandOptions extends StyleOptions, Telling {
   readonly pieces?: readonly string[];
   readonly points?: readonly string[];
   readonly answered?: boolean;
+  /** As typed: one of the levels, `4` for the answer. */
+  readonly hint?: string;
   /** Of the report; the sheet's if absent. */
   readonly unit?: LengthUnit;
   readonly fractions?: boolean;
@@ -31,7 +35,18 @@ export interface AssessCommandOptions extends StyleOptions, Telling {
 export function assessCommand(
   file: string,
   sheetFile: string,
-  { style, set, project, unit, fractions, json, verbose, quiet, ...options }: AssessCommandOptions,
+  {
+    style,
+    set,
+    project,
+    unit,
+    fractions,
+    hint,
+    json,
+    verbose,
+    quiet,
+    ...options
+  }: AssessCommandOptions,
   io: Io,
 ): ExitCode {
   const chart = readNamed(io, file);
@@ -46,6 +61,7 @@ export function assessCommand(
       ...styleRequest({ style, set, project }, io),
     }),
   );
+  const level = HINT_LEVELS.find((one) => String(one) === hint);
   const typed = hasFractions(sheet.text);
   const display = displayAsTyped({ unit, fractions }, marking.sheet.unit, typed);
   return tell(
@@ -54,9 +70,13 @@ export function assessCommand(
     { json, quiet },
     {
       exitCode: isRight(marking) ? 0 : 1,
-      words: () => assessReport(marking, display, verbose),
       brief: () => assessBrief(marking),
-      facts: () => assessFacts(marking),
+      ...(level === undefined || level === 4
+        ? {
+            words: () => assessReport(marking, display, verbose),
+            facts: () => assessFacts(marking),
+          }
+        : { words: () => hintReport(marking, level), facts: () => hintFacts(marking, level) }),
     },
   );
 }

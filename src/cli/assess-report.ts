@@ -10,7 +10,7 @@ import type { PointName } from '../pattern/named-point';
 import type { Marking } from '../study/mark/mark-sheet';
 import { isBlankSheet } from '../study/mark/mark-sheet';
 import type { AnswerKey } from '../study/mark/answer-key';
-import { rightValues } from '../study/mark/series';
+import { rightValues, rowName } from '../study/mark/series';
 import { troubleStarts } from '../study/mark/trouble-starts';
 import { MOSTLY_BLANK, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
@@ -74,7 +74,7 @@ function pointNames(points: readonly PointName[]): string {
 }
 
 /** What the sheet gives of points beside those that were named. */
-function notAsked({ notAsked: given }: Marking): readonly string[] {
+export function notAsked({ notAsked: given }: Marking): readonly string[] {
   return given.length === 0
     ? []
     : [wrappedParagraph(`Not asked for, so not judged: ${pointNames(given)}`)];
@@ -161,7 +161,7 @@ function slips(marking: Marking, display: LengthDisplay, verbose: boolean): read
   const { found, unexplained } = marking.diagnosis;
   if (found.length === 0 && unexplained.length === 0) return [];
   const sizesOf = (runs: readonly Run[]): number =>
-    new Set(runs.flatMap((run) => run.sizes.map((i) => `${seriesName(run.series)} ${i}`))).size;
+    new Set(runs.flatMap((run) => run.sizes.map((i) => `${rowName(run.series)} ${i}`))).size;
   const explained = sizesOf(found.flatMap(({ runs }) => runs));
   const wrong = explained + sizesOf(unexplained);
   const verb = found.length === 1 ? 'slip explains' : 'slips explain';
@@ -200,7 +200,7 @@ function slipText(
   verbose: boolean,
 ): string {
   const shown = verbose ? runs.length : SHOWN;
-  const more = runs.slice(shown).map(({ series }) => seriesName(series));
+  const more = runs.slice(shown).map(({ series }) => rowName(series));
   return (
     wrappedParagraph(`   ${slip.advice}`, 3) +
     otherWords(slip, alike, verbose)
@@ -222,12 +222,6 @@ function otherWords({ words }: Slip, alike: readonly Slip[], verbose: boolean): 
   const all = [...new Set(alike.map((other) => other.words))].filter((other) => other !== words);
   const more = all.length - MOST_ALIKE;
   return more > 1 && !verbose ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
-}
-
-type SeriesName = Pick<MarkedCell, 'piece' | 'point' | 'form' | 'axis'>;
-
-function seriesName({ piece, point, form, axis }: SeriesName): string {
-  return `${piece}.${point} ${form === 'step' ? 'step_' : ''}d${axis}`;
 }
 
 /** A series without a cause: its numbers, and the sizes next to the base in which they go wrong. */
@@ -259,7 +253,7 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
   const numbers = (values: readonly (number | undefined)[]): readonly string[] =>
     sizes.map((i) => showNumber(values[i] ?? NaN, display));
   return (
-    wrappedParagraph(`   ${seriesName(run.series)}, by the rule ${rule}`, 3) +
+    wrappedParagraph(`   ${rowName(run.series)}, by the rule ${rule}`, 3) +
     columnsTable(
       [
         ['size', ...sizes.map((i) => key.sizes[i] ?? '')],
@@ -274,7 +268,7 @@ function runText(marking: Marking, run: Run, display: LengthDisplay): string {
 function missing({ cells }: Marking): readonly string[] {
   const blank = cells.filter(({ verdict }) => verdict === 'missing');
   if (blank.length === 0) return [];
-  const rows = [...grouped(blank, seriesName)].map(([name, own]) => ({
+  const rows = [...grouped(blank, rowName)].map(([name, own]) => ({
     name,
     sizes: own.map(({ size }) => size).join(', '),
   }));

@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { QUARTER_METHOD } from '../draft/default-style';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
+import { HINT_LEVELS } from '../study/mark/hint-levels';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
@@ -50,6 +51,11 @@ const addAssess: AddCommands = (program, io, end) => {
     .option('--pieces <a,b>', 'the pieces that were asked for (all panels)', list)
     .option('--points <a,b>', 'the points that were asked for (all corners)', list)
     .option('--answered', 'leave blank cells out of the score')
+    .addOption(
+      new Option('--hint <level>', 'how many are wrong, which rows, what to ask, or the answer')
+        .choices(HINT_LEVELS.map(String))
+        .conflicts(['verbose', 'quiet']),
+    )
     .addOption(sheetUnit())
     .option('--fractions', 'inches as fractions (as they are typed)');
   withTelling(assessing, {

@@ -276,6 +276,71 @@ describe('a few rows of a case from a book', () => {
   });
 });
 
+describe('hints', () => {
+  const whole: Habit = (moves, name) =>
+    moves.map((move, i) =>
+      name === 'side_hip dx' ? 4 * move : name === 'side_hem dy' && i === 0 ? undefined : move,
+    );
+  const hinted = (level: number, habit = whole) => marked(sheetOf(habit), '--hint', String(level));
+  const COUNT = '4 of 64 cells are wrong, 1 is blank.';
+
+  it('tell one thing more each', async () => {
+    const rows = 'Wrong: front.side_hip dx Blank: front.side_hem dy';
+    const ask =
+      'Ask yourself of front.side_hip dx: Which part of the step of a measurement falls to this ' +
+      'point, and why?';
+    const next = (level: number) => `the same call with --hint ${level} `;
+    expect(await hinted(1)).toMatchObject({ status: 1, text: `${COUNT} Which rows: ${next(2)}` });
+    expect((await hinted(2)).text).toBe(`${COUNT} ${rows} Which question to ask: ${next(3)}`);
+    expect((await hinted(3)).text).toBe(`${COUNT} ${rows} ${ask} The answer: ${next(4)}`);
+    expect((await hinted(4)).lines).toBe((await marked(sheetOf(whole))).lines);
+  });
+
+  it('ask of the whole sheet where it has a cause of its own, and openly where there is none', async () => {
+    const { text } = await hinted(3, (moves) => moves.map((move) => move - at(moves)(3)));
+    expect(text).toContain(
+      'Ask yourself of the whole sheet: From which size is each number counted',
+    );
+    for (const habit of [
+      (moves: readonly number[]) => moves.map(() => 0),
+      (moves: readonly number[], name: string) =>
+        moves.map((move, i) => (name === 'side_hip dx' && i === 4 ? 3 : move)),
+    ])
+      expect((await hinted(3, habit)).text).toContain('Which measurement reaches this point');
+  });
+
+  it('are none where all is right, and none where all is blank', async () => {
+    const right = await hinted(1, (moves) => moves);
+    expect(right).toMatchObject({ status: 0, text: 'Every cell is right. ' });
+    const blank = await hinted(3, (moves) => moves.map(() => undefined));
+    expect(blank).toMatchObject({ status: 1, text: 'Not judged: 64 of 64 cells are blank. ' });
+  });
+
+  it('tell no more as a document', async () => {
+    const fields = async (level: number) => {
+      const { lines } = await marked(sheetOf(whole), '--hint', String(level), '--json');
+      return Object.keys(JSON.parse(lines).result);
+    };
+    const first = [
+      ...['sheet', 'chart', 'style', 'base', 'tolerance', 'not_read', 'hint', 'wrong', 'blank'],
+    ];
+    expect(await fields(1)).toEqual(first);
+    expect(await fields(2)).toEqual([...first, 'wrong_rows', 'blank_rows']);
+    expect(await fields(3)).toEqual([...first, 'wrong_rows', 'blank_rows', 'questions']);
+    expect(await fields(4)).toEqual(expect.arrayContaining(['slips', 'cells']));
+  });
+
+  it.each([
+    ['--hint', '5'],
+    ['--hint', '0'],
+    ['--hint', '1', '--quiet'],
+    ['--hint', '1', '--verbose'],
+  ])('are refused as %s %s %s', async (...options) => {
+    const { status, lines } = await marked(sheetOf(whole), ...options);
+    expect({ status, lines }).toEqual({ status: 2, lines: '' });
+  });
+});
+
 describe('a cause of the whole sheet', () => {
   const upward: Habit = (moves) =>
     moves.map((move, i) => (i === 0 ? undefined : move - at(moves)(i - 1)));

@@ -44,6 +44,11 @@ export function seriesId({ piece, point, axis, form }: SeriesName): string {
   return `${piece}.${point} ${form} ${axis}`;
 }
 
+/** How a row of a sheet is called, such as `front.side_waist dx` or `front.side_waist step_dx`. */
+export function rowName({ piece, point, axis, form }: SeriesName): string {
+  return `${piece}.${point} ${form === 'step' ? 'step_' : ''}d${axis}`;
+}
+
 /** The point of a series in the key. Throws a RangeError if the key has none. */
 export function keyPoint(key: AnswerKey, { piece, point }: SeriesName): PointKey {
   const found = key.points.get(`${piece}.${point}`);

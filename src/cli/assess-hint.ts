@@ -1,0 +1,71 @@
+/** What `assess --hint` tells of a sheet, in words and as values. */
+import { notReadFindings } from '../check/not-read';
+import { hintOf } from '../study/mark/hints';
+import type { HintLevel } from '../study/mark/hint-levels';
+import type { Ask } from '../study/mark/hints';
+import type { Marking } from '../study/mark/mark-sheet';
+import { isBlankSheet, isRight } from '../study/mark/mark-sheet';
+import { counted } from '../table/counted';
+import { assessBrief, notAsked } from './assess-report';
+import { notReadFacts, notReadLine } from './not-read-line';
+import { wrappedParagraph } from './text-table';
+
+/** The levels before the answer. */
+export type HintBefore = Exclude<HintLevel, 4>;
+
+/** The hint in lines of at most 80 columns, and which call tells more. */
+export function hintReport(marking: Marking, level: HintBefore): string {
+  const told = [...notReadLine(notReadFindings(marking.unread)), ...notAsked(marking)];
+  if (isBlankSheet(marking)) return [assessBrief(marking), ...told].join('');
+  if (isRight(marking)) return [wrappedParagraph('Every cell is right.'), ...told].join('');
+  const { wrong, blank, rows, asks = [] } = hintOf(marking, level);
+  const list = (verdict: string, names: readonly string[] = []): readonly string[] =>
+    names.length === 0 ? [] : [wrappedParagraph(`${verdict}: ${names.join(', ')}`, 2)];
+  return [
+    wrappedParagraph(countWords(wrong, blank, marking.cells.length)),
+    ...list('Wrong', rows?.wrong),
+    ...list('Blank', rows?.blank),
+    ...asks.map(askWords),
+    ...told,
+    ...(wrong === 0
+      ? []
+      : [wrappedParagraph(`${TELLS[level]}: the same call with --hint ${level + 1}`)]),
+  ].join('');
+}
+
+/** What the level after each tells. */
+const TELLS: Readonly<Record<HintBefore, string>> = {
+  1: 'Which rows',
+  2: 'Which question to ask',
+  3: 'The answer',
+};
+
+function countWords(wrong: number, blank: number, cells: number): string {
+  const verb = (count: number): string => (count === 1 ? 'is' : 'are');
+  const blanks = blank === 0 ? '' : `, ${blank} ${verb(blank)} blank`;
+  return `${wrong} of ${counted(cells, 'cell')} ${verb(wrong)} wrong${blanks}.`;
+}
+
+function askWords({ question, rows }: Ask): string {
+  const where = rows.length === 0 ? 'of the whole sheet' : `of ${rows.join(', ')}`;
+  return wrappedParagraph(`Ask yourself ${where}: ${question}`, 2);
+}
+
+/** The fields of a hint; those of a later level are not there. */
+export function hintFacts(marking: Marking, level: HintBefore): object {
+  const { sheet, result, tolerance, unread } = marking;
+  const { wrong, blank, rows, asks } = hintOf(marking, level);
+  return {
+    sheet: sheet.file,
+    chart: result.chart.file,
+    style: result.range.draft.style.name,
+    base: result.range.base,
+    tolerance,
+    not_read: notReadFacts(notReadFindings(unread)),
+    hint: level,
+    wrong,
+    blank,
+    ...(rows === undefined ? {} : { wrong_rows: rows.wrong, blank_rows: rows.blank }),
+    ...(asks === undefined ? {} : { questions: asks }),
+  };
+}
