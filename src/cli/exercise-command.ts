@@ -1,7 +1,9 @@
-/** `skirtgrade exercise`: a chart, a sheet to fill in, and its key. */
+/** `skirtgrade exercise`: a chart and a sheet to fill in, or with `--key` the key of these alone. */
 import { InputError } from '../errors';
+import type { Exercise } from '../study/exercise/exercise';
 import { exercise } from '../study/exercise/exercise';
 import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
+import { UNIT_WORDS } from '../units';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
@@ -15,6 +17,8 @@ export interface ExerciseCommandOptions extends Telling {
   readonly seed: string;
   readonly difficulty: Difficulty;
   readonly unit: ExerciseUnit;
+  /** True for the key, which a student's folder never has. */
+  readonly key?: boolean;
   readonly out?: string;
   readonly replace?: boolean;
 }
@@ -24,14 +28,41 @@ export interface ExerciseCommandOptions extends Telling {
  * what writing throws.
  */
 export async function exerciseCommand(
-  { seed, difficulty, unit, out, replace, json, quiet }: ExerciseCommandOptions,
+  {
+    seed,
+    difficulty,
+    unit,
+    key: wantsKey = false,
+    out,
+    replace,
+    json,
+    quiet,
+  }: ExerciseCommandOptions,
   io: Io,
 ): Promise<ExitCode> {
   const number = seedOf(seed);
-  const { base, sizes, files } = exercise({ seed: number, difficulty, unit });
-  const folder = out ?? `output/exercise-${seed}-${difficulty}`;
-  const written = await io.write(folder, files, { set: 'exercise', replace });
-  const words = (): string =>
+  const made = exercise({ seed: number, difficulty, unit });
+  const folder = out ?? `output/exercise-${seed}-${difficulty}${wantsKey ? '-key' : ''}`;
+  const written = await io.write(folder, wantsKey ? [made.key] : made.files, {
+    set: wantsKey ? 'exercise key' : 'exercise',
+    replace,
+  });
+  const { base, sizes } = made;
+  return tell(
+    io,
+    'exercise',
+    { json, quiet },
+    {
+      exitCode: 0,
+      words: () => (wantsKey ? keyWords(number, made, folder) : handoutWords(number, made, folder)),
+      brief: () => namesReport(written),
+      facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
+    },
+  );
+}
+
+function handoutWords(seed: number, { difficulty, base, sizes }: Exercise, folder: string): string {
+  return (
     wrappedParagraph(
       `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +
         `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}.`,
@@ -41,18 +72,17 @@ export async function exerciseCommand(
         'side, dy down from the waist, zero at the center of the waist.',
     ) +
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
-    `  ${folder}/key.csv    the key\n  ${folder}/skirt.csv  base and style, which calls take\n\n` +
-    `Have it assessed:\n  skirtgrade assess ${folder}/sheet.csv\n`;
-  return tell(
-    io,
-    'exercise',
-    { json, quiet },
-    {
-      exitCode: 0,
-      words,
-      brief: () => namesReport(written),
-      facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
-    },
+    `  ${folder}/skirt.csv  base and style, which calls take\n\n` +
+    `Have it assessed, with hints before answers:\n` +
+    `  skirtgrade assess ${folder}/sheet.csv --hint 1\n` +
+    'The key is written by the same call with --key, into a folder of its own.\n'
+  );
+}
+
+function keyWords(seed: number, { difficulty, unit, key }: Exercise, folder: string): string {
+  return wrappedParagraph(
+    `The key of exercise ${seed}, ${difficulty}, in ${UNIT_WORDS[unit]}: ${folder}/${key.name}`,
+    2,
   );
 }
 

@@ -123,7 +123,7 @@ const addExercise: AddCommands = (program, io, end) => {
   withTelling(
     program
       .command('exercise')
-      .description('make a chart, a rule sheet to fill in, and its key')
+      .description('make a chart and a rule sheet to fill in, or its key')
       .requiredOption('--seed <number>', 'the same number gives the same exercise')
       .addOption(
         new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
@@ -133,6 +133,7 @@ const addExercise: AddCommands = (program, io, end) => {
       .addOption(
         unitsOf(new Option('--unit <unit>', 'unit of the exercise'), EXERCISE_UNITS).default('in'),
       )
+      .option('--key', 'write the key instead, into a folder of its own')
       .option('--out <folder>', 'where the files go (output/exercise-<seed>-<difficulty>)')
       .addOption(replaceOption()),
     { quiet: FILES_ALONE },

@@ -15,6 +15,7 @@ export function commands(run: Run, folder: string, rounds: number): void {
   const handout = join(folder, 'exercise');
   const exercise = ['exercise', '--seed', '7', '--difficulty', 'break', '--out'];
   run([CLI, ...exercise, handout]);
+  run([CLI, ...exercise, handout, '--key']);
   const [chart, key] = [join(handout, 'chart.csv'), join(handout, 'key.csv')];
 
   const calls: readonly (readonly [string, readonly string[]])[] = [

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { readFileSync, readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { LONG, someSizes } from '../samples';
 import { chartText } from '../skirts';
@@ -156,11 +156,19 @@ describe('the way of a student', () => {
       (await place.run('exercise', '--seed', '7', '--difficulty', 'apart', '--out', 'seven'))
         .status,
     ).toBe(0);
-    const key = place.read('seven/key.csv');
+    const written = (folder: string) =>
+      readdirSync(join(place.path, folder)).filter((name) => !name.startsWith('.'));
+    expect(written('seven')).toEqual(['chart.csv', 'sheet.csv', 'skirt.csv']);
+    const made = await place.run(
+      ...typed('exercise --seed 7 --difficulty apart --key --out answers'),
+    );
+    expect(made.status).toBe(0);
+    expect(written('answers')).toEqual(['key.csv']);
+    const key = place.read('answers/key.csv');
     const base = /# base: (\S+)/.exec(key)?.[1] ?? '';
     const mark = (sheet: string) =>
       place.run('assess', 'seven/chart.csv', sheet, '--style', 'pencil', '--base', base);
-    expect((await mark('seven/key.csv')).status).toBe(0);
+    expect((await mark('answers/key.csv')).status).toBe(0);
     expect((await mark('seven/sheet.csv')).stdout).toMatch(
       /^Not judged: 112 of 112 cells are blank\.$/m,
     );
@@ -172,7 +180,7 @@ describe('the way of a student', () => {
     );
     expect(explained.status).toBe(0);
     expect(place.read('ladder.svg')).toContain('front.side_waist');
-    const inferred = await place.run('infer', 'seven/key.csv');
+    const inferred = await place.run('infer', 'answers/key.csv');
     expect(inferred.stdout).toContain('The cells agree with one another');
   });
 });

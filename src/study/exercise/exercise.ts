@@ -4,7 +4,7 @@ import { answerKey, askedPoints } from '../mark/answer-key';
 import { gradeUnchecked } from '../../jobs/grade-chart';
 import type { ResultFile } from '../../files/result-file';
 import { QUARTER_METHOD } from '../../draft/default-style';
-import { inchFraction, tableNumber, toMillimeters } from '../../units';
+import { UNIT_WORDS, inchFraction, tableNumber, toMillimeters } from '../../units';
 import type { Difficulty, ExerciseUnit } from './exercise-chart';
 import { exerciseChart } from './exercise-chart';
 import { seeded } from './seeded';
@@ -25,8 +25,11 @@ export interface Exercise {
   /** Labels from the smallest size; the base is among them. */
   readonly sizes: readonly string[];
   readonly difficulty: Difficulty;
-  /** `chart.csv`, `sheet.csv` to fill in, `key.csv`, and the project `skirt.csv` that names the style. */
+  readonly unit: ExerciseUnit;
+  /** For the student: `chart.csv`, `sheet.csv` to fill in, and the project `skirt.csv` that names the style. */
   readonly files: readonly ResultFile[];
+  /** `key.csv`: the sheet as it is right. */
+  readonly key: ResultFile;
 }
 
 const PIECE = 'front';
@@ -56,7 +59,7 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
   const plan = result.range.plans.find(({ name }) => name === PIECE);
   const sheet = (cell: (moves: readonly number[], size: number) => string): string =>
     [
-      `# title: Exercise ${seed}, ${difficulty}`,
+      `# title: Exercise ${seed}, ${difficulty}, in ${UNIT_WORDS[unit]}`,
       `# base: ${base}`,
       `# pieces: ${PIECE}`,
       '# y: down',
@@ -77,14 +80,15 @@ export function exercise({ seed, difficulty = 'even', unit = 'in' }: ExerciseReq
     base,
     sizes,
     difficulty,
+    unit,
     files: [
       { name: 'chart.csv', text: chart },
       { name: 'sheet.csv', text: sheet((_, i) => (i === key.base ? '0' : '')) },
-      { name: 'key.csv', text: sheet((moves, i) => show(moves[i] ?? NaN)) },
       {
         name: 'skirt.csv',
         text: `parameter,value,note\nchart,chart.csv,\nstyle,${QUARTER_METHOD},\nbase,${base},\n`,
       },
     ],
+    key: { name: 'key.csv', text: sheet((moves, i) => show(moves[i] ?? NaN)) },
   };
 }

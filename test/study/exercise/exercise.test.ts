@@ -34,9 +34,8 @@ describe('an exercise', () => {
         expect(exercise(request)).toEqual(made);
         const mark = (sheet: string) =>
           markSheet({ style: 'pencil', chart: text(made, 'chart.csv'), base: made.base, sheet });
-        expect(mark(text(made, 'key.csv')).cells.every(({ verdict }) => verdict === 'right')).toBe(
-          true,
-        );
+        expect(made.files.map(({ name }) => name)).not.toContain('key.csv');
+        expect(mark(made.key.text).cells.every(({ verdict }) => verdict === 'right')).toBe(true);
         const blank = mark(text(made, 'sheet.csv')).cells;
         expect(blank.every(({ verdict }) => verdict === 'missing')).toBe(true);
         expect(blank).toHaveLength(8 * 2 * (made.sizes.length - 1));
