@@ -2,12 +2,17 @@
 import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
 import type { Marking } from '../study/mark/mark-sheet';
+import type { Sureness } from '../study/mark/sureness';
+import { surenessOf } from '../study/mark/sureness';
+import { diagnosed } from './assess-report';
 import { notReadFacts } from './not-read-line';
+import { apartWords } from './sureness-words';
 
 /** The score, every cell, the cause of the whole sheet, and the slips with the cells they explain. */
 export function assessFacts(marking: Marking): object {
   const { sheet, result, convention, tolerance, asked, cells, decisions, cause } = marking;
   const { found, unexplained } = marking.diagnosis;
+  const sheetOf = diagnosed(marking);
   const runFacts = ({ series, sizes }: Run): object => ({
     piece: series.piece,
     point: series.point,
@@ -38,11 +43,13 @@ export function assessFacts(marking: Marking): object {
             advice: cause.cause.advice,
             or: cause.alike.map(({ words }) => words),
           },
-    slips: found.map(({ slip, runs, alike }) => ({
-      name: slip.id,
-      words: slip.words,
-      or: alike.map(({ words }) => words),
-      cells: runs.map(runFacts),
+    slips: found.map((one) => ({
+      name: one.slip.id,
+      words: one.slip.words,
+      ...surenessFacts(surenessOf(sheetOf, one)),
+      or: one.alike.map(({ words }) => words),
+      would_tell: one.alike.map((other) => apartWords(sheetOf, one, other)),
+      cells: one.runs.map(runFacts),
     })),
     unexplained: unexplained.map(runFacts),
     cells: cells.map(({ axis, form, ...cell }) => ({
@@ -50,4 +57,8 @@ export function assessFacts(marking: Marking): object {
       axis: form === 'step' ? `step_d${axis}` : `d${axis}`,
     })),
   };
+}
+
+function surenessFacts({ grade, numbers, isExact, rows, couldBe }: Sureness): object {
+  return { sureness: grade, numbers, exact: isExact, rows, rows_that_could: couldBe };
 }

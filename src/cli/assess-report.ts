@@ -4,7 +4,7 @@ import { counted } from '../table/counted';
 import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
 import type { FoundSlip } from '../study/mark/fewest-slips';
-import type { Slip } from '../study/mark/slip';
+import type { Diagnosed } from '../study/mark/sureness';
 import type { MarkedCell } from '../study/mark/marked-cells';
 import type { PointName } from '../pattern/named-point';
 import type { Marking } from '../study/mark/mark-sheet';
@@ -17,6 +17,7 @@ import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
 import { notReadLine } from './not-read-line';
+import { apartWords, surenessWords } from './sureness-words';
 import { columnsTable, wrappedParagraph } from './text-table';
 
 /**
@@ -195,15 +196,17 @@ const SHOWN = 4;
 
 function slipText(
   marking: Marking,
-  { slip, runs, alike }: FoundSlip,
+  found: FoundSlip,
   display: LengthDisplay,
   verbose: boolean,
 ): string {
+  const { slip, runs } = found;
   const shown = verbose ? runs.length : SHOWN;
   const more = runs.slice(shown).map(({ series }) => rowName(series));
   return (
     wrappedParagraph(`   ${slip.advice}`, 3) +
-    otherWords(slip, alike, verbose)
+    wrappedParagraph(`   ${surenessWords(diagnosed(marking), found)}`, 3) +
+    otherWords(marking, found, verbose)
       .map((other) => wrappedParagraph(`   or, with the same numbers: ${other}`, 3))
       .join('') +
     runs
@@ -217,11 +220,16 @@ function slipText(
 /** Other slips told beside one; the rest would only make a long list of what one number may be. */
 const MOST_ALIKE = 3;
 
-/** What else may have been done, each in its words once. */
-function otherWords({ words }: Slip, alike: readonly Slip[], verbose: boolean): readonly string[] {
-  const all = [...new Set(alike.map((other) => other.words))].filter((other) => other !== words);
+/** What else may have been done, each in its words once, and what would tell. */
+function otherWords(marking: Marking, found: FoundSlip, verbose: boolean): readonly string[] {
+  const all = [...new Map(found.alike.map((other) => [other.words, other])).values()].filter(
+    ({ words }) => words !== found.slip.words,
+  );
   const more = all.length - MOST_ALIKE;
-  return more > 1 && !verbose ? [...all.slice(0, MOST_ALIKE), `${more} slips more`] : all;
+  const told = (more > 1 && !verbose ? all.slice(0, MOST_ALIKE) : all).map(
+    (other) => `${other.words} - ${apartWords(diagnosed(marking), found, other)}`,
+  );
+  return told.length < all.length ? [...told, `${more} slips more`] : told;
 }
 
 /** A series without a cause: its numbers, and the sizes next to the base in which they go wrong. */
@@ -240,6 +248,14 @@ function troubleText(marking: Marking, run: Run, display: LengthDisplay): string
 /** The key that the diagnosis was made by: that of the whole sheet's cause, if it has one. */
 function diagnosedKey({ key, cause }: Marking): AnswerKey {
   return cause?.reading.key ?? key;
+}
+
+/** The sheet as its slips were found in it. */
+export function diagnosed({ key, series, cause, diagnosis, asked, tolerance }: Marking): Diagnosed {
+  return {
+    ...(cause?.reading ?? { key, series }),
+    ...{ found: diagnosis.found, asked: asked.points, tolerance },
+  };
 }
 
 function runText(marking: Marking, run: Run, display: LengthDisplay): string {

@@ -319,7 +319,8 @@ describe('hints', () => {
   it('tell no more as a document', async () => {
     const fields = async (level: number) => {
       const { lines } = await marked(sheetOf(whole), '--hint', String(level), '--json');
-      return Object.keys(JSON.parse(lines).result);
+      const { result } = JSON.parse(lines) as { readonly result: object };
+      return Object.keys(result);
     };
     const first = [
       ...['sheet', 'chart', 'style', 'base', 'tolerance', 'not_read', 'hint', 'wrong', 'blank'],

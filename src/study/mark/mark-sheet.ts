@@ -62,6 +62,8 @@ export interface Marking {
   /** mm. */
   readonly tolerance: number;
   readonly asked: Asked;
+  /** The rows of the sheet that are judged. */
+  readonly series: readonly Series[];
   /** What the sheet gives of points beside those that were named; not judged. */
   readonly notAsked: readonly SeriesName[];
   /** Every cell that counts: asked for or given, the base's only where they are wrong. */
@@ -146,6 +148,7 @@ export function markSheet(request: MarkRequest): Marking {
     convention,
     tolerance,
     asked,
+    series,
     notAsked: given.filter((one) => !isJudged(one)),
     cells: answered ? filled : all,
     blanks: all.length - filled.length,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hintFacts, hintReport } from '../../../src/cli/assess-hint';
 import type { HintBefore } from '../../../src/cli/assess-hint';
+import { hintOf } from '../../../src/study/mark/hints';
 import type { Marking } from '../../../src/study/mark/mark-sheet';
 import { markSheet } from '../../../src/study/mark/mark-sheet';
 import { PRINTED_SEED, SEED, runs } from '../../samples';
@@ -86,9 +87,7 @@ describe('a hint', () => {
       const slips = diagnosis.found.flatMap((one) => [one.slip, ...one.alike]);
       const causes = cause === undefined ? [] : [cause.cause, ...cause.alike];
       const answers = [...slips, ...causes].flatMap(({ id, words, advice }) => [id, words, advice]);
-      const questions = JSON.parse(told(marking, 3).facts).questions.map(
-        ({ question }: { question: string }) => question,
-      );
+      const questions = (hintOf(marking, 3).asks ?? []).map(({ question }) => question);
       expect(questions.length, slip.id).toBeGreaterThan(0);
       const names = COLUMNS.map(({ name }) => name);
       for (const level of [1, 2, 3] as const) {
