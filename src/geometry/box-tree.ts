@@ -1,61 +1,62 @@
-/** Which of many boxes meet another, found without asking each of them. */
+/** Which of many things may meet a box, found by boxes around several of them without asking each. */
 import type { Box } from './bounds';
 import { boxesMeet, joinBoxes } from './bounds';
 
-/** Boxes in their order from `start` to before `end`, and the box around all of them. */
-interface Branch {
-  readonly box: Box;
-  readonly start: number;
-  readonly end: number;
-  readonly halves: readonly Branch[];
-}
+/** How many things that follow each other one box is put around, and how many of these boxes the next. */
+const BLOCK = 4;
 
-/** Boxes that are asked one by one, since halving them again would take longer. */
-const LEAF = 4;
+/** Is told the places of things until it answers true; the answer then is true. */
+type Visit = (near: Box, isEnough: (place: number) => boolean) => boolean;
 
 /**
- * A search among boxes: given a box, it tells the places in `boxes` of all that have a point in common
- * with it, ascending. The list is halved in its own order, so boxes that follow each other should lie
- * near each other, as the stretches of an outline do; then a search that finds few takes log n steps.
+ * A search among things by their boxes: given a box, it tells the places in `things` of all whose own boxes
+ * have a point in common with it, ascending. Things that follow each other should lie near each other, as the
+ * stretches of an outline do; then a search that finds few takes log n steps.
  */
-export function boxSearch(boxes: readonly Box[]): (near: Box) => readonly number[] {
-  const root = branch(boxes, 0, boxes.length);
+export function boxSearch<Thing>(
+  things: readonly Thing[],
+  boxOf: (thing: Thing) => Box,
+): (near: Box) => readonly number[] {
+  const visit = visitor(things, boxOf);
   return (near) => {
     const found: number[] = [];
-    const search = ({ box, start, end, halves }: Branch): void => {
-      if (!boxesMeet(box, near)) return;
-      if (halves.length > 0) for (const half of halves) search(half);
-      else for (let i = start; i < end; i++) if (boxesMeet(boxes[i] as Box, near)) found.push(i);
-    };
-    search(root);
+    visit(near, (place) => found.push(place) < 0);
     return found;
   };
 }
 
 /**
- * As `boxSearch`, but tells whether `holds` is true of the place of any box that meets a given one, and
+ * As `boxSearch`, but tells whether `holds` is true of the place of any thing whose box meets a given one, and
  * looks no further.
  */
-export function boxProbe(
-  boxes: readonly Box[],
-): (near: Box, holds: (place: number) => boolean) => boolean {
-  const root = branch(boxes, 0, boxes.length);
-  return (near, holds) => {
-    const probe = ({ box, start, end, halves }: Branch): boolean => {
-      if (!boxesMeet(box, near)) return false;
-      if (halves.length > 0) return halves.some(probe);
-      for (let i = start; i < end; i++)
-        if (boxesMeet(boxes[i] as Box, near) && holds(i)) return true;
+export function boxProbe<Thing>(things: readonly Thing[], boxOf: (thing: Thing) => Box): Visit {
+  return visitor(things, boxOf);
+}
+
+function visitor<Thing>(things: readonly Thing[], boxOf: (thing: Thing) => Box): Visit {
+  const boxAt = (place: number): Box => boxOf(things[place] as Thing);
+  const levels = levelsOf(things.length, boxAt);
+  return (near, isEnough) => {
+    /** Of a level of boxes, 0 that of the things themselves, those from `start` to before `end`. */
+    const visit = (level: number, start: number, end: number): boolean => {
+      const boxes = levels[level - 1];
+      const last = Math.min(end, boxes?.length ?? things.length);
+      for (let i = start; i < last; i++) {
+        if (!boxesMeet(boxes?.[i] ?? boxAt(i), near)) continue;
+        if (level === 0 ? isEnough(i) : visit(level - 1, i * BLOCK, (i + 1) * BLOCK)) return true;
+      }
       return false;
     };
-    return probe(root);
+    return visit(levels.length, 0, BLOCK);
   };
 }
 
-function branch(boxes: readonly Box[], start: number, end: number): Branch {
-  if (end - start <= LEAF)
-    return { box: joinBoxes(boxes.slice(start, end)), start, end, halves: [] };
-  const middle = (start + end) >> 1;
-  const halves = [branch(boxes, start, middle), branch(boxes, middle, end)];
-  return { box: joinBoxes(halves.map(({ box }) => box)), start, end, halves };
+/** Boxes around blocks of `count` boxes, boxes around blocks of these, and so on until one block is left. */
+function levelsOf(count: number, boxAt: (place: number) => Box): readonly (readonly Box[])[] {
+  if (count <= BLOCK) return [];
+  const boxes = Array.from({ length: Math.ceil(count / BLOCK) }, (_, i) => {
+    const size = Math.min(BLOCK, count - i * BLOCK);
+    return joinBoxes(Array.from({ length: size }, (_, k) => boxAt(i * BLOCK + k)));
+  });
+  return [boxes, ...levelsOf(boxes.length, (place) => boxes[place] as Box)];
 }

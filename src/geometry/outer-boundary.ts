@@ -37,7 +37,7 @@ export function outerBoundary(loop: readonly Segment[]): readonly Segment[] {
 function selfCrossings(loop: readonly Segment[]): readonly (readonly number[])[] {
   const cuts: number[][] = loop.map(() => []);
   const boxes = loop.map(segmentBounds);
-  const segmentsNear = boxSearch(boxes);
+  const segmentsNear = boxSearch(boxes, (box) => box);
   loop.forEach((a, i) => {
     for (const k of segmentsNear(boxes[i] as Box)) {
       const b = loop[k] as Segment;
@@ -79,7 +79,7 @@ function split(segment: Segment, cuts: readonly number[]): readonly Segment[] {
 /** Puts parts end to end; what does not close is left out. */
 function loopsOf(parts: readonly Segment[]): readonly (readonly Segment[])[] {
   const left = new Set(parts);
-  const startsNear = boxSearch(parts.map(({ from }) => pointBounds([from])));
+  const startsNear = boxSearch(parts, ({ from }) => pointBounds([from]));
   const following = (end: Point): readonly Segment[] =>
     startsNear(grownBox(pointBounds([end]), COMPUTED_PLACE))
       .map((i) => parts[i] as Segment)

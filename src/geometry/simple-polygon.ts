@@ -1,5 +1,4 @@
 /** Whether a closed polygon crosses itself. */
-import type { Box } from './bounds';
 import { pointBounds } from './bounds';
 import { boxSearch } from './box-tree';
 import type { Point } from './point';
@@ -13,10 +12,9 @@ import { SAME_PLACE } from '../tolerance';
 export function firstCrossing(corners: readonly Point[]): readonly [number, number] | undefined {
   const count = corners.length;
   const sides = corners.map((a, i): readonly [Point, Point] => [a, corners[(i + 1) % count] ?? a]);
-  const boxes = sides.map(pointBounds);
-  const sidesNear = boxSearch(boxes);
+  const sidesNear = boxSearch(sides, pointBounds);
   for (const [i, [a, b]] of sides.entries()) {
-    for (const k of sidesNear(boxes[i] as Box)) {
+    for (const k of sidesNear(pointBounds([a, b]))) {
       // Each pair once, and no neighbors, which meet at their joint.
       if (k < i + 2 || (i === 0 && k === count - 1)) continue;
       const [c, d] = sides[k] as readonly [Point, Point];

@@ -26,7 +26,7 @@ export function windingNumber(loop: readonly Segment[], p: Point): number {
 
 /** `windingNumber` for many points of one loop, looking only at what the ray of each may cross. */
 export function windings(loop: readonly Segment[]): (p: Point) => number {
-  const segmentsNear = boxSearch(loop.map(controlBounds));
+  const segmentsNear = boxSearch(loop, controlBounds);
   return (p) => {
     const ray = { left: p.x - SAME_PLACE, right: Infinity, top: p.y, bottom: p.y };
     const crossed = segmentsNear(ray).map((i) => loop[i] as Segment);

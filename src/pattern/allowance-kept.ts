@@ -47,7 +47,7 @@ export function nearestPlace(
       },
     ];
   });
-  const stripsAt = boxSearch(near.map(({ box }) => box));
+  const stripsAt = boxSearch(near, ({ box }) => box);
   let worst: NearestPlace | undefined;
   for (const p of cut.flatMap(places)) {
     for (const i of stripsAt(pointBounds([p]))) {
@@ -76,10 +76,10 @@ export function nearestPlace(
 export function crossedSeams(cut: readonly Segment[], strips: readonly Strip[]): readonly string[] {
   const isBare = ({ width }: Strip): boolean => width <= ALLOWANCE_KEPT;
   const bare = strips.filter(isBare).flatMap(({ net }) => [net.from, net.to]);
-  const bareNear = boxSearch(bare.map((p) => grownBox(pointBounds([p]), BARE_END)));
+  const bareNear = boxSearch(bare, (p) => grownBox(pointBounds([p]), BARE_END));
   const isBeside = ({ at }: Crossing): boolean =>
     bareNear(pointBounds([at])).some((i) => distance(bare[i] as Point, at) <= BARE_END);
-  const cutNear = boxSearch(cut.map(controlBounds));
+  const cutNear = boxSearch(cut, controlBounds);
   return strips
     .filter(
       (strip) =>

@@ -49,7 +49,7 @@ function cutPiece(
   const net = outlineSegments(piece);
   const { cut, corners } = cutLineOf(piece, net, allowances.size > 0, parameters);
   const widest = plan.cutLine ? WIDEST_ALLOWANCE : Math.max(0, ...allowances.values());
-  const cutNear = boxSearch(cut.map(controlBounds));
+  const cutNear = boxSearch(cut, controlBounds);
   const cutAcross = (way: Segment): readonly Segment[] =>
     cutNear(controlBounds(way)).map((i) => cut[i] as Segment);
   const at = (name: string): Point => corners.get(name) ?? pointOf(piece, name);

@@ -31,7 +31,15 @@ export function flattened(segments: readonly Segment[]): Chain {
 
 /** The straight lines of all chains. */
 export function chordsOf(chains: readonly Chain[]): readonly Chord[] {
-  return chains.flatMap((chain) => chain.slice(1).map((to, i) => ({ from: chain[i] ?? to, to })));
+  const chords: Chord[] = [];
+  for (const chain of chains) {
+    let from: Point | undefined;
+    for (const to of chain) {
+      if (from !== undefined) chords.push({ from, to });
+      from = to;
+    }
+  }
+  return chords;
 }
 
 /** Whether a chord has a point in the open box. */
@@ -64,7 +72,7 @@ export function isClear(box: Box, chords: readonly Chord[]): boolean {
 
 /** As `isClear`, for so many boxes that it pays to find the chords near each. */
 export function clearOf(chords: readonly Chord[]): (box: Box) => boolean {
-  const isNear = boxProbe(chords.map(({ from, to }) => pointBounds([from, to])));
+  const isNear = boxProbe(chords, ({ from, to }) => pointBounds([from, to]));
   return (box) => !isNear(box, (i) => isCrossed(box, chords[i] as Chord));
 }
 
