@@ -54,6 +54,8 @@ export interface Told {
 export interface Refused {
   readonly message: string;
   readonly place: Place;
+  /** Every problem of the same input, the first among them, each with its own words and its own place. */
+  readonly each: readonly { readonly message: string; readonly place: Place }[];
 }
 
 /** An answer: what was asked for, or why not. */

@@ -87,8 +87,7 @@ export function readOpenTable<Column extends string>(
   file: string,
   known: readonly Column[],
 ): TypedTable<Column> & { readonly header: TypedCell } {
-  const isHeader = (cells: readonly string[]): boolean =>
-    cells.filter((cell) => columnNamed(cell, known) !== undefined).length > 1;
+  const isHeader = (cells: readonly string[]): boolean => namesColumns(cells, known);
   const { records, comments } = readSheet(text, file, isHeader);
   const start = headerIndex(records, isHeader);
   const first = records[start];
@@ -113,6 +112,11 @@ export function readOpenTable<Column extends string>(
       };
     }),
   };
+}
+
+/** Whether cells are the header of a table: two of them name columns that are known. */
+export function namesColumns(cells: readonly string[], known: readonly string[]): boolean {
+  return cells.filter((cell) => columnNamed(cell, known) !== undefined).length > 1;
 }
 
 function notesOf(
@@ -169,7 +173,8 @@ function readHeader<Column extends string>(
   return { row, at, units, others };
 }
 
-function columnNamed<Column extends string>(
+/** The column that a head names, with its unit behind it or not; undefined for any other. */
+export function columnNamed<Column extends string>(
   text: string,
   all: readonly Column[],
 ): Column | undefined {

@@ -1,9 +1,13 @@
 /** A pattern that somebody has already: its files in the place of chart and style, its rules to be edited. */
 import { useState } from 'preact/hooks';
 import type { NamedText } from '../../jobs/requests';
+import { COLUMNS } from '../../rule-sheet/rule-columns';
+import { columnNamed, namesColumns } from '../../table/typed-table';
 import type { OwnPattern } from '../state';
 import { Button } from './controls';
 import { takenTable } from './dropped-table';
+import { Grid } from './grid';
+import type { GridKind } from './grid';
 import type { Shared } from './page';
 
 /** Files by what they are, until there is a pattern and its rules. */
@@ -91,27 +95,57 @@ function Choice({
   );
 }
 
-/** The rule sheet as text, which is graded anew as it is typed. */
+/** Columns of a rule sheet that say which cells a row has. */
+const NAMING = ['piece', 'point', 'rule', 'size', 'axis'] as const;
+
+const isRuleLine = (cells: readonly string[]): boolean => namesColumns(cells, COLUMNS);
+const isNaming = (head: string): boolean => columnNamed(head, NAMING) !== undefined;
+
+/** The rule sheet as a grid, and as text, both graded anew as they are typed. */
 export function OwnRules({ change, own, refused }: Shared & { readonly own: OwnPattern }) {
   const { file, text } = own.rules;
-  const isWrong = refused?.place.file === file;
+  const onText = (next: string, about: string): void => {
+    change.own({ ...own, rules: { file, text: next } }, `rules ${about}`);
+  };
+  // Sizes are columns where the axis of a row is named.
+  const sizes = /\baxis\b/iu.test(text) ? 'size' : undefined;
+  const kind: GridKind = {
+    name: 'Cells of the rule sheet',
+    tells: isRuleLine,
+    isHeads: isRuleLine,
+    column: sizes,
+    row: 'row',
+    isName: isNaming,
+  };
+  // A drawing goes with a rule table, which is no sheet of cells.
+  const isSheet = !/\.dxf$/iu.test(own.pattern.file);
+  const asText = (
+    <label class="plain">
+      <span class="file">{file}</span>
+      <textarea
+        rows={Math.min(24, text.split('\n').length + 1)}
+        spellcheck={false}
+        value={text}
+        onInput={(event) => {
+          onText(event.currentTarget.value, 'text');
+        }}
+      />
+    </label>
+  );
   return (
     <section class="slip chart" aria-label="Rules">
       <h2>Rules</h2>
-      <label class="plain">
-        <span class="file">{file}</span>
-        <textarea
-          rows={Math.min(24, text.split('\n').length + 1)}
-          spellcheck={false}
-          value={text}
-          aria-invalid={isWrong}
-          onInput={(event) => {
-            const rules = { file, text: event.currentTarget.value };
-            change.own({ ...own, rules }, 'rules');
-          }}
-        />
-      </label>
-      {isWrong && <p class="refusal">{refused.message}</p>}
+      {isSheet ? (
+        <>
+          <Grid table={own.rules} kind={kind} refused={refused} doubts={[]} onText={onText} />
+          <details>
+            <summary>{file} as text, with the lines above its table</summary>
+            {asText}
+          </details>
+        </>
+      ) : (
+        asText
+      )}
     </section>
   );
 }

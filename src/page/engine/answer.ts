@@ -1,8 +1,8 @@
 /** The engine's side of the page: a wish in, what it asks for out. */
 import { STYLES } from '../../draft/styles';
-import { InputError } from '../../errors';
+import { InputError, problemText } from '../../errors';
 import { styleDrawings } from '../../files/style-drawings';
-import type { Answer, Told, Wish } from '../wish';
+import type { Answer, Refused, Told, Wish } from '../wish';
 import { coverageView } from './coverage-view';
 import type { Grader } from './graded';
 import { graderWithMemory } from './graded';
@@ -18,9 +18,17 @@ export function answerer(): (wish: Wish) => Promise<Answer> {
       return { told: await toldOf(wish, grade) };
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      return { refused: { message: error.message, place: error.place } };
+      return { refused: refusedOf(error) };
     }
   };
+}
+
+function refusedOf({ message, place, problem }: InputError): Refused {
+  const each = [problem, ...(problem.also ?? [])].map((one) => ({
+    message: problemText({ ...one, also: [] }),
+    place: one.place ?? {},
+  }));
+  return { message, place, each };
 }
 
 async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {

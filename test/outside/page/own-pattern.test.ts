@@ -49,17 +49,51 @@ describePage("a pattern of one's own", ({ folder, cli, open }) => {
     const sizes = await page.getByRole('button', { name: /^Size /u }).count();
     expect(sizes).toBe(5);
     const gaps = await tableOf(page, /^Seams: how much longer/u);
-    const rules = page.getByRole('textbox', { name: 'rules.csv' });
-    const typed = await rules.inputValue();
+    const cell = (name: string) => page.getByRole('textbox', { name, exact: true });
+    const step = cell('back, side_hem, step_dx');
     // One step of the side on one piece alone: the side seams part by it.
-    await rules.fill(typed.replace(/^(,back,side_hem,.*),[^,\n]+$/mu, '$1,1'));
+    await step.fill('1');
     await expect
       .poll(async () => JSON.stringify(await tableOf(page, /^Seams: how much longer/u)))
       .not.toBe(JSON.stringify(gaps));
-    await rules.fill(`${typed},front,nowhere,,,,1,1\n`);
-    await saysVerdict(page, /^Not graded.*nowhere/u);
-    await rules.fill(typed);
+    // Each cell that is refused is marked where it stands, and told by a sentence of its own.
+    await step.fill('wide');
+    await cell('front, side_hem, step_dy').fill('long');
+    await saysVerdict(page, /^Not graded.*wide.*long|^Not graded.*long.*wide/u);
+    const said = page.getByRole('region', { name: 'Rules' }).locator('.troubles .refused');
+    expect(await said.count()).toBe(2);
+    for (const [name, words] of [
+      ['back, side_hem, step_dx', 'wide'],
+      ['front, side_hem, step_dy', 'long'],
+    ] as const) {
+      expect(await cell(name).getAttribute('aria-invalid')).toBe('true');
+      const id = await cell(name).getAttribute('aria-describedby');
+      expect(await page.locator(`[id="${id}"]`).textContent()).toContain(`Got: ${words}`);
+    }
+    await step.fill('1/4');
+    await cell('front, side_hem, step_dy').fill('1/4');
     await saysVerdict(page, /^(?!Not graded)/u);
+    expect(await said.count()).toBe(0);
+    await expect
+      .poll(async () => JSON.stringify(await tableOf(page, /^Seams: how much longer/u)))
+      .toBe(JSON.stringify(gaps));
+    // A row is added blank, and says something once it is typed into.
+    const rows = page.getByRole('region', { name: 'Cells of the rule sheet' }).locator('tr');
+    const before = await rows.count();
+    await page.getByRole('button', { name: 'Add a row' }).click();
+    expect(await rows.count()).toBe(before + 1);
+    await rows.last().getByRole('textbox').nth(1).fill('front');
+    await rows.last().getByRole('textbox').nth(2).fill('nowhere');
+    await rows.last().getByRole('textbox').nth(4).fill('1');
+    await saysVerdict(page, /^Not graded.*nowhere/u);
+    expect(await rows.last().getByRole('textbox').nth(2).getAttribute('aria-invalid')).toBe('true');
+    await page.getByRole('button', { name: /^Remove row front nowhere/u }).click();
+    await saysVerdict(page, /^(?!Not graded)/u);
+    // The lines above the table, and all else, as text.
+    await page.getByText('rules.csv as text').click();
+    const text = page.getByRole('textbox', { name: 'rules.csv' });
+    await text.fill((await text.inputValue()).replace(/^# sizes: 8, /mu, '# sizes: '));
+    await saysVerdict(page, /^Not graded.*\b8\b/u);
     expect([complaints, requests]).toEqual([[], []]);
   });
 
@@ -69,7 +103,8 @@ describePage("a pattern of one's own", ({ folder, cli, open }) => {
     await choose(page, /^Pattern/u, 'drawn/pattern.dxf');
     await choose(page, /^Rules/u, 'drawn/pattern.rul');
     await saysVerdict(page, /^(?!Grading)/u);
-    await expect.poll(() => page.getByRole('region', { name: 'Rules' }).count()).toBe(1);
+    // A rule table is no sheet of cells.
+    await page.getByRole('textbox', { name: 'pattern.rul' }).waitFor({ timeout: 60_000 });
     const [download] = await Promise.all([
       page.waitForEvent('download', { timeout: 120_000 }),
       page.getByRole('button', { name: 'Take all as one zip' }).click(),
