@@ -2,6 +2,7 @@
 import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
 import type { Marking } from '../study/mark/mark-sheet';
+import type { Reference } from '../study/mark/reference';
 import type { Sureness } from '../study/mark/sureness';
 import { surenessOf } from '../study/mark/sureness';
 import { diagnosed } from './assess-report';
@@ -10,7 +11,7 @@ import { apartWords } from './sureness-words';
 
 /** The score, every cell, the cause of the whole sheet, and the slips with the cells they explain. */
 export function assessFacts(marking: Marking): object {
-  const { sheet, result, convention, tolerance, asked, cells, decisions, cause } = marking;
+  const { sheet, reference, convention, tolerance, asked, cells, decisions, cause } = marking;
   const { found, unexplained } = marking.diagnosis;
   const sheetOf = diagnosed(marking);
   const runFacts = ({ series, sizes }: Run): object => ({
@@ -21,9 +22,7 @@ export function assessFacts(marking: Marking): object {
   });
   return {
     sheet: sheet.file,
-    chart: result.chart.file,
-    style: result.range.draft.style.name,
-    base: result.range.base,
+    ...referenceFacts(reference),
     tolerance,
     pieces: asked.pieces,
     points: asked.points.map(({ piece, point }) => `${piece}.${point}`),
@@ -61,4 +60,16 @@ export function assessFacts(marking: Marking): object {
 
 function surenessFacts({ grade, numbers, isExact, rows, couldBe }: Sureness): object {
   return { sureness: grade, numbers, exact: isExact, rows, rows_that_could: couldBe };
+}
+
+/** What a sheet is held against: a chart and a style, or a pattern and its rules. */
+export function referenceFacts({ grade, chart }: Reference): object {
+  const { range, pattern, rules } = grade;
+  return {
+    chart: chart?.file ?? null,
+    ...(range.draft === undefined
+      ? { pattern: pattern.file, rules: rules.file }
+      : { style: range.draft.style.name }),
+    base: range.base,
+  };
 }

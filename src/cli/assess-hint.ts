@@ -6,6 +6,7 @@ import type { Ask } from '../study/mark/hints';
 import type { Marking } from '../study/mark/mark-sheet';
 import { isBlankSheet, isRight } from '../study/mark/mark-sheet';
 import { counted } from '../table/counted';
+import { referenceFacts } from './assess-facts';
 import { assessBrief, notAsked } from './assess-report';
 import { notReadFacts, notReadLine } from './not-read-line';
 import { wrappedParagraph } from './text-table';
@@ -53,13 +54,11 @@ function askWords({ question, rows }: Ask): string {
 
 /** The fields of a hint; those of a later level are not there. */
 export function hintFacts(marking: Marking, level: HintBefore): object {
-  const { sheet, result, tolerance, unread } = marking;
+  const { sheet, reference, tolerance, unread } = marking;
   const { wrong, blank, rows, asks } = hintOf(marking, level);
   return {
     sheet: sheet.file,
-    chart: result.chart.file,
-    style: result.range.draft.style.name,
-    base: result.range.base,
+    ...referenceFacts(reference),
     tolerance,
     not_read: notReadFacts(notReadFindings(unread)),
     hint: level,

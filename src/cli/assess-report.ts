@@ -48,17 +48,19 @@ export function assessReport(marking: Marking, display: LengthDisplay, verbose =
 }
 
 function heading(marking: Marking, display: LengthDisplay): string {
-  const { sheet, result, convention, tolerance, asked } = marking;
+  const { sheet, reference, convention, tolerance, asked } = marking;
   const { zeros, up, mirrored } = convention;
   const zeroWords = asked.pieces.map((piece) => {
     const zero = zeros.get(piece)?.join(' and ');
     const words = zero?.includes(' and ') ? `halfway between ${zero}` : zero;
-    return `${piece} ${words ?? result.range.stackPoint}`;
+    return words === undefined && reference.zero === ''
+      ? `where the rules of the ${piece} have it`
+      : `${piece} ${words ?? reference.zero}`;
   });
   return (
     wrappedParagraph(
-      `${sheet.file} against ${result.chart.file}: style ${result.range.draft.style.name}, base ` +
-        `${result.range.base}, ${UNIT_WORDS[display.unit]}, tolerance ` +
+      `${sheet.file} against ${reference.file}: ${reference.of}, base ` +
+        `${reference.grade.range.base}, ${UNIT_WORDS[display.unit]}, tolerance ` +
         showLength(tolerance, { ...display, fractions: true }),
     ) +
     (asked.isPart ? wrappedParagraph(`Asked for: ${pointNames(asked.points)}`) : '') +
@@ -259,13 +261,13 @@ export function diagnosed({ key, series, cause, diagnosis, asked, tolerance }: M
 }
 
 function runText(marking: Marking, run: Run, display: LengthDisplay): string {
-  const { result } = marking;
+  const { plans, grade } = marking.reference;
   const key = diagnosedKey(marking);
   const { series, sizes } = run;
   const right = rightValues(key, series);
-  const p = result.range.plans.findIndex(({ name }) => name === series.piece);
-  const k = result.range.plans[p]?.index.get(series.point) ?? -1;
-  const rule = result.range.draft.ruleFormulas[p]?.[k]?.[series.axis].text ?? '';
+  const p = plans.findIndex(({ name }) => name === series.piece);
+  const k = plans[p]?.index.get(series.point) ?? -1;
+  const rule = grade.ruleTexts[p]?.[k]?.[series.axis].text ?? '';
   const numbers = (values: readonly (number | undefined)[]): readonly string[] =>
     sizes.map((i) => showNumber(values[i] ?? NaN, display));
   return (

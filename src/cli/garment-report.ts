@@ -18,7 +18,9 @@ export function garmentReport(
   open: string | undefined,
 ): string {
   const hasBlanks = open !== undefined;
-  const girths = panelGirths(worn[0]?.right ?? []);
+  const taken = worn[0]?.right ?? [];
+  // A pattern that declares no girths has none to tell.
+  const girths = panelGirths(taken).filter((girth) => taken.some(({ name }) => name === girth));
   const show = (mm: number): string => (Number.isFinite(mm) ? showNumber(mm, display) : '-');
   const rows = worn.map(({ label, right, sheet }) => [
     label,
@@ -34,7 +36,7 @@ export function garmentReport(
   return (
     `The garment that this sheet makes, in ${UNIT_WORDS[display.unit]}` +
     `${hasBlanks ? `, ${open} taken as right` : ''}\n` +
-    textTable([header, ...rows]) +
+    (girths.length === 0 ? '' : textTable([header, ...rows])) +
     [
       ...girths.map((girth) => girthWords(worn, girth, display, hasBlanks)),
       ...seamWords(worn, display, hasBlanks),

@@ -14,8 +14,8 @@ export function lacksChart(command: Command, io: Pick<Io, 'exists'>): boolean {
   const { args } = command;
   const [first] = args;
   if (!OF_CHARTS.includes(command.name())) return false;
-  if (first === undefined)
-    return command.opts<{ readonly pattern?: string }>().pattern === undefined;
+  if (command.opts<{ readonly pattern?: string }>().pattern !== undefined) return false;
+  if (first === undefined) return true;
   if (command.name() === 'assess') return args.length === 1;
   return command.name() === 'explain' && args.length === 1 && !io.exists(first);
 }
@@ -29,7 +29,7 @@ export function takeChart(command: Command, { file, options }: Project): string 
   const name = command.name();
   const [chart, pattern] = [options.get('chart'), options.get('pattern')];
   if (pattern !== undefined) {
-    if (name === 'grade') return undefined;
+    if (name === 'grade' || name === 'assess') return undefined;
     throw new InputError('bad-option', {
       what: `the project here is of the pattern ${pattern.value}, and ${name} takes a chart`,
       allowed: `skirtgrade ${name} <chart.csv>; or skirtgrade grade, which takes the pattern`,

@@ -3,11 +3,13 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { QUARTER_METHOD } from '../draft/default-style';
 import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
+import { InputError } from '../errors';
 import { HINT_LEVELS } from '../study/mark/hint-levels';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
 import type { AssessCommandOptions } from './assess-command';
+import { refuseMixedOptions } from './mixed-options';
 import type { AddCommands } from './options';
 import {
   FILES_ALONE,
@@ -57,18 +59,40 @@ const addAssess: AddCommands = (program, io, end) => {
         .conflicts(['verbose', 'quiet']),
     )
     .addOption(sheetUnit())
-    .option('--fractions', 'inches as fractions (as they are typed)');
+    .option('--fractions', 'inches as fractions (as they are typed)')
+    .optionsGroup('A pattern that you have, in the place of the chart:')
+    .option('--pattern <base.csv>', 'the pattern that was to be graded')
+    .option('--rules <rules.csv>', 'the rule sheet that is right for it')
+    .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
+    .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names');
   withTelling(assessing, {
     verbose: 'tell the numbers of every series, and every slip',
     quiet: 'tell only the score',
   }).action(
-    async (chart: string, sheet: string, options: AssessCommandOptions, command: Command) => {
-      needFiles(command);
+    async (
+      first: string | undefined,
+      second: string | undefined,
+      options: AssessCommandOptions,
+      command: Command,
+    ) => {
+      const isGiven = options.pattern !== undefined;
+      refuseMixedOptions(command, isGiven && second !== undefined ? first : undefined);
+      if (!isGiven) needFiles(command);
+      const sheet = isGiven ? neededSheet(first) : (second ?? '');
       const { assessCommand } = await import('./assess-command');
-      end(assessCommand(chart, sheet, options, io));
+      end(assessCommand({ sheet, chart: isGiven ? undefined : first }, options, io));
     },
   );
 };
+
+/** Throws InputError `bad-option` where a pattern is given and no sheet. */
+function neededSheet(sheet: string | undefined): string {
+  if (sheet !== undefined) return sheet;
+  throw new InputError('bad-option', {
+    what: 'assess lacks <sheet.csv>',
+    allowed: 'skirtgrade assess <sheet.csv> --pattern <base.csv> --rules <rules.csv>',
+  });
+}
 
 const addExplain: AddCommands = (program, io, end) => {
   const explaining = withStyle(

@@ -1,3 +1,5 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chartText } from '../skirts';
 import { workplace, typed } from './workplace';
@@ -273,6 +275,76 @@ describe('a few rows of a case from a book', () => {
     );
     expect(status).toBe(2);
     expect(stderr.replace(/\s+/g, ' ')).toMatch(message);
+  });
+});
+
+describe('a sheet against a pattern that is there', () => {
+  const POINTS = ['waist_left,0,0', 'waist_right,9,0', 'hem_right,10,25', 'hem_left,0,25'];
+  const rules = (factor: number) =>
+    [
+      '# unit: in\npoint,axis,10,12,14',
+      ...['dx', 'dy'].flatMap((axis) =>
+        POINTS.map((point) => {
+          const name = point.split(',', 1)[0] ?? '';
+          const step = axis === 'dy' ? 0 : name.endsWith('right') ? factor / 4 : 0;
+          return `panel.${name},${axis},${-step},0,${step}`;
+        }),
+      ),
+      '',
+    ].join('\n');
+  const assess = async (sheet: string, ...options: readonly string[]) => {
+    place.write(
+      'panel.csv',
+      `# unit: in\n# base: 12\npiece,point,x,y\n${POINTS.map((point) => `panel,${point}\n`).join('')}`,
+    );
+    place.write('right.csv', rules(1));
+    place.write('handed.csv', sheet);
+    const { status, stdout, stderr } = await place.run('assess', 'handed.csv', ...options);
+    return { status, text: (stdout + stderr).replace(/\s+/g, ' ') };
+  };
+  const OWN = typed('--pattern panel.csv --rules right.csv');
+
+  it('is marked by its rules', async () => {
+    const right = await assess(rules(1), ...OWN);
+    expect(right.status).toBe(0);
+    expect(right.text).toContain(
+      'handed.csv against right.csv: pattern panel.csv, base 12, inches',
+    );
+    expect(right.text).toContain('Read with the zero at where the rules of the panel have it');
+    // Share and sign of two points along x.
+    expect(right.text).toContain('since 4 of 4 decisions are right');
+    const wrong = await assess(rules(2), ...OWN);
+    expect(wrong.status).toBe(1);
+    expect(wrong.text).toContain('another share: twice too far');
+    expect(wrong.text).toMatch(/panel\.waist_right dx, by the rule .* right -0\.25 0\.25/);
+    expect((await assess(rules(2), ...OWN, '--hint', '2')).text).toContain(
+      'Wrong: panel.waist_right dx, panel.hem_right dx',
+    );
+    const { text } = await assess(rules(2), ...OWN, '--json');
+    expect(text).toContain('"chart": null, "pattern": "panel.csv", "rules": "right.csv"');
+  });
+
+  it('takes them from a project', async () => {
+    place.write('skirt.csv', 'parameter,value,note\npattern,panel.csv,\nrules,right.csv,\n');
+    const { status, text } = await assess(rules(1));
+    rmSync(join(place.path, 'skirt.csv'));
+    expect(status).toBe(0);
+    expect(text).toContain('From skirt.csv: pattern panel.csv, rules right.csv');
+  });
+
+  it.each([
+    [['right.csv', ...OWN], /--pattern: a pattern that is given is not drafted from a chart/],
+    [['--rules', 'right.csv'], /--rules: the option belongs to a pattern that is given/],
+    [['--pattern', 'panel.csv'], /--rules: a pattern is graded by a rule sheet/],
+    [[...OWN, '--style', 'pencil'], /--style: the option belongs to drafting/],
+    [
+      [...OWN, '--base', '14'],
+      /--base, panel\.csv: the pattern says that it is drawn in another size/,
+    ],
+  ])('is refused as %j', async (options, message) => {
+    const { status, text } = await assess(rules(1), ...options);
+    expect(text).toMatch(message);
+    expect(status).toBe(2);
   });
 });
 

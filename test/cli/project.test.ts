@@ -253,11 +253,15 @@ describe('the chart of a project', () => {
 
   it('is no pattern', async () => {
     project('pattern,base.csv,', 'rules,rules.csv,');
-    for (const name of ['page', 'print', 'check', 'coverage', 'explain', 'assess']) {
+    for (const name of ['page', 'print', 'check', 'coverage', 'explain']) {
       const { status, stderr } = await place.run(name);
       expect(status).toBe(2);
       expect(flat(stderr)).toContain(`of the pattern base.csv, and ${name} takes a chart`);
     }
+    // A sheet is held against the pattern itself.
+    const { status, stderr } = await place.run('assess');
+    expect(status).toBe(2);
+    expect(flat(stderr)).toContain('assess lacks <sheet.csv>');
   });
 });
 

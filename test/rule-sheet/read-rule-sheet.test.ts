@@ -80,8 +80,8 @@ front,side_hip,x,-1/4,0,1/4,1/2
   });
 
   it('is assessed from the base that it states', () => {
-    const { result } = markSheet({ style: 'pencil', chart: EVEN_CHART, sheet: SPELLED });
-    expect(result.range.base).toBe('12');
+    const { reference } = markSheet({ style: 'pencil', chart: EVEN_CHART, sheet: SPELLED });
+    expect(reference.grade.range.base).toBe('12');
   });
 
   it('names no other size: 1.0 is not 10, 10.5 not 105, 010 not 10', () => {

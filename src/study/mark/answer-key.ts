@@ -1,4 +1,6 @@
 /** The right answers of a rule sheet: every move of every point, and what it is made of. */
+import type { Point } from '../../geometry/point';
+import type { GradedPattern } from '../../grade/graded-pattern';
 import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { PiecePlan } from '../../pattern/piece';
 import type { Axis } from '../../rule-sheet/rule-sheet';
@@ -29,35 +31,16 @@ export interface AnswerKey {
   readonly base: number;
   /** By `piece.point`, in the order of the plans. */
   readonly points: ReadonlyMap<string, PointKey>;
-  /** How far each measurement is from the base's, mm, one a size. */
+  /**
+   * How far each measurement is from the base's, mm, one a size; where no measurement is known each point
+   * along each axis.
+   */
   readonly increments: ReadonlyMap<string, readonly number[]>;
 }
 
 /** The key of a graded chart, exact, with the zero on the range's own stack point. */
 export function answerKey({ range, chart }: Grade & Drafted): AnswerKey {
-  const { base, moves } = range.exactRules;
-  const drawn = range.sizes.find(({ label }) => label === range.base)?.pieces;
-  const points = range.plans.flatMap((plan, p) =>
-    plan.pointNames.map((point, k): [string, PointKey] => {
-      const along = (axis: Axis): readonly number[] =>
-        moves.map((pieces) => pieces[p]?.[k]?.[axis] ?? NaN);
-      const rule = range.draft.ruleFormulas[p]?.[k];
-      const slopes = (axis: Axis): ReadonlyMap<string, number> =>
-        rule?.[axis].coefficients ?? new Map<string, number>();
-      return [
-        `${plan.name}.${point}`,
-        {
-          piece: plan.name,
-          point,
-          moves: { x: along('x'), y: along('y') },
-          slopes: { x: slopes('x'), y: slopes('y') },
-          role: roleOf(plan, point),
-          side: sideOf(plan, point),
-          place: drawn?.[p]?.points[k] ?? { x: NaN, y: NaN },
-        },
-      ];
-    }),
-  );
+  const { base } = range.exactRules;
   const increments = chart.rows.map(({ name, values }): [string, readonly number[]] => {
     const from = values[base] ?? NaN;
     return [name, values.map((value) => (value ?? NaN) - from)];
@@ -65,9 +48,61 @@ export function answerKey({ range, chart }: Grade & Drafted): AnswerKey {
   return {
     sizes: chart.sizes,
     base,
-    points: new Map(points),
+    points: pointKeys(
+      range,
+      (_, move) => move,
+      (p, k, axis) => range.draft.ruleFormulas[p]?.[k]?.[axis].coefficients ?? new Map(),
+    ),
     increments: new Map(increments),
   };
+}
+
+/** The key of a given pattern, as its rules have it; `along` turns a move on the paper into their axes. */
+export function givenKey(
+  range: GradedPattern,
+  along: (piece: string, move: Point) => Point,
+): AnswerKey {
+  const points = pointKeys(range, along, () => new Map());
+  return {
+    sizes: range.sizes.map(({ label }) => label),
+    base: range.exactRules.base,
+    points,
+    // What the body grows by is not known, but where the steps of a point change is.
+    increments: new Map(
+      [...points].flatMap(([name, { moves }]) => [
+        [`${name} x`, moves.x],
+        [`${name} y`, moves.y],
+      ]),
+    ),
+  };
+}
+
+function pointKeys(
+  { plans, sizes, base, exactRules }: GradedPattern,
+  along: (piece: string, move: Point) => Point,
+  slopesAt: (p: number, k: number, axis: Axis) => ReadonlyMap<string, number>,
+): ReadonlyMap<string, PointKey> {
+  const drawn = sizes.find(({ label }) => label === base)?.pieces;
+  const nowhere = { x: NaN, y: NaN };
+  return new Map(
+    plans.flatMap((plan, p) =>
+      plan.pointNames.map((point, k): [string, PointKey] => {
+        const moves = exactRules.moves.map((pieces) => along(plan.name, pieces[p]?.[k] ?? nowhere));
+        return [
+          `${plan.name}.${point}`,
+          {
+            piece: plan.name,
+            point,
+            moves: { x: moves.map(({ x }) => x), y: moves.map(({ y }) => y) },
+            slopes: { x: slopesAt(p, k, 'x'), y: slopesAt(p, k, 'y') },
+            role: roleOf(plan, point),
+            side: sideOf(plan, point),
+            place: along(plan.name, drawn?.[p]?.points[k] ?? nowhere),
+          },
+        ];
+      }),
+    ),
+  );
 }
 
 function roleOf({ darts }: PiecePlan, point: string): PointKey['role'] {

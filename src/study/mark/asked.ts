@@ -1,15 +1,13 @@
 /** What of a sheet is asked for: its pieces, and of these all corners or the points that are named. */
 import { InputError } from '../../errors';
-import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { PointName } from '../../pattern/named-point';
 import { namedPiece, namedPoint } from '../../pattern/named-point';
-import type { PiecePlan } from '../../pattern/piece';
 import type { RuleSheet } from '../../rule-sheet/rule-sheet';
 import { listedNames } from '../../table/near-names';
 import { namesMeant } from '../../table/name-match';
 import { statedBy } from '../../table/statements';
 import { isBlank } from '../../table/tidy-text';
-import { askedPoints } from './answer-key';
+import type { Reference } from './reference';
 
 /** The pieces and points of a question. */
 export interface Asked {
@@ -28,25 +26,21 @@ export interface Question {
 }
 
 /** Throws InputError `piece-unknown`, `point-unknown` or `bad-option` for names that do not fit. */
-export function askedOf(result: Grade & Drafted, sheet: RuleSheet, question: Question): Asked {
-  const { plans } = result.range;
-  const stated = piecesOf(result, sheet, question.pieces);
+export function askedOf(reference: Reference, sheet: RuleSheet, question: Question): Asked {
+  const stated = piecesOf(reference, sheet, question.pieces);
   if (question.points === undefined) {
-    const panels = plans.filter(({ part }) => part === 'panel').map(({ name }) => name);
-    const pieces = stated ?? panels;
-    const points = plans
-      .filter(({ name }) => pieces.includes(name))
-      .flatMap((plan) => askedPoints(plan).map((point) => ({ piece: plan.name, point })));
+    const pieces = stated ?? reference.pieces;
+    const points = pieces.flatMap((name) => reference.points.filter(({ piece }) => piece === name));
     return { pieces, points, isPart: false };
   }
-  const named = question.points.flatMap((text) => pointsMeant(text, plans, stated));
+  const named = question.points.flatMap((text) => pointsMeant(text, reference, stated));
   const points = [...new Map(named.map((one) => [`${one.piece}.${one.point}`, one])).values()];
   return { pieces: [...new Set(points.map(({ piece }) => piece))], points, isPart: true };
 }
 
 /** The pieces that are stated; undefined where none are. */
 function piecesOf(
-  { range }: Grade & Drafted,
+  { plans }: Reference,
   sheet: RuleSheet,
   wanted: readonly string[] | undefined,
 ): readonly string[] | undefined {
@@ -56,20 +50,18 @@ function piecesOf(
   );
   const place = wanted === undefined ? (statement?.place ?? {}) : { field: 'pieces' };
   return (wanted ?? stated?.filter((name) => !isBlank(name)))?.map(
-    (name) => namedPiece({ text: name.trim(), place }, range.plans).name,
+    (name) => namedPiece({ text: name.trim(), place }, plans).name,
   );
 }
 
 /** One point, or one of each piece where its piece is not named. */
 function pointsMeant(
   text: string,
-  plans: readonly PiecePlan[],
+  { plans, pieces }: Reference,
   stated: readonly string[] | undefined,
 ): readonly PointName[] {
   const place = { field: 'points' };
-  const own = plans.filter(({ name, part }) =>
-    stated === undefined ? part === 'panel' : stated.includes(name),
-  );
+  const own = plans.filter(({ name }) => (stated ?? pieces).includes(name));
   const points = own.flatMap((plan) =>
     namesMeant(text, plan.pointNames).map((point) => ({ piece: plan.name, point })),
   );

@@ -1,20 +1,15 @@
 /** Marks a handed-in rule sheet against the key of its chart. */
 import { lengthWithUnit } from '../../table/length-with-unit';
-import { unreadInChart } from '../../check/not-read';
 import { InputError } from '../../errors';
 import type { UnreadText } from '../../table/unread';
 import { unreadIn } from '../../table/unread';
 import { baseNamed } from '../../rule-sheet/points-named';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
-import type { GradeRequest } from '../../jobs/requests';
-import type { Drafted, Grade } from '../../jobs/grade-result';
-import { gradeUnchecked } from '../../jobs/grade-chart';
 import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp } from '../../rule-sheet/moves-and-steps';
-import { answerKey } from './answer-key';
 import type { AnswerKey } from './answer-key';
 import type { Asked, Question } from './asked';
 import { askedOf } from './asked';
@@ -29,15 +24,19 @@ import { countDecisions } from './decisions';
 import type { FoundCause } from './recognize-cause';
 import { CONVENTION_CAUSES, causeAmong, recognizeCause } from './recognize-cause';
 import type { Reading } from './sheet-cause';
+import type { DraftedCase, GivenCase, Reference } from './reference';
+import { referenceOf } from './reference';
 import type { Series, SeriesName } from './series';
 import { rightValues, seriesOf } from './series';
 import { statedConvention } from './stated-convention';
 import type { ErrorAt, WornSize } from './worn-sheet';
 import { wornSheet } from './worn-sheet';
 
-/** A sheet to be marked, and the chart and style that it was to be made from. */
-export interface MarkRequest
-  extends Pick<GradeRequest, 'chart' | 'file' | 'base' | 'style' | 'set'>, Question {
+/** A sheet to be marked, and what it was to be made from. */
+export type MarkRequest = (DraftedCase | GivenCase) & HandIn;
+
+/** A sheet that is handed in, and how it is judged. */
+export interface HandIn extends Question {
   /** Text of the sheet, CSV. */
   readonly sheet: string;
   /** Its name for messages. */
@@ -55,7 +54,7 @@ export interface Marking {
   readonly sheet: RuleSheet;
   /** What stands beside the tables of style, chart and sheet and was not understood. */
   readonly unread: readonly UnreadText[];
-  readonly result: Grade & Drafted;
+  readonly reference: Reference;
   /** The key in the sheet's own convention. */
   readonly key: AnswerKey;
   readonly convention: Convention;
@@ -83,38 +82,33 @@ export interface Marking {
 
 /** A sheet as it was handed in, beside what it is held against. */
 interface HandedIn {
-  readonly result: Grade & Drafted;
+  readonly reference: Reference;
   readonly sheet: RuleSheet;
   readonly asked: Asked;
-  /** The key with the zero and the axes of the engine. */
-  readonly exact: AnswerKey;
   /** mm. */
   readonly tolerance: number;
 }
 
 function handedIn(request: MarkRequest): HandedIn {
-  const { sheet: text, sheetFile = 'sheet', tolerance: allowed, ...grading } = request;
-  const base = grading.base ?? baseNamed(text, sheetFile);
-  const result = gradeUnchecked(base === undefined ? grading : { ...grading, base });
-  const sheet = readRuleSheet(text, sheetFile, {
-    plans: result.range.plans,
-    sizes: result.chart.sizes,
-    base: result.range.base,
-  });
+  const { sheet: text, sheetFile = 'sheet', tolerance: allowed } = request;
+  const base = request.base ?? baseNamed(text, sheetFile);
+  const reference = referenceOf(base === undefined ? request : { ...request, base });
+  const { plans, grade } = reference;
+  const { sizes } = reference.key;
+  const sheet = readRuleSheet(text, sheetFile, { plans, sizes, base: grade.range.base });
   const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
-  const asked = askedOf(result, sheet, request);
-  const exact = answerKey(result);
-  return { result, sheet, asked, exact, tolerance };
+  return { reference, sheet, asked: askedOf(reference, sheet, request), tolerance };
 }
 
 /**
- * Marks a sheet. Throws InputError for a chart, a sheet or an option that cannot be used; wrong and
- * missing cells are the result.
+ * Marks a sheet. Throws InputError for a chart, a pattern, a sheet or an option that cannot be used; wrong
+ * and missing cells are the result.
  */
 export function markSheet(request: MarkRequest): Marking {
   const { zero, answered = false } = request;
-  const { result, sheet, asked, exact, tolerance } = handedIn(request);
-  const given = seriesOf(sheet, exact, result.chart);
+  const { reference, sheet, asked, tolerance } = handedIn(request);
+  const { key: exact } = reference;
+  const given = seriesOf(sheet, exact, reference.chart);
   const stated = statedConvention(exact, sheet, zero);
   const slips = (reading: Reading): ExplainedSheet => explainSheet(reading, sheet.unit, tolerance);
   // How the sheet is written is told by all of it, also by what is not asked for.
@@ -139,11 +133,10 @@ export function markSheet(request: MarkRequest): Marking {
   return {
     sheet,
     unread: [
-      ...result.pattern.unread,
-      ...unreadInChart(result.chart),
+      ...reference.unread,
       ...unreadIn(sheet, ['base', 'sizes', 'y', 'blank', 'zero', 'pieces']),
     ],
-    result,
+    reference,
     key,
     convention,
     tolerance,
@@ -156,7 +149,7 @@ export function markSheet(request: MarkRequest): Marking {
     cause,
     diagnosis,
     decisions: answered ? { ...decisions, asked: decisions.given } : decisions,
-    worn: wornSheet(result, errors(key, series, convention)),
+    worn: wornSheet(reference, errors(key, series, convention)),
   };
 }
 

@@ -33,10 +33,13 @@ export function markedCells(
   tolerance: number,
 ): readonly MarkedCell[] {
   const form: Form = series.some((one) => one.form === 'move') ? 'move' : 'step';
+  // A sheet may give some rows in moves and others in steps.
+  const formOf = (row: Omit<SeriesName, 'form'>): Form =>
+    (['move', 'step'] as const).find((own) => handed.has(seriesId({ ...row, form: own }))) ?? form;
   const handed = new Map(series.map((one) => [seriesId(one), one]));
   const wanted = asked.flatMap(({ piece, point }): SeriesName[] => [
-    { piece, point, axis: 'x', form },
-    { piece, point, axis: 'y', form },
+    { piece, point, axis: 'x', form: formOf({ piece, point, axis: 'x' }) },
+    { piece, point, axis: 'y', form: formOf({ piece, point, axis: 'y' }) },
   ]);
   const wantedIds = new Set(wanted.map(seriesId));
   const all: readonly SeriesName[] = [

@@ -77,7 +77,7 @@ const MISREAD: readonly Slip[] = [
     'swap',
     'place',
     'x and y swapped: dx stands in the column of dy',
-    'dx runs along the waist, dy along the center line',
+    'dx runs from the center to the side, dy along the center line',
     unchanged,
   ),
   slip(
@@ -153,6 +153,22 @@ function unitSlip(
   );
 }
 
+/** Shares where it is not known what a point is a share of. */
+const OUT_OF_PROPORTION: readonly Slip[] = [
+  [4, 'whole', 'four times too far'],
+  [2, 'half', 'twice too far'],
+  [1 / 2, 'eighth', 'half as far as it should go'],
+  [1 / 4, 'quarter of it', 'a fourth of how far it should go'],
+].map(([factor, kind, words]) =>
+  slip(
+    String(kind),
+    'share',
+    `another share: ${words}`,
+    'work out how many pieces share what the garment grows by, and which part of it falls to this one',
+    scaled(Number(factor)),
+  ),
+);
+
 /** Points left where they are. */
 const UNMOVED: readonly Slip[] = [
   slip(
@@ -178,8 +194,12 @@ export function slipsFor(
   unit: LengthUnit,
   tolerance: number,
 ): readonly Slip[] {
+  const isProportion = [...key.points.values()].some(
+    ({ slopes }) => slopes.x.size + slopes.y.size > 0,
+  );
   return [
-    ...MISREAD,
+    ...MISREAD.filter(({ stage }) => isProportion || (stage !== 'share' && stage !== 'girth')),
+    ...(isProportion ? [] : OUT_OF_PROPORTION),
     ...mixedUnits(key, unit),
     ...breakSlips(key),
     ...UNMOVED,

@@ -1,16 +1,15 @@
-/** The skirt that a sheet would make: the base size plus the moves of the sheet, measured. */
+/** The garment that a sheet would make: the base size plus the moves of the sheet, measured. */
 import type { Point } from '../../geometry/point';
 import { add, distance, point } from '../../geometry/point';
 import type { Measure } from '../../grade/graded-pattern';
-import { draftedSizes } from '../../grade/graded-pattern';
 import { finishedMeasures } from '../../measure/finished';
 import { skirtPoints } from '../../measure/skirt-points';
 import type { Piece } from '../../pattern/piece';
 import type { SeamPair } from '../../pattern/seam-pair';
 import { meetsItself } from '../../pattern/seam-pair';
 import { walkPair } from '../../seams/walk-pair';
-import type { Drafted, Grade } from '../../jobs/grade-result';
 import type { Axis } from '../../rule-sheet/rule-sheet';
+import type { Reference } from './reference';
 
 /** How far the sheet is from the key at a point, mm, in the axes of the drawing; zero where right. */
 export type ErrorAt = (piece: string, point: string, axis: Axis, size: number) => number;
@@ -30,29 +29,31 @@ export interface WornSize {
 
 /** Every size made from the base and the sheet. Cells that the sheet leaves blank count as right. */
 export function wornSheet(
-  { range, seams }: Pick<Grade & Drafted, 'range' | 'seams'>,
+  { plans, sizes, grade, onPaper }: Reference,
   errorAt: ErrorAt,
 ): readonly WornSize[] {
-  const points = skirtPoints(range.plans);
-  return draftedSizes(range).map(({ label, draft, parameters }, size) => {
-    const made = draft.pieces.map((piece) =>
-      moved(piece, (name, axis) => errorAt(piece.plan.name, name, axis, size)),
-    );
+  const points = skirtPoints(plans);
+  const seams = grade.seams.filter(({ pair }) => !meetsItself(pair));
+  return sizes.map(({ label, pieces, parameters }, size) => {
+    const made = pieces.map((piece) => {
+      const { name } = piece.plan;
+      return moved(piece, (own) =>
+        onPaper(name, point(errorAt(name, own, 'x', size), errorAt(name, own, 'y', size))),
+      );
+    });
     const gapsOf = (pieces: readonly Piece[]) => [
-      ...seams
-        .filter(({ pair }) => !meetsItself(pair))
-        .map(({ pair, way }) => ({
-          words: seamWords(pair),
-          gap: walkPair(pieces, pair, way, parameters).gap,
-        })),
+      ...seams.map(({ pair, way }) => ({
+        words: seamWords(pair),
+        gap: walkPair(pieces, pair, way, parameters).gap,
+      })),
       ...pieces.flatMap(legGaps),
     ];
     const onSheet = gapsOf(made);
     return {
       label,
-      right: finishedMeasures(points, draft.pieces),
+      right: finishedMeasures(points, pieces),
       sheet: finishedMeasures(points, made),
-      gaps: gapsOf(draft.pieces).map(({ words, gap }, i) => ({
+      gaps: gapsOf(pieces).map(({ words, gap }, i) => ({
         words,
         right: gap,
         sheet: onSheet[i]?.gap ?? NaN,
@@ -79,7 +80,7 @@ function legGaps({ plan, points }: Piece): readonly { words: string; gap: number
 }
 
 /** A piece with its points moved; each handle goes with its end of the curve, as it does by hand. */
-function moved(piece: Piece, errorOf: (name: string, axis: Axis) => number): Piece {
+function moved(piece: Piece, errorOf: (name: string) => Point): Piece {
   const { plan } = piece;
   const ends = new Map<string, string>();
   for (const edge of plan.outline)
@@ -90,7 +91,7 @@ function moved(piece: Piece, errorOf: (name: string, axis: Axis) => number): Pie
   const points = plan.pointNames.map((name, i): Point => {
     const own = plan.handles.has(name) ? (ends.get(name) ?? name) : name;
     const from = piece.points[i] ?? point(NaN, NaN);
-    return add(from, point(errorOf(own, 'x'), errorOf(own, 'y')));
+    return add(from, errorOf(own));
   });
   return { plan, points };
 }

@@ -1,7 +1,8 @@
 import { EVEN_CHART, EVEN_SIZES, MISSES_CHART, MISSES_GRADE, MISSES_SIZES } from '../../published';
 import { describe, expect, it } from 'vitest';
-import type { MarkRequest, Marking } from '../../../src/study/mark/mark-sheet';
+import type { HandIn, MarkRequest, Marking } from '../../../src/study/mark/mark-sheet';
 import { markSheet } from '../../../src/study/mark/mark-sheet';
+import type { DraftedCase } from '../../../src/study/mark/reference';
 import { chartText } from '../../skirts';
 
 type Line = readonly [point: string, axis: 'dx' | 'dy', ...cells: (string | number)[]];
@@ -30,7 +31,10 @@ const even = (share: number, count = 4) =>
 // The published table counts y upward.
 describe('the even one-inch grade of the front as a key', () => {
   const sizes = EVEN_SIZES;
-  const request = (lines: readonly Line[], more: Partial<MarkRequest> = {}): MarkRequest => ({
+  const request = (
+    lines: readonly Line[],
+    more: Partial<DraftedCase & HandIn> = {},
+  ): MarkRequest => ({
     chart: EVEN_CHART,
     base: '10',
     style: 'pencil',
