@@ -11,18 +11,18 @@ import { gradePattern } from '../jobs/grade-pattern';
 import type { GradeResult } from '../jobs/grade-result';
 import type { PrintFile } from '../print/print-drawing';
 import type { PrintRequest } from '../print/print-options';
-import type { GradeRequestOptions, PatternRequestOptions, SpecOptions } from './grade-request';
+import type { GradeRequestOptions, PatternRequestOptions, ExportOptions } from './grade-request';
 import { gradeReport } from './grade-report';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { gradedFacts, writtenFacts } from './json-facts';
-import { gradeRequest, outFolder, patternRequest, specRequest } from './grade-request';
+import { gradeRequest, outFolder, patternRequest, exportRequest } from './grade-request';
 import type { ExitCode, Io } from './io';
 import { namesReport, outdatedReport } from './written-report';
 
 /** What may be written besides the files that every result has: an option for each export. */
 export type OutputOptions = Partial<PrintRequest> &
-  SpecOptions &
+  ExportOptions &
   Telling &
   Readonly<Partial<Record<string, unknown>>>;
 
@@ -71,7 +71,7 @@ async function write(
     printed: cards,
     findings,
     tables,
-  } = await exportFiles(graded, names, specRequest(options, io));
+  } = await exportFiles(graded, names, exportRequest(options, io));
   const result = { ...graded, findings: bySeverity([...graded.findings, ...findings]) };
   const { paper } = options;
   let printed: readonly PrintFile[] = [];
@@ -106,8 +106,12 @@ function textsOf(files: readonly ResultFile[]): ReadonlyMap<string, string> {
   return new Map(files.filter(isCompared).map(({ name, text }) => [name, text]));
 }
 
-/** An export is asked for by an option of its name, the spec also by what it is made from. */
+/** An export is asked for by an option of its name, or by one that says how it is made. */
 function isAsked(name: string, options: OutputOptions): boolean {
   const hasLists = options.measures !== undefined || options.measured !== undefined;
-  return options[name] === true || (name === 'spec' && hasLists);
+  return (
+    options[name] === true ||
+    (name === 'spec' && hasLists) ||
+    (name === 'moves' && options.enlarge !== undefined)
+  );
 }

@@ -1,7 +1,7 @@
 /** The options of a call that grades, and the requests that they make. */
 import { basename } from 'node:path';
 import { InputError } from '../errors';
-import type { SpecRequest } from '../jobs/grade-spec';
+import type { ExportRequest } from '../files/exports';
 import type { GradeRequest, PatternRequest } from '../jobs/requests';
 import type { Io } from './io';
 import { nameOf, readNamed } from './read-named';
@@ -32,8 +32,9 @@ export type PatternRequestOptions = Omit<
   readonly replace?: boolean;
 };
 
-/** Names of files for a spec. */
-export interface SpecOptions {
+/** Names of files for a spec, and what else is asked of what is written on wish. */
+export interface ExportOptions {
+  readonly enlarge?: string;
   readonly measures?: string;
   readonly measured?: string;
 }
@@ -71,8 +72,12 @@ export function patternRequest(options: PatternRequestOptions, io: Io): PatternR
 }
 
 /** Reads the lists that a spec is made from. */
-export function specRequest({ measures, measured }: SpecOptions, io: Io): SpecRequest {
+export function exportRequest(
+  { measures, measured, enlarge }: ExportOptions,
+  io: Io,
+): ExportRequest {
   return {
+    ...(enlarge === undefined ? {} : { enlarge }),
     ...(measures === undefined ? {} : { measures: readNamed(io, measures) }),
     ...(measured === undefined ? {} : { measured: readNamed(io, measured) }),
   };

@@ -31,6 +31,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
   for (const { name, description } of EXPORTS) grade.option(`--${name}`, description);
   grade
     .option('--page', 'page.html: the nest and all files, in a browser')
+    .option('--enlarge <times>', 'how many times as long --moves draws moves (what suits them)')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .optionsGroup('A pattern that you have:')

@@ -8,7 +8,7 @@ const RARE: ReadonlyMap<string, readonly string[]> = new Map([
     'grade',
     [
       ...['blend', 'stack', 'fractions', 'against', 'allowances', 'lines', 'margin', 'booklet'],
-      ...['join', 'measures', 'measured', 'chart', 'seams', 'breaks'],
+      ...['join', 'measures', 'measured', 'chart', 'seams', 'breaks', 'moves', 'enlarge'],
     ],
   ],
   ['print', ['blend', 'stack', 'fractions', 'against', 'allowances', 'margin', 'join']],

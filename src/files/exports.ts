@@ -25,7 +25,13 @@ export interface Export {
   /** What is written, in a few words. */
   readonly description: string;
   /** Makes the files; heavy libraries are loaded here. Throws InputError for what cannot be made. */
-  readonly make: (result: GradeResult, request: SpecRequest) => Promise<Exported>;
+  readonly make: (result: GradeResult, request: ExportRequest) => Promise<Exported>;
+}
+
+/** What may be asked of what is written on wish. */
+export interface ExportRequest extends SpecRequest {
+  /** How many times as long as they are moves are drawn, as it was typed; what suits them if absent. */
+  readonly enlarge?: string;
 }
 
 /** In the order in which they are written and offered. */
@@ -39,6 +45,11 @@ export const EXPORTS: readonly Export[] = [
     name: 'breaks',
     description: 'where the steps of each point change (CSV)',
     make: async (result) => (await import('./break-files')).breakFiles(result),
+  },
+  {
+    name: 'moves',
+    description: 'the moves of all points as arrows (SVG)',
+    make: async (result, { enlarge }) => (await import('./move-files')).moveFiles(result, enlarge),
   },
   {
     name: 'card',
@@ -61,7 +72,7 @@ export const EXPORTS: readonly Export[] = [
 export async function exportFiles(
   result: GradeResult,
   names: readonly string[],
-  request: SpecRequest = {},
+  request: ExportRequest = {},
   exports: readonly Export[] = EXPORTS,
 ): Promise<Required<Exported>> {
   const asked = exports.filter(({ name }) => names.includes(name));

@@ -20,7 +20,7 @@ import { block, blocks, heightOf, readingAngle, sketchOf, widthOf } from './sket
 
 const LINE = { color: INK, width: 0.4 };
 /** mm. */
-const HEAD_LENGTH = 7;
+export const HEAD_LENGTH = 7;
 const HEAD_WIDTH = 4.5;
 /** mm from the middle of the grainline to the middle of its word. */
 const WORD_OFF = 7.5;
@@ -56,8 +56,8 @@ function grainline(length: number, way: GrainWay, size: number): Sketch {
   };
   const { shapes, box } = sketchOf([
     polyline('grainline', [scale(along, neck), scale(along, length - neck)], LINE),
-    head(point(0, 0), scale(along, -1)),
-    head(scale(along, length), along),
+    arrowHead(point(0, 0), scale(along, -1)),
+    arrowHead(scale(along, length), along),
     ...(length < wordLength ? [] : [beside]),
   ]);
   // As much room on the other side: the line itself stands in the middle, not line and word.
@@ -74,8 +74,8 @@ export function grainArrow({ from, to }: Line, color = INK): readonly PathShape[
   const neck = scale(along, share * (HEAD_LENGTH - 1));
   return [
     polyline('grainline', [add(from, neck), subtract(to, neck)], { ...LINE, color }),
-    head(from, scale(along, -1), share, color),
-    head(to, along, share, color),
+    arrowHead(from, scale(along, -1), share, color),
+    arrowHead(to, along, share, color),
   ];
 }
 
@@ -99,12 +99,12 @@ export function foldBracket(start: Point, end: Point, inward: Point): readonly P
   const bar = [off(a, neck), off(a, BRACKET_DEPTH), off(b, BRACKET_DEPTH), off(b, neck)];
   return [
     polyline('fold-bracket', bar, LINE),
-    ...ends.map((p) => head(off(p, BRACKET_TIP), scale(inward, -1))),
+    ...ends.map((p) => arrowHead(off(p, BRACKET_TIP), scale(inward, -1))),
   ];
 }
 
 /** A filled arrowhead with its tip at `tip`; a short line has heads of a `share` of the usual size. */
-function head(tip: Point, direction: Point, share = 1, color = INK): PathShape {
+export function arrowHead(tip: Point, direction: Point, share = 1, color = INK): PathShape {
   const ahead = unit(direction);
   const base = subtract(tip, scale(ahead, share * HEAD_LENGTH));
   const half = scale(quarterTurn(ahead), (share * HEAD_WIDTH) / 2);

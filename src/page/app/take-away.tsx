@@ -82,6 +82,7 @@ function inputsOf(state: PageState, wanted: Wanted): readonly NamedText[] {
 const EXPORT_WORDS: Readonly<Record<string, string>> = {
   spec: 'spec and grade sheet',
   breaks: 'where steps change',
+  moves: 'moves as arrows',
   card: 'cutting card',
   dxf: 'DXF and rule table',
   fabric: 'cloth to buy, and lays',
