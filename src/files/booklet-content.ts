@@ -8,7 +8,8 @@ import { inMarket } from '../print/size-table';
 import type { SizeTable } from '../print/size-table';
 import { zipEnd, zipOf } from '../pattern/zip';
 import { SAME_PLACE } from '../tolerance';
-import { cuttings, linesNote, sizesShown } from '../render/captions';
+import { cuttings, hasNoGrain, linesNote, sizesShown } from '../render/captions';
+import { linesShown } from '../render/nest-drawing';
 import type { SewnSkirt } from '../sewing/skirt';
 import { hasDarts, sewnSkirt } from '../sewing/skirt';
 import { sewingSteps } from '../sewing/sewing-steps';
@@ -44,7 +45,7 @@ export function bookletOf(
     needs: [...cloth, ...(zips === undefined ? [] : [zips])],
     notions: skirt === undefined ? [] : notions(skirt),
     pieces: listedPieces(result),
-    cutting: cutting(result),
+    cutting: cutting(result, cloth.length > 0),
     steps: skirt === undefined ? [] : sewingSteps(skirt),
     pictured: { pieces, zipEnd: zip === undefined ? 0 : zipEnd(zip) },
     toile: skirt === undefined ? [] : toile(skirt),
@@ -201,24 +202,67 @@ function faceTold(plans: readonly PiecePlan[]): readonly string[] {
     : [`Folded cloth lies right sides together, so its wrong side is up: ${listed(told)}.`];
 }
 
-function cutting(result: GradeResult): readonly string[] {
+/** What a pattern has that is told of before cutting; what it lacks is not spoken of. */
+function cutting(result: GradeResult, isLaid: boolean): readonly string[] {
   const plans = result.shown[0]?.pieces.map(({ plan }) => plan) ?? [];
+  const drawing = drawingOf(result);
+  const isNet = linesShown(drawing) === 'net';
   return [
-    linesNote(drawingOf(result), result.shown.length),
-    'Wash and press the cloth first. Lay each piece with its grainline along the selvage, and an edge ' +
-      'marked as fold on the fold. With a nap or a print that has a way up, all pieces lie the same way.',
+    linesNote(drawing, result.shown.length) + (isNet ? ` ${allowanceToAdd(result)}` : ''),
+    ['Wash and press the cloth first.', ...layingTold(plans)].join(' '),
+    ...(plans.some(hasNoGrain) ? [isLaid ? NO_GRAIN_LAID : NO_GRAIN] : []),
     ...faceTold(plans),
-    ...(plans.some(({ cuttings: cut }) => cut.some(({ count }) => count > 1))
-      ? [
-          'What is cut twice is a pair: on folded cloth both at once, on open cloth once as it is printed and once ' +
-            'turned face down.',
-        ]
-      : []),
-    'Snip or chalk every notch.' +
-      (plans.some(({ darts }) => darts.length > 0)
-        ? ' Mark drill holes and the tips of darts with chalk or thread on the wrong side; do not punch the cloth.'
-        : ''),
+    ...pairsTold(plans),
+    ...markingTold(plans),
   ];
+}
+
+function allowanceToAdd({ chart }: GradeResult): string {
+  const add = 'Add a seam allowance to every edge but folds as you cut';
+  return chart === undefined ? `${add}, unless they have one already.` : `${add}.`;
+}
+
+const NO_GRAIN_LAID =
+  'A piece without a grainline lies as in the pictures of the lays; ask whoever drew it before you turn it.';
+const NO_GRAIN = 'Ask whoever drew it how a piece without a grainline lies on the cloth.';
+
+function layingTold(plans: readonly PiecePlan[]): readonly string[] {
+  const laid = [
+    ...(plans.every(hasNoGrain) ? [] : ['each piece with its grainline along the selvage']),
+    ...(plans.some(({ cuttings: cut }) => cut.some(({ onFold }) => onFold))
+      ? ['an edge marked as fold on the fold']
+      : []),
+  ];
+  return [
+    ...(laid.length > 0 ? [`Lay ${laid.join(', and ')}.`] : []),
+    'With a nap or a print that has a way up, all pieces lie the same way.',
+  ];
+}
+
+function pairsTold(plans: readonly PiecePlan[]): readonly string[] {
+  const most = Math.max(...plans.flatMap(({ cuttings: cut }) => cut.map(({ count }) => count)));
+  if (most < 2) return [];
+  return [
+    most === 2
+      ? 'What is cut twice is a pair: on folded cloth both at once, on open cloth once as it is printed and once ' +
+        'turned face down.'
+      : 'What is cut more than once is cut in pairs: on folded cloth two at once, on open cloth every second one ' +
+        'turned face down.',
+  ];
+}
+
+function markingTold(plans: readonly PiecePlan[]): readonly string[] {
+  const marks = [
+    ...(plans.some(({ drillHoles }) => drillHoles.length > 0) ? ['drill holes'] : []),
+    ...(plans.some(({ darts }) => darts.length > 0) ? ['the tips of darts'] : []),
+  ];
+  const told = [
+    ...(plans.some(({ notches }) => notches.length > 0) ? ['Snip or chalk every notch.'] : []),
+    ...(marks.length > 0
+      ? [`Mark ${listed(marks)} with chalk or thread on the wrong side; do not punch the cloth.`]
+      : []),
+  ];
+  return told.length > 0 ? [told.join(' ')] : [];
 }
 
 /** What to look at in the first toile, and where the skirt is altered. Common practice, no source. */

@@ -95,15 +95,16 @@ function whoseTold(
         all,
         market,
       );
-      return labels.length > 1 ? `${told}: size ${sizes}` : told;
+      return labels.length > 1 ? `${told}: ${sizes}` : told;
     })
     .join('; ');
 }
 
-/** Labels as they follow each other: `2 to 8, 12`. */
+/** Labels as they follow each other: `sizes 2 to 8, 12`. */
 function sizesTold(own: readonly string[], labels: readonly string[]): string {
   const shown = labels.filter((label) => own.includes(label));
-  return runsOf(shown, (label, last) => labels[labels.indexOf(label) - 1] === last)
+  const runs = runsOf(shown, (label, last) => labels[labels.indexOf(label) - 1] === last)
     .map(([from = '', ...more]) => [from, ...more.slice(-1)].join(' to '))
     .join(', ');
+  return `${shown.length > 1 ? 'sizes' : 'size'} ${runs}`;
 }

@@ -5,7 +5,7 @@ import { polyline } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
-import { fitted, text, textWidth } from '../render/type';
+import { fitted, text, textWidth, wrapped } from '../render/type';
 import type { LengthUnit } from '../units';
 import type { Block } from './flow';
 import { paragraphs } from './paragraphs';
@@ -48,6 +48,9 @@ const HEADING = 3.6;
 const TYPE = 2.8;
 const PITCH = 4.2;
 const NAMES = 36;
+const NAME_ROOM = NAMES - 2;
+/** Share of the type size that is read as easily. No tolerance: a look. */
+const LEAST_NAME = 0.85;
 const UNITS = 8;
 /** Fourteen sizes stand side by side on A4. */
 const LEAST_COLUMN = 10.4;
@@ -81,7 +84,7 @@ function rowBlocks(table: SizeTable, width: number): readonly Sketch[] {
   // A body between sizes has a long name, and room for it.
   const widest = Math.max(...table.sizes.map((label) => textWidth(label, TYPE))) + LABEL_ROOM;
   const column = Math.min(Math.max(MOST_COLUMN, widest), (width - NAMES - UNITS) / count);
-  const lines = Math.max(1, ...table.rows.map((row) => row.lines.length));
+  const lines = Math.max(1, ...table.rows.map(linesOf));
   return chunks(table.rows, Math.max(1, Math.floor(MOST_LINES / lines))).flatMap((rows) =>
     chunks([...table.sizes.keys()], count).map((sizes) => block(table, rows, sizes, column, width)),
   );
@@ -112,17 +115,32 @@ function block(
   ];
   let y = HEADING + 1.5 * PITCH;
   shapes.push(...sizes.map((size, i) => cell(labels[size] ?? '', i, y, 'bold')));
-  for (const { name, detail = '', lines } of rows) {
+  for (const row of rows) {
     shapes.push(polyline('rule', [point(0, y + 1.2), point(width, y + 1.2)], RULE));
-    lines.forEach(({ unit, cells }, k) => {
-      y += PITCH;
-      const said = [name, detail][k] ?? '';
-      if (said !== '') shapes.push(text(said, point(0, y), fitted(said, TYPE, NAMES - 2)));
-      shapes.push(text(unit, point(NAMES, y), TYPE, { color: SOFT_INK }));
-      shapes.push(...sizes.map((size, i) => cell(cells[size] ?? '', i, y)));
+    row.lines.forEach(({ unit, cells }, k) => {
+      const level = y + (k + 1) * PITCH;
+      shapes.push(text(unit, point(NAMES, level), TYPE, { color: SOFT_INK }));
+      shapes.push(...sizes.map((size, i) => cell(cells[size] ?? '', i, level)));
     });
+    const said = namesTold(row);
+    said.forEach((words, k) => {
+      shapes.push(text(words, point(0, y + (k + 1) * PITCH), fitted(words, TYPE, NAME_ROOM)));
+    });
+    y += linesOf(row) * PITCH;
   }
   return sketchOf(shapes);
+}
+
+/** The lines of a name and its detail, which are set a little smaller, or else broken, where they are long. */
+function namesTold({ name, detail }: SizeRow): readonly string[] {
+  return [name, ...(detail === undefined ? [] : [detail])].flatMap((words) =>
+    fitted(words, TYPE, NAME_ROOM) >= LEAST_NAME * TYPE ? [words] : wrapped(words, TYPE, NAME_ROOM),
+  );
+}
+
+/** How many lines a row takes. */
+function linesOf(row: SizeRow): number {
+  return Math.max(row.lines.length, namesTold(row).length);
 }
 
 function chunks<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {

@@ -34,6 +34,11 @@ export function cuttings(plan: PiecePlan): readonly string[] {
   });
 }
 
+/** A given piece that does not say how it lies on the cloth, which is not for the engine to say. */
+export function hasNoGrain({ part, marks }: PiecePlan): boolean {
+  return part === 'piece' && !marks.some(({ name }) => name === 'grainline');
+}
+
 /** The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. */
 export function sizesShown(labels: readonly string[]): string {
   const first = labels[0] ?? '';

@@ -9,7 +9,7 @@ import type { NestedPiece } from './nested-piece';
 import type { TextLine, Sketch } from './sketch';
 import { block, blocks } from './sketch';
 import { wrapped } from './type';
-import { cuttings, spelled } from './captions';
+import { cuttings, hasNoGrain, spelled } from './captions';
 import { zipStrip } from './zip-strip';
 
 /** Type sizes, mm. */
@@ -28,9 +28,7 @@ const SMALLER = [1, 0.8, 0.6, 0.5];
 export function nameBlocks({ reference }: NestedPiece, sizes: TextLine): readonly Sketch[] {
   const { plan } = reference;
   const name: TextLine = { words: spelled(plan.name), size: NAME, weight: 'bold' };
-  // How a given piece lies on the cloth is not for the engine to say.
-  const noGrain = plan.part === 'piece' && !plan.marks.some(({ name }) => name === 'grainline');
-  const cut = [...cuttings(plan), ...(noGrain ? ['No grainline given'] : [])];
+  const cut = [...cuttings(plan), ...(hasNoGrain(plan) ? ['No grainline given'] : [])];
   const full = [name, sizes, ...cut.map((words) => ({ words, size: CUTTING }))];
   const flat = [name, { words: [sizes.words, ...cut].join('. '), size: CUTTING }];
   const narrow = [...blocks(flat)];

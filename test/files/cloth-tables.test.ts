@@ -144,6 +144,18 @@ describe('the printed table of cloth', () => {
     },
   );
 
+  it('speaks of a size and of sizes', () => {
+    const told = tables.flatMap(({ pictures = [] }) =>
+      wordsIn(pictures.flatMap(({ shapes }) => shapes)),
+    );
+    const said = told.join(' ').match(/\b(?:for |: )?sizes? \d+(?:(?:,| to) \d+)?/gu) ?? [];
+    expect(said.length).toBeGreaterThan(5);
+    const several = said.filter((words) => /,| to /u.test(words));
+    expect(several.length).toBeGreaterThan(0);
+    for (const words of several) expect(words).toContain('sizes');
+    expect(told.join(' ')).not.toMatch(/: sizes \d+(?:;| Drawn)/u);
+  });
+
   it('shows fewer pictures than lays, and at least one for each way', () => {
     for (const { heading, pictures = [] } of tables) {
       const own = needs.filter(({ cloth }) => heading.includes(`, ${cloth},`));

@@ -19,6 +19,7 @@ import { readPrintOptions } from '../../src/print/print-options';
 import type { Scene, Shape, TextShape } from '../../src/render/scene';
 import { shapeBox } from '../../src/render/shape-box';
 import { add, point } from '../../src/geometry/point';
+import { graded } from '../given/sheets';
 import { demo } from './printing';
 
 const MARGIN = 10;
@@ -114,6 +115,33 @@ describe('the booklet', () => {
     expect(cutting.some((words) => words.includes('right side up'))).toBe(right);
     expect(cutting.some((words) => words.includes('wrong side up'))).toBe(wrong);
     expect(cutting.some((words) => words.includes('right sides together'))).toBe(right || wrong);
+  });
+
+  // By hand: what such a pattern has, and the words for it; what it lacks is not spoken of.
+  const square = (name: string, more: string): string =>
+    `# unit: cm\n# base: 1\n${more}piece,point,x,y,kind,edge,cut\n` +
+    `${name},a,0,0,corner,top,\n${name},b,20,0,corner,side,\n${name},c,20,50,corner,hem,\n` +
+    `${name},d,0,50,corner,center,\n`;
+  const still =
+    '# unit: cm\n# sizes: 1, 2\npiece,point,step_dx,step_dy\ngore,b,0.5,0\ngore,c,0.5,0\ngore,a,0,0\ngore,d,0,0\n';
+  const cutOf = (pattern: string): string =>
+    bookletOf(graded(pattern, still), [], []).cutting.join(' ');
+
+  it('tells of a given pattern only what it has', () => {
+    const bare = cutOf(square('gore', ''));
+    expect(bare).toContain('Ask whoever drew it how a piece without a grainline lies');
+    expect(bare).toContain(
+      'Add a seam allowance to every edge but folds as you cut, unless they have one',
+    );
+    expect(bare).not.toMatch(/notch|drill|dart|fold on|pair|its grainline|side up/u);
+    const six = cutOf(
+      `${square('gore', '# allowance: 1 cm\n').replace('top,\n', 'top,6\n')}` +
+        'gore,g,10,5,grain,,\ngore,h,10,45,grain,,\ngore,i,10,10,drill,,\n',
+    );
+    expect(six).toContain('Lay each piece with its grainline along the selvage.');
+    expect(six).toContain('is cut in pairs: on folded cloth two at once');
+    expect(six).toContain('Mark drill holes with chalk');
+    expect(six).not.toMatch(/notch|dart|on the fold|add a seam|without a grainline/iu);
   });
 
   it('says the zip that is bought and the opening for it in the same words', () => {

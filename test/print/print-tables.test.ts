@@ -1,6 +1,7 @@
 /** The tables of a print: what a chart states is printed as it stands there. */
 import { describe, expect, it } from 'vitest';
 import { printTables } from '../../src/files/print-tables';
+import { tableBlocks } from '../../src/print/size-table';
 import { demo } from './printing';
 
 /** The cells of `waist_girth` in a chart of one unit, by the unit in which they are printed. */
@@ -34,5 +35,37 @@ describe('the table of bodies', () => {
     expect(cells.get('cm')).toEqual(['65.25', '68', '72']);
     // 65.25 / 2.54 = 25.69, 68 / 2.54 = 26.77, 72 / 2.54 = 28.35.
     expect(cells.get('in')).toEqual(['25 3/4', '26 3/4', '28 3/8']);
+  });
+});
+
+describe('a table of sizes', () => {
+  // Type of 2.8 mm; 85 % of it still reads as easily, and lines are 4.2 mm apart.
+  it('breaks a name that has no room rather than set it in small type', () => {
+    const row = (name: string) => ({
+      name,
+      detail: 'folded once',
+      lines: ['cm', 'yd'].map((unit) => ({ unit, cells: ['70'] })),
+    });
+    const table = (name: string) => ({
+      heading: 'h',
+      sizes: ['1'],
+      rows: [row(name), row('next')],
+    });
+    const wordsOf = (name: string) =>
+      tableBlocks(table(name), 190).flatMap(({ shapes }) =>
+        shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : [])),
+      );
+    const long = wordsOf('45, 54, 60 in, 112, 140, 150 cm');
+    const names = long.filter(({ at }) => at.x === 0).slice(1);
+    expect(names.map(({ words }) => words).slice(-4)).toEqual([
+      '140, 150 cm',
+      'folded once',
+      'next',
+      'folded once',
+    ]);
+    for (const { size } of names) expect(size).toBeGreaterThanOrEqual(0.85 * 2.8);
+    const level = (words: readonly { words: string; at: { y: number } }[], name: string) =>
+      words.find((one) => one.words === name)?.at.y ?? NaN;
+    expect(level(long, 'next') - level(wordsOf('45 in'), 'next')).toBeCloseTo(4.2, 6);
   });
 });
