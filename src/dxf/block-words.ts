@@ -1,4 +1,5 @@
 /** What the words of a block say. */
+import { FACES } from '../pattern/face-up';
 import type { Cutting } from '../pattern/piece';
 import { D6673_LAYERS } from './d6673-layers';
 import { UNITS } from './drawing-unit';
@@ -25,17 +26,33 @@ export function wordsAfter(entities: readonly DxfEntity[], title: string): strin
 
 const QUANTITY = /^QUANTITY:\s*(\d+)( ON FOLD)?(?: OF (\w+))?$/iu;
 
-/** How often a piece is cut, if the words say it. */
-export function cuttingOf(words: string): readonly Cutting[] {
-  const parts = QUANTITY.exec(words);
-  if (parts === null) return [];
-  const stated = parts[3]?.toLowerCase();
-  const cloth = stated === 'lining' || stated === 'interfacing' ? stated : 'shell';
-  return [{ cloth, count: Number(parts[1]), onFold: parts[2] !== undefined }];
+const SIDE_UP = /^(RIGHT|WRONG) SIDE UP: (\w+)$/iu;
+
+/**
+ * How often a piece is cut from which cloth, and which side of it is up, as far as its words say it; the other side
+ * where the block is `mirrored` in its place.
+ */
+export function cuttingsOf(said: readonly string[], mirrored: boolean): readonly Cutting[] {
+  const faces = new Map(
+    said.flatMap((words) => {
+      const [, face, cloth = ''] = SIDE_UP.exec(words) ?? [];
+      if (face === undefined) return [];
+      const up = FACES.find((known) => (known === face.toLowerCase()) !== mirrored);
+      return up === undefined ? [] : [[cloth.toLowerCase(), up] as const];
+    }),
+  );
+  return said.flatMap((words): readonly Cutting[] => {
+    const parts = QUANTITY.exec(words);
+    if (parts === null) return [];
+    const stated = parts[3]?.toLowerCase();
+    const cloth = stated === 'lining' || stated === 'interfacing' ? stated : 'shell';
+    const up = faces.get(cloth);
+    return [{ cloth, count: Number(parts[1]), onFold: parts[2] !== undefined, ...(up && { up }) }];
+  });
 }
 
 /** Words of a block that are read, or that say nothing of the shape. */
-const PLAIN = [/^(PIECE NAME|SIZE|SAMPLE SIZE|STYLE NAME|NET LINE)\b/iu, UNITS, QUANTITY];
+const PLAIN = [/^(PIECE NAME|SIZE|SAMPLE SIZE|STYLE NAME|NET LINE)\b/iu, UNITS, QUANTITY, SIDE_UP];
 /** Words that name a place of the outline. */
 const PLACED = /^(EDGE: |DART: |DOUBLE NOTCH$)/u;
 

@@ -1,6 +1,7 @@
 /** A graded piece as an exchange file holds it: every line as points that know all their sizes. */
 import type { Point } from '../geometry/point';
 import type { CutPiece } from '../pattern/cut-piece';
+import { faceUp } from '../pattern/face-up';
 import type { Edge, Piece, PiecePlan } from '../pattern/piece';
 import { edgeSegments, pointOf } from '../pattern/piece';
 import { gradedLoop } from './graded-loop';
@@ -171,9 +172,14 @@ function namesOf(piece: Piece): ExchangePiece['names'] {
   });
 }
 
-function cuttingWords({ cuttings }: PiecePlan): readonly string[] {
-  return cuttings.map(
-    ({ cloth, count, onFold }) =>
-      `QUANTITY: ${count}${onFold ? ' ON FOLD' : ''}${cloth === 'shell' ? '' : ` OF ${cloth.toUpperCase()}`}`,
-  );
+function cuttingWords(plan: PiecePlan): readonly string[] {
+  return plan.cuttings.flatMap((cutting) => {
+    const { cloth, count, onFold } = cutting;
+    const of = cloth.toUpperCase();
+    const face = faceUp(plan, cutting)?.toUpperCase();
+    return [
+      `QUANTITY: ${count}${onFold ? ' ON FOLD' : ''}${cloth === 'shell' ? '' : ` OF ${of}`}`,
+      ...(face === undefined ? [] : [`${face} SIDE UP: ${of}`]),
+    ];
+  });
 }

@@ -10,7 +10,7 @@ import type { BlockFeatures } from './block-features';
 import { featuresOf } from './block-features';
 import type { BlockOutlines } from './block-outlines';
 import { blockOutlines } from './block-outlines';
-import { cuttingOf, isKnownWord, pieceTitle } from './block-words';
+import { cuttingsOf, isKnownWord, pieceTitle } from './block-words';
 import { D6673_LAYERS } from './d6673-layers';
 import type { PlacedBlock } from './placed-blocks';
 import type { DxfEntity } from './entity';
@@ -52,7 +52,10 @@ export function readBlock(placed: PlacedBlock, file: string): ReadBlock {
     piece: {
       name,
       points: points.map(({ raw }) => raw),
-      cuttings: said.flatMap(({ words }) => cuttingOf(words)),
+      cuttings: cuttingsOf(
+        said.map(({ words }) => words),
+        placed.mirrored,
+      ),
       allowances: new Map(),
       cutLine: cutLine.map(({ raw }) => raw),
       cutNotches: features.cutNotches.map(({ raw }) => raw),

@@ -1,6 +1,7 @@
 /** Cells of a pattern file that are no plain words: kinds of points, cuttings, allowances. */
 import { InputError } from '../errors';
 import { WIDEST_ALLOWANCE } from '../pattern/allowance';
+import { FACES } from '../pattern/face-up';
 import type { Cutting } from '../pattern/piece';
 import type { LengthUnit } from '../units';
 import type { RawPoint } from './raw-point';
@@ -61,17 +62,21 @@ export function foldCell(cell: TypedCell): boolean {
   });
 }
 
-/** How often a piece is cut, such as `1 on fold`. Throws InputError `outline-malformed`. */
+/** How often a piece is cut, such as `1 on fold` or `1 of lining, wrong side up`. Throws InputError `outline-malformed`. */
 export function cuttingCell({ text, place }: TypedCell): Cutting {
-  const parts = /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?$/iu.exec(text);
+  const parts =
+    /^(\d+)( on fold)?(?: of (shell|lining|interfacing))?(?:,? (right|wrong) side up)?$/iu.exec(
+      text,
+    );
   if (parts === null) {
     throw new InputError('outline-malformed', {
       what: 'it is not clear how often the piece is cut',
-      allowed: 'such as 2, 1 on fold, 2 of lining',
+      allowed: 'such as 2, 1 on fold, 2 of lining, 1 of lining wrong side up',
       got: text,
       place,
     });
   }
   const cloth = (parts[3]?.toLowerCase() ?? 'shell') as Cutting['cloth'];
-  return { cloth, count: Number(parts[1]), onFold: parts[2] !== undefined };
+  const up = FACES.find((face) => face === parts[4]?.toLowerCase());
+  return { cloth, count: Number(parts[1]), onFold: parts[2] !== undefined, ...(up && { up }) };
 }

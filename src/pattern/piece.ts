@@ -3,6 +3,7 @@ import type { Point } from '../geometry/point';
 import { distance } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
 import { segmentLength } from '../geometry/segment';
+import type { Face } from './face-up';
 
 /**
  * One edge of an outline. Ends and handles are point names. A dart is an edge that runs from one
@@ -54,6 +55,8 @@ export interface Cutting {
   readonly cloth: 'shell' | 'lining' | 'interfacing';
   readonly count: number;
   readonly onFold: boolean;
+  /** The side of the cloth that is up, if a given pattern states it. */
+  readonly up?: Face;
 }
 
 /**

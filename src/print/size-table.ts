@@ -134,7 +134,7 @@ function block(
 /** The lines of a name and its detail, which are set a little smaller, or else broken, where they are long. */
 function namesTold({ name, detail }: SizeRow): readonly string[] {
   return [name, ...(detail === undefined ? [] : [detail])].flatMap((words) =>
-    fitted(words, TYPE, NAME_ROOM) >= LEAST_NAME * TYPE ? [words] : wrapped(words, TYPE, NAME_ROOM),
+    fitted(words, 1, NAME_ROOM / TYPE) >= LEAST_NAME ? [words] : wrapped(words, TYPE, NAME_ROOM),
   );
 }
 

@@ -1,5 +1,6 @@
 /** What is written on every sheet and every piece: names, cuttings, sizes, facts. */
-import type { Cutting, PiecePlan } from '../pattern/piece';
+import { faceUp } from '../pattern/face-up';
+import type { PiecePlan } from '../pattern/piece';
 import { UNIT_WORDS } from '../units';
 import type { NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
@@ -13,24 +14,13 @@ export function spelled(name: string): string {
   return name.replace(/[_-]+/g, ' ').toUpperCase();
 }
 
-/**
- * Which side of the cloth is up where it matters. Pieces are drawn as seen from outside the garment. A
- * lining has its right side to the body, so from outside its wrong side is seen.
- */
-function faceUp({ name, part }: PiecePlan, cloth: Cutting['cloth']): string {
-  if (part === 'waistband') return cloth === 'shell' ? ', right side up' : '';
-  if (!/^(?:left|right)_/u.test(name)) return '';
-  return part === 'lining' ? ', wrong side up' : ', right side up';
-}
-
-/**
- * How often to cut a piece, a line for each cloth: `Cut 1 on fold`, `Cut 2 of interfacing`. What is
- * made for one side of the wearer is no pair, so it matters which face is up.
- */
+/** How often to cut a piece, a line for each cloth: `Cut 1 on fold`, `Cut 1 of lining, wrong side up`. */
 export function cuttings(plan: PiecePlan): readonly string[] {
-  return plan.cuttings.map(({ cloth, count, onFold }) => {
+  return plan.cuttings.map((cutting) => {
+    const { cloth, count, onFold } = cutting;
     const from = cloth === 'shell' ? '' : ` of ${cloth}`;
-    return `Cut ${count}${from}${onFold ? ' on fold' : ''}${faceUp(plan, cloth)}`;
+    const face = faceUp(plan, cutting);
+    return `Cut ${count}${from}${onFold ? ' on fold' : ''}${face ? `, ${face} side up` : ''}`;
   });
 }
 

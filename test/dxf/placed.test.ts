@@ -3,6 +3,7 @@
  * clock, then moved; an extrusion of (0, 0, -1) turns the x axis round (its arbitrary axis algorithm).
  */
 import { describe, expect, it } from 'vitest';
+import { cuttings } from '../../src/render/captions';
 import { expectRefusal } from '../expect-refusal';
 import type { Insert } from './foreign';
 import {
@@ -52,6 +53,20 @@ describe('an inserted block', () => {
       );
     },
   );
+
+  // What is up on paper is below once the paper is turned over.
+  it('has the other side of the cloth up where it is mirrored', () => {
+    const block =
+      RECTANGLE +
+      words('15', [20, 20], 'QUANTITY: 1') +
+      words('15', [20, 20], 'WRONG SIDE UP: SHELL');
+    const up = (own: Insert): readonly string[] =>
+      read(once(own, block)).range.sizes[0]?.pieces.flatMap(({ plan }) => cuttings(plan)) ?? [];
+    expect(up({})).toEqual(['Cut 1, wrong side up']);
+    expect(up({ turn: 90 })).toEqual(['Cut 1, wrong side up']);
+    expect(up({ scale: [-1, 1] })).toEqual(['Cut 1, right side up']);
+    expect(up({ scale: [-1, -1] })).toEqual(['Cut 1, wrong side up']);
+  });
 
   it('is turned by 30 degrees', () => {
     const [x, y] = outline(read(once({ turn: 30 }))).corners[1] ?? [];
