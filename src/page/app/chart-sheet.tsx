@@ -2,14 +2,14 @@
 import { useMemo } from 'preact/hooks';
 import { namesMeasurement } from '../../chart/measurement-table';
 import { sizesOf } from '../chart-sizes';
-import type { NamedText } from '../../jobs/requests';
 import { parseNumberCell } from '../../table/number-cell';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../../units';
 import type { LengthUnit } from '../../units';
-import { takenTable } from './dropped-table';
+import { Choice } from './controls';
 import { Grid } from './grid';
 import type { GridKind } from './grid';
 import type { Shared } from './page';
+import { FileButton, useTaken } from './taken-file';
 
 /** The chart with the size that is the base. */
 export function ChartSheet(props: Shared) {
@@ -23,11 +23,7 @@ export function ChartSheet(props: Shared) {
     row: 'measurement',
     inOtherUnit: (cell) => inOtherUnit(cell, unit),
   };
-  const onDrop = (event: DragEvent): void => {
-    event.preventDefault();
-    const [dropped] = event.dataTransfer?.files ?? [];
-    if (dropped !== undefined) void takenTable(dropped).then(change.chart);
-  };
+  const { take, trouble } = useTaken(change.chart);
   return (
     <section
       class="slip chart"
@@ -35,12 +31,16 @@ export function ChartSheet(props: Shared) {
       onDragOver={(event) => {
         event.preventDefault();
       }}
-      onDrop={onDrop}
+      onDrop={(event) => {
+        event.preventDefault();
+        take(event.dataTransfer?.files);
+      }}
     >
       <h2>Bodies</h2>
       <p class="row">
         <span class="file">{file}</span>
-        <OpenChart setChart={change.chart} />
+        <FileButton onFile={change.chart}>Open a chart</FileButton>
+        {trouble}
         <Base {...props} />
       </p>
       <Grid
@@ -56,42 +56,19 @@ export function ChartSheet(props: Shared) {
   );
 }
 
-function OpenChart({ setChart }: { readonly setChart: (chart: NamedText) => void }) {
-  return (
-    <label class="button">
-      Open a chart
-      <input
-        type="file"
-        accept=".csv,.txt,.tsv,text/csv"
-        onChange={(event) => {
-          const [chosen] = event.currentTarget.files ?? [];
-          if (chosen !== undefined) void takenTable(chosen).then(setChart);
-        }}
-      />
-    </label>
-  );
-}
-
 /** The choice of the base, from which all rules start. */
 function Base({ state, change, view }: Shared) {
   const own = useMemo(() => sizesOf(state.chart), [state.chart]);
   const labels = own.length > 0 ? own : (view?.sizes ?? []);
   const base = state.asked.base ?? '';
+  const offered = labels.includes(base) ? labels : [base, ...labels];
   return (
-    <label class="choice">
-      base{' '}
-      <select
-        value={base}
-        onChange={(event) => {
-          change.asked({ base: event.currentTarget.value }, 'base');
-        }}
-      >
-        {!labels.includes(base) && <option value={base}>{base}</option>}
-        {labels.map((label) => (
-          <option value={label}>{label}</option>
-        ))}
-      </select>
-    </label>
+    <Choice
+      label="base"
+      value={base}
+      options={offered.map((label) => [label, label])}
+      onChoose={(next) => change.asked({ base: next }, 'base')}
+    />
   );
 }
 

@@ -1,4 +1,4 @@
-/** Buttons and ticks, as every part of the page has them. */
+/** Buttons, ticks and choices, as every part of the page has them. */
 import type { ComponentChildren } from 'preact';
 
 /** A button that does something, and sends no form; the rest of what it is told are attributes. */
@@ -41,6 +41,35 @@ export function Tick({
         }}
       />
       {children}
+    </label>
+  );
+}
+
+/** A choice among values, each with its words. */
+export function Choice({
+  label,
+  value,
+  options,
+  onChoose,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly options: readonly (readonly [value: string, words: string])[];
+  readonly onChoose: (value: string) => void;
+}) {
+  return (
+    <label class="choice">
+      {label}{' '}
+      <select
+        value={value}
+        onChange={(event) => {
+          onChoose(event.currentTarget.value);
+        }}
+      >
+        {options.map(([own, words]) => (
+          <option value={own}>{words}</option>
+        ))}
+      </select>
     </label>
   );
 }

@@ -2,8 +2,8 @@
 import { DEFAULT_POPULATION } from '../../coverage/population';
 import type { AskedCrowd } from '../state';
 import type { CoverageView } from '../wish';
-import { Button } from './controls';
-import { takenTable } from './dropped-table';
+import { Button, Choice } from './controls';
+import { FileButton } from './taken-file';
 
 /** Asks for something else; what is undefined has its usual value again. */
 export type Ask = (next: {
@@ -18,28 +18,22 @@ interface Asking {
 
 /** The choice of bodies, the tolerances, and how many sizes are to be proposed. */
 export function Crowd(props: Asking) {
-  const { asked, ask } = props;
+  const { asked, ask, populations } = props;
   return (
     <div class="row" role="group" aria-label="Bodies, and what fits them">
       {asked.bodies === undefined ? (
-        <Populations {...props} />
+        <Choice
+          label="bodies of"
+          value={asked.population ?? DEFAULT_POPULATION}
+          options={populations}
+          onChoose={(population) => ask({ population })}
+        />
       ) : (
         <Button onPress={() => ask({ bodies: undefined })}>Without {asked.bodies.file}</Button>
       )}
-      <label class="button">
+      <FileButton onFile={(bodies) => ask({ bodies, population: undefined })}>
         A list of your own
-        <input
-          type="file"
-          accept=".csv,.txt,text/csv"
-          onChange={(event) => {
-            const [file] = event.currentTarget.files ?? [];
-            if (file === undefined) return;
-            void takenTable(file).then((bodies) => {
-              ask({ bodies, population: undefined });
-            });
-          }}
-        />
-      </label>
+      </FileButton>
       <Words {...props} name="waistTolerance" label="waist may be off" hint="2cm" />
       <Words {...props} name="hipTolerance" label="hip may be off" hint="4cm" />
       <Words {...props} name="give" label="cloth gives" hint="5%" />
@@ -57,24 +51,6 @@ export function Crowd(props: Asking) {
         />
       </label>
     </div>
-  );
-}
-
-function Populations({ asked, ask, populations }: Asking) {
-  return (
-    <label class="choice">
-      bodies of{' '}
-      <select
-        value={asked.population ?? DEFAULT_POPULATION}
-        onChange={(event) => {
-          ask({ population: event.currentTarget.value });
-        }}
-      >
-        {populations.map(([id, title]) => (
-          <option value={id}>{title}</option>
-        ))}
-      </select>
-    </label>
   );
 }
 

@@ -1,6 +1,6 @@
 /** The ways to look at a nest: its lines, its zero, between sizes, one over another, true size. */
 import type { SkirtView } from '../wish';
-import { Button, Tick } from './controls';
+import { Button, Choice, Tick } from './controls';
 import type { Camera } from './camera';
 import type { Shared } from './page';
 import { TrueSize } from './true-size';
@@ -36,20 +36,15 @@ export function Lookings(
         {tick('net', 'sewing lines')}
         {tick('cut', 'cut lines')}
         {tick('unfolded', 'folded out')}
-        <label class="choice">
-          sizes lie on{' '}
-          <select
-            value={view.stackPoint}
-            onChange={(event) => {
-              change.asked({ stack: event.currentTarget.value }, 'stack');
-            }}
-          >
-            {view.stackPoint === '' && <option value="">as the rules say</option>}
-            {view.stackPoints.map((name) => (
-              <option value={name}>{spaced(name)}</option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label="sizes lie on"
+          value={view.stackPoint}
+          options={[
+            ...(view.stackPoint === '' ? [['', 'as the rules say'] as const] : []),
+            ...view.stackPoints.map((name) => [name, spaced(name)] as const),
+          ]}
+          onChoose={(stack) => change.asked({ stack }, 'stack')}
+        />
       </div>
       {view.sizes.length > 1 && <Between {...props} />}
       {view.sizes.length > 1 && <Over {...props} />}

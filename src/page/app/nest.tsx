@@ -99,16 +99,15 @@ function spotAt(element: Element): Spot | undefined {
   };
 }
 
-/** The lines of every size that is shown, the base on top. */
-function Lines({
-  piece,
-  view,
-  looks,
-}: {
+/** A piece, the skirt that it is of, and how it is looked at. */
+interface Drawn {
   readonly piece: PieceView;
   readonly view: SkirtView;
   readonly looks: Looks;
-}) {
+}
+
+/** The lines of every size that is shown, the base on top. */
+function Lines({ piece, view, looks }: Drawn) {
   const { sizes, base } = view;
   const baseRank = sizes.indexOf(base);
   const { between, pair, hidden } = looks;
@@ -139,17 +138,7 @@ function Lines({
 }
 
 /** What is drawn of one size, and beside it its other half where pieces are folded out. */
-function SizeLines({
-  piece,
-  view,
-  rank,
-  looks,
-}: {
-  readonly piece: PieceView;
-  readonly view: SkirtView;
-  readonly rank: number;
-  readonly looks: Looks;
-}) {
+function SizeLines({ piece, view, rank, looks }: Drawn & { readonly rank: number }) {
   const size = piece.sizes[rank];
   const label = view.sizes[rank] ?? '';
   if (size === undefined) return null;
@@ -185,10 +174,8 @@ function Folded({
   coordinates,
   looks,
   children,
-}: {
-  readonly piece: PieceView;
+}: Omit<Drawn, 'view'> & {
   readonly coordinates: readonly number[];
-  readonly looks: Looks;
   readonly children: preact.ComponentChildren;
 }) {
   const mirror = looks.unfolded ? foldMirror(piece, coordinates) : undefined;
@@ -205,15 +192,7 @@ function Folded({
 }
 
 /** One size drawn once more, so that it stands out of the others. */
-function Raised({
-  piece,
-  view,
-  size,
-}: {
-  readonly piece: PieceView;
-  readonly view: SkirtView;
-  readonly size: string;
-}) {
+function Raised({ piece, view, size }: Omit<Drawn, 'looks'> & { readonly size: string }) {
   const rank = view.sizes.indexOf(size);
   const own = piece.sizes[rank];
   if (own === undefined) return null;
@@ -226,15 +205,7 @@ function Raised({
 }
 
 /** What can be pointed at: the edges and corners of the base, and the place looked at with its ladder. */
-function Spots({
-  piece,
-  view,
-  spot,
-}: {
-  readonly piece: PieceView;
-  readonly view: SkirtView;
-  readonly spot: Spot | undefined;
-}) {
+function Spots({ piece, view, spot }: Omit<Drawn, 'looks'> & { readonly spot: Spot | undefined }) {
   const base = piece.sizes[view.sizes.indexOf(view.base)]?.coordinates ?? [];
   const own = spot?.piece === piece.name ? spot : undefined;
   const place = piece.points.findIndex(({ name }) => name === own?.point);

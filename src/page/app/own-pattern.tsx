@@ -5,22 +5,22 @@ import { COLUMNS } from '../../rule-sheet/rule-columns';
 import { columnNamed, namesColumns } from '../../table/typed-table';
 import type { OwnPattern } from '../state';
 import { Button } from './controls';
-import { takenTable } from './dropped-table';
 import { Grid } from './grid';
 import type { GridKind } from './grid';
 import type { Shared } from './page';
+import { FileButton } from './taken-file';
 
 /** Files by what they are, until there is a pattern and its rules. */
 type Chosen = { readonly [Name in keyof OwnPattern]?: NamedText | undefined };
+
+const WORDS = { pattern: 'Pattern', rules: 'Rules', seams: 'Seams, if any' } as const;
 
 /** Chooses the files, or goes back to the chart. */
 export function OwnFiles({ state, change }: Shared) {
   const { own } = state;
   const [chosen, setChosen] = useState<Chosen>({});
-  const [said, setSaid] = useState('');
   const files: Chosen = { ...own, ...chosen };
   const take = (next: Chosen): void => {
-    setSaid('');
     const { pattern, rules, seams } = { ...files, ...next };
     if (pattern === undefined || rules === undefined) {
       setChosen({ ...chosen, ...next });
@@ -37,61 +37,17 @@ export function OwnFiles({ state, change }: Shared) {
         DXF drawing with its rule table.
       </p>
       <p class="row">
-        <Choice
-          name="Pattern"
-          file={files.pattern}
-          onFile={(pattern) => take({ pattern })}
-          onSaid={setSaid}
-        />
-        <Choice
-          name="Rules"
-          file={files.rules}
-          onFile={(rules) => take({ rules })}
-          onSaid={setSaid}
-        />
-        <Choice
-          name="Seams, if any"
-          file={files.seams}
-          onFile={(seams) => take({ seams })}
-          onSaid={setSaid}
-        />
+        {(['pattern', 'rules', 'seams'] as const).map((part) => (
+          <FileButton endings=",.dxf,.rul" onFile={(file) => take({ [part]: file })}>
+            {WORDS[part]}
+            {files[part] === undefined ? '' : `: ${files[part].file}`}
+          </FileButton>
+        ))}
         {own !== undefined && (
           <Button onPress={() => change.own(undefined, '')}>Back to the chart</Button>
         )}
       </p>
-      <p role="status">{said}</p>
     </section>
-  );
-}
-
-function Choice({
-  name,
-  file,
-  onFile,
-  onSaid,
-}: {
-  readonly name: string;
-  readonly file: NamedText | undefined;
-  readonly onFile: (file: NamedText) => void;
-  /** Gets the words of what cannot be read. */
-  readonly onSaid: (words: string) => void;
-}) {
-  return (
-    <label class="button">
-      {name}
-      {file === undefined ? '' : `: ${file.file}`}
-      <input
-        type="file"
-        accept=".csv,.txt,.tsv,.dxf,.rul,text/csv"
-        onChange={(event) => {
-          const [taken] = event.currentTarget.files ?? [];
-          if (taken === undefined) return;
-          takenTable(taken).then(onFile, (error: unknown) => {
-            onSaid(error instanceof Error ? error.message : String(error));
-          });
-        }}
-      />
-    </label>
   );
 }
 

@@ -6,7 +6,7 @@ import { SHEETS } from '../../print/paper';
 import { projectText } from '../project-text';
 import type { PageState } from '../state';
 import type { Wanted } from '../wish';
-import { Button, Tick } from './controls';
+import { Button, Choice, Tick } from './controls';
 import type { Shared } from './page';
 import { pageWith, save, stemOf, zipped } from './save';
 
@@ -119,19 +119,12 @@ function WantedChoice({
       <div class="row" role="group" aria-label="PDF on paper">
         <span>PDF on</span>
         {ticks('papers', PAPERS)}
-        <label class="choice">
-          booklet{' '}
-          <select
-            value={wanted.booklet}
-            onChange={(event) => {
-              onWanted({ ...wanted, booklet: event.currentTarget.value });
-            }}
-          >
-            {BOOKLETS.map((name) => (
-              <option value={name}>{name}</option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label="booklet"
+          value={wanted.booklet}
+          options={BOOKLETS.map((name) => [name, name])}
+          onChoose={(booklet) => onWanted({ ...wanted, booklet })}
+        />
       </div>
     </>
   );

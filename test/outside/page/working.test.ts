@@ -105,6 +105,28 @@ describePage('on the page', ({ folder, cli, open }) => {
     expect(await page.locator('.chart .file').textContent()).toBe('two.csv');
   });
 
+  it('says why a file that is chosen or dropped cannot be read, and keeps the chart', async () => {
+    const { page } = await open('page.html');
+    const header = '0\nSECTION\n2\nHEADER\n9\n$DWGCODEPAGE\n3\nNOWHERE\n';
+    const buffer = Buffer.concat([Buffer.from(header), Buffer.from([0xff])]);
+    const troubles = page.locator('.chart').getByRole('alert');
+    await page
+      .getByLabel('Open a chart')
+      .setInputFiles({ name: 'odd.dxf', mimeType: 'image/vnd.dxf', buffer });
+    await expect.poll(() => troubles.allTextContents()).toHaveLength(1);
+    expect(await troubles.first().textContent()).toMatch(/code page.*NOWHERE/su);
+    await page.getByRole('region', { name: 'Chart of body measurements' }).evaluate(
+      (sheet, bytes) => {
+        const data = new DataTransfer();
+        data.items.add(new File([Uint8Array.from(bytes)], 'odd.dxf'));
+        sheet.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }));
+      },
+      [...buffer],
+    );
+    await expect.poll(() => troubles.allTextContents()).toHaveLength(2);
+    expect(await page.locator('.chart .file').textContent()).toBe('demo.csv');
+  });
+
   it('sizes are added and removed', async () => {
     const { page } = await open('page.html');
     await page.getByRole('button', { name: 'Remove size 24' }).click();
