@@ -37,18 +37,16 @@ export function checkAlikeSizes(
       (one) => isSame(size, neighbor, one) && !isSame(size, origin, one),
     ).length;
     if (apart === 0 || agreeing < AGREEING * apart) return [];
-    return [
-      {
-        ...ruleFinding(
-          'warning',
-          'alike-sizes',
-          { size: size.label },
-          `${counted(agreeing, 'moved point lies', 'moved points lie')} where ${neighbor.label} has ` +
-            `them, and only ${counted(apart, 'point')} elsewhere; are the rules of ${file} steps from ` +
-            'size to size, read as moves from the base?',
-        ),
-        facts: { rules: file },
-      },
-    ];
+    return {
+      ...ruleFinding(
+        'warning',
+        'alike-sizes',
+        { size: size.label },
+        `${counted(agreeing, 'moved point lies', 'moved points lie')} where ${neighbor.label} has ` +
+          `them, and only ${counted(apart, 'point')} elsewhere; are the rules of ${file} steps from ` +
+          'size to size, read as moves from the base?',
+      ),
+      facts: { rules: file },
+    };
   });
 }

@@ -1,4 +1,5 @@
 /** Compares what a chart's waist and hip grow with a published table. Never fails a chart. */
+import { present } from '../lists/present';
 import type { SizeChart } from '../chart/size-chart';
 import { hipAtWaist, waistRange } from '../standards/hip-curve';
 import type { PublishedTable } from '../standards/published-table';
@@ -25,40 +26,38 @@ export function checkAgainstStandard(
   display: LengthDisplay,
 ): Finding[] {
   const { table } = compared;
-  const steps: Finding[] = [];
+  const steps: (Finding | undefined)[] = [];
   let beyond: ChartStep[] = [];
   for (const { chart: step, table: given } of compareSteps(chart, table)) {
     if (given === undefined) {
       beyond.push(step);
       continue;
     }
-    steps.push(...beyondFinding(beyond, table, display), stepFinding(step, given, table, display));
+    steps.push(beyondFinding(beyond, table, display), stepFinding(step, given, table, display));
     beyond = [];
   }
   const range = compareRange(chart, table);
-  return [
-    ...choiceFinding(compared, display),
+  return present([
+    choiceFinding(compared, display),
     ...steps,
-    ...beyondFinding(beyond, table, display),
-    ...rangeFinding(range, compared, display),
+    beyondFinding(beyond, table, display),
+    rangeFinding(range, compared, display),
     ...dropFindings(chart, table, range?.tolerance, display),
-  ];
+  ]);
 }
 
 /** Why this table: it is the chart, or so much of the chart's waists is in it and so near it lies. */
-function choiceFinding(compared: ComparedTable, display: LengthDisplay): Finding[] {
+function choiceFinding(compared: ComparedTable, display: LengthDisplay): Finding | undefined {
   const { table, coverage, distance, identical, rank } = compared;
-  if (!identical && (rank === undefined || coverage === 0)) return [];
-  return [
-    {
-      ...note(table, identical ? 'same-as-standard' : 'nearest-standard', ''),
-      measured: identical ? 0 : distance,
-      message: identical
-        ? sameWords(compared)
-        : `${table.name} covers ${trimmed(100 * coverage, 0)} % of the chart's waist range; there ` +
-          `the hips lie ${showLength(distance, display)} from its hips at the same waist, on average`,
-    },
-  ];
+  if (!identical && (rank === undefined || coverage === 0)) return undefined;
+  return {
+    ...note(table, identical ? 'same-as-standard' : 'nearest-standard', ''),
+    measured: identical ? 0 : distance,
+    message: identical
+      ? sameWords(compared)
+      : `${table.name} covers ${trimmed(100 * coverage, 0)} % of the chart's waist range; there ` +
+        `the hips lie ${showLength(distance, display)} from its hips at the same waist, on average`,
+  };
 }
 
 function sameWords({ table, shared }: ComparedTable): string {
@@ -117,28 +116,26 @@ function rangeFinding(
   range: RangeComparison | undefined,
   { table, warns }: ComparedTable,
   display: LengthDisplay,
-): Finding[] {
-  if (range === undefined) return [];
+): Finding | undefined {
+  if (range === undefined) return undefined;
   const { from, to, waist, hip, hipGrowth, difference, swing, tolerance, agrees } = range;
   const show = (mm: number) => showLength(mm, display);
   const most =
     Math.abs(swing.difference) > Math.abs(difference) + tolerance / 100
       ? `, and most from ${swing.from.size} to ${swing.to.size}: ${show(swing.difference)}`
       : '';
-  return [
-    {
-      ...note(table, 'range-against-standard', `${from.size}-${to.size}`),
-      severity: agrees ? 'ok' : warns ? 'warning' : 'note',
-      measured: hip,
-      expected: hipGrowth,
-      tolerance,
-      message:
-        `from ${from.size} to ${to.size} the waist grows ${show(waist)} and the hip ${show(hip)}; ` +
-        `the table gives ${show(hipGrowth)} of hip for the same waist: a difference of ` +
-        `${show(difference)}${most}; half a hip step of the chart is ${show(tolerance)}, so ` +
-        (agrees ? 'no size would change its label' : 'some sizes would change their label'),
-    },
-  ];
+  return {
+    ...note(table, 'range-against-standard', `${from.size}-${to.size}`),
+    severity: agrees ? 'ok' : warns ? 'warning' : 'note',
+    measured: hip,
+    expected: hipGrowth,
+    tolerance,
+    message:
+      `from ${from.size} to ${to.size} the waist grows ${show(waist)} and the hip ${show(hip)}; ` +
+      `the table gives ${show(hipGrowth)} of hip for the same waist: a difference of ` +
+      `${show(difference)}${most}; half a hip step of the chart is ${show(tolerance)}, so ` +
+      (agrees ? 'no size would change its label' : 'some sizes would change their label'),
+  };
 }
 
 /** One note for neighboring steps that the table does not cover; none where there are none. */
@@ -146,21 +143,19 @@ function beyondFinding(
   steps: readonly ChartStep[],
   table: PublishedTable,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const from = steps[0]?.from;
   const to = steps.at(-1)?.to;
   const range = waistRange(table);
-  if (from === undefined || to === undefined || range === undefined) return [];
+  if (from === undefined || to === undefined || range === undefined) return undefined;
   const show = (mm: number) => showLength(mm, display);
-  return [
-    {
-      ...note(table, 'beyond-standard', `${from.size}-${to.size}`),
-      message:
-        `from ${from.size} to ${to.size} the waist, ${show(from.waist)} to ${show(to.waist)}, ` +
-        `leaves the table's range of ${show(range.least)} to ${show(range.greatest)}; ` +
-        `nothing is compared there`,
-    },
-  ];
+  return {
+    ...note(table, 'beyond-standard', `${from.size}-${to.size}`),
+    message:
+      `from ${from.size} to ${to.size} the waist, ${show(from.waist)} to ${show(to.waist)}, ` +
+      `leaves the table's range of ${show(range.least)} to ${show(range.greatest)}; ` +
+      `nothing is compared there`,
+  };
 }
 
 /** `tolerance` is half a hip step of the chart; undefined where the table covers fewer than two sizes. */
@@ -172,7 +167,7 @@ function dropFindings(
 ): Finding[] {
   const covered = chartBodies(chart).filter((body) => hipAtWaist(table, body.waist) !== undefined);
   const ends = [...covered.slice(0, 1), ...covered.slice(1).slice(-1)];
-  return ends.flatMap((body) => dropFinding(body, table, tolerance, display));
+  return ends.flatMap((body) => dropFinding(body, table, tolerance, display) ?? []);
 }
 
 function dropFinding(
@@ -180,26 +175,24 @@ function dropFinding(
   table: PublishedTable,
   tolerance: number | undefined,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const tableHip = hipAtWaist(table, body.waist);
-  if (tableHip === undefined) return [];
+  if (tableHip === undefined) return undefined;
   const measured = drop(body);
   const expected = tableHip - body.waist;
   const show = (mm: number) => showLength(mm, display);
   const agrees = tolerance !== undefined && Math.abs(measured - expected) <= tolerance;
-  return [
-    {
-      ...note(table, 'drop-against-standard', body.size),
-      severity: agrees ? 'ok' : 'note',
-      measured,
-      expected,
-      tolerance,
-      message:
-        `at ${body.size} the drop (hip minus waist) is ${show(measured)}; the table gives ` +
-        `${show(expected)} at that waist (difference ${show(measured - expected)})` +
-        (tolerance === undefined
-          ? ''
-          : `, ${agrees ? 'within' : 'beyond'} half a hip step of the chart, ${show(tolerance)}`),
-    },
-  ];
+  return {
+    ...note(table, 'drop-against-standard', body.size),
+    severity: agrees ? 'ok' : 'note',
+    measured,
+    expected,
+    tolerance,
+    message:
+      `at ${body.size} the drop (hip minus waist) is ${show(measured)}; the table gives ` +
+      `${show(expected)} at that waist (difference ${show(measured - expected)})` +
+      (tolerance === undefined
+        ? ''
+        : `, ${agrees ? 'within' : 'beyond'} half a hip step of the chart, ${show(tolerance)}`),
+  };
 }

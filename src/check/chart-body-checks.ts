@@ -1,4 +1,5 @@
 /** Checks that the waist and hip of a chart are those of adult bodies that grow with the size. */
+import { present } from '../lists/present';
 import { boundsOf } from '../chart/plausible';
 import type { SizeChart } from '../chart/size-chart';
 import { SAME_PLACE, SAME_STEP } from '../tolerance';
@@ -32,37 +33,35 @@ const SKIRT_LENGTHS: PlausibleRange = {
 export function checkBodies(chart: SizeChart, display: LengthDisplay): Finding[] {
   const bodies = chartBodies(chart);
   const isEverySize = bodies.every(({ waist, hip }) => hip < waist - SAME_PLACE);
-  return [
+  return present([
     ...[...RANGES, SKIRT_LENGTHS].flatMap((range) => checkMeasurementRange(chart, range, display)),
-    ...nothingGrows(bodies, display),
-    ...bodies.flatMap((body) => hipBelowWaist(body, isEverySize, display)),
+    nothingGrows(bodies, display),
+    ...bodies.map((body) => hipBelowWaist(body, isEverySize, display)),
     ...chartSteps(chart).flatMap((step) => [
-      ...notGrowing(step, 'waist', 'hip', display),
-      ...notGrowing(step, 'hip', 'waist', display),
+      notGrowing(step, 'waist', 'hip', display),
+      notGrowing(step, 'hip', 'waist', display),
     ]),
-  ];
+  ]);
 }
 
 /** Sizes under several names with one body: whoever grades them gets one skirt several times. */
-function nothingGrows(bodies: readonly ChartBody[], display: LengthDisplay): Finding[] {
+function nothingGrows(bodies: readonly ChartBody[], display: LengthDisplay): Finding | undefined {
   const [first, ...others] = bodies;
   const last = others.at(-1);
-  if (first === undefined || last === undefined) return [];
+  if (first === undefined || last === undefined) return undefined;
   const isSame = (body: ChartBody) =>
     Math.abs(body.waist - first.waist) < SAME_PLACE && Math.abs(body.hip - first.hip) < SAME_PLACE;
-  if (!others.every(isSame)) return [];
-  return [
-    found({
-      severity: 'warning',
-      check: 'nothing-grows',
-      size: `${first.size}-${last.size}`,
-      subject: 'waist_girth, hip_girth',
-      measured: 0,
-      message:
-        `from ${first.size} to ${last.size} nothing grows: in every size the waist is ` +
-        `${showLength(first.waist, display)} and the hip ${showLength(first.hip, display)}`,
-    }),
-  ];
+  if (!others.every(isSame)) return undefined;
+  return found({
+    severity: 'warning',
+    check: 'nothing-grows',
+    size: `${first.size}-${last.size}`,
+    subject: 'waist_girth, hip_girth',
+    measured: 0,
+    message:
+      `from ${first.size} to ${last.size} nothing grows: in every size the waist is ` +
+      `${showLength(first.waist, display)} and the hip ${showLength(first.hip, display)}`,
+  });
 }
 
 /**
@@ -73,22 +72,20 @@ function hipBelowWaist(
   { size, waist, hip }: ChartBody,
   isEverySize: boolean,
   display: LengthDisplay,
-): Finding[] {
-  if (hip > waist - SAME_PLACE) return [];
-  return [
-    found({
-      severity: isEverySize ? 'fail' : 'warning',
-      check: 'hip-below-waist',
-      size,
-      subject: 'hip_girth',
-      measured: hip,
-      expected: waist,
-      message:
-        `at ${size} the hip, ${showLength(hip, display)}, is smaller than the waist, ` +
-        showLength(waist, display) +
-        (isEverySize ? ', as in every size: are the rows of waist and hip exchanged?' : ''),
-    }),
-  ];
+): Finding | undefined {
+  if (hip > waist - SAME_PLACE) return undefined;
+  return found({
+    severity: isEverySize ? 'fail' : 'warning',
+    check: 'hip-below-waist',
+    size,
+    subject: 'hip_girth',
+    measured: hip,
+    expected: waist,
+    message:
+      `at ${size} the hip, ${showLength(hip, display)}, is smaller than the waist, ` +
+      showLength(waist, display) +
+      (isEverySize ? ', as in every size: are the rows of waist and hip exchanged?' : ''),
+  });
 }
 
 /** A girth that stays while the other grows; one that falls is told by `larger-is-smaller`. */
@@ -97,22 +94,20 @@ function notGrowing(
   girth: Girth,
   other: Girth,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const { from, to } = step;
   const stays = Math.abs(step[girth]) < SAME_STEP - SAME_PLACE;
-  if (!stays || step[other] < SAME_STEP - SAME_PLACE) return [];
-  return [
-    found({
-      severity: 'warning',
-      check: 'girth-not-growing',
-      size: `${from.size}-${to.size}`,
-      subject: `${girth}_girth`,
-      measured: step[girth],
-      source: 'common practice, no source',
-      message:
-        `from ${from.size} to ${to.size} the ${girth} stays at ` +
-        `${showLength(to[girth], display)} while the ${other} goes from ` +
-        `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
-    }),
-  ];
+  if (!stays || step[other] < SAME_STEP - SAME_PLACE) return undefined;
+  return found({
+    severity: 'warning',
+    check: 'girth-not-growing',
+    size: `${from.size}-${to.size}`,
+    subject: `${girth}_girth`,
+    measured: step[girth],
+    source: 'common practice, no source',
+    message:
+      `from ${from.size} to ${to.size} the ${girth} stays at ` +
+      `${showLength(to[girth], display)} while the ${other} goes from ` +
+      `${showLength(from[other], display)} to ${showLength(to[other], display)}`,
+  });
 }

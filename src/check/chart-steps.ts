@@ -2,6 +2,7 @@
  * The smoothness of a chart's own steps. Raw chart data jump; steps may grow at a break but should
  * not go up and down (common practice, no source).
  */
+import { present } from '../lists/present';
 import type { SizeChart } from '../chart/size-chart';
 import type { LengthDisplay } from '../units';
 import { showLength } from '../units';
@@ -33,7 +34,7 @@ export function checkChartSteps(chart: SizeChart, display: LengthDisplay): Findi
     const runs = stepRuns(steps, girth);
     return { girth, uneven: turningRuns(runs), ends: leapingEnds(runs), breaks: gradeBreaks(runs) };
   });
-  return [
+  return present([
     ...checkBodies(chart, display),
     ...checkLargerGirths(chart, display),
     ...girths.flatMap(({ girth, uneven }) =>
@@ -43,9 +44,9 @@ export function checkChartSteps(chart: SizeChart, display: LengthDisplay): Findi
     ...girths.flatMap(({ girth, breaks }) =>
       breaks.map((change) => breakFinding(change, girth, display)),
     ),
-    ...breaksApart(girths),
+    breaksApart(girths),
     ...checkDropChange(chartBodies(chart), display),
-  ];
+  ]);
 }
 
 /**
@@ -124,22 +125,20 @@ function breakFinding(
 /** One note where waist and hip do not break at the same sizes. */
 function breaksApart(
   girths: readonly { readonly girth: Girth; readonly breaks: readonly GradeBreak[] }[],
-): Finding[] {
+): Finding | undefined {
   const places = girths.map(({ girth, breaks }) => ({
     girth,
     sizes: breaks.map(({ size }) => size).join(', '),
   }));
-  if (new Set(places.map(({ sizes }) => sizes)).size <= 1) return [];
+  if (new Set(places.map(({ sizes }) => sizes)).size <= 1) return undefined;
   const told = places.map(
     ({ girth, sizes }) => `the ${girth} ${sizes === '' ? 'does not break' : `breaks at ${sizes}`}`,
   );
-  return [
-    found({
-      severity: 'note',
-      check: 'breaks-differ',
-      subject: 'waist_girth, hip_girth',
-      source: SOURCE,
-      message: `${told.join(' and ')}, so the drop changes between`,
-    }),
-  ];
+  return found({
+    severity: 'note',
+    check: 'breaks-differ',
+    subject: 'waist_girth, hip_girth',
+    source: SOURCE,
+    message: `${told.join(' and ')}, so the drop changes between`,
+  });
 }

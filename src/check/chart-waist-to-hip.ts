@@ -1,4 +1,5 @@
 /** Checks the waist-to-hip depth of a chart against measured bodies. */
+import { present } from '../lists/present';
 import type { SizeChart } from '../chart/size-chart';
 import type { Compared } from '../standards/waist-to-hip';
 import { WAIST_TO_HIP_SURVEY, waistToHipGrowth } from '../standards/waist-to-hip';
@@ -28,35 +29,36 @@ const DEPTH_RANGE = {
  * a warning for depths that no adult has. Nothing where the chart has no such row.
  */
 export function checkWaistToHip(chart: SizeChart, display: LengthDisplay): Finding[] {
-  return [...checkMeasurementRange(chart, DEPTH_RANGE, display), ...growthFindings(chart, display)];
+  return present([
+    ...checkMeasurementRange(chart, DEPTH_RANGE, display),
+    growthFinding(chart, display),
+  ]);
 }
 
-function growthFindings(chart: SizeChart, display: LengthDisplay): Finding[] {
+function growthFinding(chart: SizeChart, display: LengthDisplay): Finding | undefined {
   const depth = growth(chart, 'waist_to_hip');
   const hip = growth(chart, 'hip_girth');
-  if (depth === undefined || hip === undefined || hip < SAME_STEP) return [];
+  if (depth === undefined || hip === undefined || hip < SAME_STEP) return undefined;
   const stature = growth(chart, 'stature');
   const bodies = waistToHipGrowth(hip, stature);
   const measured = depth / hip;
   const odd =
     depth < Math.min(0, bodies.growth) - SAME_PLACE ||
     depth > STEEP * Math.max(0, bodies.growth) + SAME_PLACE;
-  return [
-    found({
-      severity: odd ? 'warning' : 'note',
-      check: 'waist-to-hip-grade',
-      subject: 'waist_to_hip',
-      quantity: 'number',
-      measured,
-      expected: bodies.growth / hip,
-      source: WAIST_TO_HIP_SURVEY,
-      message:
-        `over the whole range the waist-to-hip depth grows ${showLength(depth, display)} while ` +
-        `the hip grows ${showLength(hip, display)}, ${trimmed(measured, 3)} for 1 of hip; ` +
-        `on measured bodies ${whichBodies(bodies.compared, stature, display)} it grows ` +
-        trimmed(bodies.growth / hip, 3),
-    }),
-  ];
+  return found({
+    severity: odd ? 'warning' : 'note',
+    check: 'waist-to-hip-grade',
+    subject: 'waist_to_hip',
+    quantity: 'number',
+    measured,
+    expected: bodies.growth / hip,
+    source: WAIST_TO_HIP_SURVEY,
+    message:
+      `over the whole range the waist-to-hip depth grows ${showLength(depth, display)} while ` +
+      `the hip grows ${showLength(hip, display)}, ${trimmed(measured, 3)} for 1 of hip; ` +
+      `on measured bodies ${whichBodies(bodies.compared, stature, display)} it grows ` +
+      trimmed(bodies.growth / hip, 3),
+  });
 }
 
 function whichBodies(compared: Compared, stature = 0, display: LengthDisplay): string {

@@ -36,7 +36,7 @@ export function cornersAcrossSeam(
     runsOf(cornersAt(seam, end, base), (corner, last) => corner.severity === last.severity),
   );
   const told = grouped(runs, (run) => `${run[0]?.severity ?? ''} ${sizesOf(run, labels)}`);
-  return [...told.values()].flatMap((alike): Finding[] => {
+  return [...told.values()].flatMap((alike): Finding | [] => {
     const corners = alike.flat();
     const [leading] = corners;
     // Where it is the same in several sizes the first of them is told, whatever the last digits say.
@@ -46,21 +46,19 @@ export function cornersAcrossSeam(
     );
     if (worst === undefined) return [];
     const firsts = [...new Set(corners.map(({ first }) => first))];
-    return [
-      {
-        severity: worst.severity,
-        check: 'corners-across-seam',
-        size: sizesOf(corners, labels),
-        piece,
-        subject: `${seam.pair.name} at ${firsts.join(' and ')}`,
-        quantity: 'angle',
-        measured: worst.sum,
-        expected: 180,
-        tolerance: EDGE_TURN,
-        source: RUNS_ON,
-        message: cornerWords(worst, corners, labels),
-      },
-    ];
+    return {
+      severity: worst.severity,
+      check: 'corners-across-seam',
+      size: sizesOf(corners, labels),
+      piece,
+      subject: `${seam.pair.name} at ${firsts.join(' and ')}`,
+      quantity: 'angle',
+      measured: worst.sum,
+      expected: 180,
+      tolerance: EDGE_TURN,
+      source: RUNS_ON,
+      message: cornerWords(worst, corners, labels),
+    };
   });
 }
 

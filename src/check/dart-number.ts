@@ -19,7 +19,7 @@ export function checkDartNumber(range: GradedPattern, display: LengthDisplay): F
     runsOf(
       range.sizes,
       (size, last) => dartsWanted(size, plan) === dartsWanted(last, plan),
-    ).flatMap((sizes) => findingOf(range, sizes, plan, display)),
+    ).flatMap((sizes) => findingOf(range, sizes, plan, display) ?? []),
   );
 }
 
@@ -45,10 +45,11 @@ function findingOf(
   sizes: readonly SizedPattern[],
   plan: PiecePlan,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const [first, last] = [sizes[0], sizes.at(-1)];
   const given = plan.darts.length;
-  if (first === undefined || last === undefined || dartsWanted(first, plan) === given) return [];
+  if (first === undefined || last === undefined || dartsWanted(first, plan) === given)
+    return undefined;
   // A body between sizes is alone; the base beside it is none of a range to be split.
   const beside = range.blend === undefined ? range.sizes : [];
   const before = beside[beside.indexOf(first) - 1];
@@ -64,28 +65,26 @@ function findingOf(
   const span = first === last ? first.label : `${first.label}-${last.label}`;
   const show = (size: SizedPattern): string =>
     showLength(size.parameters.get(intake) ?? NaN, display);
-  return [
-    found({
-      severity: 'warning',
-      check: 'dart-number',
-      size: span,
-      piece: plan.name,
-      subject: intake,
-      measured: first.parameters.get(intake),
-      expected: first.parameters.get(`${plan.name}_dart_limit`),
-      source: 'common practice, no source: a dart too wide is split, one too narrow left out',
-      message:
-        `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
-        `rather have ${wanted} than ${given} in the half ${plan.name}: ` +
-        (breaks.length === 0 ? (setting ?? '') : `break the range ${breaks.join(' and ')}`),
-      facts: {
-        darts: NUMBERS[wanted] ?? `${wanted} darts`,
-        ...(setting === undefined ? {} : { setting }),
-        ...(isSettable(wanted) ? { number: String(wanted) } : {}),
-        ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
-      },
-    }),
-  ];
+  return found({
+    severity: 'warning',
+    check: 'dart-number',
+    size: span,
+    piece: plan.name,
+    subject: intake,
+    measured: first.parameters.get(intake),
+    expected: first.parameters.get(`${plan.name}_dart_limit`),
+    source: 'common practice, no source: a dart too wide is split, one too narrow left out',
+    message:
+      `with ${show(first)}${first === last ? '' : ` to ${show(last)}`} to take in, ${span} would ` +
+      `rather have ${wanted} than ${given} in the half ${plan.name}: ` +
+      (breaks.length === 0 ? (setting ?? '') : `break the range ${breaks.join(' and ')}`),
+    facts: {
+      darts: NUMBERS[wanted] ?? `${wanted} darts`,
+      ...(setting === undefined ? {} : { setting }),
+      ...(isSettable(wanted) ? { number: String(wanted) } : {}),
+      ...(breaks.length === 0 ? {} : { breaks: breaks.join(' and ') }),
+    },
+  });
 }
 
 /**

@@ -1,4 +1,5 @@
 /** Darts as they are sewn: the edge smooth over the closed dart, the axis kept, the fold caught in the seam. */
+import { present } from '../lists/present';
 import type { Point } from '../geometry/point';
 import { add, angleBetween, mirroredIn, scale, subtract, unit } from '../geometry/point';
 import { segmentTangent } from '../geometry/segment';
@@ -22,11 +23,13 @@ export function checkDartTruing(range: GradedPattern, display: LengthDisplay): F
   const base = range.sizes[range.rules.base]?.pieces ?? [];
   return range.sizes.flatMap((size) =>
     size.pieces.flatMap((piece, p) =>
-      piece.plan.darts.flatMap((dart) => [
-        ...closedEdge(size, piece, dart),
-        ...(piece.plan.part === 'panel' ? [axis(size, piece, dart, base[p] as Piece)] : []),
-        ...fold(size, piece, dart, DART_FOLD, display),
-      ]),
+      piece.plan.darts.flatMap((dart) =>
+        present([
+          closedEdge(size, piece, dart),
+          piece.plan.part === 'panel' && axis(size, piece, dart, base[p] as Piece),
+          fold(size, piece, dart, DART_FOLD, display),
+        ]),
+      ),
     ),
   );
 }
@@ -35,12 +38,13 @@ export function checkDartTruing(range: GradedPattern, display: LengthDisplay): F
  * With the dart closed its edge must run on: the corners at its legs add up to 180 degrees. Nothing of
  * a dart between two edges, which may meet in a corner.
  */
-function closedEdge(size: SizedPattern, piece: Piece, dart: DartEdge): Finding[] {
+function closedEdge(size: SizedPattern, piece: Piece, dart: DartEdge): Finding | undefined {
   const { outline } = piece.plan;
   const at = outline.indexOf(dart);
   const before = outline.at(at - 1);
   const after = outline[(at + 1) % outline.length];
-  if (before?.seam !== after?.seam || before?.kind === 'dart' || after?.kind === 'dart') return [];
+  if (before?.seam !== after?.seam || before?.kind === 'dart' || after?.kind === 'dart')
+    return undefined;
   const tip = pointOf(piece, dart.tip);
   const arriving = before && edgeSegments(piece, before).at(-1);
   const leaving = after && edgeSegments(piece, after)[0];
@@ -53,24 +57,22 @@ function closedEdge(size: SizedPattern, piece: Piece, dart: DartEdge): Finding[]
   const measured = inner + outer;
   const held = Math.abs(measured - 180) <= EDGE_TURN;
   const edge = `the edge ${dart.seam}`;
-  return [
-    {
-      severity: held ? 'ok' : 'warning',
-      check: 'edge-over-dart',
-      size: size.label,
-      piece: piece.plan.name,
-      subject: dart.name,
-      quantity: 'angle',
-      measured,
-      expected: 180,
-      tolerance: EDGE_TURN,
-      source: `${COMMON_PRACTICE}: an edge is smooth with the dart closed`,
-      message: held
-        ? `with the dart closed ${edge} runs on smoothly`
-        : `with the dart closed ${edge} turns by ${trimmed(Math.abs(measured - 180), 1)} degrees: ` +
-          'fold the dart and true it by hand',
-    },
-  ];
+  return {
+    severity: held ? 'ok' : 'warning',
+    check: 'edge-over-dart',
+    size: size.label,
+    piece: piece.plan.name,
+    subject: dart.name,
+    quantity: 'angle',
+    measured,
+    expected: 180,
+    tolerance: EDGE_TURN,
+    source: `${COMMON_PRACTICE}: an edge is smooth with the dart closed`,
+    message: held
+      ? `with the dart closed ${edge} runs on smoothly`
+      : `with the dart closed ${edge} turns by ${trimmed(Math.abs(measured - 180), 1)} degrees: ` +
+        'fold the dart and true it by hand',
+  };
 }
 
 function axisOf(piece: Piece, dart: DartEdge): Point {
@@ -109,11 +111,11 @@ function fold(
   dart: DartEdge,
   tolerance: number,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const mark = piece.plan.marks.find(
     ({ name, through }) => name === 'dart-fold' && through[0] === dart.from,
   );
-  if (mark === undefined) return [];
+  if (mark === undefined) return undefined;
   const end = pointOf(piece, mark.through[1] ?? '');
   const tip = pointOf(piece, dart.tip);
   const toSide = size.parameters.get('press_to_side') === 1;
@@ -124,18 +126,16 @@ function fold(
   const across = subtract(mirroredIn(end, corner, unit(subtract(tip, corner))), corner);
   const measured = Math.abs(across.x * tangent.y - across.y * tangent.x);
   const held = measured <= tolerance;
-  return [
-    found({
-      severity: held ? 'ok' : 'fail',
-      check: 'dart-fold',
-      size: size.label,
-      piece: piece.plan.name,
-      subject: dart.name,
-      measured,
-      expected: 0,
-      tolerance,
-      source: 'Government of India, CITS Dress Making: the dart is folded and cut through',
-      message: `the fold of the pressed dart ends ${showLength(measured, display)} from the waist`,
-    }),
-  ];
+  return found({
+    severity: held ? 'ok' : 'fail',
+    check: 'dart-fold',
+    size: size.label,
+    piece: piece.plan.name,
+    subject: dart.name,
+    measured,
+    expected: 0,
+    tolerance,
+    source: 'Government of India, CITS Dress Making: the dart is folded and cut through',
+    message: `the fold of the pressed dart ends ${showLength(measured, display)} from the waist`,
+  });
 }

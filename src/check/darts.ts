@@ -64,22 +64,20 @@ function checkIntakes(size: SizedPattern, piece: Piece, display: LengthDisplay):
     const measured = distance(pointOf(piece, from), pointOf(piece, to));
     const narrow = measured < DART_INTAKE_LEAST - SAME_PLACE;
     if (!narrow && measured <= limit + SAME_PLACE) return [];
-    return [
-      finding(size, piece, {
-        severity: 'warning',
-        check: 'dart-intake',
-        subject: name,
-        measured,
-        expected: narrow ? DART_INTAKE_LEAST : limit,
-        source: COMMON_PRACTICE,
-        message:
-          `the dart takes in ${showLength(measured, display)}; ` +
-          (narrow
-            ? `under ${LEAST} it is not worth sewing, leave it out`
-            : `over ${showLength(limit, display)} it stands off at the tip, split it in two`),
-        facts: { setting: intakeSetting(size, plan, narrow) },
-      }),
-    ];
+    return finding(size, piece, {
+      severity: 'warning',
+      check: 'dart-intake',
+      subject: name,
+      measured,
+      expected: narrow ? DART_INTAKE_LEAST : limit,
+      source: COMMON_PRACTICE,
+      message:
+        `the dart takes in ${showLength(measured, display)}; ` +
+        (narrow
+          ? `under ${LEAST} it is not worth sewing, leave it out`
+          : `over ${showLength(limit, display)} it stands off at the tip, split it in two`),
+      facts: { setting: intakeSetting(size, plan, narrow) },
+    });
   });
 }
 
@@ -115,17 +113,15 @@ function checkSpacing(size: SizedPattern, piece: Piece): Finding[] {
     const room = position(edge.to) - position(edge.from);
     const needed = edge.kind === 'dart' ? -SAME_PLACE : SAME_PLACE;
     if (room > needed) return [];
-    return [
-      finding(size, piece, {
-        severity: 'fail',
-        check: 'darts-apart',
-        subject: `${edge.from} to ${edge.to}`,
-        measured: room,
-        expected: 0,
-        source: OWN_RULE,
-        message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
-      }),
-    ];
+    return finding(size, piece, {
+      severity: 'fail',
+      check: 'darts-apart',
+      subject: `${edge.from} to ${edge.to}`,
+      measured: room,
+      expected: 0,
+      source: OWN_RULE,
+      message: `the waist edge from ${edge.from} to ${edge.to} has no length: darts touch or cross`,
+    });
   });
 }
 
@@ -135,18 +131,16 @@ function checkTips(size: SizedPattern, piece: Piece, display: LengthDisplay): Fi
     const at: Point = pointOf(piece, tip);
     const waist = pointOf(piece, from);
     if (at.y < level - SAME_PLACE) return [];
-    return [
-      finding(size, piece, {
-        severity: 'fail',
-        check: 'dart-above-hip',
-        subject: name,
-        measured: at.y - waist.y,
-        expected: level - waist.y,
-        source: COMMON_PRACTICE,
-        message:
-          `the dart is ${showLength(at.y - waist.y, display)} deep and reaches the hip line at ` +
-          showLength(level - waist.y, display),
-      }),
-    ];
+    return finding(size, piece, {
+      severity: 'fail',
+      check: 'dart-above-hip',
+      subject: name,
+      measured: at.y - waist.y,
+      expected: level - waist.y,
+      source: COMMON_PRACTICE,
+      message:
+        `the dart is ${showLength(at.y - waist.y, display)} deep and reaches the hip line at ` +
+        showLength(level - waist.y, display),
+    });
   });
 }

@@ -45,19 +45,17 @@ const WHY: Record<UnsaidSeam['why'], string> = {
 
 /** One note for each reason, with the names of all seams of which pattern.dxf says nothing. */
 export function noteUnsaidSeams(seams: readonly UnsaidSeam[]): Finding[] {
-  return (['mirrored', 'other half'] as const).flatMap((why): Finding[] => {
+  return (['mirrored', 'other half'] as const).flatMap((why): Finding | [] => {
     const names = seams.filter((seam) => seam.why === why).map(({ name }) => name);
     if (names.length === 0) return [];
-    return [
-      found({
-        severity: 'note',
-        check: 'exchange-seams',
-        subject: names.join(', '),
-        source: 'ASTM D6673, unverified: it carries no relations between pieces',
-        message:
-          `not said in pattern.dxf, so not walked where it is read: ${names.join(', ')}; ${WHY[why]}. ` +
-          'seams.csv has all lengths',
-      }),
-    ];
+    return found({
+      severity: 'note',
+      check: 'exchange-seams',
+      subject: names.join(', '),
+      source: 'ASTM D6673, unverified: it carries no relations between pieces',
+      message:
+        `not said in pattern.dxf, so not walked where it is read: ${names.join(', ')}; ${WHY[why]}. ` +
+        'seams.csv has all lengths',
+    });
   });
 }

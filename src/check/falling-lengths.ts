@@ -31,20 +31,18 @@ export function checkFallingLengths(chart: SizeChart, display: LengthDisplay): F
     if (first === undefined || last === undefined || sizes.length < TELLING) return [];
     const falls = neighbors(sizes).every(([from, to]) => to.value < from.value - SAME_PLACE);
     if (!falls || first.value - last.value <= SAME_STEP) return [];
-    return [
-      found({
-        severity: 'warning',
-        check: 'length-falls',
-        size: `${first.size}-${last.size}`,
-        subject: name,
-        measured: last.value,
-        expected: first.value,
-        source: 'common practice, no source',
-        message:
-          `${name} falls in every step while the sizes go up, from ` +
-          `${showLength(first.value, display)} at ${first.size} to ` +
-          `${showLength(last.value, display)} at ${last.size}: is the row the right way round?`,
-      }),
-    ];
+    return found({
+      severity: 'warning',
+      check: 'length-falls',
+      size: `${first.size}-${last.size}`,
+      subject: name,
+      measured: last.value,
+      expected: first.value,
+      source: 'common practice, no source',
+      message:
+        `${name} falls in every step while the sizes go up, from ` +
+        `${showLength(first.value, display)} at ${first.size} to ` +
+        `${showLength(last.value, display)} at ${last.size}: is the row the right way round?`,
+    });
   });
 }

@@ -31,25 +31,23 @@ export function checkFolds(
         if (off <= SEAM_MATCH) return [];
         const { name, index } = inBase.plan;
         const bare = points.filter((point) => rules.ruled[p]?.has(index.get(point) ?? -1) !== true);
-        return [
-          found({
-            severity: off > FOLD_LINE ? ('fail' as const) : ('warning' as const),
-            check: 'fold-straight',
-            size: label,
-            piece: name,
-            subject: `${points[0] ?? ''} to ${points.at(-1) ?? ''}`,
-            measured: off,
-            expected: 0,
-            tolerance: SEAM_MATCH,
-            source: ON_FOLD,
-            message:
-              `the fold leaves its line by ${showLength(off, display)}, so the piece cannot be cut on ` +
-              'the fold: square to it its points must move alike' +
-              (bare.length === 0 || bare.length === points.length
-                ? ''
-                : `, and ${bare.join(', ')} ${bare.length === 1 ? 'has' : 'have'} no rule`),
-          }),
-        ];
+        return found({
+          severity: off > FOLD_LINE ? ('fail' as const) : ('warning' as const),
+          check: 'fold-straight',
+          size: label,
+          piece: name,
+          subject: `${points[0] ?? ''} to ${points.at(-1) ?? ''}`,
+          measured: off,
+          expected: 0,
+          tolerance: SEAM_MATCH,
+          source: ON_FOLD,
+          message:
+            `the fold leaves its line by ${showLength(off, display)}, so the piece cannot be cut on ` +
+            'the fold: square to it its points must move alike' +
+            (bare.length === 0 || bare.length === points.length
+              ? ''
+              : `, and ${bare.join(', ')} ${bare.length === 1 ? 'has' : 'have'} no rule`),
+        });
       }),
     ),
   );

@@ -1,4 +1,5 @@
 /** What a sample room should know of the pattern and the rule sheet that it gave. */
+import { present } from '../lists/present';
 import { counted } from '../table/counted';
 import type { Pattern } from '../pattern/pattern';
 import type { GivenRules } from '../rule-sheet/point-rules';
@@ -21,9 +22,9 @@ export function checkGivenPattern(
   seams: readonly WalkedSeam[],
   range: GradedPattern,
 ): Finding[] {
-  return [
+  return present([
     ...unruledPieces(pattern, rules),
-    ...nothingGrows(pattern, rules, range),
+    nothingGrows(pattern, rules, range),
     ...checkShiftedPieces(pattern, rules, seams),
     ...checkUnruledPoints(pattern, rules, seams),
     ...unpairedSeams(pattern),
@@ -36,7 +37,7 @@ export function checkGivenPattern(
         check === 'left-out' ? `not taken over from the drawing: ${what}` : what,
       ),
     ),
-  ];
+  ]);
 }
 
 /** Sizes that are all alike are rarely meant; one body is, and a blend may be the base over again. */
@@ -44,21 +45,19 @@ function nothingGrows(
   { pieces }: Pattern,
   { ruled }: GivenRules,
   { sizes, blend }: GradedPattern,
-): Finding[] {
-  if (sizes.length === 1 || blend !== undefined) return [];
+): Finding | undefined {
+  if (sizes.length === 1 || blend !== undefined) return undefined;
   const rules = ruled.flatMap((own) => [...own.values()]);
   const isStill = rules.every(({ moves }) =>
     moves.every(({ x, y }) => Math.abs(x) <= SAME_PLACE && Math.abs(y) <= SAME_PLACE),
   );
-  if (rules.length === 0 || !isStill) return [];
-  return [
-    ruleFinding(
-      'fail',
-      'nothing-grows',
-      { piece: pieces.map(({ base }) => base.plan.name).join(', ') },
-      'every rule is zero, so all sizes are the same',
-    ),
-  ];
+  if (rules.length === 0 || !isStill) return undefined;
+  return ruleFinding(
+    'fail',
+    'nothing-grows',
+    { piece: pieces.map(({ base }) => base.plan.name).join(', ') },
+    'every rule is zero, so all sizes are the same',
+  );
 }
 
 function unruledPieces({ pieces }: Pattern, { ruled }: GivenRules): Finding[] {
@@ -115,16 +114,14 @@ export function checkTurningSteps(
         const odd = shrinking.length <= growing.length ? shrinking : growing;
         const [first] = odd;
         if (first === undefined || shrinking.length === 0 || growing.length === 0) return [];
-        return [
-          ruleFinding(
-            'warning',
-            'step-turns',
-            { size: sizes[first.size] ?? '', piece: plan.name, subject: plan.pointNames[i] ?? '' },
-            `d${axis} goes the other way in the step to ${odd
-              .map(({ size }) => sizes[size] ?? '')
-              .join(', ')} than in the others`,
-          ),
-        ];
+        return ruleFinding(
+          'warning',
+          'step-turns',
+          { size: sizes[first.size] ?? '', piece: plan.name, subject: plan.pointNames[i] ?? '' },
+          `d${axis} goes the other way in the step to ${odd
+            .map(({ size }) => sizes[size] ?? '')
+            .join(', ')} than in the others`,
+        );
       }),
     );
   });

@@ -15,17 +15,15 @@ export function checkLargerGirths(chart: SizeChart, display: LengthDisplay): Fin
     GIRTHS.flatMap((name) => {
       const values = completeValues(chart, name);
       if (values === undefined) return [];
-      return [
-        {
-          piece: '',
-          subject: name,
-          name: `the ${name.replace('_girth', '').replace('_', ' ')}`,
-          quantity: 'length' as const,
-          values,
-          slack: SAME_STEP,
-          show: (mm: number) => showLength(mm, display),
-        },
-      ];
+      return {
+        piece: '',
+        subject: name,
+        name: `the ${name.replace('_girth', '').replace('_', ' ')}`,
+        quantity: 'length' as const,
+        values,
+        slack: SAME_STEP,
+        show: (mm: number) => showLength(mm, display),
+      };
     }),
   );
 }

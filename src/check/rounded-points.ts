@@ -14,7 +14,7 @@ export function noteRoundedPoints(range: GradedPattern, display: LengthDisplay):
   if (step === undefined || base === undefined) return [];
   const { coordinates } = ruledPattern(base.pieces);
   return range.sizes.flatMap((size, i) =>
-    range.plans.flatMap((plan, p): Finding[] => {
+    range.plans.flatMap((plan, p): Finding | [] => {
       const far = coordinates.flatMap(({ piece, point, axis }) => {
         if (piece !== p) return [];
         const [to, exact] = [range.rules, range.exactRules].map(
@@ -30,23 +30,21 @@ export function noteRoundedPoints(range: GradedPattern, display: LengthDisplay):
       );
       if (worst === undefined) return [];
       const names = [...new Set(far.map(({ name }) => name))];
-      return [
-        found({
-          severity: 'note',
-          check: 'rounded-points',
-          size: size.label,
-          piece: plan.name,
-          subject: worst.name,
-          measured: worst.off,
-          expected: 0,
-          tolerance: step / 2,
-          source: 'arithmetic: nearest steps by themselves do not add up to what is sewn',
-          message:
-            `so that what is sewn holds, ${names.join(', ')} ${names.length === 1 ? 'takes' : 'take'} ` +
-            `the second nearest step, d${worst.axis} of ${worst.name} up to ` +
-            `${showLength(Math.abs(worst.off), display)} off`,
-        }),
-      ];
+      return found({
+        severity: 'note',
+        check: 'rounded-points',
+        size: size.label,
+        piece: plan.name,
+        subject: worst.name,
+        measured: worst.off,
+        expected: 0,
+        tolerance: step / 2,
+        source: 'arithmetic: nearest steps by themselves do not add up to what is sewn',
+        message:
+          `so that what is sewn holds, ${names.join(', ')} ${names.length === 1 ? 'takes' : 'take'} ` +
+          `the second nearest step, d${worst.axis} of ${worst.name} up to ` +
+          `${showLength(Math.abs(worst.off), display)} off`,
+      });
     }),
   );
 }

@@ -1,4 +1,5 @@
 /** Every seam walked in every size: lengths, notches, corners, wrong signs. */
+import { present } from '../lists/present';
 import type { GradedPattern } from '../grade/graded-pattern';
 import { meetsItself } from '../pattern/seam-pair';
 import type { Graded, RuleChange } from '../seams/closing-change';
@@ -39,16 +40,15 @@ export function checkSewnSeams(
         : '; the gap alone does not tell which formula or parameter makes it';
     };
     const exactGap = (i: number): number => exact[s]?.walks[i]?.gap ?? NaN;
-    return [
-      ...notchCounts(seam),
+    return present([
+      notchCounts(seam),
       ...range.sizes.flatMap((size, i) => [
-        ...(meetsItself(seam.pair)
-          ? []
-          : [lengthFinding(range, seam, i, exactGap(i), display, () => words(i))]),
-        ...notchFindings(seam, size.label, i, display),
+        !meetsItself(seam.pair) &&
+          lengthFinding(range, seam, i, exactGap(i), display, () => words(i)),
+        notchFinding(seam, size.label, i, display),
       ]),
       ...cornersAcrossSeam(seam, piecesOf(seam), labels, range.rules.base),
-    ];
+    ]);
   });
 }
 
@@ -139,38 +139,36 @@ function changeWords(changes: readonly RuleChange[], display: LengthDisplay): st
   return `; ${ways}: ${words.join('; or ')}`;
 }
 
-function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding[] {
+function notchCounts({ pair, walks, ...seam }: WalkedSeam): Finding | undefined {
   const [first, second] = walks[0]?.walks ?? [];
   const counts = [first?.notches.length ?? 0, second?.notches.length ?? 0] as const;
-  if (walks[0]?.isMatched !== false) return [];
-  return [
-    found({
-      severity: 'warning',
-      check: 'notches-match',
-      piece: piecesOf({ pair, walks, ...seam }),
-      subject: pair.name,
-      quantity: 'number',
-      measured: counts[0],
-      expected: counts[1],
-      source: WALKED,
-      message: `the sides have ${counts[0]} and ${counts[1]} notches, so they cannot be matched`,
-    }),
-  ];
+  if (walks[0]?.isMatched !== false) return undefined;
+  return found({
+    severity: 'warning',
+    check: 'notches-match',
+    piece: piecesOf({ pair, walks, ...seam }),
+    subject: pair.name,
+    quantity: 'number',
+    measured: counts[0],
+    expected: counts[1],
+    source: WALKED,
+    message: `the sides have ${counts[0]} and ${counts[1]} notches, so they cannot be matched`,
+  });
 }
 
 /**
  * Between places that meet the ease may lie anywhere, so only what exceeds it counts; where it is
  * spread evenly, every stretch has its share of it, and where a stretch has its own, that.
  */
-function notchFindings(
+function notchFinding(
   seam: WalkedSeam,
   size: string,
   i: number,
   display: LengthDisplay,
-): Finding[] {
+): Finding | undefined {
   const { pair, walks } = seam;
   const { stretches = [], ease = 0, walks: [first, second] = [] } = walks[i] ?? {};
-  if (stretches.length < 2) return [];
+  if (stretches.length < 2) return undefined;
   const share = (first?.length ?? NaN) / (second?.length ?? NaN);
   const rest = ease - stretches.reduce((sum, own) => sum + (own.ease ?? 0), 0);
   const off = stretches.map(({ lengths: [a, b], ease: own }) => {
@@ -187,24 +185,22 @@ function notchFindings(
   );
   const stretch = stretches[worst];
   const severity = seamSeverity(Math.abs(off[worst] ?? NaN));
-  return [
-    found({
-      severity,
-      check: 'notch-to-notch',
-      size,
-      piece: piecesOf(seam),
-      subject: pair.name,
-      measured: stretch?.lengths[0],
-      expected: (stretch?.lengths[1] ?? NaN) + (stretch?.ease ?? 0),
-      tolerance: SEAM_MATCH,
-      source: WALKED,
-      message:
-        severity === 'ok'
-          ? 'the notches meet'
-          : `from ${stretch?.from ?? ''} to ${stretch?.to ?? ''} the sides are ` +
-            `${showLength(off[worst] ?? NaN, display)} off${easeWords(stretch?.ease, display)}`,
-    }),
-  ];
+  return found({
+    severity,
+    check: 'notch-to-notch',
+    size,
+    piece: piecesOf(seam),
+    subject: pair.name,
+    measured: stretch?.lengths[0],
+    expected: (stretch?.lengths[1] ?? NaN) + (stretch?.ease ?? 0),
+    tolerance: SEAM_MATCH,
+    source: WALKED,
+    message:
+      severity === 'ok'
+        ? 'the notches meet'
+        : `from ${stretch?.from ?? ''} to ${stretch?.to ?? ''} the sides are ` +
+          `${showLength(off[worst] ?? NaN, display)} off${easeWords(stretch?.ease, display)}`,
+  });
 }
 
 function easeWords(ease: number | undefined, display: LengthDisplay): string {

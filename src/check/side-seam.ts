@@ -1,4 +1,5 @@
 /** The side seam: what it takes in from hip to waist, and its direction all the way to the hem. */
+import { present } from '../lists/present';
 import { cornersOf } from '../geometry/bends';
 import { cubicBend, cubicTangent } from '../geometry/cubic';
 import { cross, length } from '../geometry/point';
@@ -54,16 +55,16 @@ export function noteSideDirection(range: GradedPattern): Finding[] {
     if (plan.part !== 'panel') return [];
     const seen = range.sizes.map(({ pieces }) => directionOf(pieces[p] as Piece));
     const joints = sideOf(plan).slice(1);
-    const found = [
+    const found = present([
       ...joints.flatMap(({ from }, k) => {
         const angles = seen.map(({ corners }) => corners[k] ?? NaN);
-        return Math.max(...angles) > CORNER_SEEN ? [cornerNote(plan, from, angles)] : [];
+        return Math.max(...angles) > CORNER_SEEN ? cornerNote(plan, from, angles) : [];
       }),
-      ...bendNote(
+      bendNote(
         plan,
         seen.map(({ bend }) => bend),
       ),
-    ];
+    ]);
     return found.length > 0 ? found : [smooth(plan, seen)];
   });
 }
@@ -106,22 +107,20 @@ function cornerNote(plan: PiecePlan, joint: string, angles: readonly number[]): 
   };
 }
 
-function bendNote(plan: PiecePlan, bends: readonly number[]): Finding[] {
+function bendNote(plan: PiecePlan, bends: readonly number[]): Finding | undefined {
   const [least, most] = [Math.min(...bends), Math.max(...bends)];
-  if (!(most > SIDE_BEND)) return [];
-  return [
-    {
-      ...sideFinding(plan, 'side', 'angle'),
-      severity: 'note',
-      measured: most,
-      expected: 0,
-      tolerance: SIDE_BEND,
-      source: 'common practice, no source: a side seam runs smoothly from waist to hem',
-      message:
-        `the tightest bend of the side seam turns by ${span(least, most)} degrees in 1 cm, ` +
-        'which shows as a corner: give its curve more length',
-    },
-  ];
+  if (!(most > SIDE_BEND)) return undefined;
+  return {
+    ...sideFinding(plan, 'side', 'angle'),
+    severity: 'note',
+    measured: most,
+    expected: 0,
+    tolerance: SIDE_BEND,
+    source: 'common practice, no source: a side seam runs smoothly from waist to hem',
+    message:
+      `the tightest bend of the side seam turns by ${span(least, most)} degrees in 1 cm, ` +
+      'which shows as a corner: give its curve more length',
+  };
 }
 
 function smooth(plan: PiecePlan, seen: readonly SideDirection[]): Finding {

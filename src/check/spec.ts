@@ -14,7 +14,7 @@ const OVERLAP =
 
 /** A warning for each point of measure at which neighboring sizes may overlap. */
 export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): Finding[] {
-  return rows.flatMap((row): Finding[] => {
+  return rows.flatMap((row): Finding | [] => {
     const total = row.tolerance.minus + row.tolerance.plus;
     const growths = growthsOf(row).map(Math.abs);
     const graded = growths.filter((step) => step > NO_STEP);
@@ -22,21 +22,19 @@ export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): 
     const least = Math.min(...graded);
     const held = total < least - SAME_PLACE;
     const at = growths.indexOf(least);
-    return [
-      found({
-        severity: held ? 'ok' : 'warning',
-        check: 'tolerance-overlap',
-        size: held ? '' : `${sizes[at] ?? ''}-${sizes[at + 1] ?? ''}`,
-        subject: subjectOf(row),
-        measured: total,
-        expected: least,
-        source: OVERLAP,
-        message: held
-          ? `the total tolerance of ${showLength(total, display)} is smaller than every step`
-          : `the total tolerance of ${showLength(total, display)} is not smaller than the step of ` +
-            `${showLength(least, display)}: neighboring sizes overlap`,
-      }),
-    ];
+    return found({
+      severity: held ? 'ok' : 'warning',
+      check: 'tolerance-overlap',
+      size: held ? '' : `${sizes[at] ?? ''}-${sizes[at + 1] ?? ''}`,
+      subject: subjectOf(row),
+      measured: total,
+      expected: least,
+      source: OVERLAP,
+      message: held
+        ? `the total tolerance of ${showLength(total, display)} is smaller than every step`
+        : `the total tolerance of ${showLength(total, display)} is not smaller than the step of ` +
+          `${showLength(least, display)}: neighboring sizes overlap`,
+    });
   });
 }
 

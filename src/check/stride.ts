@@ -1,4 +1,5 @@
 /** Room to walk: the step that the skirt allows in every size, against the one that is wanted. */
+import { present } from '../lists/present';
 import type { Style } from '../draft/styles';
 import { STYLES } from '../draft/styles';
 import type { DraftedPattern } from '../grade/graded-pattern';
@@ -25,10 +26,10 @@ export function checkStride(range: DraftedPattern, display: LengthDisplay): Find
     size: size.label,
     room: walkingRoom({ ...size, body: size.draft.body }),
   }));
-  return [
+  return present([
     ...rooms.map(({ size, room }) => levelWalking(size, room, vented, display)),
-    ...rooms.flatMap(({ size, room }) => kneeGirth(size, room, display)),
-  ];
+    ...rooms.map(({ size, room }) => kneeGirth(size, room, display)),
+  ]);
 }
 
 /** A style to take for a vent, where that of the range has none to open. */
@@ -135,27 +136,25 @@ const KNEE_SOURCE =
   'figure: about 125 cm (abstract only)';
 
 /** What stairs and buses want beyond level walking; nothing where the knee is free. */
-function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Finding[] {
+function kneeGirth(size: string, room: WalkingRoom, display: LengthDisplay): Finding | undefined {
   const measured = room.kneeGirth;
-  if (measured === undefined) return [];
+  if (measured === undefined) return undefined;
   const held = measured >= FREE_KNEE - STRIDE;
-  return [
-    found({
-      severity: held ? 'ok' : 'note',
-      check: 'knee-girth',
-      size,
-      subject: 'knee',
-      measured,
-      expected: FREE_KNEE,
-      tolerance: STRIDE,
-      source: KNEE_SOURCE,
-      message:
-        `round the knee, ${about(room.hem - room.walker.knee, display)} above the hem, the skirt ` +
-        `measures ${about(measured, display)}; in a study of tight skirts about ` +
-        `${about(FREE_KNEE, display)} at the knee did not hinder daily movement, and stairs and ` +
-        'buses want that beyond level walking',
-    }),
-  ];
+  return found({
+    severity: held ? 'ok' : 'note',
+    check: 'knee-girth',
+    size,
+    subject: 'knee',
+    measured,
+    expected: FREE_KNEE,
+    tolerance: STRIDE,
+    source: KNEE_SOURCE,
+    message:
+      `round the knee, ${about(room.hem - room.walker.knee, display)} above the hem, the skirt ` +
+      `measures ${about(measured, display)}; in a study of tight skirts about ` +
+      `${about(FREE_KNEE, display)} at the knee did not hinder daily movement, and stairs and ` +
+      'buses want that beyond level walking',
+  });
 }
 
 /** No step is known to more than a millimeter, or an eighth of an inch. */

@@ -21,7 +21,7 @@ export function checkShiftedPieces(
   { ruled }: GivenRules,
   seams: readonly WalkedSeam[],
 ): Finding[] {
-  return pieces.flatMap((piece, p): Finding[] => {
+  return pieces.flatMap((piece, p): Finding | [] => {
     const own = ruled[p] ?? new Map<number, never>();
     const [first, ...others] = [...own.values()];
     const { name, index } = piece.base.plan;
@@ -29,15 +29,13 @@ export function checkShiftedPieces(
     const isMoved = first?.moves.some((move) => Math.hypot(move.x, move.y) > SEAM_MATCH) ?? false;
     if (bare.length === 0 || !isMoved) return [];
     if (!others.every(({ moves }) => moveAlike(first?.moves, moves))) return [];
-    return [
-      ruleFinding(
-        'fail',
-        'piece-shifted',
-        { piece: name, subject: bare.join(', ') },
-        'all rules of the piece are one move, and its corners without a rule go with them, so every size ' +
-          'has the shape of the base: give these corners rules, 0 where they stay',
-      ),
-    ];
+    return ruleFinding(
+      'fail',
+      'piece-shifted',
+      { piece: name, subject: bare.join(', ') },
+      'all rules of the piece are one move, and its corners without a rule go with them, so every size ' +
+        'has the shape of the base: give these corners rules, 0 where they stay',
+    );
   });
 }
 

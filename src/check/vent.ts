@@ -1,4 +1,5 @@
 /** The vent or slit at center back: clear of the zip, above the knee, and of a usual length. */
+import { present } from '../lists/present';
 import type { DraftedPattern, GradedPattern, SizedPattern } from '../grade/graded-pattern';
 import { draftedSizes } from '../grade/graded-pattern';
 import { cornerAngle } from '../pattern/corner-angle';
@@ -35,14 +36,14 @@ const USUAL = {
 
 /** Nothing where the range has neither vent nor slit. */
 export function checkVent(range: DraftedPattern, display: LengthDisplay): Finding[] {
-  return [
+  return present([
     ...range.sizes.flatMap((size) => ventOf(size).map((back) => clearOfZip(size, back, display))),
-    ...range.sizes.flatMap((size) => ventOf(size).flatMap((back) => hemRunsOn(size, back))),
+    ...range.sizes.flatMap((size) => ventOf(size).map((back) => hemRunsOn(size, back))),
     ...draftedSizes(range)
       .filter((size) => ventOf(size).length > 0)
       .map((size) => aboveKnee({ ...size, body: size.draft.body }, display)),
-    ...usualLength(range, display),
-  ];
+    usualLength(range, display),
+  ]);
 }
 
 function ventOf({ pieces }: SizedPattern): readonly Piece[] {
@@ -78,27 +79,25 @@ function clearOfZip(
 }
 
 /** Where a vent goes on beyond the center line, so does the hem. */
-function hemRunsOn({ label }: SizedPattern, back: Piece): readonly Finding[] {
-  if (!back.plan.index.has('vent_hem')) return [];
+function hemRunsOn({ label }: SizedPattern, back: Piece): Finding | undefined {
+  if (!back.plan.index.has('vent_hem')) return undefined;
   const measured = cornerAngle(back, 'center_hem');
   const held = Math.abs(measured - 180) <= SQUARE;
-  return [
-    {
-      severity: held ? 'ok' : 'warning',
-      check: 'vent-hem',
-      size: label,
-      piece: back.plan.name,
-      subject: 'center_hem',
-      quantity: 'angle',
-      measured,
-      expected: 180,
-      tolerance: SQUARE,
-      source: `${COMMON_PRACTICE}: the hem runs on across the fold of a vent`,
-      message: held
-        ? 'the hem runs on across the fold of the vent'
-        : `at the fold of the vent the hem turns by ${trimmed(Math.abs(measured - 180), 1)} degrees`,
-    },
-  ];
+  return {
+    severity: held ? 'ok' : 'warning',
+    check: 'vent-hem',
+    size: label,
+    piece: back.plan.name,
+    subject: 'center_hem',
+    quantity: 'angle',
+    measured,
+    expected: 180,
+    tolerance: SQUARE,
+    source: `${COMMON_PRACTICE}: the hem runs on across the fold of a vent`,
+    message: held
+      ? 'the hem runs on across the fold of the vent'
+      : `at the fold of the vent the hem turns by ${trimmed(Math.abs(measured - 180), 1)} degrees`,
+  };
 }
 
 /** What daily movement wants beyond level walking; a note, since the study is known by its abstract. */
@@ -123,29 +122,27 @@ function aboveKnee(size: SizedPattern & WalkedSize, display: LengthDisplay): Fin
 }
 
 /** One finding for the range, since the length of a vent is not graded. */
-function usualLength({ sizes, plans }: GradedPattern, display: LengthDisplay): Finding[] {
+function usualLength({ sizes, plans }: GradedPattern, display: LengthDisplay): Finding | undefined {
   const lengths = sizes
     .flatMap(ventOf)
     .map((back) => depthOf(back, 'center_hem') - depthOf(back, 'vent_top'));
   const [shortest, longest] = [Math.min(...lengths), Math.max(...lengths)];
-  if (lengths.length === 0) return [];
+  if (lengths.length === 0) return undefined;
   const kind = plans.some(({ index }) => index.has('vent_hem')) ? 'vent' : 'slit';
   const { least, most } = USUAL[kind];
   const short = shortest < least - SAME_PLACE;
   const held = !short && longest <= most + SAME_PLACE;
   const measured = short ? shortest : longest;
-  return [
-    found({
-      severity: held ? 'ok' : 'note',
-      check: 'vent-length',
-      piece: 'back',
-      subject: kind,
-      measured,
-      expected: short ? least : most,
-      source: COMMON_PRACTICE,
-      message:
-        `the ${kind} begins ${showLength(measured, display)} above the hem; ` +
-        `${shopLength(least, display)} to ${shopLength(most, display)} is usual`,
-    }),
-  ];
+  return found({
+    severity: held ? 'ok' : 'note',
+    check: 'vent-length',
+    piece: 'back',
+    subject: kind,
+    measured,
+    expected: short ? least : most,
+    source: COMMON_PRACTICE,
+    message:
+      `the ${kind} begins ${showLength(measured, display)} above the hem; ` +
+      `${shopLength(least, display)} to ${shopLength(most, display)} is usual`,
+  });
 }

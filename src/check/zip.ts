@@ -12,7 +12,7 @@ import { found } from './finding';
  * below the hip line is noted.
  */
 export function checkZip(range: GradedPattern, display: LengthDisplay): Finding[] {
-  return range.sizes.flatMap(({ label, measures, parameters }): Finding[] => {
+  return range.sizes.flatMap(({ label, measures, parameters }): Finding | [] => {
     const value = (name: string): number | undefined =>
       measures.find((measure) => measure.name === name)?.value;
     const zip = value('zip_length');
@@ -21,20 +21,18 @@ export function checkZip(range: GradedPattern, display: LengthDisplay): Finding[
     if (zip === undefined || opening === undefined || short === undefined) return [];
     const left = opening + short - zip;
     const passes = zip >= opening - SAME_PLACE;
-    return [
-      found({
-        severity: !passes ? 'fail' : left < -SAME_PLACE ? 'note' : 'ok',
-        check: 'zip-length',
-        size: label,
-        piece: 'back',
-        subject: 'zip_length',
-        measured: zip,
-        expected: opening,
-        source: 'common practice, no source: the zip ends at the hip line or up to 2 cm above it',
-        message:
-          `a zip of ${shopZip(zip, display)} ends ${showLength(Math.abs(left), display)} ` +
-          `${left < -SAME_PLACE ? 'below' : 'above'} the hip line`,
-      }),
-    ];
+    return found({
+      severity: !passes ? 'fail' : left < -SAME_PLACE ? 'note' : 'ok',
+      check: 'zip-length',
+      size: label,
+      piece: 'back',
+      subject: 'zip_length',
+      measured: zip,
+      expected: opening,
+      source: 'common practice, no source: the zip ends at the hip line or up to 2 cm above it',
+      message:
+        `a zip of ${shopZip(zip, display)} ends ${showLength(Math.abs(left), display)} ` +
+        `${left < -SAME_PLACE ? 'below' : 'above'} the hip line`,
+    });
   });
 }

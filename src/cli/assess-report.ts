@@ -1,4 +1,5 @@
 /** What `assess` tells: the score, the slips with their cells, and what would become of the skirt. */
+import { present } from '../lists/present';
 import { grouped } from '../lists/grouped';
 import { counted } from '../table/counted';
 import { notReadFindings } from '../check/not-read';
@@ -169,28 +170,20 @@ function slips(marking: Marking, display: LengthDisplay, verbose: boolean): read
   const wrong = explained + sizesOf(unexplained);
   const verb = found.length === 1 ? 'slip explains' : 'slips explain';
   const rest = marking.cause === undefined ? 'wrong cells' : 'cells that are wrong besides';
-  return [
-    ...(found.length === 0
-      ? []
-      : [
-          wrappedParagraph(
-            `Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`,
-          ),
-        ]),
+  return present([
+    found.length > 0 &&
+      wrappedParagraph(`Likely slips: ${found.length} ${verb} ${explained} of ${wrong} ${rest}.`),
     ...found.map(
       (slip, i) =>
         wrappedParagraph(`${i + 1}. ${slip.slip.words}`, 3) +
         slipText(marking, slip, display, verbose),
     ),
-    ...(unexplained.length === 0
-      ? []
-      : [
-          wrappedParagraph(
-            'No one slip gives most of these numbers, so no cause is named. Work them out anew ' +
-              'from where the trouble starts:',
-          ) + unexplained.map((run) => troubleText(marking, run, display)).join(''),
-        ]),
-  ];
+    unexplained.length > 0 &&
+      wrappedParagraph(
+        'No one slip gives most of these numbers, so no cause is named. Work them out anew ' +
+          'from where the trouble starts:',
+      ) + unexplained.map((run) => troubleText(marking, run, display)).join(''),
+  ]);
 }
 
 /** Series shown in full for one slip; the others are only named. */
@@ -237,13 +230,12 @@ function otherWords(marking: Marking, found: FoundSlip, verbose: boolean): reado
 /** A series without a cause: its numbers, and the sizes next to the base in which they go wrong. */
 function troubleText(marking: Marking, run: Run, display: LengthDisplay): string {
   const { labels, steps, tenfold } = troubleStarts(diagnosedKey(marking), run);
-  const words = [
+  const words = present([
     `it starts in ${labels.join(' and ')}`,
     ...steps.map((step) => `beyond, all are off by as much: look at the step ${step}`),
-    ...(tenfold.length === 0
-      ? []
-      : [`in ${tenfold.join(' and ')} the decimal point is one place off: ten times, or a tenth`]),
-  ];
+    tenfold.length > 0 &&
+      `in ${tenfold.join(' and ')} the decimal point is one place off: ten times, or a tenth`,
+  ]);
   return runText(marking, run, display) + wrappedParagraph(`     ${words.join('; ')}`, 5);
 }
 

@@ -1,4 +1,5 @@
 /** `skirtgrade coverage`: whom the sizes of a chart fit, and whom they leave out. */
+import { present } from '../lists/present';
 import type { Finding } from '../check/finding';
 import { notReadFindings, unreadInChart } from '../check/not-read';
 import { counted } from '../table/counted';
@@ -91,7 +92,7 @@ function coverageReport(
 ): string {
   const { range, suggested, changes } = result;
   const out = leftOutWords(range).map(({ share, words }) => [`  ${percentWords(share)}`, words]);
-  return [
+  return present([
     servedLine(result) +
       sourceNotes(result)
         .map((note) => wrappedParagraph(note))
@@ -99,14 +100,12 @@ function coverageReport(
     wrappedParagraph(rulesWords(result, display)),
     ...notReadLine(notReadInChart(result)),
     sizesTable(range, display),
-    ...(out.length === 0 ? [] : [`Left out\n${textTable(out, 2)}`]),
-    ...(changes.length === 0 ? [] : [changesReport(result, display)]),
+    out.length > 0 && `Left out\n${textTable(out, 2)}`,
+    changes.length > 0 && changesReport(result, display),
     publishedReport(result),
-    ...(suggested === undefined ? [] : [suggestedReport(result, suggested, display)]),
-    ...(written === undefined
-      ? []
-      : [wrappedParagraph(`Written to ${written.folder}: ${written.names.join(', ')}`, 2)]),
-  ].join('\n');
+    suggested && suggestedReport(result, suggested, display),
+    written && wrappedParagraph(`Written to ${written.folder}: ${written.names.join(', ')}`, 2),
+  ]).join('\n');
 }
 
 function servedLine(result: ChartCoverage): string {

@@ -1,4 +1,5 @@
 /** What `grade` tells on the terminal of any graded pattern. */
+import { present } from '../lists/present';
 import { measureOf } from '../grade/graded-pattern';
 import { stepsOf } from '../grade/rules';
 import type { GradeResult } from '../jobs/grade-result';
@@ -41,19 +42,16 @@ export function gradeReport(
 function heading({ pattern, made, range, display }: GradeResult): string {
   const { sizes, roundingStep } = range;
   const isGraded = sizes.length > 1;
-  const told = [
+  const told = present([
     range.blend ?? (isGraded ? `${sizes.length} sizes` : '1 size, drafted and not graded'),
     made.of,
     `base ${range.base}`,
-    ...(range.stackPoint === '' ? [] : [`stacked on ${range.stackPoint}`]),
-    ...(isGraded
-      ? [
-          roundingStep === undefined
-            ? 'rules exact'
-            : `rules rounded to ${showLength(roundingStep, { ...display, fractions: true })}`,
-        ]
-      : []),
-  ];
+    range.stackPoint !== '' && `stacked on ${range.stackPoint}`,
+    isGraded &&
+      (roundingStep === undefined
+        ? 'rules exact'
+        : `rules rounded to ${showLength(roundingStep, { ...display, fractions: true })}`),
+  ]);
   return `${pattern.file}: ${told.join(', ')}`;
 }
 
@@ -61,11 +59,11 @@ function heading({ pattern, made, range, display }: GradeResult): string {
 function tables(result: GradeResult): readonly string[] {
   const { shown, range, rules, seams } = result;
   const isMeasured = shown.every(({ measures }) => measures.length > 0);
-  return [
-    ...(isMeasured ? [sizesTable(result)] : []),
-    ...(!rules.typed && range.sizes.length > 1 ? [stepTable(result)] : []),
-    ...(seams.length === 0 ? [] : [seamsTable(result)]),
-  ];
+  return present([
+    isMeasured && sizesTable(result),
+    !rules.typed && range.sizes.length > 1 && stepTable(result),
+    seams.length > 0 && seamsTable(result),
+  ]);
 }
 
 const SHOWN = [

@@ -1,4 +1,5 @@
 /** What `infer` tells: increments, residuals, what stays unknown, and the nearest tables. */
+import { present } from '../lists/present';
 import { notReadFindings } from '../check/not-read';
 import type { GirthStep } from '../study/infer/compare-tables';
 import { nearestTables } from '../study/infer/compare-tables';
@@ -63,9 +64,9 @@ function contradictions({ sizes }: Inference, display: LengthDisplay): readonly 
       ),
     ),
   );
-  return lines.length === 0
-    ? []
-    : [`Left out, since the sheet contradicts itself\n${lines.join('')}`];
+  return present([
+    lines.length > 0 && `Left out, since the sheet contradicts itself\n${lines.join('')}`,
+  ]);
 }
 
 /** Cumulative from the base, and what is left over in each size. */
@@ -117,26 +118,19 @@ function unknownWords({ measurements, unseen, sizes, atStandIn }: Inference): st
     const along = sizes.map(({ increments }) => (increments[k] ?? 0) * (increments[girth] ?? 0));
     return along.some((product) => product < 0) && along.every((product) => product <= 0);
   });
-  return [
+  return present([
     'What the sheet cannot tell',
     '- the girths themselves, ease and darts: rules hold differences only',
-    ...(unseen.length === 0 ? [] : [`- ${unseen.join(', ')}: no cell depends on it`]),
-    ...(open.length === 0
-      ? []
-      : [
-          `- ${open.join(', ')} where a ? stands: the cells do not tell ` +
-            (open.length === 1 ? 'it from the others' : 'them apart'),
-        ]),
-    ...(atStandIn
-      ? ['- the exact figures: some rules of this style depend on the body, a stand-in was taken']
-      : []),
-    ...(shrinks.length === 0
-      ? []
-      : [
-          `- whether ${shrinks.join(', ')} shrinks as the hip grows, or y runs up: a line ` +
-            '"# y: up" in the sheet tells',
-        ]),
-  ]
+    unseen.length > 0 && `- ${unseen.join(', ')}: no cell depends on it`,
+    open.length > 0 &&
+      `- ${open.join(', ')} where a ? stands: the cells do not tell ` +
+        (open.length === 1 ? 'it from the others' : 'them apart'),
+    atStandIn &&
+      '- the exact figures: some rules of this style depend on the body, a stand-in was taken',
+    shrinks.length > 0 &&
+      `- whether ${shrinks.join(', ')} shrinks as the hip grows, or y runs up: a line ` +
+        '"# y: up" in the sheet tells',
+  ])
     .map((line, i) => wrappedParagraph(line, i === 0 ? 0 : 2))
     .join('');
 }

@@ -1,4 +1,5 @@
 /** `skirtgrade draft --stream`: bodies in any number, as tables and on wish as drawings. */
+import { present } from '../lists/present';
 import { counted } from '../table/counted';
 import { listedNames } from '../table/near-names';
 import { readStreamedList } from '../bodies/streamed-list';
@@ -132,37 +133,29 @@ function report(
   { unread, unused }: { readonly unread: readonly Finding[]; readonly unused: readonly string[] },
 ): string {
   const perSecond = rate === 0 ? '' : `, ${Math.round(rate)} a second`;
-  return [
+  return present([
     wrappedParagraph(
       `${path}: ${counted(drafted, 'body', 'bodies')} drafted and measured` +
         (refused === 0 ? '' : `, ${refused} set aside, in refused.csv`) +
         perSecond,
     ),
-    ...(goneOnFrom === undefined
-      ? []
-      : [wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`)]),
+    goneOnFrom !== undefined &&
+      wrappedParagraph(`Gone on from row ${goneOnFrom}, where an earlier run was stopped.`),
     ...notReadLine(unread),
-    ...(unused.length === 0
-      ? []
-      : [
-          wrappedParagraph(
-            `Not known as measurements: ${listedNames(unused)}. What a style needs and a list has not is the style's.`,
-          ),
-        ]),
-    ...(turned === 0
-      ? []
-      : [
-          wrappedParagraph(
-            `${counted(turned, 'body has', 'bodies have')} less hip than waist: see that no columns are exchanged.`,
-          ),
-        ]),
+    unused.length > 0 &&
+      wrappedParagraph(
+        `Not known as measurements: ${listedNames(unused)}. What a style needs and a list has not is the style's.`,
+      ),
+    turned > 0 &&
+      wrappedParagraph(
+        `${counted(turned, 'body has', 'bodies have')} less hip than waist: see that no columns are exchanged.`,
+      ),
     wrappedParagraph(`Written to ${folder}: ${files.join(', ')}`, 2),
-    ...(left.length === 0
-      ? []
-      : [wrappedParagraph(`Of another run, and not written anew: ${left.join(', ')}.`)]),
+    left.length > 0 &&
+      wrappedParagraph(`Of another run, and not written anew: ${left.join(', ')}.`),
     wrappedParagraph(
       'Drafted and measured, not checked: draft those that you cut without --stream. Bodies are told by ' +
         'their rows; no name is written.',
     ),
-  ].join('');
+  ]).join('');
 }

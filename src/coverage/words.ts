@@ -1,4 +1,5 @@
 /** What a coverage rests on, in sentences for people. */
+import { present } from '../lists/present';
 import { counted } from '../table/counted';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -64,19 +65,16 @@ export function sourceNotes({ source, normal, byNormal, range }: ChartCoverage):
     'not asked.';
   if ('bodies' in source) {
     const { file, bodies, setAside, weights } = source;
-    return [
+    return present([
       `${counted(bodies.length, 'body', 'bodies')} of ${file}, ` +
         (weights === undefined ? 'each counted once' : `weighted by ${weights}`) +
         setAsideWords(setAside) +
         `. Correlation of waist and hip ${trimmed(normal.r, 3)}.`,
-      ...(byNormal === undefined
-        ? []
-        : [
-            `The bivariate normal of these bodies would serve ${percentWords(byNormal.served)}, ` +
-              `the bodies themselves ${percentWords(range.coverage.served)}.`,
-          ]),
+      byNormal &&
+        `The bivariate normal of these bodies would serve ${percentWords(byNormal.served)}, ` +
+          `the bodies themselves ${percentWords(range.coverage.served)}.`,
       limits,
-    ];
+    ]);
   }
   const { title, sample, weighted, waistLevel, certainty, tails } = source;
   return [

@@ -2,6 +2,7 @@
  * The lines at which a skirt is made longer or shorter for its wearer: square to the grain, as deep below
  * the waist line in every size, and clear of all that must keep its shape.
  */
+import { present } from '../lists/present';
 import type { MarkedLine } from '../pattern/piece';
 import { HALF_STEP } from '../tolerance';
 import type { PointDefinition, RangeFacts, ValueDefinition } from './block';
@@ -99,32 +100,25 @@ export function lengthLinePoints(
 ): readonly PointDefinition[] {
   const depths = { length: LENGTH_LINE, hipDepth: HIP_DEPTH_LINE };
   const side = sideAt(depths);
-  return [
-    ...(length === undefined
-      ? []
-      : [
-          { name: 'length_center', x: '0', y: depths.length },
-          { name: 'length_side', ...side.length },
-        ]),
-    ...(hipDepth === undefined
-      ? []
-      : [
-          { name: 'hip_depth_center', x: '0', y: depths.hipDepth },
-          { name: 'hip_depth_side', ...side.hipDepth },
-        ]),
-  ];
+  const hasLength = length !== undefined;
+  const hasDepth = hipDepth !== undefined;
+  return present([
+    hasLength && { name: 'length_center', x: '0', y: depths.length },
+    hasLength && { name: 'length_side', ...side.length },
+    hasDepth && { name: 'hip_depth_center', x: '0', y: depths.hipDepth },
+    hasDepth && { name: 'hip_depth_side', ...side.hipDepth },
+  ]);
 }
 
 /** Both lines, as far as there is room for them. */
 export function lengthLineMarks({ length, hipDepth }: LengthLines): readonly MarkedLine[] {
-  return [
-    ...(length === undefined
-      ? []
-      : [{ name: 'length-line' as const, through: ['length_center', 'length_side'] }]),
-    ...(hipDepth === undefined
-      ? []
-      : [{ name: 'hip-depth-line' as const, through: ['hip_depth_center', 'hip_depth_side'] }]),
-  ];
+  return present<MarkedLine>([
+    length !== undefined && { name: 'length-line', through: ['length_center', 'length_side'] },
+    hipDepth !== undefined && {
+      name: 'hip-depth-line',
+      through: ['hip_depth_center', 'hip_depth_side'],
+    },
+  ]);
 }
 
 /** On the line from one point of a panel to another, at a depth. */

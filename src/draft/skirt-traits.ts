@@ -1,4 +1,5 @@
 /** What the pieces of a skirt have besides their lines: allowances, notches, drill holes, grain. */
+import { present } from '../lists/present';
 import type {
   DrillRule,
   Edge,
@@ -97,7 +98,7 @@ function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): read
       ...joints.map(({ to }) => notch('dart', { by: 'joint', point: to, beside: 'before' })),
     ];
   }
-  return [
+  return present([
     ...waist,
     ...legs(outline, marks).map((place) => notch(part === 'lining' ? 'tuck' : 'dart', place)),
     // On the back as far from the hem as on the front, whatever rounding does to either.
@@ -107,13 +108,11 @@ function notchesOf({ name, part, pointNames, outline, marks }: SkirtLines): read
       joint: 'side_hip',
       like: name.replace(/^(?:right_|left_)?back/u, 'front'),
     }),
-    ...(outline.some(({ seam }) => seam === 'center_back')
-      ? [notch('zip-end', { by: 'zip', edge: 'center_back' })]
-      : []),
-    ...(pointNames.includes('vent_top')
-      ? [notch('vent-top', { by: 'joint', point: 'vent_top', beside: 'after' })]
-      : []),
-  ];
+    outline.some(({ seam }) => seam === 'center_back') &&
+      notch('zip-end', { by: 'zip', edge: 'center_back' }),
+    pointNames.includes('vent_top') &&
+      notch('vent-top', { by: 'joint', point: 'vent_top', beside: 'after' }),
+  ]);
 }
 
 /** The panel that a piece of a skirt is of or belongs to: `back` of `back`, `left_back_lining`. */

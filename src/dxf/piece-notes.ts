@@ -7,22 +7,20 @@ import { RULE_BESIDE } from '../tolerance';
 /** Warns of notches that stand on neither cut line nor outline, with how far they are off. */
 export function besideNotes({ base }: PatternPiece): readonly ReadingNote[] {
   const { name: piece, outline, cutLine = [], notches } = base.plan;
-  return notches.flatMap(({ name, place }): readonly ReadingNote[] => {
+  return notches.flatMap(({ name, place }): ReadingNote | [] => {
     if (place.by !== 'cut') return [];
     const at = pointOf(base, place.point);
     const found = [outline, cutLine].flatMap((line) => nearestEdgePlace(base, line, at) ?? []);
     const away = Math.min(...found.map((own) => own.away));
     if (away <= RULE_BESIDE) return [];
-    return [
-      {
-        severity: 'warning',
-        check: 'notch-beside',
-        piece,
-        what:
-          `${name} stands on no line: ${Math.round(away * 10) / 10} mm from the nearest place of the ` +
-          'outline; it moves with that place, and may mark something else than a notch',
-      },
-    ];
+    return {
+      severity: 'warning',
+      check: 'notch-beside',
+      piece,
+      what:
+        `${name} stands on no line: ${Math.round(away * 10) / 10} mm from the nearest place of the ` +
+        'outline; it moves with that place, and may mark something else than a notch',
+    };
   });
 }
 

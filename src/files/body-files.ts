@@ -1,4 +1,5 @@
 /** What is written of bodies that were drafted one by one: a drawing each, and tables of all. */
+import { present } from '../lists/present';
 import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
 import type { NearestSize, TriedRange } from '../bodies/nearest-size';
 import type { BodyColumns, BodyEntry } from '../bodies/body-list';
@@ -98,16 +99,17 @@ export function bodyTables(
   const { display } = tables;
   const findings = [...notReadInList(tables.columns), ...listFindings(records)];
   const points = records.map((record) => record.points).join('');
-  return [
+  return present([
     { name: 'drafts.csv', text: draftsTable(records, tables) },
     { name: 'finished-measurements.csv', text: measuresTable(records, tables) },
     { name: 'points.csv', text: pointsHeader('body', display) + points },
     { name: 'findings.csv', text: findingsTable(findings, display, 'body') },
-    ...(records.some(({ nearest }) => nearest !== undefined)
-      ? [{ name: 'nearest.csv', text: nearestTable(records, tables) }]
-      : []),
+    records.some(({ nearest }) => nearest !== undefined) && {
+      name: 'nearest.csv',
+      text: nearestTable(records, tables),
+    },
     { name: 'refused.csv', text: refusedTable(refused, tables) },
-  ];
+  ]);
 }
 
 /** What stands beside the table of a list; its words may name a person, and are not repeated. */

@@ -1,4 +1,5 @@
 /** The booklet of a graded result: every number in it comes from the draft, the chart or the lays. */
+import { present } from '../lists/present';
 import type { GradeResult } from '../jobs/grade-result';
 import type { PiecePlan } from '../pattern/piece';
 import { shopLength, shopZipIn } from '../pattern/shop-length';
@@ -33,16 +34,16 @@ export function bookletOf(
   const zips = zipTable(result);
   return {
     title,
-    facts: [
+    facts: present([
       sizesShown(shown.map(({ label }) => label)),
-      ...(skirt === undefined ? [] : [garmentWords(skirt)]),
+      skirt && garmentWords(skirt),
       ...[imprintWords(imprint)].filter((words) => words !== ''),
-    ],
+    ]),
     garment: skirt && { pieces, zip },
     body: bodyOf(result),
     choosing: skirt === undefined ? [] : choosing(result, skirt),
     measures,
-    needs: [...cloth, ...(zips === undefined ? [] : [zips])],
+    needs: present([...cloth, zips]),
     notions: skirt === undefined ? [] : notions(skirt),
     pieces: listedPieces(result),
     cutting: cutting(result, cloth.length > 0),

@@ -1,4 +1,5 @@
 /** What is written of a coverage: its numbers, its picture, and a range that was proposed. */
+import { present } from '../lists/present';
 import { counted } from '../table/counted';
 import { writeChart } from '../chart/write-chart';
 import { saidLine } from '../table/said-line';
@@ -22,13 +23,11 @@ export function coverageFiles(
   display: LengthDisplay,
 ): readonly ResultFile[] {
   const { suggested } = result;
-  return [
+  return present([
     { name: 'coverage.csv', text: coverageTable(result, display) },
     { name: 'coverage.svg', text: coverageDrawing(result, display) },
-    ...(suggested === undefined
-      ? []
-      : [{ name: 'suggested-chart.csv', text: suggestedChart(result, suggested) }]),
-  ];
+    suggested && { name: 'suggested-chart.csv', text: suggestedChart(result, suggested) },
+  ]);
 }
 
 /** The cloud of bodies with the sizes and some published tables over it, as SVG. */

@@ -34,7 +34,7 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
   const isShown = shown.some(({ label }) => label === range.base);
   const base = range.sizes.filter(({ label }) => label === range.base).map(cutSize);
   const drawn = isShown ? needs : fabricNeeds(base, { widths: [width] });
-  const lays = CLOTH_NAMES.flatMap((cloth): readonly ResultFile[] => {
+  const lays = CLOTH_NAMES.flatMap((cloth): ResultFile | [] => {
     const choices = drawn
       .filter((need) => need.cloth === cloth && need.nap === USUAL_NAP[cloth])
       .filter((need) => need.width.value === width.value && need.width.unit === width.unit)
@@ -42,12 +42,10 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
     const need = leastNeed(choices);
     if (need?.buy === undefined || !isLay(need.lay)) return [];
     const { lay, buy, label: size } = need;
-    return [
-      {
-        name: `lay-${cloth}.svg`,
-        text: svg(laySheet({ title, size, cloth, width, lay, buy, spare: SPARE })),
-      },
-    ];
+    return {
+      name: `lay-${cloth}.svg`,
+      text: svg(laySheet({ title, size, cloth, width, lay, buy, spare: SPARE })),
+    };
   });
   const table = { name: 'fabric.csv', text: fabricNeedsTable(needs) };
   const told = worthLaying(needs.filter(({ nap }) => nap === 'with'));

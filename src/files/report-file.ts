@@ -1,4 +1,5 @@
 /** The designer's page: the verdict, what is to be decided, and the tables of an envelope. */
+import { present } from '../lists/present';
 import { counted } from '../table/counted';
 import type { GradeResult } from '../jobs/grade-result';
 import type { SizeTable } from '../print/size-table';
@@ -24,7 +25,7 @@ export function reportFile(
   const verdict = verdictOf(findings, labels, display);
   const decisions = decisionLines(verdict, 'in findings.csv');
   const sizes = counted(labels.length, 'size');
-  const parts = [
+  const parts = present([
     `# ${plain(title)}`,
     [
       `${verdictLine(verdict)}  `,
@@ -32,17 +33,14 @@ export function reportFile(
       `${countWords(verdict)}, in findings.csv.`,
     ].join('\n'),
     plain(madeFrom(result)),
-    ...(decisions.length === 0
-      ? []
-      : ['## To decide', decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n')]),
+    decisions.length > 0 && '## To decide',
+    decisions.length > 0 && decisions.map((text, i) => `${i + 1}. ${plain(text)}`).join('\n'),
     ...(changed === undefined ? [] : changeParts(changed)),
     ...[...printTables(result), ...cloth].flatMap((table) => tableParts(table)),
     // A blend is of measurements, of which typed rules know nothing.
-    ...(!result.rules.typed && labels.length > 1 && range.blend === undefined
-      ? [blendWords(labels)]
-      : []),
+    !result.rules.typed && labels.length > 1 && range.blend === undefined && blendWords(labels),
     'Sew a toile before you cut cloth. Size standards are voluntary and bodies vary.',
-  ];
+  ]);
   return { name: 'report.md', text: `${parts.join('\n\n')}\n` };
 }
 

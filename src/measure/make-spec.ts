@@ -32,23 +32,21 @@ export function makeSpec(
   points: readonly PointOfMeasure[],
   settings: ToleranceSettings = USUAL_TOLERANCES,
 ): Spec {
-  const rows = points.flatMap((point): readonly SpecRow[] => {
+  const rows = points.flatMap((point): SpecRow | [] => {
     const { code, measure, how, taken, group, tolerance } = point;
     const values = sizes.flatMap(
       ({ pieces, lengths }) => takeMeasure(point, pieces, lengths) ?? [],
     );
     if (values.length < sizes.length) return [];
-    return [
-      {
-        code,
-        measure,
-        how,
-        taken,
-        values,
-        tolerance: tolerance ?? usualTolerance(group, taken, leastStep(values, taken), settings),
-        source: tolerance === undefined ? USUAL_SOURCE : 'as stated with the points of measure',
-      },
-    ];
+    return {
+      code,
+      measure,
+      how,
+      taken,
+      values,
+      tolerance: tolerance ?? usualTolerance(group, taken, leastStep(values, taken), settings),
+      source: tolerance === undefined ? USUAL_SOURCE : 'as stated with the points of measure',
+    };
   });
   return { sizes: sizes.map(({ label }) => label), base: rules.base, rows };
 }

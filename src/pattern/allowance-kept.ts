@@ -39,13 +39,11 @@ export function nearestPlace(
   const near = strips.flatMap((strip, i) => {
     const [before, after] = [strips.at(i - 1) ?? strip, strips[(i + 1) % strips.length] ?? strip];
     if (strip.width <= 0) return [];
-    return [
-      {
-        ...strip,
-        box: grownBox(segmentBounds(strip.net), strip.width),
-        corners: [cornerOf(strip.net.from, before, strip), cornerOf(strip.net.to, strip, after)],
-      },
-    ];
+    return {
+      ...strip,
+      box: grownBox(segmentBounds(strip.net), strip.width),
+      corners: [cornerOf(strip.net.from, before, strip), cornerOf(strip.net.to, strip, after)],
+    };
   });
   const stripsAt = boxSearch(near, ({ box }) => box);
   let worst: NearestPlace | undefined;

@@ -1,4 +1,5 @@
 /** The words of a large sheet as a part among its pieces: title, squares, sizes, cautions, tables. */
+import { present } from '../lists/present';
 import type { Box } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Shape } from '../render/scene';
@@ -58,12 +59,10 @@ export function cover(
   const measure = (words: string): readonly Paragraph[] => [{ words, size: BODY }];
   const subtitle = `${sizesShown(sizes.map(({ label }) => label))}. True size, 1:1.`;
   const head = imprint === '' ? HEAD : HEAD + IMPRINT;
-  const shapes: Shape[] = [
+  const shapes = present<Shape>([
     text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
     text(subtitle, point(0, 26), fitted(subtitle, 8, width)),
-    ...(imprint === ''
-      ? []
-      : [text(imprint, point(0, 26 + IMPRINT), fitted(imprint, BODY, width))]),
+    imprint !== '' && text(imprint, point(0, 26 + IMPRINT), fitted(imprint, BODY, width)),
     {
       kind: 'group',
       offset: point(0, head),
@@ -74,7 +73,7 @@ export function cover(
       offset: point(second, head),
       children: testSquare(inch, measure(MEASURE_HOW[medium])),
     },
-  ];
+  ]);
   const belowSquares = head + inch.side + BETWEEN;
   const key = sizeLegend(
     entries,

@@ -49,16 +49,14 @@ export function gatheredStretches(rows: readonly SeamRow[]): readonly StatedPair
     (part, i) => ![...wholes, ...parts.slice(0, i)].some((other) => sameSeam(part, other)),
   );
   return [...wholes, ...alone].map(({ ends: _, ...pair }): StatedPair => {
-    const eased = parts.flatMap((part): EasedStretch[] => {
+    const eased = parts.flatMap((part): EasedStretch | [] => {
       if (part.ends === undefined || !sameSeam(part, pair)) return [];
       const ease = part.ease ?? 0;
-      return [
-        {
-          ...part.ends,
-          ease: isTurned(part, pair) && ease !== 0 ? -ease : ease,
-          place: part.place,
-        },
-      ];
+      return {
+        ...part.ends,
+        ease: isTurned(part, pair) && ease !== 0 ? -ease : ease,
+        place: part.place,
+      };
     });
     if (eased.length === 0) return { ...pair, ease: pair.ease ?? 0 };
     const sum = eased.reduce((total, own) => total + own.ease, 0);

@@ -115,7 +115,7 @@ function stretchesOf(
     }),
     { own: [first.ends[1]], other: [second.ends[1]], at: [first.length, second.length] },
   ];
-  return stops.slice(1).flatMap((stop, i): Stretch[] => {
+  return stops.slice(1).flatMap((stop, i): Stretch | [] => {
     const before = stops[i];
     if (before === undefined) return [];
     const names = [
@@ -123,16 +123,14 @@ function stretchesOf(
       [...stop.own, ...stop.other],
     ] as const;
     const between = eased.find((stated) => isBetween(stated, names));
-    return [
-      {
-        from: before.own[0] ?? '',
-        to: stop.own[0] ?? '',
-        meets: [before.other[0] ?? '', stop.other[0] ?? ''],
-        names,
-        lengths: [stop.at[0] - before.at[0], stop.at[1] - before.at[1]],
-        ease: between?.ease,
-      },
-    ];
+    return {
+      from: before.own[0] ?? '',
+      to: stop.own[0] ?? '',
+      meets: [before.other[0] ?? '', stop.other[0] ?? ''],
+      names,
+      lengths: [stop.at[0] - before.at[0], stop.at[1] - before.at[1]],
+      ease: between?.ease,
+    };
   });
 }
 

@@ -1,4 +1,5 @@
 /** The steps of the shell: darts, center back with its zip and vent, sides, hem. */
+import { present } from '../lists/present';
 import { zipEnd, ZIP_LAP, zipOf } from '../pattern/zip';
 import type { SewnSkirt } from './skirt';
 import { hasEdge } from './skirt';
@@ -9,24 +10,22 @@ import { edgesOf } from './step';
 const TO_SIDE = 0.5;
 
 /** The darts of front and back; none for a skirt without. */
-export function dartSteps({ front, back, number }: SewnSkirt): readonly SewingStep[] {
+export function dartStep({ front, back, number }: SewnSkirt): SewingStep | undefined {
   const sews = [front, back].flatMap(({ name, darts }) =>
     darts.map((dart) => ({ piece: name, edge: dart.name })),
   );
-  if (sews.length === 0) return [];
+  if (sews.length === 0) return undefined;
   const way = (number('press_to_side') ?? 0) < TO_SIDE ? 'the centers' : 'the sides';
-  return [
-    {
-      title: 'Darts',
-      words: [
-        'Fold each dart right sides together so that its two notches at the waist meet.',
-        'Sew along the marked line from the waist to the tip, just outside the drill mark, the last ' +
-          'stitches on the edge of the fold; knot the threads instead of sewing back.',
-        `Press all darts toward ${way}, and over a ham or a rolled towel so that the tip lies flat.`,
-      ],
-      sews,
-    },
-  ];
+  return {
+    title: 'Darts',
+    words: [
+      'Fold each dart right sides together so that its two notches at the waist meet.',
+      'Sew along the marked line from the waist to the tip, just outside the drill mark, the last ' +
+        'stitches on the edge of the fold; knot the threads instead of sewing back.',
+      `Press all darts toward ${way}, and over a ham or a rolled towel so that the tip lies flat.`,
+    ],
+    sews,
+  };
 }
 
 /** The seam at center back up to the zip, the zip, and the opening below. */
@@ -64,47 +63,43 @@ export function centerBackSteps(skirt: SewnSkirt): readonly SewingStep[] {
     ],
     sews: edgesOf([back], 'center_back', 'above'),
   };
-  return [seam, setIn, ...openingSteps(skirt)];
+  return present([seam, setIn, openingStep(skirt)]);
 }
 
-function openingSteps({ back, opening, width, linings }: SewnSkirt): readonly SewingStep[] {
+function openingStep({ back, opening, width, linings }: SewnSkirt): SewingStep | undefined {
   switch (opening) {
     case 'none':
-      return [];
+      return undefined;
     case 'slit':
-      return [
-        {
-          title: 'Slit',
-          words: [
-            'Press the allowances below the seam to the wrong side along both edges of the slit, and ' +
-              'sew them down by hand or on the machine, across the top of the slit too.',
-          ],
-          sews: edgesOf([back], 'slit'),
-        },
-      ];
+      return {
+        title: 'Slit',
+        words: [
+          'Press the allowances below the seam to the wrong side along both edges of the slit, and ' +
+            'sew them down by hand or on the machine, across the top of the slit too.',
+        ],
+        sews: edgesOf([back], 'slit'),
+      };
     case 'vent': {
       const edges =
         linings.length > 0
           ? `Neaten the long edges of both extensions; the lining will be sewn to them.`
           : `Turn ${width('vent_allowance')} of the long edge of each extension to the wrong side and sew it down.`;
-      return [
-        {
-          title: 'Vent',
-          words: [
-            edges,
-            'Fold the left extension in along the center line and press: the left back ends in this fold. The ' +
-              'right extension stays flat below it. Snip the allowance of the right back at the top of the vent, to ' +
-              'the last stitch of the seam but not through it, so that the seam above lies open.',
-            'Pin both extensions on each other and sew their slanting upper edges together, ' +
-              `${width('vent_allowance')} from the edge, through the left back too if the stitches may show.`,
-          ],
-          sews: [
-            ...edgesOf([back], 'vent_top'),
-            ...(linings.length > 0 ? [] : edgesOf([back], 'vent')),
-          ],
-          section: 'vent',
-        },
-      ];
+      return {
+        title: 'Vent',
+        words: [
+          edges,
+          'Fold the left extension in along the center line and press: the left back ends in this fold. The ' +
+            'right extension stays flat below it. Snip the allowance of the right back at the top of the vent, to ' +
+            'the last stitch of the seam but not through it, so that the seam above lies open.',
+          'Pin both extensions on each other and sew their slanting upper edges together, ' +
+            `${width('vent_allowance')} from the edge, through the left back too if the stitches may show.`,
+        ],
+        sews: [
+          ...edgesOf([back], 'vent_top'),
+          ...(linings.length > 0 ? [] : edgesOf([back], 'vent')),
+        ],
+        section: 'vent',
+      };
     }
   }
 }
@@ -124,27 +119,19 @@ export function sideStep({ front, back, width }: SewnSkirt): SewingStep {
 /** The hem of the shell, with the lower edges of a vent. */
 export function hemStep({ front, back, width, opening, number }: SewnSkirt): SewingStep {
   const isFlared = (number('hem_taper') ?? 0) < 0 || (number('dart_closing') ?? 0) > 0;
-  const atVent =
-    opening === 'vent'
-      ? [
-          'At the vent unfold the left extension, turn the hem up over the whole width, and fold the ' +
-            'extension back on it; the right one is turned up with the hem.',
-        ]
-      : [];
   return {
     title: 'Hem',
-    words: [
+    words: present([
       'Let the skirt hang for a day, try it on and level the hem.',
       `Neaten the edge, turn up ${width('hem_allowance')} and press. Sew it by hand with stitches that ` +
         'do not show.',
-      ...(isFlared
-        ? [
-            'Where the hem is curved its edge is longer than the skirt that it is sewn to: run a thread along the ' +
-              'edge first, and draw it in until the hem lies flat.',
-          ]
-        : []),
-      ...atVent,
-    ],
+      isFlared &&
+        'Where the hem is curved its edge is longer than the skirt that it is sewn to: run a thread along the ' +
+          'edge first, and draw it in until the hem lies flat.',
+      opening === 'vent' &&
+        'At the vent unfold the left extension, turn the hem up over the whole width, and fold the ' +
+          'extension back on it; the right one is turned up with the hem.',
+    ]),
     sews: [
       ...edgesOf([front, back], 'hem'),
       ...(hasEdge(back, 'vent_hem') ? edgesOf([back], 'vent_hem') : []),

@@ -1,26 +1,25 @@
 /** The steps of the waist: a band, a facing, or neither. */
+import { present } from '../lists/present';
 import type { SewnSkirt } from './skirt';
 import { hasDarts } from './skirt';
 import type { SewingStep } from './step';
 import { edgesOf } from './step';
 
 /** What is fused before anything is sewn; none where nothing is cut from interfacing. */
-export function interfacingSteps({ band, facings }: SewnSkirt): readonly SewingStep[] {
-  const fused = [...(band === undefined ? [] : [band]), ...facings].filter(({ cuttings }) =>
+export function interfacingStep({ band, facings }: SewnSkirt): SewingStep | undefined {
+  const fused = present([band, ...facings]).filter(({ cuttings }) =>
     cuttings.some(({ cloth }) => cloth === 'interfacing'),
   );
-  if (fused.length === 0) return [];
-  return [
-    {
-      title: 'Interfacing',
-      words: [
-        `Fuse the interfacing to the wrong side of the ${band === undefined ? 'facings' : 'waistband'} ` +
-          'as its maker says; try it on a scrap first.',
-      ],
-      sews: [],
-      beside: fused.map(({ name }) => name),
-    },
-  ];
+  if (fused.length === 0) return undefined;
+  return {
+    title: 'Interfacing',
+    words: [
+      `Fuse the interfacing to the wrong side of the ${band === undefined ? 'facings' : 'waistband'} ` +
+        'as its maker says; try it on a scrap first.',
+    ],
+    sews: [],
+    beside: fused.map(({ name }) => name),
+  };
 }
 
 /** The waist from the raw edge to the closed opening. */

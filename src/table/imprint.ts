@@ -1,4 +1,5 @@
 /** What a file states of itself for a cover: who designed it, which version it is, from when. */
+import { present } from '../lists/present';
 import { InputError } from '../errors';
 import type { SaidLine } from './said-line';
 import { allStated } from './said-line';
@@ -35,12 +36,12 @@ export function imprintOf(lines: readonly SaidLine[]): Imprint {
 /** In words for a cover: `Design: A. Lind. Version 2. 2026-03-01. © 2026 A. Lind`; empty for none. */
 export function imprintWords({ designer, version, date, copyright }: Imprint): string {
   const year = /^\d{4}$/u.test(copyright ?? '') && designer !== undefined;
-  return [
-    ...(designer === undefined ? [] : [`Design: ${designer}`]),
-    ...(version === undefined ? [] : [`Version ${version}`]),
-    ...(date === undefined ? [] : [date]),
-    ...(copyright === undefined ? [] : [`© ${copyright}${year ? ` ${designer}` : ''}`]),
-  ].join(' · ');
+  return present([
+    designer !== undefined && `Design: ${designer}`,
+    version !== undefined && `Version ${version}`,
+    date,
+    copyright !== undefined && `© ${copyright}${year ? ` ${designer}` : ''}`,
+  ]).join(' · ');
 }
 
 /** The day that the date states as `2026-03-01`; undefined for any other words. */

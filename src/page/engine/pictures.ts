@@ -52,16 +52,14 @@ function ease({ chart, range, findings }: GradeResult): readonly PictureView[] {
     );
     const body = chart && findRow(chart, `${name}_girth`);
     if (own.length === 0 || body === undefined) return [];
-    return [
-      {
-        title: `Finished ${name} over the body`,
-        labels,
-        series: [
-          { name: 'body', values: body.values },
-          seriesOf('finished', own, labels, 'measured'),
-        ],
-      },
-    ];
+    return {
+      title: `Finished ${name} over the body`,
+      labels,
+      series: [
+        { name: 'body', values: body.values },
+        seriesOf('finished', own, labels, 'measured'),
+      ],
+    };
   });
 }
 

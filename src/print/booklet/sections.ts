@@ -1,4 +1,5 @@
 /** The sections of a booklet as blocks for its pages. */
+import { present } from '../../lists/present';
 import { point } from '../../geometry/point';
 import { lineDrawing } from '../../render/line-drawing';
 import type { Sketch } from '../../render/sketch';
@@ -64,13 +65,13 @@ function coverBlock({ title, facts, garment }: Booklet, width: number): Sketch {
     text(fact, point(0, TITLE + 8 + 6 * i), fitted(fact, FACT, width)),
   );
   const below = TITLE + 8 + 6 * facts.length + 8;
-  return sketchOf([
-    text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
-    ...lines,
-    ...(drawing === undefined
-      ? []
-      : [placedAt(drawing, point(Math.max(0, (width - widthOf(drawing)) / 2), below))]),
-  ]);
+  return sketchOf(
+    present([
+      text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
+      ...lines,
+      drawing && placedAt(drawing, point(Math.max(0, (width - widthOf(drawing)) / 2), below)),
+    ]),
+  );
 }
 
 function tables(all: readonly SizeTable[], width: number): readonly Block[] {
@@ -88,12 +89,8 @@ function choosingBlocks({ body, choosing }: Booklet, width: number): readonly Sk
   const picture = body && bodyPicture(body);
   const left = picture === undefined ? 0 : widthOf(picture) + BESIDE;
   const words = choosing.map((sentence) => ({ words: sentence, size: BODY }));
-  return [
-    sketchOf([
-      ...(picture === undefined ? [] : [placedAt(picture, point(0, 0))]),
-      paragraphs(words, left, 0, width - left).group,
-    ]),
-  ];
+  const beside = picture && placedAt(picture, point(0, 0));
+  return [sketchOf(present([beside, paragraphs(words, left, 0, width - left).group]))];
 }
 
 /** mm of the columns of the list of pieces. */
@@ -115,7 +112,7 @@ function cutBlocks({ pieces, cutting }: Booklet, width: number): readonly Sketch
     ]);
   });
   const list = stacked(rows, BODY / 2);
-  return [...(list === undefined ? [] : [list]), ...told(cutting, width)];
+  return present([list, ...told(cutting, width)]);
 }
 
 function stepBlocks({ steps, pictured }: Booklet, width: number): readonly Sketch[] {
@@ -131,12 +128,8 @@ function stepBlocks({ steps, pictured }: Booklet, width: number): readonly Sketc
       0,
       room,
     );
-    return sketchOf([
-      group,
-      ...(picture === undefined
-        ? []
-        : [placedAt(picture, point(width - (PICTURE + widthOf(picture)) / 2, 0))]),
-    ]);
+    const beside = picture && placedAt(picture, point(width - (PICTURE + widthOf(picture)) / 2, 0));
+    return sketchOf(present([group, beside]));
   });
 }
 

@@ -7,19 +7,17 @@ export const exchangeSlips: SlipFamily = ({ at, name, moves, sheet, others }) =>
   return others.flatMap((other) => {
     const theirs = sheet[other.at.piece]?.get(other.at.point);
     if (theirs === undefined || theirs.every((move, i) => isSame(move, moves[i]))) return [];
-    return [
-      {
-        kind: 'rules exchanged' as const,
-        at,
-        id: `with ${other.name}`,
-        words: () => `the rules of ${name} and ${other.name} are probably exchanged`,
-        repairs: [
-          { at, moves: theirs },
-          { at: other.at, moves },
-        ],
-        cost: 0.5 + Math.log(others.length),
-      },
-    ];
+    return {
+      kind: 'rules exchanged' as const,
+      at,
+      id: `with ${other.name}`,
+      words: () => `the rules of ${name} and ${other.name} are probably exchanged`,
+      repairs: [
+        { at, moves: theirs },
+        { at: other.at, moves },
+      ],
+      cost: 0.5 + Math.log(others.length),
+    };
   });
 };
 

@@ -71,20 +71,18 @@ function asNamesakes(
   name: string,
 ): readonly Wrong[] {
   const now = along(sheet[at.piece]?.get(at.point) ?? [], axis);
-  return sameNamed(pattern, namesakes, at).flatMap(({ at: other, isMirrored }): Wrong[] => {
+  return sameNamed(pattern, namesakes, at).flatMap(({ at: other, isMirrored }): Wrong | [] => {
     const way = axis === 'x' && isMirrored ? -1 : 1;
     const theirs = along(sheet[other.piece]?.get(other.point) ?? [], axis);
     if (theirs.every((move, size) => Math.abs(way * move - (now[size] ?? NaN)) <= SAME_PLACE))
       return [];
-    return [
-      {
-        kind: 'formula',
-        right: (_, size) => way * (theirs[size] ?? NaN),
-        words:
-          `d${axis} at ${name} is probably wrong in its formula, ` +
-          `beside that of ${nameOf(pattern, other)}`,
-        cost: 2,
-      },
-    ];
+    return {
+      kind: 'formula',
+      right: (_, size) => way * (theirs[size] ?? NaN),
+      words:
+        `d${axis} at ${name} is probably wrong in its formula, ` +
+        `beside that of ${nameOf(pattern, other)}`,
+      cost: 2,
+    };
   });
 }
