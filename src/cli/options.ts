@@ -1,4 +1,5 @@
 /** Options that several commands have in common. */
+import { cellsOf } from '../table/line-cells';
 import type { Command } from 'commander';
 import { Argument, Option } from 'commander';
 import { DEFAULT_STYLE } from '../draft/default-style';
@@ -18,18 +19,9 @@ function repeatable(flags: string, description: string): Option {
     .default([]);
 }
 
-/** A part of a comma list: in double quotes, where two stand for one (RFC 4180), or up to a comma. */
-const PART = /\s*(?:"((?:[^"]|"")*)"\s*(?=,|$)|([^,]*))(?:,|$)/uy;
-
 /** A comma list as its parts; one that has a comma in it is quoted as in CSV. */
 export function list(value: string): readonly string[] {
-  const parts: string[] = [];
-  PART.lastIndex = 0;
-  for (;;) {
-    const [whole = '', quoted, plain = ''] = PART.exec(value) ?? [];
-    parts.push(quoted?.replaceAll('""', '"') ?? plain.trim());
-    if (!whole.endsWith(',')) return parts;
-  }
+  return cellsOf(value, ',').map((part) => part.trim());
 }
 
 /**

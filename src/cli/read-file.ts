@@ -7,6 +7,7 @@ import {
   openSync,
   readSync,
   readdirSync,
+  statSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { InputError } from '../errors';
@@ -28,8 +29,14 @@ export interface ReadFile {
 }
 
 /** What two names of one file share, through links of either kind. */
-export function identityOf({ dev, ino }: { readonly dev: bigint; readonly ino: bigint }): string {
+function identityOf({ dev, ino }: { readonly dev: bigint; readonly ino: bigint }): string {
   return `${dev}:${ino}`;
+}
+
+/** The same of what is at a path; undefined where there is nothing. */
+export function identityAt(path: string): string | undefined {
+  const stat = statSync(path, { bigint: true, throwIfNoEntry: false });
+  return stat && identityOf(stat);
 }
 
 /**
@@ -135,7 +142,8 @@ function missing(given: string, path: string): InputError {
   });
 }
 
-function unreadable(given: string, got: string): InputError {
+/** What is told of a file that is there and cannot be read. */
+export function unreadable(given: string, got: string): InputError {
   return new InputError('file-unreadable', {
     what: 'the file cannot be read',
     allowed: 'the path of a readable CSV file',

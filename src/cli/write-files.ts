@@ -16,7 +16,8 @@ import {
 import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../errors';
 import type { BinaryFile, ResultFile } from '../files/result-file';
-import { identityOf } from './read-file';
+import { outputRefusal, refusalOverInput } from './output-refusal';
+import { identityAt } from './read-file';
 import type { FileChanges } from './staging';
 import { clearEarlier, closeStaging, openStaging, place } from './staging';
 import { Stopped, stoppable } from './stopped';
@@ -66,7 +67,12 @@ export async function writeFiles(
     return await stoppable(async (pause) => {
       const names = files.map(({ name }) => name);
       const there = statSync(target, { throwIfNoEntry: false });
-      if (there?.isDirectory() === false) refuseNoFolder(given, there);
+      if (there?.isDirectory() === false)
+        throw outputRefusal(given, 'file-unwritable', {
+          what: 'the results go into a folder',
+          allowed: 'a folder that exists or can be made',
+          got: there.isFile() ? 'a file' : kindOf(there),
+        });
       clearEarlier(target);
       for (const name of names) refuseInput(given, target, name, inputs);
       const staging = openStaging(target);
@@ -156,12 +162,19 @@ function plan(
   const others = present.filter((name) => !digests.has(name) && name !== LIST_NAME);
   for (const name of digests.keys()) {
     if (replace || !present.includes(name)) continue;
-    if (!isAsWritten(name)) refuseChanged(given, name);
+    const refused = (what: string): InputError =>
+      outputRefusal(given, 'output-changed', { what, orField: 'replace', got: name });
+    if (!isAsWritten(name))
+      throw refused(
+        'a result would replace a file that this program did not write, or that was changed since',
+      );
     const there = listed.get(name);
     // A print of `grade` and one of `print` are the same thing; tables of bodies and of sizes are not.
     const isOther = there !== undefined && there.set !== set;
     if (isOther && (there.shows === undefined) !== (shown === undefined))
-      refuseOther(given, name, there.set);
+      throw refused(
+        `a result would replace a file of another kind, which ${there.set} wrote under the same name`,
+      );
   }
   const ofSet = others.filter((name) => listed.get(name)?.set === set);
   const dropped = ofSet.filter(
@@ -183,11 +196,7 @@ function plan(
   return { made: [...digests.keys(), LIST_NAME], dropped, kept, list, leftovers, outdated };
 }
 
-function identityAt(path: string): string | undefined {
-  const stat = statSync(path, { bigint: true, throwIfNoEntry: false });
-  return stat && identityOf(stat);
-}
-
+/** A folder, a device or a pipe under the name of a result is not for it to replace. */
 function refuseInput(
   given: string,
   target: string,
@@ -196,70 +205,28 @@ function refuseInput(
 ): void {
   const path = join(target, name);
   const stat = statSync(path, { throwIfNoEntry: false });
-  if (stat?.isFile() === false) refuseNoFile(given, `${path}, which is ${kindOf(stat)}`);
-  if (!inputs.has(identityAt(path) ?? '')) return;
-  throw new InputError('output-is-input', {
-    what: 'a result would replace a file that was read for it',
-    allowed: 'another folder for the results',
-    got: name,
-    place: { field: 'out', file: given },
-  });
+  if (stat?.isFile() === false)
+    throw outputRefusal(given, 'file-unwritable', {
+      what: 'a result would replace what is no file',
+      got: `${path}, which is ${kindOf(stat)}`,
+    });
+  if (inputs.has(identityAt(path) ?? '')) throw refusalOverInput(given, name);
 }
 
 /** What is told of a fault of the disk or of a folder. */
 export function unwritable(given: string, error: unknown): InputError {
-  return new InputError('file-unwritable', {
+  return outputRefusal(given, 'file-unwritable', {
     what: 'the results cannot be written',
     allowed:
       'a folder that exists or can be made, that can be written to, and of which no file is open in ' +
       'another program',
     got: error instanceof Error ? error.message : String(error),
-    place: { field: 'out', file: given },
-  });
-}
-
-function refuseNoFolder(given: string, there: Stats): never {
-  throw new InputError('file-unwritable', {
-    what: 'the results go into a folder',
-    allowed: 'a folder that exists or can be made',
-    got: there.isFile() ? 'a file' : kindOf(there),
-    place: { field: 'out', file: given },
-  });
-}
-
-/** A folder, a device or a pipe under the name of a result is not for it to replace. */
-function refuseNoFile(given: string, got: string): never {
-  throw new InputError('file-unwritable', {
-    what: 'a result would replace what is no file',
-    allowed: 'another folder for the results',
-    got,
-    place: { field: 'out', file: given },
   });
 }
 
 function kindOf(stat: Stats): string {
   if (stat.isDirectory()) return 'a folder';
   return stat.isFIFO() || stat.isSocket() ? 'a pipe or socket' : 'a device';
-}
-
-function refuseChanged(given: string, name: string): never {
-  throw new InputError('output-changed', {
-    what: 'a result would replace a file that this program did not write, or that was changed since',
-    allowed: 'another folder for the results',
-    orField: 'replace',
-    got: name,
-    place: { field: 'out', file: given },
-  });
-}
-
-function refuseOther(given: string, name: string, set: string): never {
-  throw new InputError('output-changed', {
-    what: `a result would replace a file of another kind, which ${set} wrote under the same name`,
-    allowed: 'another folder for the results',
-    orField: 'replace',
-    got: name,
-    place: { field: 'out', file: given },
-  });
 }
 
 /** The topmost folder of the path that is not there yet, or undefined if all are. */

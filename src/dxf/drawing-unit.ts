@@ -1,4 +1,5 @@
 /** In which unit a drawing is, by everything that it says of it. */
+import { unitNamed } from '../table/unit-name';
 import type { Place } from '../errors';
 import { InputError } from '../errors';
 import type { LengthUnit } from '../units';
@@ -26,23 +27,21 @@ export interface DrawingUnit {
   readonly by: 'own' | 'named' | 'family' | 'table';
 }
 
-/** Words for units in annotations and rule tables. METRIC is mm and ENGLISH in, unverified. */
-export const UNITS_NAMED: Readonly<Record<string, LengthUnit | undefined>> = {
+/** Families of units, unverified: METRIC is mm and ENGLISH in. */
+const FAMILIES: Readonly<Record<string, LengthUnit | undefined>> = {
   METRIC: 'mm',
-  MM: 'mm',
-  MILLIMETER: 'mm',
-  MILLIMETERS: 'mm',
-  MILLIMETRES: 'mm',
-  CM: 'cm',
-  CENTIMETER: 'cm',
-  CENTIMETERS: 'cm',
-  CENTIMETRES: 'cm',
   ENGLISH: 'in',
   IMPERIAL: 'in',
-  IN: 'in',
-  INCH: 'in',
-  INCHES: 'in',
 };
+
+/** What `unitSaid` knows, for a message. */
+export const UNITS_SAID = 'METRIC, ENGLISH or IMPERIAL; or mm, cm or in by their names';
+
+/** The unit of a word in annotations and rule tables; undefined for none. */
+export function unitSaid(word: string): LengthUnit | undefined {
+  return FAMILIES[word.toUpperCase()] ?? unitNamed(word);
+}
+
 /** DXF reference, header variable $INSUNITS: 0 is no unit, and others are none of a pattern. */
 const HEADER_UNITS: Readonly<Record<string, LengthUnit | undefined>> = {
   1: 'in',
@@ -121,13 +120,13 @@ function headerStatements(header: ReadonlyMap<string, Tag>, file: string): reado
 function wordStatement({ words, row }: DxfEntity, file: string): Statement | undefined {
   const name = (UNITS.exec(words) ?? OWN.exec(words))?.[1]?.trim();
   if (name === undefined) return undefined;
-  const unit = UNITS_NAMED[name.toUpperCase()];
+  const unit = unitSaid(name);
   const place = { file, row };
   if (unit !== undefined)
     return statement(unit, `UNITS: ${name.toUpperCase()} says ${unit}`, place);
   throw new InputError('unit-unknown', {
     what: 'the unit is not known',
-    allowed: Object.keys(UNITS_NAMED).join(', '),
+    allowed: UNITS_SAID,
     got: name,
     place,
   });

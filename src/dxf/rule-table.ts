@@ -9,7 +9,7 @@ import { MOST_MOVE } from '../rule-sheet/point-rules';
 import { drawnLines } from '../table/limits';
 import type { LengthUnit } from '../units';
 import { toMillimeters } from '../units';
-import { UNITS_NAMED } from './drawing-unit';
+import { UNITS_SAID, unitSaid } from './drawing-unit';
 import { dxfNumber, dxfText } from './entities';
 
 /** Rules by their number: cumulative moves in mm from the sample size, y down, one a size. */
@@ -114,10 +114,8 @@ function readHeader(lines: readonly string[], refuse: Refuse): Omit<ReadRuleTabl
     refuse('the sample size is not in the size list', sizes.join(' '), sample.text, sample.row);
   }
   const units = need('UNITS', 'a line `UNITS: METRIC` or `UNITS: ENGLISH`');
-  const known = Object.keys(UNITS_NAMED).join(', ');
   const unit =
-    UNITS_NAMED[units.text.toUpperCase()] ??
-    refuse('the unit is not known', known, units.text, units.row);
+    unitSaid(units.text) ?? refuse('the unit is not known', UNITS_SAID, units.text, units.row);
   const name = stated('GRADE RULE TABLE')?.text ?? '';
   return { name, sizes, sample: sample.text, unit, unitRow: units.row };
 }

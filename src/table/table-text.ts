@@ -18,8 +18,7 @@ export function decodedTable(bytes: Uint8Array): string {
   const start = Array.from(bytes.subarray(0, 3), hexadecimal).join('');
   const mark = MARKS.find((one) => start.startsWith(one.bytes));
   const wide = mark?.encoding ?? wideEncoding(bytes);
-  if (wide === 'utf-16be') return new TextDecoder('utf-16le').decode(swapped(bytes));
-  if (wide === 'utf-16le') return new TextDecoder('utf-16le').decode(bytes);
+  if (wide !== undefined && wide !== 'utf-8') return new TextDecoder(wide).decode(bytes);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
@@ -44,13 +43,4 @@ function wideEncoding(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
   if (pairs < 2 || Math.max(first, second) < pairs / 2) return undefined;
   if (first === 0) return 'utf-16le';
   return second === 0 ? 'utf-16be' : undefined;
-}
-
-/** Not every Node decodes UTF-16 with the high byte first. */
-function swapped(bytes: Uint8Array): Uint8Array {
-  const turned = Uint8Array.from(bytes.subarray(0, bytes.length - (bytes.length % 2)));
-  for (let i = 0; i < turned.length; i += 2) {
-    [turned[i], turned[i + 1]] = [turned[i + 1] ?? 0, turned[i] ?? 0];
-  }
-  return turned;
 }

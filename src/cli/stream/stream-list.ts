@@ -1,6 +1,5 @@
 /** A list of any length drafted and measured: read, drafted by workers, written, and gone on with after a kill. */
 import { createHash } from 'node:crypto';
-import { statSync } from 'node:fs';
 import type { FileHandle } from 'node:fs/promises';
 import { open } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
@@ -9,6 +8,8 @@ import { readStreamedList } from '../../bodies/streamed-list';
 import { InputError } from '../../errors';
 import { STREAMED_FILES } from '../../files/streamed-tables';
 import { VERSION } from '../../render/version';
+import { refusalOverInput } from '../output-refusal';
+import { identityAt, unreadable } from '../read-file';
 import { answered } from './worker-pool';
 import type { AnsweredPart } from './worker-pool';
 import type { ListPart } from './list-parts';
@@ -76,20 +77,12 @@ export async function headOf(
 const LINE_FEED = 10;
 
 async function openList(path: string, given: string): Promise<FileHandle> {
-  const refuse = (got: string): never => {
-    throw new InputError('file-unreadable', {
-      what: 'the file cannot be read',
-      allowed: 'the path of a readable CSV file',
-      got,
-      place: { file: given },
-    });
-  };
-  const file = await open(path).catch((error: unknown) =>
-    refuse(error instanceof Error ? error.message : String(error)),
-  );
+  const file = await open(path).catch((error: unknown) => {
+    throw unreadable(given, error instanceof Error ? error.message : String(error));
+  });
   if ((await file.stat()).isFile()) return file;
   await file.close();
-  return refuse('no file');
+  throw unreadable(given, 'no file');
 }
 
 /** Throws InputError for an order or a folder that cannot be used. */
@@ -129,18 +122,8 @@ function refuseInput(
   given: string,
   names: readonly string[],
 ): void {
-  const own = statSync(list);
-  const same = names.find((name) => {
-    const there = statSync(join(folder, name), { throwIfNoEntry: false });
-    return there?.ino === own.ino && there.dev === own.dev;
-  });
-  if (same === undefined) return;
-  throw new InputError('output-is-input', {
-    what: 'a result would replace a file that was read for it',
-    allowed: 'another folder for the results',
-    got: same,
-    place: { field: 'out', file: given },
-  });
+  const same = names.find((name) => identityAt(join(folder, name)) === identityAt(list));
+  if (same !== undefined) throw refusalOverInput(given, same);
 }
 
 interface Opened {

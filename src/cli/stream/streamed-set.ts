@@ -20,9 +20,9 @@ import {
   writeSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { InputError } from '../../errors';
 import { DRAWINGS } from '../../files/streamed-drawings';
 import { STREAMED_FILES } from '../../files/streamed-tables';
+import { outputRefusal } from '../output-refusal';
 import { strangerIn } from './put-drawings';
 
 /** How far a run has come. */
@@ -106,34 +106,29 @@ export class StreamedSet {
     const record = earlier?.digest === digest ? earlier : undefined;
     const taken = namesOf(names).find((name) => existsSync(join(folder, name)));
     const isTaken = taken !== undefined && record?.isDone !== true;
-    if (!replace && (isTaken || (earlier !== undefined && record === undefined))) {
-      throw new InputError('output-changed', {
+    if (!replace && (isTaken || (earlier !== undefined && record === undefined)))
+      throw outputRefusal(given, 'output-changed', {
         what: isTaken
           ? 'a result would replace a file that is there'
           : 'the folder has the beginning of another run, which was stopped',
-        allowed: 'another folder for the results',
         orField: 'replace',
         got: taken ?? RECORD,
-        place: { field: 'out', file: given },
       });
-    }
     const link = namesOf(names)
       .map((name) => name + UNDONE)
       .find((name) => isLink(join(folder, name)));
     if (link !== undefined)
-      throw new InputError('output-changed', {
+      throw outputRefusal(given, 'output-changed', {
         what: 'a link stands where a result is made',
         allowed: 'another folder for the results, or the link elsewhere',
         got: link,
-        place: { field: 'out', file: given },
       });
     const stranger = names.drawings ? strangerIn(join(folder, DRAWINGS)) : undefined;
     if (stranger !== undefined)
-      throw new InputError('output-changed', {
+      throw outputRefusal(given, 'output-changed', {
         what: 'the folder of drawings has a file that no streamed run put there',
         allowed: 'another folder for the results, or that file elsewhere',
         got: join(DRAWINGS, stranger),
-        place: { field: 'out', file: given },
       });
     if (record === undefined) {
       rmSync(join(folder, RECORD), { force: true });
