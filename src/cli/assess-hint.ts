@@ -16,6 +16,13 @@ export type HintBefore = Exclude<HintLevel, 4>;
 
 /** The hint in lines of at most 80 columns, and which call tells more. */
 export function hintReport(marking: Marking, level: HintBefore): string {
+  const isOpen = marking.cells.some(({ verdict }) => verdict === 'wrong');
+  const next = `${TELLS[level]}: the same call with --hint ${level + 1}`;
+  return hintPage(marking, level) + (isOpen ? wrappedParagraph(next) : '');
+}
+
+/** The hint alone, as it is handed to whoever made the sheet. */
+export function hintPage(marking: Marking, level: HintBefore): string {
   const told = [...notReadLine(notReadFindings(marking.unread)), ...notAsked(marking)];
   if (isBlankSheet(marking)) return [assessBrief(marking), ...told].join('');
   if (isRight(marking)) return [wrappedParagraph('Every cell is right.'), ...told].join('');
@@ -28,9 +35,6 @@ export function hintReport(marking: Marking, level: HintBefore): string {
     ...list('Blank', rows?.blank),
     ...asks.map(askWords),
     ...told,
-    ...(wrong === 0
-      ? []
-      : [wrappedParagraph(`${TELLS[level]}: the same call with --hint ${level + 1}`)]),
   ].join('');
 }
 

@@ -4,16 +4,17 @@ import { grouped } from '../lists/grouped';
 import { counted } from '../table/counted';
 import { notReadFindings } from '../check/not-read';
 import type { Run } from '../study/mark/explanations';
+import { scoreOf } from '../study/mark/decisions';
 import type { FoundSlip } from '../study/mark/fewest-slips';
 import type { Diagnosed } from '../study/mark/sureness';
 import type { MarkedCell } from '../study/mark/marked-cells';
 import type { PointName } from '../pattern/named-point';
 import type { Marking } from '../study/mark/mark-sheet';
-import { isBlankSheet } from '../study/mark/mark-sheet';
+import { isBlankSheet, isMostlyBlank } from '../study/mark/mark-sheet';
 import type { AnswerKey } from '../study/mark/answer-key';
 import { rightValues, rowName } from '../study/mark/series';
 import { troubleStarts } from '../study/mark/trouble-starts';
-import { MOSTLY_BLANK, SAME_PLACE } from '../tolerance';
+import { SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { UNIT_WORDS, showLength, showNumber } from '../units';
 import { garmentReport } from './garment-report';
@@ -107,8 +108,8 @@ function score(marking: Marking): string {
 function scoreWords(marking: Marking): string {
   const { decisions, answered, blanks } = marking;
   const { asked, given, right } = decisions;
-  if (asked === 0) return 'No score: nothing that is asked for moves.';
-  const percent = Math.floor((100 * right) / asked);
+  const percent = scoreOf(decisions);
+  if (percent === undefined) return 'No score: nothing that is asked for moves.';
   const open = 'The place of a break is judged where every size is given.';
   if (isMostlyBlank(marking))
     return (
@@ -119,10 +120,6 @@ function scoreWords(marking: Marking): string {
   return answered && blanks > 0
     ? `Score of what is answered: ${score} ${counted(blanks, 'blank cell')} ${blanks === 1 ? 'is' : 'are'} left out. ${open}`
     : `Score: ${score}`;
-}
-
-function isMostlyBlank({ answered, blanks, cells }: Marking): boolean {
-  return !answered && blanks > MOSTLY_BLANK * cells.length;
 }
 
 function blankWords({ answered, blanks, cells }: Marking): string {

@@ -1,5 +1,5 @@
 /** What a command needs of the world; tests give their own. */
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, statSync } from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 import { decodedDrawing } from '../dxf/drawing-text';
 import { InputError } from '../errors';
@@ -27,6 +27,8 @@ export interface Files {
   readonly exists: (path: string) => boolean;
   /** Whether that is a folder. */
   readonly isFolder: (path: string) => boolean;
+  /** The names of the files in a folder, sorted; undefined for what is no folder. */
+  readonly filesIn: (path: string) => readonly string[] | undefined;
   /** The text of a file, or of the standard input by `-`, once. Throws InputError `file-unreadable`. */
   readonly readText: (path: string) => string;
   /** The texts of an earlier set in a folder, of those files asked for that are as they were written. */
@@ -94,6 +96,13 @@ export function filesFrom(folder: string, stdin: (given: string) => ReadFile): F
   return {
     pathOf: at,
     exists: (path) => existsSync(at(path)),
+    filesIn: (path) =>
+      statSync(at(path), { throwIfNoEntry: false })?.isDirectory() === true
+        ? readdirSync(at(path), { withFileTypes: true })
+            .filter((entry) => !entry.isDirectory())
+            .map(({ name }) => name)
+            .toSorted()
+        : undefined,
     isFolder: (path) => statSync(at(path), { throwIfNoEntry: false })?.isDirectory() ?? false,
     readText: (path) => {
       // Drawings, and the rule tables that go with them, may say their own code page.

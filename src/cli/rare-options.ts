@@ -11,6 +11,7 @@ const RARE: ReadonlyMap<string, readonly string[]> = new Map([
       ...['join', 'measures', 'measured', 'chart', 'seams', 'breaks', 'moves', 'enlarge'],
     ],
   ],
+  ['assess', ['fractions', 'chart', 'seams']],
   ['print', ['blend', 'stack', 'fractions', 'against', 'allowances', 'margin', 'join']],
   [
     'draft',

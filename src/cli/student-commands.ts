@@ -8,7 +8,7 @@ import { HINT_LEVELS } from '../study/mark/hint-levels';
 import type { ExerciseCommandOptions } from './exercise-command';
 import type { ExplainCommandOptions } from './explain-command';
 import type { InferCommandOptions } from './infer-command';
-import type { AssessCommandOptions } from './assess-command';
+import type { AssessCommandOptions } from './assess-case';
 import { refuseMixedOptions } from './mixed-options';
 import type { AddCommands } from './options';
 import {
@@ -44,7 +44,10 @@ const addAssess: AddCommands = (program, io, end) => {
       )
       .addArgument(new NeededArgument('chart.csv', 'body measurements'))
       .addArgument(
-        new NeededArgument('sheet.csv', 'the rule sheet, with the columns of grade-rules.csv'),
+        new NeededArgument(
+          'sheet.csv',
+          'the rule sheet, as grade-rules.csv, or a folder of sheets',
+        ),
       )
       .addOption(new NeededOption('--base <size>', 'the size from which the sheet counts')),
   )
@@ -60,6 +63,8 @@ const addAssess: AddCommands = (program, io, end) => {
     )
     .addOption(sheetUnit())
     .option('--fractions', 'inches as fractions (as they are typed)')
+    .option('--out <folder>', 'where the marks of a folder go (output/marks-<folder>)')
+    .addOption(replaceOption())
     .optionsGroup('A pattern that you have, in the place of the chart:')
     .option('--pattern <base.csv>', 'the pattern that was to be graded')
     .option('--rules <rules.csv>', 'the rule sheet that is right for it')
@@ -80,7 +85,7 @@ const addAssess: AddCommands = (program, io, end) => {
       if (!isGiven) needFiles(command);
       const sheet = isGiven ? neededSheet(first) : (second ?? '');
       const { assessCommand } = await import('./assess-command');
-      end(assessCommand({ sheet, chart: isGiven ? undefined : first }, options, io));
+      end(await assessCommand({ sheet, chart: isGiven ? undefined : first }, options, io));
     },
   );
 };

@@ -31,6 +31,7 @@ async function call(files: Readonly<Record<string, string>>, ...argv: string[]):
     pathOf: (path) => path,
     exists: (path) => path in files,
     isFolder: () => false,
+    filesIn: () => undefined,
     readText: (path) => files[path] ?? '',
     earlier: () => new Map(),
     write: (folder) =>

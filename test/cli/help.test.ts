@@ -51,6 +51,8 @@ beforeAll(async () => {
   place.write('list.csv', typedIn('spec', '# unit: in'));
   place.write('sample.csv', '# unit: in\nmeasure,size,value\nwaist,10,29\n');
   place.write('sheet.csv', starting(README, '# unit: in\npoint,axis'));
+  mkdirSync(join(place.path, 'sheets'));
+  place.write('sheets/ana.csv', place.read('sheet.csv'));
   await place.run('exercise', '--seed', '7', '--out', 'lesson');
   place.write('chart.csv', place.read('lesson/chart.csv'));
   await place.run('grade', 'my-chart.csv', '--base', '10', '--dxf', '--out', 'handed');

@@ -21,6 +21,11 @@ export interface Decisions {
   readonly right: number;
 }
 
+/** Of a hundred, in whole numbers; undefined where nothing is asked that could be decided. */
+export function scoreOf({ asked, right }: Decisions): number | undefined {
+  return asked === 0 ? undefined : Math.floor((100 * right) / asked);
+}
+
 /** A sheet as it is read: without the cause of the whole sheet, if it has one. */
 export interface Judged {
   readonly key: AnswerKey;

@@ -6,7 +6,7 @@ import { unreadIn } from '../../table/unread';
 import { baseNamed } from '../../rule-sheet/points-named';
 import { readRuleSheet } from '../../rule-sheet/read-rule-sheet';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
-import { RULE_RIGHT, SAME_PLACE } from '../../tolerance';
+import { MOSTLY_BLANK, RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { LengthUnit } from '../../units';
 import { toMillimeters } from '../../units';
 import { addedUp } from '../../rule-sheet/moves-and-steps';
@@ -80,34 +80,27 @@ export interface Marking {
   readonly worn: readonly WornSize[];
 }
 
-/** A sheet as it was handed in, beside what it is held against. */
-interface HandedIn {
-  readonly reference: Reference;
-  readonly sheet: RuleSheet;
-  readonly asked: Asked;
-  /** mm. */
-  readonly tolerance: number;
-}
-
-function handedIn(request: MarkRequest): HandedIn {
-  const { sheet: text, sheetFile = 'sheet', tolerance: allowed } = request;
-  const base = request.base ?? baseNamed(text, sheetFile);
-  const reference = referenceOf(base === undefined ? request : { ...request, base });
-  const { plans, grade } = reference;
-  const { sizes } = reference.key;
-  const sheet = readRuleSheet(text, sheetFile, { plans, sizes, base: grade.range.base });
-  const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
-  return { reference, sheet, asked: askedOf(reference, sheet, request), tolerance };
-}
+/** What a sheet without a name is called in messages. */
+const SHEET = 'sheet';
 
 /**
  * Marks a sheet. Throws InputError for a chart, a pattern, a sheet or an option that cannot be used; wrong
  * and missing cells are the result.
  */
 export function markSheet(request: MarkRequest): Marking {
-  const { zero, answered = false } = request;
-  const { reference, sheet, asked, tolerance } = handedIn(request);
-  const { key: exact } = reference;
+  const base = request.base ?? baseNamed(request.sheet, request.sheetFile ?? SHEET);
+  return markAgainst(referenceOf(base === undefined ? request : { ...request, base }), request);
+}
+
+/** Marks a sheet against what is right for it, in its base. Throws InputError for a sheet or an option. */
+export function markAgainst(reference: Reference, handIn: HandIn): Marking {
+  const { zero, answered = false, tolerance: allowed } = handIn;
+  const { key: exact, plans, grade } = reference;
+  const sheet = readRuleSheet(handIn.sheet, handIn.sheetFile ?? SHEET, {
+    ...{ plans, sizes: exact.sizes, base: grade.range.base },
+  });
+  const tolerance = allowed === undefined ? RULE_RIGHT : toleranceOf(allowed, sheet.unit);
+  const asked = askedOf(reference, sheet, handIn);
   const given = seriesOf(sheet, exact, reference.chart);
   const stated = statedConvention(exact, sheet, zero);
   const slips = (reading: Reading): ExplainedSheet => explainSheet(reading, sheet.unit, tolerance);
@@ -156,6 +149,11 @@ export function markSheet(request: MarkRequest): Marking {
 /** Whether something counts, and all of it is right. */
 export function isRight({ cells }: Marking): boolean {
   return cells.length > 0 && cells.every(({ verdict }) => verdict === 'right');
+}
+
+/** Whether most of what is asked for is blank, and blanks are mistakes. */
+export function isMostlyBlank({ answered, blanks, cells }: Marking): boolean {
+  return !answered && blanks > MOSTLY_BLANK * cells.length;
 }
 
 /** Whether nothing that is asked for is given. */
