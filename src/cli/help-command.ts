@@ -1,7 +1,8 @@
-/** `skirtgrade help`: a command, a topic, or the points of a style. */
+/** `skirtgrade help`: a command, a topic, the points of a style, or a screen of the course. */
 import type { Command } from 'commander';
 import { InputError } from '../errors';
 import { MOST_NEAR, nearNames } from '../table/near-names';
+import { screenText } from './grading-course';
 import { TOPICS } from './help-topics';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
@@ -15,18 +16,22 @@ const GLOSSARY = 'words';
 /** The topic that is made for a style. */
 const POINTS = 'points';
 
+/** The topic that has screens. */
+const COURSE = 'grading';
+
 /**
- * Tells the topic, or without one what there is; `style` is that of `help points`. Throws InputError
+ * Tells the topic, or without one what there is; `part` is the style of `help points`
+ * or the screen of `help grading`. Throws InputError
  * `bad-option` for a topic that is not there, and `style-unknown`.
  */
 export function helpCommand(
   program: Command,
   topic: string | undefined,
-  style: string | undefined,
+  part: string | undefined,
   { json }: Telling,
   io: Io,
 ): ExitCode {
-  const text = textOf(program, topic, style);
+  const text = textOf(program, topic, part);
   return tell(
     io,
     'help',
@@ -39,13 +44,14 @@ export function helpCommand(
   );
 }
 
-function textOf(program: Command, topic: string | undefined, style: string | undefined): string {
-  if (topic === POINTS) return pointsText(style);
-  if (style !== undefined)
+function textOf(program: Command, topic: string | undefined, part: string | undefined): string {
+  if (topic === POINTS) return pointsText(part);
+  if (topic === COURSE && part !== undefined) return screenText(part);
+  if (part !== undefined)
     throw new InputError('bad-option', {
-      what: `only ${POINTS} are those of a style`,
+      what: `only ${POINTS} are those of a style, and only ${COURSE} has screens`,
       allowed: `skirtgrade help ${topic ?? ''}`,
-      got: style,
+      got: part,
     });
   if (topic === undefined) return `${fullHelp(program)}\n${topicsText()}`;
   const command = program.commands.find((one) => one.name() === topic);
@@ -92,7 +98,7 @@ function fullHelp(command: Command): string {
 /** A line a topic. */
 function topicsText(): string {
   const rows = [...TOPICS].map(([name, text]) => [`  ${name}`, text.slice(0, text.indexOf('\n'))]);
-  rows.splice(2, 0, [
+  rows.splice(3, 0, [
     `  ${POINTS} [style]`,
     'The points of a style, as rules and --stack name them',
   ]);

@@ -10,9 +10,9 @@ export const addHelp: AddCommands = (program, io, end) => {
       .command('help')
       .description('tell more of a command or a topic, or list all')
       .argument('[topic]', 'a command or a topic, such as printing')
-      .argument('[style]', 'of which help points tells'),
-  ).action(async (topic: string | undefined, style: string | undefined, options: Telling) => {
+      .argument('[part]', 'a style for help points, a screen for help grading'),
+  ).action(async (topic: string | undefined, part: string | undefined, options: Telling) => {
     const { helpCommand } = await import('./help-command');
-    end(helpCommand(program, topic, style, options, io));
+    end(helpCommand(program, topic, part, options, io));
   });
 };

@@ -7,6 +7,7 @@ import cloth from './help/cloth.txt';
 import populations from './help/populations.txt';
 import exchange from './help/exchange.txt';
 import files from './help/files.txt';
+import grading from './help/grading.txt';
 import json from './help/json.txt';
 import ownPattern from './help/own-pattern.txt';
 import printing from './help/printing.txt';
@@ -24,6 +25,7 @@ import words from './help/words.txt';
  * what the topic is.
  */
 export const TOPICS: ReadonlyMap<string, string> = new Map([
+  ['grading', grading],
   ['charts', charts],
   ['tables', tables],
   ['style-files', styleFiles],

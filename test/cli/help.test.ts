@@ -3,6 +3,7 @@ import { copyFileSync, cpSync, mkdirSync, readdirSync, readFileSync } from 'node
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { EXAMPLES } from '../../src/cli/examples';
+import { SCREENS } from '../../src/cli/grading-course';
 import { TOPICS } from '../../src/cli/help-topics';
 import { publishedTables } from '../../src/standards/published-tables';
 import { LONG } from '../samples';
@@ -65,7 +66,7 @@ beforeAll(async () => {
     cpSync(join(place.path, 'handed'), join(place.path, 'output', version), { recursive: true });
 });
 
-const CALLS = [...EXAMPLES.values(), ...TOPICS.values()].flatMap((text) =>
+const CALLS = [...EXAMPLES.values(), ...TOPICS.values(), ...SCREENS].flatMap((text) =>
   indentedBlocks(text.replace('Examples:\n', 'Examples:\n\n')).flatMap(callsIn),
 );
 const ALL = [...new Map(CALLS.map((call) => [call.join(' '), call])).values()];
