@@ -1,20 +1,22 @@
 /** The size breaks of a style: where the steps of each point change, beside those of its chart. */
-import type { SizeChart } from '../chart/size-chart';
-import { sameStep } from '../check/chart-step-runs';
 import type { PointRun } from '../grade/point-runs';
 import { pointRuns } from '../grade/point-runs';
 import type { GradeResult } from '../jobs/grade-result';
+import { girthsBreakingAt } from '../check/girth-breaks';
 import { writtenCsv } from '../table/written-csv';
 import { tableLength } from '../units';
 import type { Exported } from './exports';
+import { pointReport } from './point-report';
 
 /**
  * `size-breaks.csv`: `piece,point,axis,from,to,step_in,least_in,most_in,breaks,others,chart`, a row for
  * each run of like steps. `breaks` is the size at which the step changed, empty for the first run;
  * `others` how many points of the piece break there along the same axis, so that 0 is a point unlike all
- * beside it; `chart` the girths whose step changes there, `none`, or empty without a chart.
+ * beside it; `chart` the girths whose step changes there, `none`, or empty without a chart. With it the
+ * same in words, by point.
  */
-export function breakFiles({ range, chart, display }: GradeResult): Exported {
+export function breakFiles(result: GradeResult): Exported {
+  const { range, chart, display } = result;
   const labels = range.sizes.map(({ label }) => label);
   const runs = pointRuns(range);
   const show = (mm: number): string => tableLength(mm, display);
@@ -27,7 +29,9 @@ export function breakFiles({ range, chart, display }: GradeResult): Exported {
         ? [
             labels[from],
             String(breakingWith(run, runs)),
-            chart === undefined ? '' : breakingIn(chart, labels[from] ?? ''),
+            chart === undefined
+              ? ''
+              : girthsBreakingAt(chart, labels[from] ?? '').join(', ') || 'none',
           ]
         : ['', '', '']),
     ];
@@ -38,7 +42,10 @@ export function breakFiles({ range, chart, display }: GradeResult): Exported {
     ...['breaks', 'others', 'chart'],
   ];
   return {
-    files: [{ name: 'size-breaks.csv', text: writtenCsv([head, ...rows]) }],
+    files: [
+      { name: 'size-breaks.csv', text: writtenCsv([head, ...rows]) },
+      pointReport(result, runs),
+    ],
     findings: [],
   };
 }
@@ -56,19 +63,4 @@ function breakingWith(run: PointRun, runs: readonly PointRun[]): number {
       own.point !== run.point &&
       own.from === run.from,
   ).length;
-}
-
-/**
- * The girths of a chart whose step changes at a size, `none` for none. Lengths are left out: they grow by less
- * than a tape is read to, so their steps come and go.
- */
-function breakingIn({ rows, sizes }: SizeChart, size: string): string {
-  const at = sizes.indexOf(size);
-  const names = rows.flatMap(({ name, known, values }) => {
-    const [before, here, after] = [values[at - 1], values[at], values[at + 1]];
-    if (!known || !name.endsWith('_girth') || before == null || here == null || after == null)
-      return [];
-    return sameStep(after - here, here - before) ? [] : [name];
-  });
-  return names.length === 0 ? 'none' : names.join(', ');
 }

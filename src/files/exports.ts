@@ -43,7 +43,7 @@ export const EXPORTS: readonly Export[] = [
   },
   {
     name: 'breaks',
-    description: 'where the steps of each point change (CSV)',
+    description: 'the steps of each point, and where they change',
     make: async (result) => (await import('./break-files')).breakFiles(result),
   },
   {

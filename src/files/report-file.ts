@@ -96,6 +96,6 @@ function tableParts(
 }
 
 /** What somebody typed, as it reads: no sign of it marks up the page. */
-function plain(text: string): string {
+export function plain(text: string): string {
   return text.replace(/[\\`*_<>|[\]#]/gu, (sign) => `\\${sign}`).replace(/\s+/gu, ' ');
 }

@@ -32,8 +32,7 @@ export function pointRuns({
   return plans.flatMap(({ name: piece, pointNames, handles }, p) =>
     pointNames.flatMap((point, i) =>
       (['x', 'y'] as const).flatMap((axis) => {
-        const at = (size: number): number => rules.moves[size]?.[p]?.[i]?.[axis] ?? NaN;
-        const steps = Array.from({ length: count - 1 }, (_, size) => at(size + 1) - at(size));
+        const steps = pointSteps(rules, count, { piece: p, point: i }, axis);
         const isStill = steps.every((step) => Math.abs(step) < SAME_POINT_STEP);
         return handles.has(point) || isStill
           ? []
@@ -41,6 +40,17 @@ export function pointRuns({
       }),
     ),
   );
+}
+
+/** mm that a point, by its places, moves along an axis from each of `count` sizes to the next larger one. */
+export function pointSteps(
+  { moves }: GradedPattern['rules'],
+  count: number,
+  { piece, point }: { readonly piece: number; readonly point: number },
+  axis: 'x' | 'y',
+): readonly number[] {
+  const at = (size: number): number => moves[size]?.[piece]?.[point]?.[axis] ?? NaN;
+  return Array.from({ length: count - 1 }, (_, size) => at(size + 1) - at(size));
 }
 
 function runsOf(steps: readonly number[]): readonly Omit<PointRun, 'piece' | 'point' | 'axis'>[] {
