@@ -10,7 +10,7 @@ import { Button, Choice, Tick } from './controls';
 import type { Shared } from './page';
 import { pageWith, save, stemOf, zipped } from './save';
 
-/** Papers by their names; a roll is asked for by its width on the command line. */
+/** Papers that have names; a roll is asked for by its width. */
 const PAPERS = [...SHEETS.map(({ name }) => name), 'projector'];
 
 /** Nothing printed, nothing exchanged: the drawings and tables that every skirt has. */
@@ -105,7 +105,7 @@ function WantedChoice({
           const others = wanted[field].filter((other) => other !== name);
           // In the order of the list, as the command line would write them.
           const next = names.filter((one) => others.includes(one) || (isOn && one === name));
-          onWanted({ ...wanted, [field]: next });
+          onWanted({ ...wanted, [field]: [...next, ...others.filter(isRoll)] });
         }}
       >
         {EXPORT_WORDS[name] ?? name}
@@ -119,6 +119,7 @@ function WantedChoice({
       <div class="row" role="group" aria-label="PDF on paper">
         <span>PDF on</span>
         {ticks('papers', PAPERS)}
+        <Roll wanted={wanted} onWanted={onWanted} />
         <Choice
           label="booklet"
           value={wanted.booklet}
@@ -127,5 +128,39 @@ function WantedChoice({
         />
       </div>
     </>
+  );
+}
+
+/** How a roll is asked for: by this and its width. */
+const ROLL = 'roll=';
+
+function isRoll(paper: string): boolean {
+  return paper.startsWith(ROLL);
+}
+
+/** A roll by its width, behind the papers that have names; none while the field is empty. */
+function Roll({
+  wanted,
+  onWanted,
+}: {
+  readonly wanted: Wanted;
+  readonly onWanted: (wanted: Wanted) => void;
+}) {
+  const { papers } = wanted;
+  return (
+    <label class="choice">
+      roll, as wide as{' '}
+      <input
+        type="text"
+        size={6}
+        placeholder="36in"
+        value={papers.find(isRoll)?.slice(ROLL.length) ?? ''}
+        onInput={(event) => {
+          const width = event.currentTarget.value.trim();
+          const named = papers.filter((paper) => !isRoll(paper));
+          onWanted({ ...wanted, papers: width === '' ? named : [...named, ROLL + width] });
+        }}
+      />
+    </label>
   );
 }

@@ -27,6 +27,12 @@ describePage('what is taken away', ({ folder, cli, open }) => {
     for (const name of ['DXF and rule table', 'spec and grade sheet', 'a4', 'projector'])
       await page.getByRole('checkbox', { name, exact: true }).check();
     await page.getByRole('combobox', { name: 'booklet' }).selectOption('short');
+    // A roll that is too narrow is refused in the words of the command line.
+    const roll = page.getByRole('textbox', { name: 'roll, as wide as' });
+    await roll.fill('2 in');
+    await page.getByRole('button', { name: 'Take all as one zip' }).click();
+    await page.getByText(/such as roll=36in\. Got: roll=2 in\./u).waitFor({ timeout: 60_000 });
+    await roll.fill('42 in');
     const files = Object.entries(unzipSync(await saved(page, 'Take all as one zip')));
     const there = join(folder, 'again');
     mkdirSync(there);
@@ -46,6 +52,7 @@ describePage('what is taken away', ({ folder, cli, open }) => {
         'pattern.dxf',
         'spec.csv',
         'print-a4.pdf',
+        'print-roll.pdf',
       ]),
     );
     for (const [name, bytes] of files)
