@@ -56,6 +56,11 @@ export function yardsToMillimeters(yards: number): number {
   return yards * 914.4;
 }
 
+/** Millimeters in yards of 36 inches. */
+export function inYards(mm: number): number {
+  return mm / yardsToMillimeters(1);
+}
+
 /** Decimals a table needs so that neither 0.001 mm nor a sixty-fourth of an inch is ever lost. */
 const TABLE_DECIMALS: Record<LengthUnit, number> = { in: 6, cm: 4, mm: 3 };
 /**
@@ -102,6 +107,11 @@ export function inchFraction(mm: number, denominator = 64): string {
   const rest = parts % lowest;
   if (rest === 0) return `${sign}${whole}`;
   return `${sign}${whole > 0 ? `${whole} ` : ''}${rest}/${lowest}`;
+}
+
+/** Yards to buy as a mixed fraction of eighths, which is written as it is for inches: `1 3/8`. */
+export function yardsTold(yards: number): string {
+  return inchFraction(toMillimeters(yards, 'in'), 8);
 }
 
 /** How lengths are shown: a unit, and whether people, and whether tables, are given inches as fractions. */

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import type { ClothWidth } from '../fabric/cloth';
 import { CLOTH_NAMES, USUAL_NAP } from '../fabric/cloth';
-import type { CutSize } from '../fabric/fabric-needs';
+import type { CutSize, FabricNeed } from '../fabric/fabric-needs';
 import { SPARE, fabricNeeds, leastNeed } from '../fabric/fabric-needs';
 import { isLay } from '../fabric/lay';
 import type { SizedPattern } from '../grade/graded-pattern';
@@ -28,8 +28,7 @@ const DRAWN: Readonly<Record<'metric' | 'inch', ClothWidth>> = {
  * cut.
  */
 export function fabricFiles({ title, display, range, shown }: GradeResult): Exported {
-  for (const plan of range.plans) refuseUncut(plan);
-  const needs = fabricNeeds(shown.map(cutSize));
+  const needs = clothNeeds({ range, shown });
   const width = DRAWN[display.unit === 'in' ? 'inch' : 'metric'];
   const isShown = shown.some(({ label }) => label === range.base);
   const base = range.sizes.filter(({ label }) => label === range.base).map(cutSize);
@@ -54,6 +53,15 @@ export function fabricFiles({ title, display, range, shown }: GradeResult): Expo
     findings: [],
     tables: fabricTables(told, { pictured: false, unit: display.unit }),
   };
+}
+
+/** What the sizes shown need of every cloth. Throws InputError `bad-option` as `fabricFiles` does. */
+export function clothNeeds({
+  range,
+  shown,
+}: Pick<GradeResult, 'range' | 'shown'>): readonly FabricNeed[] {
+  for (const plan of range.plans) refuseUncut(plan);
+  return fabricNeeds(shown.map(cutSize));
 }
 
 /** Whether every piece says how often it is cut, and from what line. */

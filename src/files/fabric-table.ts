@@ -5,7 +5,7 @@ import { isLay } from '../fabric/lay';
 import { FOLD_WORDS, widthsTold } from '../render/lay-captions';
 import { layPictures } from './lay-pictures';
 import type { LengthUnit } from '../units';
-import { inchFraction, toMillimeters } from '../units';
+import { yardsTold } from '../units';
 import { inMarket } from '../print/size-table';
 import type { SizeRow, SizeTable } from '../print/size-table';
 
@@ -131,12 +131,7 @@ function row({ widths, folds, buys }: Joined, all: number, market: LengthUnit): 
     detail: folds.map((fold) => FOLD_WORDS[fold]).join(' or '),
     lines: [
       { unit: 'cm', cells: buys.map((buy) => (buy === undefined ? '-' : `${buy.centimeters}`)) },
-      { unit: 'yd', cells: buys.map((buy) => (buy === undefined ? '-' : eighths(buy.yards))) },
+      { unit: 'yd', cells: buys.map((buy) => (buy === undefined ? '-' : yardsTold(buy.yards))) },
     ],
   };
-}
-
-/** A number of eighths as a mixed fraction, which is written for yards as it is for inches. */
-function eighths(value: number): string {
-  return inchFraction(toMillimeters(value, 'in'), 8);
 }

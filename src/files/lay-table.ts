@@ -3,6 +3,7 @@ import type { FabricNeed, SizeNeed } from '../fabric/fabric-needs';
 import type { NoLay } from '../fabric/lay';
 import { isLay } from '../fabric/lay';
 import { writtenCsv } from '../table/written-csv';
+import type { LengthUnit } from '../units';
 import { fromMillimeters, trimmed } from '../units';
 
 /** What is told of every lay; a size that does not go on the cloth has an empty cell. */
@@ -60,17 +61,21 @@ function note({ sizes, width: { unit } }: FabricNeed): string {
     .map((piece) => {
       const those = misfits.filter(({ lay }) => lay.piece === piece);
       const labels = those.map(({ label }) => label).join(' ');
-      return `not possible in ${labels}: ${reason(those.map(({ lay }) => lay))}`;
+      return `not possible in ${labels}: ${misfitTold(
+        those.map(({ lay }) => lay),
+        unit,
+      )}`;
     })
     .join('; ');
+}
 
-  function reason(lays: readonly NoLay[]): string {
-    const [first] = lays;
-    if (first === undefined) return '';
-    if (first.cause === 'grain')
-      return `the fold edge of ${first.piece} does not run along the grain`;
-    const length = (mm: number): string => `${trimmed(fromMillimeters(mm, unit), 1)} ${unit}`;
-    const widest = Math.max(...lays.map(({ needed }) => needed));
-    return `${first.piece} takes up to ${length(widest)} of the ${length(first.given)} across`;
-  }
+/** Why pieces of some sizes do not go on a cloth, one piece and one cause; lengths in the unit of its width. */
+export function misfitTold(lays: readonly NoLay[], unit: LengthUnit): string {
+  const [first] = lays;
+  if (first === undefined) return '';
+  if (first.cause === 'grain')
+    return `the fold edge of ${first.piece} does not run along the grain`;
+  const length = (mm: number): string => `${trimmed(fromMillimeters(mm, unit), 1)} ${unit}`;
+  const widest = Math.max(...lays.map(({ needed }) => needed));
+  return `${first.piece} takes up to ${length(widest)} of the ${length(first.given)} across`;
 }

@@ -36,6 +36,16 @@ export type AskedCrowd = Pick<
   'population' | 'bodies' | 'waistTolerance' | 'hipTolerance' | 'give' | 'suggest'
 >;
 
+/** The lay that is looked at; the usual one where nothing is said. */
+export interface AskedCloth {
+  readonly cloth?: string;
+  /** As the shop states it, `140 cm`. */
+  readonly width?: string;
+  readonly fold?: string;
+  readonly nap?: string;
+  readonly size?: string;
+}
+
 /** A pattern that somebody has already, with its rules; it is graded in the place of the chart. */
 export type OwnPattern = Pick<PatternRequest, 'pattern' | 'rules' | 'seams'>;
 
@@ -49,6 +59,7 @@ export interface PageState {
   readonly asked: Asked;
   readonly own?: OwnPattern;
   readonly crowd?: AskedCrowd;
+  readonly cloth?: AskedCloth;
   readonly looks: Looks;
 }
 

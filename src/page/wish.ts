@@ -3,7 +3,7 @@ import type { Severity } from '../check/finding';
 import type { Place } from '../errors';
 import type { LengthDisplay } from '../units';
 import type { Verdict } from '../verdict/verdict';
-import type { AskedCrowd, PageState } from './state';
+import type { AskedCloth, AskedCrowd, PageState } from './state';
 
 /** What of a state changes what is graded. */
 export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked' | 'own'>;
@@ -21,6 +21,7 @@ export type Wish =
   | { readonly kind: 'spot'; readonly pattern: Pattern; readonly spot: Spot }
   | { readonly kind: 'styles' }
   | { readonly kind: 'coverage'; readonly pattern: Pattern; readonly asked: AskedCrowd }
+  | { readonly kind: 'cloth'; readonly pattern: Pattern; readonly asked: AskedCloth }
   | { readonly kind: 'take'; readonly pattern: Pattern; readonly wanted: Wanted };
 
 /** The wish of a kind. */
@@ -47,6 +48,7 @@ export interface Told {
   readonly spot: SpotView;
   readonly styles: readonly StyleView[];
   readonly coverage: CoverageView;
+  readonly cloth: ClothView;
   readonly take: readonly TakenFile[];
 }
 
@@ -138,6 +140,8 @@ export interface PictureView {
   readonly title: string;
   readonly labels: readonly string[];
   readonly series: readonly SeriesView[];
+  /** In which it is shown; that of the skirt without it. */
+  readonly unit?: 'cm' | 'yd';
 }
 
 /** A finding about cells of the chart. */
@@ -198,6 +202,28 @@ export type SizeShare = readonly [size: string, waist: string, hip: string, shar
 
 /** What a share is of, and the share, or what is won or lost, in words. */
 export type ShareOf = readonly [of: string, share: string];
+
+/** What may be chosen of a lay, and in which words. */
+export type Choices = readonly (readonly [name: string, words: string])[];
+
+/** The cloth to buy, and one lay of it. */
+export interface ClothView {
+  /** One a cloth: what to buy of each width by size. */
+  readonly pictures: readonly PictureView[];
+  /** Every width and way of folding, cells in words. */
+  readonly tables: readonly {
+    readonly heading: string;
+    readonly sizes: readonly string[];
+    readonly rows: readonly (readonly string[])[];
+    readonly notes: readonly string[];
+  }[];
+  readonly choices: Readonly<Record<keyof AskedCloth, Choices>>;
+  readonly chosen: Required<AskedCloth>;
+  /** What the lay takes, or why there is none. */
+  readonly told: string;
+  /** The lay as SVG. */
+  readonly drawing?: string;
+}
 
 /** Whom the sizes fit. */
 export interface CoverageView {

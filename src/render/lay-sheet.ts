@@ -10,6 +10,7 @@ import {
   toMillimeters,
   trimmed,
   yardsToMillimeters,
+  yardsTold,
 } from '../units';
 import { foldingTold } from './lay-captions';
 import { clothBox, clothShapes, edgeWords, foldShapes } from './lay-cloth';
@@ -65,7 +66,7 @@ export function laySheet(drawing: LayDrawing): Scene {
   const toPaper = ({ x, y }: Point): Point =>
     point(left + (x - box.left) / REDUCTION, top + y / REDUCTION);
   const end = top + bought / REDUCTION;
-  const length = width.unit === 'in' ? `${yards(buy.yards)} yd` : `${buy.centimeters} cm`;
+  const length = width.unit === 'in' ? `${yardsTold(buy.yards)} yd` : `${buy.centimeters} cm`;
   return {
     title: `${drawing.title}: lay of the ${drawing.cloth}, size ${drawing.size}`,
     width: Math.ceil(sheetWidth),
@@ -107,7 +108,7 @@ function heading(
   const up = nap === 'with' ? 'all pieces the same way up' : 'pieces may lie upside down';
   const sentences = [
     `Cloth ${width.value} ${width.unit} (${other}) wide, ${foldingTold(lay, long)}; ${up}.`,
-    `Buy ${buy.centimeters} cm, or ${yards(buy.yards)} yd: the lay of ${long(lay.length)} and ` +
+    `Buy ${buy.centimeters} cm, or ${yardsTold(buy.yards)} yd: the lay of ${long(lay.length)} and ` +
       `${trimmed(100 * spare, 1)} % for shrinkage and straight ends, rounded up.`,
     `The pieces fill ${trimmed(100 * lay.utilization, 0)} % of the lay. ` +
       `No lay of them is shorter than ${long(lay.bounds.best)}.`,
@@ -125,10 +126,6 @@ function heading(
   y += BODY / 2;
   for (const sentence of sentences) lines(sentence, BODY, 'normal');
   return { shapes, bottom: y };
-}
-
-function yards(value: number): string {
-  return inchFraction(toMillimeters(value, 'in'), 8);
 }
 
 /**

@@ -1,5 +1,6 @@
-/** Buttons, ticks and choices, as every part of the page has them. */
+/** Buttons, ticks, choices and parts that open, as every part of the page has them. */
 import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 
 /** A button that does something, and sends no form; the rest of what it is told are attributes. */
 export function Button({
@@ -71,5 +72,34 @@ export function Choice({
         ))}
       </select>
     </label>
+  );
+}
+
+/** A part of the page that is worked out only once it is opened. */
+export function Later({
+  name,
+  isOpen,
+  children,
+}: {
+  readonly name: string;
+  /** Whether it is open from the beginning. */
+  readonly isOpen: boolean;
+  readonly children: () => ComponentChildren;
+}) {
+  const [open, setOpen] = useState(isOpen);
+  return (
+    <section class="slip" aria-label={name}>
+      <details
+        open={open}
+        onToggle={(event) => {
+          setOpen(event.currentTarget.open);
+        }}
+      >
+        <summary>
+          <h2>{name}</h2>
+        </summary>
+        {open && children()}
+      </details>
+    </section>
   );
 }

@@ -1,10 +1,9 @@
 /** Whom the sizes fit: a population or a list of bodies, shares, changes, and the cloud of bodies. */
-import { useState } from 'preact/hooks';
 import { UNIT_WORDS } from '../../units';
 import type { LengthDisplay } from '../../units';
 import type { AskedCrowd } from '../state';
 import type { CoverageView, SizeShare } from '../wish';
-import { Button } from './controls';
+import { Button, Later } from './controls';
 import type { Ask } from './crowd';
 import { Crowd } from './crowd';
 import type { Shared } from './page';
@@ -14,21 +13,10 @@ import { useTold } from './use-told';
 
 /** Worked out once it is opened, and then whenever chart and skirt have stayed the same for a while. */
 export function Coverage(props: Shared) {
-  const [isOpen, setOpen] = useState(props.state.crowd !== undefined);
   return (
-    <section class="slip" aria-label="Whom the sizes fit">
-      <details
-        open={isOpen}
-        onToggle={(event) => {
-          setOpen(event.currentTarget.open);
-        }}
-      >
-        <summary>
-          <h2>Whom the sizes fit</h2>
-        </summary>
-        {isOpen && <Opened {...props} />}
-      </details>
-    </section>
+    <Later name="Whom the sizes fit" isOpen={props.state.crowd !== undefined}>
+      {() => <Opened {...props} />}
+    </Later>
   );
 }
 

@@ -8,6 +8,7 @@ import type { Asked, Looks, OwnPattern, PageState } from '../state';
 import type { Pattern, Refused, SkirtView, Spot } from '../wish';
 import { Button } from './controls';
 import { ChartSheet } from './chart-sheet';
+import { Cloth } from './cloth';
 import { Coverage } from './coverage';
 import type { Engine } from './engine-client';
 import { engineOfPage } from './engine-client';
@@ -86,6 +87,7 @@ export function Page({ opened }: { readonly opened: PageState }) {
           {own === undefined ? <ChartSheet {...shared} /> : <OwnRules {...shared} own={own} />}
           <Measures {...shared} />
           <Pictures {...shared} />
+          <Cloth {...shared} />
           {own === undefined && <Coverage {...shared} />}
         </div>
         <div class="beside">

@@ -1,5 +1,5 @@
 /** Pictures of the numbers, each with its table beside it. */
-import { UNIT_WORDS, fromMillimeters, showNumber, trimmed } from '../../units';
+import { UNIT_WORDS, fromMillimeters, inYards, showNumber, trimmed, yardsTold } from '../../units';
 import type { LengthDisplay } from '../../units';
 import type { PictureView } from '../wish';
 import type { Shared } from './page';
@@ -25,7 +25,8 @@ export function Pictures({ view }: Shared) {
   );
 }
 
-function Picture({
+/** Lines by size with their legend and their table. */
+export function Picture({
   picture,
   display,
 }: {
@@ -34,7 +35,8 @@ function Picture({
 }) {
   const { title, labels, series } = picture;
   const all = series.flatMap(({ values }) => values.filter((value) => value !== null));
-  const ticks = ticksOf(all.map((mm) => fromMillimeters(mm, display.unit)));
+  const scale = scaleOf(picture, display);
+  const ticks = ticksOf(all.map(scale.of));
   const [low = 0, high = 1] = [ticks[0], ticks.at(-1)];
   const x = (i: number): number => LEFT + ((i + 0.5) * (WIDTH - LEFT)) / labels.length;
   const y = (value: number): number =>
@@ -43,7 +45,7 @@ function Picture({
   return (
     <figure>
       <figcaption>
-        {title}, in {UNIT_WORDS[display.unit]}
+        {title}, in {scale.word}
       </figcaption>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`${title}: ${names} by size`}>
         {ticks.map((tick) => (
@@ -60,23 +62,40 @@ function Picture({
           </text>
         ))}
         {series.map(({ values }, k) => (
-          <path class={`series series-${k}`} d={lineOf(values, display, x, y)} />
+          <path class={`series series-${k}`} d={lineOf(values, scale.of, x, y)} />
         ))}
       </svg>
       <Legend series={series} />
       <details>
         <summary>As a table</summary>
         <Table
-          caption={`${title}, in ${UNIT_WORDS[display.unit]}`}
+          caption={`${title}, in ${scale.word}`}
           heads={['size', ...labels]}
           rows={series.map(({ name, values }) => [
             name,
-            ...values.map((value) => (value === null ? '' : showNumber(value, display))),
+            ...values.map((value) => (value === null ? '' : scale.show(value))),
           ])}
         />
       </details>
     </figure>
   );
+}
+
+/** How lengths of a picture are told. */
+interface Scale {
+  readonly word: string;
+  readonly of: (mm: number) => number;
+  readonly show: (mm: number) => string;
+}
+
+function scaleOf({ unit }: PictureView, display: LengthDisplay): Scale {
+  if (unit === 'yd') return { word: 'yards', of: inYards, show: (mm) => yardsTold(inYards(mm)) };
+  const own = unit === undefined ? display : { ...display, unit };
+  return {
+    word: UNIT_WORDS[own.unit],
+    of: (mm) => fromMillimeters(mm, own.unit),
+    show: (mm) => showNumber(mm, own),
+  };
 }
 
 /** Each line with its name and where its numbers come from. */
@@ -99,7 +118,7 @@ function Legend({ series }: Pick<PictureView, 'series'>) {
 /** A line through the values; where one is missing the pen is lifted. */
 function lineOf(
   values: readonly (number | null)[],
-  { unit }: LengthDisplay,
+  of: (mm: number) => number,
   x: (i: number) => number,
   y: (value: number) => number,
 ): string {
@@ -109,7 +128,7 @@ function lineOf(
       const command = isDown ? 'L' : 'M';
       isDown = value !== null;
       // A value alone is a dot, by the round ends of its line.
-      return value === null ? '' : `${command}${x(i)} ${y(fromMillimeters(value, unit))}h0.01`;
+      return value === null ? '' : `${command}${x(i)} ${y(of(value))}h0.01`;
     })
     .join('');
 }

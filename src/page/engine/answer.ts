@@ -3,6 +3,8 @@ import { STYLES } from '../../draft/styles';
 import { InputError, problemText } from '../../errors';
 import { styleDrawings } from '../../files/style-drawings';
 import type { Answer, Refused, Told, Wish } from '../wish';
+import type { Needs } from './cloth-view';
+import { clothView, needsWithMemory } from './cloth-view';
 import { coverageView } from './coverage-view';
 import type { Grader } from './graded';
 import { graderWithMemory } from './graded';
@@ -13,9 +15,10 @@ import { takenFiles } from './taken-files';
 /** What answers wishes one after another, wrong input by what was refused; a fault is thrown. */
 export function answerer(): (wish: Wish) => Promise<Answer> {
   const grade = graderWithMemory();
+  const needs = needsWithMemory();
   return async (wish) => {
     try {
-      return { told: await toldOf(wish, grade) };
+      return { told: await toldOf(wish, grade, needs) };
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       return { refused: refusedOf(error) };
@@ -31,7 +34,7 @@ function refusedOf({ message, place, problem }: InputError): Refused {
   return { message, place, each };
 }
 
-async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {
+async function toldOf(wish: Wish, grade: Grader, needs: Needs): Promise<Told[Wish['kind']]> {
   switch (wish.kind) {
     case 'skirt':
       return skirtView(grade(wish.pattern));
@@ -51,6 +54,10 @@ async function toldOf(wish: Wish, grade: Grader): Promise<Told[Wish['kind']]> {
     }
     case 'coverage':
       return coverageView(wish.pattern, wish.asked);
+    case 'cloth': {
+      const result = grade(wish.pattern);
+      return clothView(result, needs(result), wish.asked);
+    }
     case 'take':
       return await takenFiles(grade(wish.pattern), wish.wanted);
   }
