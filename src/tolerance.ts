@@ -191,6 +191,9 @@ export const FACING_DEPTH = 0.3;
  * written (popparazi.blogspot.com, 2016-07), and half of the 1/16 in to which a pattern maker keeps her
  * patterns (Threads magazine no. 200). */
 export const RULE_RIGHT = toMillimeters(1 / 32, 'in');
+/** Share of the space between two marks of a ruler within which a number lies on a mark. Inches are typed with
+ * four places at least, which puts 1/32 off its mark by less than this share of it. */
+export const ON_MARK = 0.01;
 /** Share of a right number by which a tenth of a wrong one may miss it: 1.9 cm typed for 1.875. */
 export const TENFOLD = 0.05;
 /** mm. Decimals as people type them differ from the exact fractions by less. */

@@ -22,6 +22,7 @@ export function inferReport(inference: Inference, display: LengthDisplay): strin
     ...notReadLine(notReadFindings(inference.unread)),
     ...contradictions(inference, display),
     incrementsTable(inference, display),
+    ...intervalsTable(inference, display),
     residualWords(inference, display),
     unknownWords(inference),
     tablesReport(inference, display),
@@ -81,25 +82,48 @@ function incrementsTable({ measurements, sizes, base }: Inference, display: Leng
   return `From the base\n${columnsTable([['size', ...measurements, 'left over'], ...rows])}`;
 }
 
+/** Between which bounds each increment lies, since many bodies round to one sheet. */
+function intervalsTable(
+  { measurements, sizes, base, mark }: Inference,
+  display: LengthDisplay,
+): readonly string[] {
+  if (mark === undefined || sizes.every(({ within }) => within === undefined)) return [];
+  const rows = sizes
+    .filter(({ label }) => label !== base)
+    .map(({ label, within }) => [
+      label,
+      ...measurements.map((_, k) => {
+        const [least, most] = within?.[k] ?? [-Infinity, Infinity];
+        return Number.isFinite(least + most)
+          ? `${showNumber(least, display)} to ${showNumber(most, display)}`
+          : '?';
+      }),
+    ]);
+  return [
+    wrappedParagraph(
+      `If the cells are rounded to marks of ${showLength(mark, display)}, which all of them lie on, ` +
+        'the increments lie within these bounds, and every body in them may be meant',
+    ) + columnsTable([['size', ...measurements], ...rows]),
+  ];
+}
+
 /** Whether cells were left out, or some contradict one another and none could be blamed. */
 export function isContradictory({ sizes }: Inference): boolean {
   return sizes.some(
-    ({ leftOut, worst }) => leftOut.length > 0 || (worst !== undefined && worst.miss > RULE_RIGHT),
+    ({ leftOut, worst }) => leftOut.length > 0 || (worst !== undefined && worst.miss > worst.off),
   );
 }
 
 function residualWords({ sizes }: Inference, display: LengthDisplay): string {
-  const worst = sizes
-    .flatMap(({ label, worst: own }) => (own === undefined ? [] : [{ label, ...own }]))
-    .reduce<{ label: string; cell: string; miss: number } | undefined>(
-      (most, one) => (most === undefined || one.miss > most.miss ? one : most),
-      undefined,
-    );
-  if (worst === undefined || worst.miss <= RULE_RIGHT)
+  const all = sizes.flatMap(({ label, worst: own }) =>
+    own === undefined ? [] : [{ label, ...own }],
+  );
+  const worst = all.toSorted((a, b) => b.miss - b.off - (a.miss - a.off))[0];
+  if (worst === undefined || worst.miss <= worst.off)
     return wrappedParagraph(
       `The ${sizes.some(({ leftOut }) => leftOut.length > 0) ? 'other ' : ''}cells agree with one ` +
         'another: no body of the rules misses any of them by more than ' +
-        `${showLength(RULE_RIGHT, { ...display, fractions: true })}.`,
+        `${showLength(Math.max(RULE_RIGHT, ...all.map(({ off }) => off)), { ...display, fractions: true })}.`,
     );
   return wrappedParagraph(
     `The cells contradict one another, and no few of them are to blame, so a mean of all is shown: ` +

@@ -21,7 +21,8 @@ import { gradeUnchecked } from '../../jobs/grade-chart';
 import type { UnreadText } from '../../table/unread';
 import { unreadIn } from '../../table/unread';
 import { SAME_PLACE } from '../../tolerance';
-import type { Inferred, InferredSize } from './inferred-sizes';
+import { rulerOf } from './increment-intervals';
+import type { Inferred, InferredSize, Rounding } from './inferred-sizes';
 import { everyLengthShrinks, inferredSizes, squaresOf } from './inferred-sizes';
 import { baseOf } from './sheet-base';
 import { dartsNamed } from './sheet-darts';
@@ -60,6 +61,8 @@ export interface Inference {
   readonly zeros: ReadonlyMap<string, readonly string[]>;
   /** True where nothing states the direction of y, and all lengths would shrink if it ran down. */
   readonly upIsTaken: boolean;
+  /** mm between the marks of the ruler on which all cells lie; undefined where they lie on none. */
+  readonly mark: number | undefined;
   /** From the smallest hip, or whatever measurement is known, to the largest; the base among them. */
   readonly sizes: readonly InferredSize[];
 }
@@ -88,7 +91,15 @@ export function inferIncrements(request: InferRequest): Inference {
   refuseBlank(series, list, request.file ?? 'sheet');
   const stated = statedConvention(key, sheet, request.zero);
   const { convention, upIsTaken } = directionOf(key, series, stated);
-  const fit = inferredSizes(inConvention(key, convention), series);
+  const mark = rulerOf(
+    series.flatMap(({ given }) => given.filter((mm) => mm !== undefined)),
+    sheet.unit,
+  );
+  const fit = inferredSizes(
+    inConvention(key, convention),
+    series,
+    mark === undefined ? undefined : { mark, added: roundingsOf(sheet, list) },
+  );
   return {
     sheet,
     unread: [
@@ -104,6 +115,7 @@ export function inferIncrements(request: InferRequest): Inference {
     atStandIn: series.some((one) => !isLinear(result, one)),
     zeros: convention.zeros,
     upIsTaken,
+    mark,
     sizes: smallestFirst(fit),
   };
 }
@@ -160,6 +172,19 @@ function movesIn({ cells }: RuleSheet, list: SizeList): readonly Series[] {
       return [{ piece, point, axis, form: 'move', given: axisMoves(axes[axis], list, undefined) }];
     }),
   );
+}
+
+/** A move was rounded once, and steps as often as they were added up. */
+function roundingsOf({ cells }: RuleSheet, { labels, base }: SizeList): Rounding['added'] {
+  const moved = new Set(
+    cells.flatMap(({ form, piece, point, axis, size }) =>
+      form === 'move' ? [`${piece}.${point}.${axis}.${size}`] : [],
+    ),
+  );
+  return ({ piece, point, axis }, size) =>
+    [labels[size], ''].some((own) => moved.has(`${piece}.${point}.${axis}.${own}`))
+      ? 1
+      : Math.abs(size - base);
 }
 
 function smallestFirst({ measurements, sizes }: Inferred): readonly InferredSize[] {

@@ -1,9 +1,11 @@
 /** The increments of every size, solved from its cells; cells that contradict the others are left out. */
-import { NO_SLOPE, SAME_PLACE } from '../../tolerance';
+import { NO_SLOPE, RULE_RIGHT, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from '../mark/answer-key';
 import type { Series } from '../mark/series';
 import { keyPoint } from '../mark/series';
 import { expectedAt, slippedDigits } from './expected-growth';
+import type { Interval } from './increment-intervals';
+import { incrementIntervals } from './increment-intervals';
 import { leastSquares } from './least-squares';
 import type { RobustFit } from './robust-fit';
 import { robustFit } from './robust-fit';
@@ -26,11 +28,23 @@ export interface InferredSize {
   readonly label: string;
   /** mm from the base, one a measurement; undefined where the sheet cannot tell. */
   readonly increments: readonly (number | undefined)[];
+  /** mm from the base, one a measurement: within what they lie if the cells are rounded to the sheet's ruler. */
+  readonly within: readonly Interval[] | undefined;
   /** Root of the mean square of what the cells that were used leave over, mm. */
   readonly residual: number;
-  /** The cell that fits worst of those that were used, and by how much in mm. */
-  readonly worst: { readonly cell: string; readonly miss: number } | undefined;
+  /** The cell that fits worst of those that were used, by how much in mm, and how much would be right. */
+  readonly worst:
+    | { readonly cell: string; readonly miss: number; readonly off: number }
+    | undefined;
   readonly leftOut: readonly LeftOut[];
+}
+
+/** How the cells of a sheet came to their marks. */
+export interface Rounding {
+  /** mm between the marks. */
+  readonly mark: number;
+  /** How many rounded numbers were added up to a cell. */
+  readonly added: (series: Series, size: number) => number;
 }
 
 /** All sizes in the order of the key. */
@@ -45,15 +59,21 @@ interface Equations {
   readonly cells: readonly Series[];
   readonly rows: readonly (readonly number[])[];
   readonly wanted: readonly number[];
+  /** mm by which each cell may be off. */
+  readonly off: readonly number[];
 }
 
 /** The increments of all sizes from the base, in the order of the key. */
-export function inferredSizes(key: AnswerKey, series: readonly Series[]): Inferred {
+export function inferredSizes(
+  key: AnswerKey,
+  series: readonly Series[],
+  rounding?: Rounding,
+): Inferred {
   const measurements = measurementsOf(key, series);
-  const equations = key.sizes.map((_, i) => equationsOf(key, series, measurements, i));
+  const equations = key.sizes.map((_, i) => equationsOf(key, series, measurements, i, rounding));
   const still: Growths = measurements.map(() => 0);
   const first = equations.map((own, i) =>
-    i === key.base ? undefined : robustFit(own.rows, own.wanted),
+    i === key.base ? undefined : robustFit(own.rows, own.wanted, own.off),
   );
   const growths = (fits: readonly (RobustFit | undefined)[]): readonly Growths[] =>
     measurements.map((_, k) =>
@@ -67,6 +87,7 @@ export function inferredSizes(key: AnswerKey, series: readonly Series[]): Inferr
     return robustFit(
       own.rows,
       own.wanted,
+      own.off,
       known.map((growth) => expectedAt(growth, i)),
     );
   });
@@ -74,12 +95,20 @@ export function inferredSizes(key: AnswerKey, series: readonly Series[]): Inferr
   const sizes = key.sizes.map((label, i): InferredSize => {
     const [fit, own] = [fits[i], equations[i]];
     if (fit === undefined || own === undefined)
-      return { label, increments: still, residual: 0, worst: undefined, leftOut: [] };
+      return {
+        label,
+        increments: still,
+        within: undefined,
+        residual: 0,
+        worst: undefined,
+        leftOut: [],
+      };
     return inferredSize(
       label,
       own,
       fit,
       digits.map((meant) => meant.get(i)),
+      rounding !== undefined,
     );
   });
   return { measurements, sizes };
@@ -87,12 +116,16 @@ export function inferredSizes(key: AnswerKey, series: readonly Series[]): Inferr
 
 type Growths = readonly (number | undefined)[];
 
-/** `meant` has, of measurements that lie far from those of the neighbors, what was meant. */
+/**
+ * `meant` has, of measurements that lie far from those of the neighbors, what was meant; `isRounded` whether
+ * cells are off by rounding alone.
+ */
 function inferredSize(
   label: string,
-  { cells, rows, wanted }: Equations,
+  { cells, rows, wanted, off }: Equations,
   fit: RobustFit,
   meant: Growths,
+  isRounded: boolean,
 ): InferredSize {
   const isOut = (i: number): boolean => fit.out.includes(i) || fit.doubtful.includes(i);
   const isOwnOf = (k: number, i: number): boolean =>
@@ -118,12 +151,21 @@ function inferredSize(
     const should = mm ?? own + (fit.residuals[i] ?? NaN);
     return { cell: nameAt(i), given: own, meant: Number.isNaN(should) ? undefined : should, why };
   };
+  const rounded = used.map((i) => ({
+    row: rows[i] ?? [],
+    given: wanted[i] ?? NaN,
+    off: off[i] ?? NaN,
+  }));
   const squares = used.reduce((sum, i) => sum + missAt(i) ** 2, 0);
   return {
     label,
     increments: meant.map((_, k) => (lone.some((one) => one.k === k) ? undefined : fit.values[k])),
+    within: fit.settled && isRounded ? incrementIntervals(rounded, meant.length) : undefined,
     residual: Math.sqrt(squares / Math.max(1, used.length)),
-    worst: worst === undefined ? undefined : { cell: nameAt(worst), miss: missAt(worst) },
+    worst:
+      worst === undefined
+        ? undefined
+        : { cell: nameAt(worst), miss: missAt(worst), off: off[worst] ?? NaN },
     leftOut: [
       ...fit.out.map((i) => leftOut(i, 'against')),
       ...fit.doubtful.map((i) => leftOut(i, 'either')),
@@ -186,6 +228,7 @@ function equationsOf(
   series: readonly Series[],
   measurements: readonly string[],
   size: number,
+  rounding?: Rounding,
 ): Equations {
   const cells = series.filter(({ given }) => given[size] !== undefined);
   return {
@@ -196,5 +239,10 @@ function equationsOf(
       return measurements.map((name) => (Math.abs(slope(name)) > NO_SLOPE ? slope(name) : 0));
     }),
     wanted: cells.map(({ given }) => given[size] ?? NaN),
+    off: cells.map((one) =>
+      rounding === undefined
+        ? RULE_RIGHT
+        : Math.max(RULE_RIGHT, (rounding.added(one, size) * rounding.mark) / 2),
+    ),
   };
 }

@@ -1,5 +1,5 @@
 /** Least squares that leave out the few cells that contradict all others. */
-import { RULE_RIGHT, TIED_CELLS } from '../../tolerance';
+import { TIED_CELLS } from '../../tolerance';
 import type { Fit } from './least-squares';
 import { leastSquares } from './least-squares';
 
@@ -21,12 +21,14 @@ const CLEARLY = 3;
 
 /**
  * Leaves out the cell whose absence lets the others agree best, one after another, until none misses
- * by more than RULE_RIGHT; `rows` and `wanted` (mm) as for leastSquares. `expected` has what the other
+ * by more than it may; `rows` and `wanted` (mm) as for leastSquares, `off` is by how many mm each cell may miss.
+ * `expected` has what the other
  * sizes lead one to expect of each unknown; it decides between cells that are equally to blame.
  */
 export function robustFit(
   rows: readonly (readonly number[])[],
   wanted: readonly number[],
+  off: readonly number[],
   expected?: readonly (number | undefined)[],
 ): RobustFit {
   const fitOf = (kept: readonly number[]): Fit =>
@@ -42,7 +44,7 @@ export function robustFit(
   let doubtful: readonly number[] = [];
   for (;;) {
     const fit = fitOf(kept);
-    if (largest(fit) <= RULE_RIGHT)
+    if (fit.residuals.every((miss, k) => Math.abs(miss) <= (off[kept[k] ?? -1] ?? NaN)))
       return {
         values: Array.from({ length: unknowns }, (_, k) => fit.values[k]),
         // A cell that was kept is met even where it does not tell its unknowns apart.
@@ -84,10 +86,6 @@ function decided(
 /** What a row gives; NaN where it needs an unknown that is not known. */
 function given(row: readonly number[], values: readonly (number | undefined)[]): number {
   return row.reduce((sum, slope, k) => (slope === 0 ? sum : sum + slope * (values[k] ?? NaN)), 0);
-}
-
-function largest({ residuals }: Fit): number {
-  return Math.max(0, ...residuals.map(Math.abs));
 }
 
 function norm({ residuals }: Fit): number {
