@@ -2,7 +2,9 @@
 import { InputError } from '../errors';
 import type { Exercise } from '../study/exercise/exercise';
 import { exercise } from '../study/exercise/exercise';
-import type { Difficulty, ExerciseUnit } from '../study/exercise/exercise-chart';
+import type { ExerciseUnit } from '../study/exercise/exercise-chart';
+import type { Difficulty, Lesson } from '../study/exercise/lessons';
+import { LESSONS } from '../study/exercise/lessons';
 import { UNIT_WORDS } from '../units';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
@@ -56,22 +58,46 @@ export async function exerciseCommand(
       exitCode: 0,
       words: () => (wantsKey ? keyWords(number, made, folder) : handoutWords(number, made, folder)),
       brief: () => namesReport(written),
-      facts: () => ({ seed: number, difficulty, unit, base, sizes, ...writtenFacts(written) }),
+      facts: () => ({
+        ...{ seed: number, difficulty, practices: made.practices, unit, base, sizes },
+        ...(wantsKey && made.slip !== undefined ? { slip: made.slip } : {}),
+        ...writtenFacts(written),
+      }),
     },
   );
 }
 
-function handoutWords(seed: number, { difficulty, base, sizes }: Exercise, folder: string): string {
+function handoutWords(
+  seed: number,
+  { difficulty, practices, unit, base, sizes }: Exercise,
+  folder: string,
+): string {
+  const { points, set, zero, up, rounded, slip }: Lesson = LESSONS[difficulty];
+  const task =
+    slip === true
+      ? 'One row of the finished sheet has a slip: find it and put it right. It tells'
+      : 'Fill in';
+  const [start, direction] = [zero ?? 'the center of the waist', up === true ? 'up' : 'down'];
+  const more = [
+    ...(points === undefined ? [] : [`Asked for are ${points.join(', ')}.`]),
+    ...Object.entries(set ?? {}).map(([name, formula]) => `In each size ${name} = ${formula}.`),
+    ...(rounded === true ? [`Round to ${unit === 'in' ? '1/16 in' : 'a millimeter'}.`] : []),
+  ];
   return (
     wrappedParagraph(
-      `Exercise ${seed}, ${difficulty}: grade the front of a pencil skirt by the quarter method ` +
-        `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}.`,
+      `Exercise ${seed}, ${difficulty}: ${slip === true ? 'check the grading of' : 'grade'} the front of a ` +
+        `pencil skirt by the quarter method ` +
+        `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}. It practices ` +
+        `${practices}.`,
     ) +
     wrappedParagraph(
-      'Fill in how far each point moves from the base size: dx from the center line to the ' +
-        'side, dy down from the waist, zero at the center of the waist.',
+      [
+        `${task} how far each point moves from the base size: dx from the center line to the ` +
+          `side, dy ${direction}, zero at ${start}.`,
+        ...more,
+      ].join(' '),
     ) +
-    `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  to fill in\n` +
+    `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  ${slip === true ? 'to put right' : 'to fill in'}\n` +
     `  ${folder}/skirt.csv  base and style, which calls take\n\n` +
     `Have it assessed, with hints before answers:\n` +
     `  skirtgrade assess ${folder}/sheet.csv --hint 1\n` +
@@ -79,10 +105,12 @@ function handoutWords(seed: number, { difficulty, base, sizes }: Exercise, folde
   );
 }
 
-function keyWords(seed: number, { difficulty, unit, key }: Exercise, folder: string): string {
-  return wrappedParagraph(
-    `The key of exercise ${seed}, ${difficulty}, in ${UNIT_WORDS[unit]}: ${folder}/${key.name}`,
-    2,
+function keyWords(seed: number, { difficulty, unit, key, slip }: Exercise, folder: string): string {
+  return (
+    wrappedParagraph(
+      `The key of exercise ${seed}, ${difficulty}, in ${UNIT_WORDS[unit]}: ${folder}/${key.name}`,
+      2,
+    ) + (slip === undefined ? '' : wrappedParagraph(`The slip of the sheet is in ${slip}.`, 2))
   );
 }
 

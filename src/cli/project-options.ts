@@ -21,7 +21,7 @@ const COMMANDS: readonly string[] = ['grade', 'print', 'page', 'check', 'assess'
 /** Options of a call alone: how it is told, and what must not become a habit. */
 const OF_CALLS: readonly string[] = [
   ...['help', 'json', 'verbose', 'quiet', 'replace', 'markdown', 'set', 'tolerance', 'zero'],
-  ...['pieces', 'size', 'points', 'answered', 'hint'],
+  ...['pieces', 'size', 'answered', 'hint'],
 ];
 
 /** How lengths are told, and the style with what is set in it. */

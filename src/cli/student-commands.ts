@@ -2,7 +2,8 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { QUARTER_METHOD } from '../draft/default-style';
-import { DIFFICULTIES, EXERCISE_UNITS } from '../study/exercise/exercise-chart';
+import { EXERCISE_UNITS } from '../study/exercise/exercise-chart';
+import { DIFFICULTIES } from '../study/exercise/lessons';
 import { InputError } from '../errors';
 import { HINT_LEVELS } from '../study/mark/hint-levels';
 import type { ExerciseCommandOptions } from './exercise-command';
@@ -155,7 +156,7 @@ const addExercise: AddCommands = (program, io, end) => {
       .description('make a chart and a rule sheet to fill in, or its key')
       .requiredOption('--seed <number>', 'the same number gives the same exercise')
       .addOption(
-        new Option('--difficulty <kind>', 'even steps, one break, breaks apart, unequal drop')
+        new Option('--difficulty <kind>', 'what is practiced, easier ones first')
           .choices(DIFFICULTIES)
           .default('even'),
       )

@@ -1,7 +1,8 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { LONG, someSizes } from '../samples';
+import { DIFFICULTIES } from '../../src/study/exercise/lessons';
+import { LONG, some, someSizes } from '../samples';
 import { chartText } from '../skirts';
 import { workplace, typed } from './workplace';
 
@@ -182,6 +183,24 @@ describe('the way of a student', () => {
     expect(place.read('ladder.svg')).toContain('front.side_waist');
     const inferred = await place.run('infer', 'answers/key.csv');
     expect(inferred.stdout).toContain('The cells agree with one another');
+  });
+});
+
+describe('every exercise', () => {
+  it.each(some(DIFFICULTIES))('%s is assessed by its sheet alone', async (difficulty) => {
+    const make = (...more: readonly string[]) =>
+      place.run('exercise', '--seed', '3', '--difficulty', difficulty, ...more);
+    expect((await make('--out', difficulty)).stdout).not.toContain('The slip');
+    const key = await make('--key', '--out', `${difficulty}-key`);
+    expect(key.stdout.includes('The slip of the sheet is in')).toBe(difficulty === 'slip');
+    place.write(`${difficulty}/mine.csv`, place.read(`${difficulty}-key/key.csv`));
+    const right = await place.run('assess', `${difficulty}/mine.csv`);
+    expect(right.stdout).toContain('Score: 100 of 100');
+    expect(right.stdout).not.toContain('Not read');
+    expect(right.status).toBe(0);
+    const handed = await place.run('assess', `${difficulty}/sheet.csv`);
+    expect(handed.status).toBe(1);
+    expect(handed.stdout).toMatch(difficulty === 'slip' ? /1 slip explains/ : /^Not judged/m);
   });
 });
 

@@ -2,13 +2,11 @@
 import type { Draw } from './seeded';
 
 /**
- * `even`: one step all through; `break`: the step changes once; `apart`: waist and hip change at
- * different sizes; `drop`: waist and hip grow by different steps, so that the drop is never the same.
+ * How girths grow. `even`: one step all through; `break`: the step changes once; `apart`: waist and hip change
+ * at different sizes; `drop`: waist and hip grow by different steps, so that the drop is never the same;
+ * `off-grid`: one step, an eighth of which no ruler has, in so many sizes that rounding adds up.
  */
-export const DIFFICULTIES = ['even', 'break', 'apart', 'drop'] as const;
-
-/** How hard an exercise is: see `DIFFICULTIES`. */
-export type Difficulty = (typeof DIFFICULTIES)[number];
+export type Growth = 'even' | 'break' | 'apart' | 'drop' | 'off-grid';
 
 /** A chart as values, before it is written. */
 export interface ExerciseChart {
@@ -29,6 +27,8 @@ interface Scale {
   readonly labels: readonly string[];
   /** Girth steps from small to large: the three-grade tradition, and 4, 5 and 6 cm. */
   readonly steps: readonly number[];
+  /** Steps of which an eighth is between two lines of the ruler, far from both. */
+  readonly offGrid: readonly number[];
   readonly waist: number;
   readonly hip: number;
   /** Choices for the steps of waist-to-hip and skirt length. */
@@ -42,6 +42,7 @@ const SCALES: Readonly<Record<ExerciseUnit, Scale>> = {
   in: {
     labels: ['4', '6', '8', '10', '12', '14', '16', '18', '20'],
     steps: [1, 1.5, 2],
+    offGrid: [0.75, 1.25, 1.75],
     waist: 25,
     hip: 35,
     depths: [0, 1 / 16, 1 / 8],
@@ -52,6 +53,7 @@ const SCALES: Readonly<Record<ExerciseUnit, Scale>> = {
   cm: {
     labels: ['34', '36', '38', '40', '42', '44', '46', '48', '50'],
     steps: [4, 5, 6],
+    offGrid: [3.5, 4.5, 4.5],
     waist: 64,
     hip: 88,
     depths: [0, 0.2, 0.3],
@@ -62,16 +64,18 @@ const SCALES: Readonly<Record<ExerciseUnit, Scale>> = {
 };
 
 /** A chart of five to eight sizes with the base inside it. */
-export function exerciseChart(
-  difficulty: Difficulty,
-  unit: ExerciseUnit,
-  draw: Draw,
-): ExerciseChart {
+export function exerciseChart(growth: Growth, unit: ExerciseUnit, draw: Draw): ExerciseChart {
   const scale = SCALES[unit];
-  const count = 5 + draw(4);
+  // Rounded by steps, seven sizes are wrong by more than a rule may be off on one side of any base.
+  const count = growth === 'off-grid' ? 7 + draw(2) : 5 + draw(4);
   const first = draw(scale.labels.length - count + 1);
   const sizes = scale.labels.slice(first, first + count);
-  const { waist, hip } = girthSteps(difficulty, count - 1, scale.steps, draw);
+  const { waist, hip } = girthSteps(
+    growth,
+    count - 1,
+    growth === 'off-grid' ? scale.offGrid : scale.steps,
+    draw,
+  );
   const even = (values: readonly number[]): readonly number[] => {
     const step = values[draw(values.length)] ?? 0;
     return waist.map(() => step);
@@ -89,7 +93,7 @@ export function exerciseChart(
 }
 
 function girthSteps(
-  difficulty: Difficulty,
+  growth: Growth,
   count: number,
   steps: readonly number[],
   draw: Draw,
@@ -104,8 +108,9 @@ function girthSteps(
   const broken = (at: number): readonly number[] =>
     Array.from({ length: count }, (_, i) => (i < at ? below : above));
   const at = 1 + draw(count - 2);
-  switch (difficulty) {
+  switch (growth) {
     case 'even':
+    case 'off-grid':
       return { waist: broken(count), hip: broken(count) };
     case 'break':
       return { waist: broken(at), hip: broken(at) };
