@@ -9,7 +9,7 @@ import { inMarket } from '../print/size-table';
 import type { SizeTable } from '../print/size-table';
 import { zipEnd, zipOf } from '../pattern/zip';
 import { SAME_PLACE } from '../tolerance';
-import { cuttings, hasNoGrain, linesNote, sizesShown } from '../render/captions';
+import { cuttings, hasNoGrain, linesNote, sizesDrawn } from '../render/captions';
 import { linesShown } from '../render/nest-drawing';
 import type { SewnSkirt } from '../sewing/skirt';
 import { hasDarts, sewnSkirt } from '../sewing/skirt';
@@ -35,7 +35,7 @@ export function bookletOf(
   return {
     title,
     facts: present([
-      sizesShown(shown.map(({ label }) => label)),
+      sizesDrawn(drawingOf(result)),
       skirt && garmentWords(skirt),
       ...[imprintWords(imprint)].filter((words) => words !== ''),
     ]),

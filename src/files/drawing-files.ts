@@ -42,6 +42,8 @@ export function drawingOf({
   lines,
 }: GradeResult): NestDrawing {
   const isCut = shown.every(({ cutPieces }) => cutPieces !== undefined);
+  const labels = range.sizes.map(({ label }) => label);
+  const ranks = shown.map(({ label }) => labels.indexOf(label));
   return {
     title,
     imprint,
@@ -50,6 +52,7 @@ export function drawingOf({
     display,
     ...(lines === undefined ? {} : { lines }),
     ...(isCut ? {} : { given: pattern.file.replace(/^.*[\\/]/u, '') }),
+    gapped: ranks.some((rank, i) => i > 0 && rank > (ranks[i - 1] ?? rank) + 1),
     sizes: shown,
   };
 }

@@ -104,7 +104,7 @@ function whoseTold(
 function sizesTold(own: readonly string[], labels: readonly string[]): string {
   const shown = labels.filter((label) => own.includes(label));
   const runs = runsOf(shown, (label, last) => labels[labels.indexOf(label) - 1] === last)
-    .map(([from = '', ...more]) => [from, ...more.slice(-1)].join(' to '))
+    .map(([from = '', ...more]) => [from, ...more.slice(-1)].join(more.length > 1 ? ' to ' : ', '))
     .join(', ');
   return `${shown.length > 1 ? 'sizes' : 'size'} ${runs}`;
 }

@@ -3,10 +3,8 @@ import { present } from '../lists/present';
 import type { Box } from '../geometry/bounds';
 import { point } from '../geometry/point';
 import type { Shape } from '../render/scene';
-import type { SheetSize } from '../render/sheet-layout';
 import { heightOf, placedAt } from '../render/sketch';
 import { fitted, text } from '../render/type';
-import { sizesShown } from '../render/captions';
 import type { Paragraph } from './paragraphs';
 import { paragraphs } from './paragraphs';
 import type { PlanePart } from './plane';
@@ -29,9 +27,10 @@ const HEAD = 34;
 const IMPRINT = 8;
 const BETWEEN = 10;
 
-/** What a cover begins with: the title, and the imprint in words, which may be empty. */
-export interface CoverHead {
+/** What a sheet of words begins with: the title, the sizes, and the imprint in words, which may be empty. */
+export interface SheetHead {
   readonly title: string;
+  readonly shown: string;
   readonly imprint: string;
 }
 
@@ -46,8 +45,7 @@ export interface CoverTables {
  * which may be none.
  */
 export function cover(
-  { title, imprint }: CoverHead,
-  sizes: readonly SheetSize[],
+  { title, shown, imprint }: SheetHead,
   { note, key: entries }: LinesTold,
   { known, shown: listed }: CoverTables,
   medium: Medium,
@@ -57,7 +55,7 @@ export function cover(
   const second = metric.side + BETWEEN;
   const beside = second + inch.side + BETWEEN;
   const measure = (words: string): readonly Paragraph[] => [{ words, size: BODY }];
-  const subtitle = `${sizesShown(sizes.map(({ label }) => label))}. True size, 1:1.`;
+  const subtitle = `${shown}. True size, 1:1.`;
   const head = imprint === '' ? HEAD : HEAD + IMPRINT;
   const shapes = present<Shape>([
     text(title, point(0, TITLE), fitted(title, TITLE, width), { weight: 'bold' }),
@@ -97,8 +95,8 @@ export function cover(
   const said = paragraphs(told, 0, Math.max(belowSquares, key.bottom + BETWEEN), width);
   shapes.push(said.group);
   let y = said.bottom + BETWEEN;
-  const shown = medium === 'paper' ? listed : [];
-  for (const block of shown.flatMap((table) => tableBlocks(table, width))) {
+  const tables = medium === 'paper' ? listed : [];
+  for (const block of tables.flatMap((table) => tableBlocks(table, width))) {
     shapes.push(placedAt(block, point(0, y)));
     y += heightOf(block) + BETWEEN;
   }

@@ -6,13 +6,13 @@ import { polyline } from '../render/scene';
 import type { SheetSize } from '../render/sheet-layout';
 import { INK } from '../render/size-style';
 import { fitted, text } from '../render/type';
-import { sizesShown } from '../render/captions';
 import type { SheetPaper } from './paper';
 import { paperTitle } from './paper';
 import { paragraphs } from './paragraphs';
 import type { Paragraph } from './paragraphs';
 import type { PrintOptions } from './print-options';
 import { TEST_SIDES, testSquare } from './test-square';
+import type { SheetHead } from './cover';
 import type { LinesTold } from './size-legend';
 import { sizeLegend } from './size-legend';
 import type { SizeTable } from './size-table';
@@ -32,8 +32,7 @@ const MAP_HEIGHT = 88;
 
 /** What the first page tells, besides the plane itself. */
 export interface FrontPage {
-  /** In words; may be empty. */
-  readonly imprint: string;
+  readonly head: SheetHead;
   readonly paper: SheetPaper;
   readonly options: PrintOptions;
   readonly sizes: readonly SheetSize[];
@@ -48,7 +47,7 @@ export interface FrontPage {
 /** The page to print first, within the margins of the paper, in mm. */
 export function frontPage(
   plane: TiledPlane,
-  { imprint, paper, options: { margin, join }, sizes, lines, tables, plain, pages }: FrontPage,
+  { head, paper, options: { margin, join }, sizes, lines, tables, plain, pages }: FrontPage,
 ): Scene {
   const labels = sizes.map(({ label }) => label);
   const width = paper.width - 2 * margin;
@@ -65,7 +64,7 @@ export function frontPage(
   });
   const sheets = plane.tiles.length;
   const summary =
-    `${sizesShown(labels)}. ${counted(sheets, 'sheet')} of ` +
+    `${head.shown}. ${counted(sheets, 'sheet')} of ` +
     `${paperTitle(paper)}${sheets < plain ? `; a plain grid would take ${plain}` : ''}.`;
   const place = (shapes: readonly Shape[], x: number, y: number): Group => ({
     kind: 'group',
@@ -74,7 +73,7 @@ export function frontPage(
   });
   const children: readonly Shape[] = [
     text(plane.title, point(0, TITLE), fitted(plane.title, TITLE, width), { weight: 'bold' }),
-    ...belowTitle(summary, imprint, width),
+    ...belowTitle(summary, head.imprint, width),
     polyline('rule', [point(0, HEAD - 3), point(width, HEAD - 3)], { color: INK, width: 0.4 }),
     place(
       testSquare(metric, told('1. Print', PRINT_HOW, ...layersTold(labels), ...pages)),

@@ -8,7 +8,7 @@ import { drawnPieces } from '../render/sheet-layout';
 import type { Arrangement } from '../render/side-by-side';
 import { sizeIds } from '../render/size-id';
 import { aloneStyle, sizeStyle } from '../render/size-style';
-import { sizesShown } from '../render/captions';
+import { sizesDrawn } from '../render/captions';
 import type { Ink } from './ink';
 import { inkOf } from './ink';
 
@@ -51,7 +51,7 @@ export function pieceParts(
   drawing: NestDrawing,
   sizes: readonly SheetSize[],
 ): readonly PlanePart[] {
-  const words = sizesShown(sizes.map(({ label }) => label));
+  const words = sizesDrawn(drawing);
   // The ring is for laying drawings of single sizes over each other; on cloth it would be a drill hole.
   const drawn = drawnPieces({ ...drawing, stackPoint: '' }, sizes, { words, size: CAPTION });
   return drawn.map(({ name, sizes: shapes, common }) => part(name, shapes, common));

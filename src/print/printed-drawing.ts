@@ -4,7 +4,7 @@ import type { NestDrawing } from '../render/nest-drawing';
 import { compact } from '../render/side-by-side';
 import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
-import { linesNotes } from '../render/captions';
+import { linesNotes, sizesDrawn } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { Scene } from '../render/scene';
 import type { PdfLayer } from '../render/pdf-layers';
@@ -59,7 +59,7 @@ export function printedDrawing(
   booklet?: Booklet,
 ): Printed {
   const { title, imprint = {}, display } = drawing;
-  const head = { title, imprint: imprintWords(imprint) };
+  const head = { title, shown: sizesDrawn(drawing), imprint: imprintWords(imprint) };
   const sizes = drawnSizes(drawing);
   const key = keyEntries(sizes, linesShown(drawing) === 'both');
   const lines = { note: linesNotes(drawing, sizes.length).join(' '), key };
@@ -71,7 +71,7 @@ export function printedDrawing(
   const onCover = coverTables(tables, booklet);
   if (paper.kind === 'projector') {
     const shapes = planeShapes(
-      compact([...pieces, cover(head, sizes, lines, onCover, 'projector')]),
+      compact([...pieces, cover(head, lines, onCover, 'projector')]),
       sizes,
     );
     const page = projectorPage(title, shapes, inkOf(shapes).box, display.unit);
@@ -79,12 +79,12 @@ export function printedDrawing(
     return { title, pages: [page], layers: [...layers, scale], summary: measured(page) };
   }
   if (paper.kind === 'roll') {
-    const parts = [...pieces, cover(head, sizes, lines, onCover, 'paper')];
+    const parts = [...pieces, cover(head, lines, onCover, 'paper')];
     const page = rollPage(title, parts, sizes, paper, options.margin);
     return { title, pages: [page], layers, summary: measured(page) };
   }
   const isLarge = !isTiled(paper);
-  const covered = (width: number): PlanePart => cover(head, sizes, lines, onCover, 'paper', width);
+  const covered = (width: number): PlanePart => cover(head, lines, onCover, 'paper', width);
   const { plane, plain } = tiled(
     title,
     isLarge ? largeChoices(pieces, covered) : [pieces, upright(pieces)],
@@ -92,7 +92,7 @@ export function printedDrawing(
     paper,
     options,
   );
-  const squares = { imprint: head.imprint, paper, options, sizes, lines, tables, plain, pages: [] };
+  const squares = { head, paper, options, sizes, lines, tables, plain, pages: [] };
   const { told, front, listed } = isLarge
     ? NO_WORDS
     : wordPages(plane, paper, options, tables, squares, booklet);

@@ -29,11 +29,24 @@ export function hasNoGrain({ part, marks }: PiecePlan): boolean {
   return part === 'piece' && !marks.some(({ name }) => name === 'grainline');
 }
 
-/** The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. */
-export function sizesShown(labels: readonly string[]): string {
-  const first = labels[0] ?? '';
-  const last = labels.at(-1) ?? '';
-  return labels.length > 1 ? `Sizes ${first} to ${last}` : `Size ${first}`;
+/**
+ * The sizes of a nest, `Sizes 0 to 22`, or the one size of a sheet, `Size 8`. Each is told, `Sizes 8, 12 and 18`, if
+ * they are two or it is `gapped`: sizes between them are left out.
+ */
+export function sizesShown(labels: readonly string[], gapped = false): string {
+  const [first = '', ...others] = labels;
+  const last = others.at(-1);
+  if (last === undefined) return `Size ${first}`;
+  if (!gapped && others.length > 1) return `Sizes ${first} to ${last}`;
+  return `Sizes ${[first, ...others.slice(0, -1)].join(', ')} and ${last}`;
+}
+
+/** The same of a drawing. */
+export function sizesDrawn({ sizes, gapped = false }: NestDrawing): string {
+  return sizesShown(
+    sizes.map(({ label }) => label),
+    gapped,
+  );
 }
 
 /** The facts of a sheet, each a name and a value. */

@@ -21,6 +21,8 @@ export interface NestDrawing {
   readonly given?: string;
   /** Net lines, cut lines or both; both if absent. Sizes without cut pieces show net lines. */
   readonly lines?: LinesShown;
+  /** Whether sizes of the range between those drawn are left out; false if absent. */
+  readonly gapped?: boolean;
   /** Smallest first; every size has the same pieces. */
   readonly sizes: readonly DrawnSize[];
 }

@@ -5,7 +5,7 @@ import type { Scene } from './scene';
 import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
 import { aloneStyle, sizeStyle } from './size-style';
-import { sizesShown } from './captions';
+import { sizesDrawn } from './captions';
 
 /** Type size in mm of the sizes' line on a piece. */
 const CAPTION = 9;
@@ -18,7 +18,7 @@ export function nestSheet(drawing: NestDrawing): Scene {
     const style = sizeStyle(rank, size.label === drawing.baseSize);
     return { ...size, id: ids[rank] ?? '', style: labels.length > 1 ? style : aloneStyle(style) };
   });
-  const shown = sizesShown(labels);
+  const shown = sizesDrawn(drawing);
   const count = counted(labels.length, 'size');
   return sheet(drawing, sizes, `Nest of ${count}. ${shown}.`, { words: shown, size: CAPTION });
 }

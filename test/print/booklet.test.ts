@@ -144,6 +144,36 @@ describe('the booklet', () => {
     expect(six).not.toMatch(/notch|dart|on the fold|add a seam|without a grainline/iu);
   });
 
+  it('sets its blocks closer where that saves a page', () => {
+    const sentence = 'Sew a toile before you cut cloth.';
+    const made = (lines: number): readonly Scene[] => {
+      const pieces = demo().range.sizes[0]?.pieces ?? [];
+      return bookletPages(
+        {
+          ...{ title: 'Quill', facts: [], garment: undefined, body: undefined, choosing: [] },
+          ...{ measures: [], needs: [], pieces: [], steps: [], pictured: { pieces, zipEnd: 0 } },
+          ...{ notions: [sentence], cutting: [sentence], cautions: [sentence] },
+          toile: Array.from({ length: lines }, () => sentence),
+        },
+        'full',
+        sheetNamed('a4'),
+        MARGIN,
+      );
+    };
+    // From the heading of the toile to its first line there are 5 mm, or 3 where they are set closer.
+    const above = (lines: number): number => {
+      const all = made(lines).flatMap(({ shapes }) => words(shapes));
+      const head = all.findIndex((line) => line.words === 'The first toile');
+      return (all[head + 1]?.at.y ?? NaN) - (all[head]?.at.y ?? NaN);
+    };
+    const counts = Array.from({ length: 60 }, (_, i) => made(i + 1).length);
+    expect(counts).toEqual(counts.toSorted((a, b) => a - b));
+    const most = counts.lastIndexOf(1) + 1;
+    expect(most).toBeGreaterThan(10);
+    expect(above(1) - above(most)).toBeCloseTo(2, 6);
+    expect(above(most + 1)).toBeCloseTo(above(1), 6);
+  });
+
   it('says the zip that is bought and the opening for it in the same words', () => {
     const told = textOf(pagesOf(demo(), 'full'));
     const opening = /notch of the zip end: (.*?)\. Sew from/u.exec(told)?.[1] ?? '';

@@ -9,7 +9,7 @@ import { readPrintOptions } from '../../src/print/print-options';
 import { FRONT, graded } from '../given/sheets';
 import type { Scene } from '../../src/render/scene';
 import { flatPaths, flatTexts } from '../render/flat';
-import { demo } from './printing';
+import { demo, wholeDemo } from './printing';
 
 const GIVEN = graded(
   FRONT,
@@ -65,6 +65,13 @@ describe('a printed pattern', () => {
     expect(words).toContain('Sew a toile before you cut cloth.');
     expect(words).toContain('Lines as base.csv gives them, without any allowance added.');
     expect(words).not.toMatch(/zip|stride|in the table/i);
+  });
+
+  it.each(PAPERS)('names each of its sizes where some between them are left out: %s', (paper) => {
+    const words = said(wholeDemo({ sizes: ['8', '12', '16'] }), paper);
+    expect(words).toContain('Sizes 8, 12 and 16');
+    expect(words).not.toContain('Sizes 8 to 16');
+    expect(said(drafted, paper)).toContain('Sizes 8 to 16');
   });
 
   it.each(PAPERS)('of a skirt points to the stride in its table: %s', (paper) => {
