@@ -46,7 +46,8 @@ const NOTE =
   '5 % is added for shrinkage and straight ends.';
 const MISFIT = 'A dash: the pieces do not fit.';
 const PICTURED =
-  'The pictures show how the pieces lie, on narrow cloth first; a piece too small for its name has its number.';
+  'The pictures show how the pieces lie on the cloth that is named below each; a piece too small for its name has ' +
+  'its number.';
 const ONE_LAYER = 'One layer: cut from a single layer of folded cloth.';
 const ONE_LAYER_LAST =
   'One layer, last: cut from a single layer of folded cloth when the others are cut.';
