@@ -235,6 +235,10 @@ export const BARE_END = 0.2;
 /** mm. Points on a curve are this dense that a spline through them is the curve; half of what an
  * exchanged pattern may differ by. */
 export const CURVE_POINTS = 0.004;
+/** mm. A tape is read to a sixteenth of an inch: sizes that lie off a line by less lie on it. */
+export const TAPE_READING = toMillimeters(1 / 16, 'in');
+/** Factor. A size of a sample lies off the line of the others where it does so this many times as far as any. */
+export const OUTLYING = 3;
 /** mm. A curve point that its neighbors move this near to its place goes without a rule; with the density of
  * such points no more than an exchanged pattern may differ by. */
 export const FOLLOWED = 0.004;

@@ -1,4 +1,7 @@
 /** Tolerances against grade steps, and a measured sample against its spec. */
+import { grouped } from '../lists/grouped';
+import type { Occasion } from '../measure/occasion';
+import { occasionWords } from '../measure/occasion';
 import type { Deviation, SampleFit } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
 import { growthsOf } from '../measure/spec';
@@ -52,7 +55,7 @@ export function checkSample(
   display: LengthDisplay,
 ): Finding[] {
   return [
-    ...taken.map(({ row, size, value, off, beyond }): Finding => {
+    ...taken.map(({ row, size, value, off, beyond, when }): Finding => {
       const { minus, plus } = row.tolerance;
       return found({
         severity: beyond > 0 ? 'fail' : 'ok',
@@ -64,13 +67,54 @@ export function checkSample(
         tolerance: off < 0 ? minus : plus,
         source: SPEC,
         message:
-          beyond > 0
+          heading(when) +
+          (beyond > 0
             ? `out of tolerance: ${signed(off, display)} off, ${showLength(beyond, display)} too much`
-            : `passed, ${signed(off, display)} off`,
+            : `passed, ${signed(off, display)} off`),
       });
     }),
     ...fits.map((fit) => fitFinding(fit, spec, display)),
+    ...changeFindings(fits, spec, display),
   ];
+}
+
+/** `after 3 washes: `, where a sample tells when it was measured. */
+function heading(when: Occasion): string {
+  const words = occasionWords(when);
+  return words === '' ? '' : `${words}: `;
+}
+
+/** What each point of measure lost or gained from the first time to the last: by washing, or by wear of the grade. */
+function changeFindings(
+  fits: readonly SampleFit[],
+  { base }: Spec,
+  display: LengthDisplay,
+): Finding[] {
+  return [...grouped(fits, ({ row }) => row)].flatMap(([row, own]): Finding[] => {
+    const [first, last] = [own[0], own.at(-1)];
+    if (first === undefined || last === undefined || own.length < 2) return [];
+    const change = last.constant - first.constant;
+    const value = row.values[base] ?? NaN;
+    const allowed = change < 0 ? row.tolerance.minus : row.tolerance.plus;
+    const times = own.map(
+      ({ constant, when }) => `${signed(constant, display)} ${occasionWords(when)}`,
+    );
+    return [
+      found({
+        severity: Math.abs(change) > allowed ? 'warning' : 'note',
+        check: 'sample-change',
+        subject: subjectOf(row),
+        measured: change,
+        expected: 0,
+        tolerance: allowed,
+        source: 'the lines of least squares of each time, at the base',
+        message:
+          `from the first time to the last ${signed(change, display)}, ` +
+          `${trimmed((100 * change) / (value + first.constant), 1)} % of ${showLength(value + first.constant, display)} ` +
+          `in the base: ${times.join('; ')}`,
+      }),
+    ];
+  });
 }
 
 function signed(mm: number, display: LengthDisplay): string {
@@ -79,7 +123,7 @@ function signed(mm: number, display: LengthDisplay): string {
 }
 
 function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding {
-  const { row, constant, slope, rest, sizes } = fit;
+  const { row, constant, slope, rest, sizes, outlier, when } = fit;
   const [first = 0, last = 0] = [row.values[0], row.values.at(-1)];
   const { minus, plus } = row.tolerance;
   const allowed = (off: number): number => (off < 0 ? minus : plus);
@@ -101,16 +145,22 @@ function fitFinding(fit: SampleFit, spec: Spec, display: LengthDisplay): Finding
         : gradeOff
           ? 'the grade is off'
           : 'neither base nor grade is off by more than the tolerance';
+  const alone =
+    outlier === undefined
+      ? ''
+      : `size ${spec.sizes[outlier.size] ?? ''} alone is ${signed(outlier.off, display)} off the line of the others, ` +
+        'so measure it again, and look how it was cut; without it ';
   return found({
-    severity: baseOff || gradeOff ? 'warning' : 'note',
+    severity: baseOff || gradeOff || outlier !== undefined ? 'warning' : 'note',
     check: 'sample-fit',
+    ...(outlier === undefined ? {} : { size: spec.sizes[outlier.size] ?? '' }),
     subject: subjectOf(row),
     measured: constant,
     expected: 0,
     tolerance: allowed(constant),
     source: 'least squares over the measured sizes',
     message:
-      `${blame}: all sizes ${signed(constant, display)}${grade}` +
+      `${heading(when)}${alone}${blame}: all sizes ${signed(constant, display)}${grade}` +
       `; what is left is ${showLength(rest, display)}${certainty === '' ? '' : `; ${certainty}`}`,
   });
 }

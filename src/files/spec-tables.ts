@@ -99,15 +99,19 @@ export function gradeSheet({ rows, sizes, base }: Spec): string {
   ]);
 }
 
-/** `sample.csv`: a measured sample against the spec, passed or out and by how much. */
+/** `sample.csv`: a measured sample against the spec, passed or out and by how much, and when where that is known. */
 export function sampleTable(found: readonly Deviation[], { sizes }: Spec): string {
-  const body = found.map(({ row, size, value, off, beyond }) => [
+  const times = (['date', 'wash'] as const).filter((name) =>
+    found.some(({ when }) => when[name] !== undefined),
+  );
+  const body = found.map(({ row, size, value, off, beyond, when }) => [
     row.code,
     row.measure,
     sizes[size],
     ...[row.values[size] ?? NaN, value, off, beyond].map(inches),
     ...[row.values[size] ?? NaN, value, off, beyond].map(centimeters),
     beyond > 0 ? 'out' : 'pass',
+    ...times.map((name) => String(when[name] ?? '')),
   ]);
   const columns = ['spec', 'measured', 'off', 'beyond'];
   return writtenCsv([
@@ -116,6 +120,7 @@ export function sampleTable(found: readonly Deviation[], { sizes }: Spec): strin
       ...columns.map((name) => `${name}_in`),
       ...columns.map((name) => `${name}_cm`),
       'result',
+      ...times,
     ],
     ...body,
   ]);

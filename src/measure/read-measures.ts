@@ -2,6 +2,7 @@
 import type { InputErrorCode } from '../errors';
 import { InputError } from '../errors';
 import { meantName } from '../table/name-match';
+import { withPlainHyphens } from '../table/tidy-text';
 import { refuseCountingNotes } from '../table/note-cells';
 import type { TypedCell, TypedRow } from '../table/typed-table';
 import type { Statements } from '../table/statements';
@@ -65,7 +66,7 @@ export function readMeasures(
       path,
       times: timesOf(row('times')),
       tolerance: hasTolerance
-        ? { minus: toleranceOf(minus, plus, unit), plus: toleranceOf(plus, minus, unit) }
+        ? { minus: toleranceOf('-', minus, plus, unit), plus: toleranceOf('+', plus, minus, unit) }
         : undefined,
     };
   });
@@ -131,9 +132,18 @@ function timesOf(cell: TypedCell): number {
   return refuse('cell-not-a-number', 'it is not clear how often it counts', 'such as 2', cell);
 }
 
-/** One tolerance alone counts both ways; a minus sign in front of it is how people write it. */
-function toleranceOf(own: TypedCell, other: TypedCell, unit: LengthUnit): number {
-  return Math.abs(lengthCell(own.text === '' ? other : own, unit));
+/**
+ * One tolerance alone counts both ways; `-1/4` below, `+1/4` above and `±1/4` in either are how people write
+ * them. Throws InputError `bad-option` for the sign of the other column, as where columns are exchanged.
+ */
+function toleranceOf(sign: '-' | '+', own: TypedCell, other: TypedCell, unit: LengthUnit): number {
+  const cell = own.text === '' ? other : own;
+  const text = withPlainHyphens(cell.text).replace(/^(?:±|\+ ?\/? ?-) ?/u, '');
+  if (own.text !== '' && text.startsWith(sign === '-' ? '+' : '-')) {
+    const column = sign === '-' ? 'minus' : 'plus';
+    refuse('bad-option', `the tolerance ${column} has the other sign`, `${sign}1/4 or 1/4`, own);
+  }
+  return Math.abs(lengthCell({ ...cell, text }, unit));
 }
 
 function refuse(

@@ -10,7 +10,10 @@ import type { UnreadText } from '../table/unread';
 import { unreadIn } from '../table/unread';
 import type { LengthUnit } from '../units';
 import type { Spec, SpecRow } from './spec';
-import { ARITHMETIC } from '../tolerance';
+import { ARITHMETIC, OUTLYING, TAPE_READING } from '../tolerance';
+import { grouped } from '../lists/grouped';
+import type { Occasion } from './occasion';
+import { byTime, occasionWords, readOccasion } from './occasion';
 
 /** One measurement of a sample. */
 export interface SampleMeasure {
@@ -19,6 +22,7 @@ export interface SampleMeasure {
   readonly size: number;
   /** mm, stated like the spec's value. */
   readonly value: number;
+  readonly when: Occasion;
 }
 
 /** A sample measured at one point in one size; positive where the sample is larger. */
@@ -28,23 +32,26 @@ export interface Deviation extends SampleMeasure {
   readonly beyond: number;
 }
 
-/** Deviations of one point of measure as a straight line over its growth from the base. */
+/** Deviations of one point of measure, measured at one time, as a straight line over its growth from the base. */
 export interface SampleFit {
   readonly row: SpecRow;
+  readonly when: Occasion;
   /** mm that every size is off: the base. */
   readonly constant: number;
   /** mm more for each mm of growth: the grade. Undefined where one size, or no growth, shows none. */
   readonly slope: number | undefined;
   /** mm, root mean square of what the line leaves. */
   readonly rest: number;
-  /** How many sizes were measured. */
+  /** How many sizes the line goes by. */
   readonly sizes: number;
+  /** A size that alone lies off the line of all others, which is that of the fit then, and mm by which. */
+  readonly outlier?: { readonly size: number; readonly off: number };
 }
 
 /**
- * Reads a measured sample: `measure` (code or name), `size`, `value`; `usual` is its unit where it states
- * none. Throws InputError
- * `measure-unknown`, `size-unknown` and what cells throw.
+ * Reads a measured sample: `measure` (code or name), `size`, `value`, and where it was measured several times
+ * `wash` or `date`; `usual` is its unit where it states none. Throws InputError `measure-unknown`,
+ * `size-unknown` and what cells throw.
  */
 export function readSample(
   text: string,
@@ -52,12 +59,13 @@ export function readSample(
   spec: Spec,
   usual: LengthUnit | undefined,
 ): { readonly values: readonly SampleMeasure[]; readonly unread: readonly UnreadText[] } {
-  const table = readTypedTable<'measure' | 'size' | 'value' | 'note'>(
+  const table = readTypedTable<'measure' | 'size' | 'value' | 'wash' | 'date' | 'note'>(
     text,
     file,
     ['measure', 'size', 'value'],
-    ['note'],
+    ['wash', 'date', 'note'],
   );
+  const { columns } = table;
   const unit = unitOrUsual(table, table.units.values(), usual);
   refuseCountingNotes(table, unit);
   const values = table.rows.map((row) => {
@@ -73,7 +81,11 @@ export function readSample(
       });
     }
     const place = spec.sizes.indexOf(label);
-    return { row: found, size: place, value: lengthCell(row('value'), unit) };
+    const when = readOccasion(
+      columns.has('wash') ? row('wash') : undefined,
+      columns.has('date') ? row('date') : undefined,
+    );
+    return { row: found, size: place, value: lengthCell(row('value'), unit), when };
   });
   return { values, unread: unreadIn(table, []) };
 }
@@ -118,25 +130,75 @@ export function deviations(sample: readonly SampleMeasure[]): readonly Deviation
   });
 }
 
-/** Fits each point of measure by least squares. */
+/** Fits each point of measure at each time by least squares, the earliest first. */
 export function sampleFits(found: readonly Deviation[], { base }: Spec): readonly SampleFit[] {
-  const rows = [...new Set(found.map(({ row }) => row))];
-  return rows.map((row) => {
-    const own = found.filter((deviation) => deviation.row === row);
-    const growth = own.map(({ size }) => (row.values[size] ?? NaN) - (row.values[base] ?? NaN));
-    const off = own.map((deviation) => deviation.off);
-    const [meanGrowth, meanOff] = [mean(growth), mean(off)];
-    const spread = growth.reduce((sum, x) => sum + (x - meanGrowth) ** 2, 0);
-    const shared = growth.reduce(
-      (sum, x, i) => sum + (x - meanGrowth) * ((off[i] ?? NaN) - meanOff),
-      0,
-    );
-    const slope = spread > ARITHMETIC ? shared / spread : undefined;
-    const constant = meanOff - (slope ?? 0) * meanGrowth;
-    const rest = off.map((y, i) => y - constant - (slope ?? 0) * (growth[i] ?? NaN));
-    const sizes = new Set(own.map(({ size }) => size)).size;
-    return { row, constant, slope, rest: Math.sqrt(mean(rest.map((r) => r * r))), sizes };
+  const groups = grouped(found, ({ row, when }) => JSON.stringify([row.code, occasionWords(when)]));
+  const fits = [...groups.values()].flatMap((own) => {
+    const [first] = own;
+    return first === undefined ? [] : [fitOf(own, first, base)];
   });
+  return fits.toSorted((a, b) => (a.row === b.row ? byTime(a.when, b.when) : 0));
+}
+
+function fitOf(own: readonly Deviation[], { row, when }: SampleMeasure, base: number): SampleFit {
+  const outlier = outlierOf(own, base);
+  const kept = own.filter(({ size }) => size !== outlier?.size);
+  const line = lineOf(kept, base);
+  return {
+    ...{ row, when, ...line },
+    rest: Math.sqrt(mean(kept.map((one) => missBy(one, line, base) ** 2))),
+    sizes: new Set(kept.map(({ size }) => size)).size,
+    ...(outlier === undefined ? {} : { outlier }),
+  };
+}
+
+type Line = Pick<SampleFit, 'constant' | 'slope'>;
+
+function growthOf({ row, size }: SampleMeasure, base: number): number {
+  return (row.values[size] ?? NaN) - (row.values[base] ?? NaN);
+}
+
+function lineOf(own: readonly Deviation[], base: number): Line {
+  const growth = own.map((one) => growthOf(one, base));
+  const off = own.map((deviation) => deviation.off);
+  const [meanGrowth, meanOff] = [mean(growth), mean(off)];
+  const spread = growth.reduce((sum, x) => sum + (x - meanGrowth) ** 2, 0);
+  const shared = growth.reduce(
+    (sum, x, i) => sum + (x - meanGrowth) * ((off[i] ?? NaN) - meanOff),
+    0,
+  );
+  const slope = spread > ARITHMETIC ? shared / spread : undefined;
+  return { constant: meanOff - (slope ?? 0) * meanGrowth, slope };
+}
+
+/** mm by which a deviation lies off a line. */
+function missBy(one: Deviation, { constant, slope = 0 }: Line, base: number): number {
+  return one.off - constant - slope * growthOf(one, base);
+}
+
+/** Sizes without which nobody can tell which of them lies off the line of the others. */
+const FEWEST = 4;
+
+/**
+ * The size without which all others lie nearest to a line, where it is off that line by more than its
+ * tolerance and clearly more than any of them.
+ */
+function outlierOf(own: readonly Deviation[], base: number): SampleFit['outlier'] {
+  const sizes = [...new Set(own.map(({ size }) => size))];
+  if (sizes.length < FEWEST) return undefined;
+  const tried = sizes.map((size) => {
+    const [alone, others] = [true, false].map((isOwn) =>
+      own.filter((one) => (one.size === size) === isOwn),
+    ) as [Deviation[], Deviation[]];
+    const line = lineOf(others, base);
+    const off = mean(alone.map((one) => missBy(one, line, base)));
+    const rest = Math.max(...others.map((one) => Math.abs(missBy(one, line, base))));
+    return { size, off, rest };
+  });
+  const { size, off, rest } = tried.reduce((a, b) => (b.rest < a.rest ? b : a));
+  const { minus = 0, plus = 0 } = own[0]?.row.tolerance ?? {};
+  const least = Math.max(off < 0 ? minus : plus, OUTLYING * Math.max(rest, TAPE_READING));
+  return Math.abs(off) > least + ARITHMETIC ? { size, off } : undefined;
 }
 
 function mean(values: readonly number[]): number {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { COMMON_PARAMETERS } from '../../src/draft/parameter-table';
 import { gradeSpec } from '../../src/jobs/grade-spec';
 import { specFiles } from '../../src/files/spec-files';
+import { sampleTable } from '../../src/files/spec-tables';
 import type { SpecRequest } from '../../src/jobs/grade-spec';
 import { STYLES } from '../../src/draft/styles';
 import { measureOf } from '../../src/grade/graded-pattern';
@@ -117,6 +118,29 @@ L;Between;length;front.Center-Waist TO front center hem;;length;1/16;+1/16
       'H (hip), w (hip)',
     );
   });
+
+  it.each([
+    ['-1/4', '+1/2', [0.25, 0.5]],
+    ['±1/4', '', [0.25, 0.25]],
+    ['', '+/- 1/4', [0.25, 0.25]],
+    ['\u22121/4', '1/2', [0.25, 0.5]],
+  ])('take tolerances as people sign them: %s and %s', (minus, plus, inches) => {
+    const text = MEASURES.replace('1/16,1/16', `${minus},${plus}`);
+    const row = spec({ measures: { text, file: 'm.csv' } }).spec.rows.at(-1);
+    expect(row?.tolerance).toEqual({ minus: inch(inches[0] ?? NaN), plus: inch(inches[1] ?? NaN) });
+  });
+
+  it.each([
+    ['+1/4', '1/4', 7, 'minus has the other sign'],
+    ['1/4', '-1/4', 8, 'plus has the other sign'],
+  ])(
+    'refuse tolerances with the sign of the other column: %s and %s',
+    (minus, plus, column, words) => {
+      const text = MEASURES.replace('1/16,1/16', `${minus},${plus}`);
+      const place = { file: 'm.csv', row: 6, column };
+      expectRefusal(() => spec({ measures: { text, file: 'm.csv' } }), 'bad-option', place, words);
+    },
+  );
 
   it('give blanks no meaning of their own', () => {
     const text = `# blank: 0\n${MEASURES}`;
@@ -350,6 +374,7 @@ describe('a measured sample', () => {
             row,
             size,
             value: value + constant + grade * (value - (row.values[own.base] ?? NaN)),
+            when: { wash: undefined, date: undefined },
           })),
         );
         const [fit] = sampleFits(found, own);
@@ -357,6 +382,66 @@ describe('a measured sample', () => {
         expect(fit?.slope).toBeCloseTo(grade, 6);
         expect(fit?.rest).toBeLessThan(1e-6);
       }),
+    );
+  });
+
+  it('names a size that alone lies off the line of the others, and blames neither base nor grade', () => {
+    const fit = (rows: string) => sample(rows).findings.find(({ check }) => check === 'sample-fit');
+    // The waist is 24, 25, 26, 27 and 28 in, and 3/8 in may be off: 14 is 3/4 in too large, all else as it should be.
+    const one = fit('W,8,24\nW,10,25\nW,12,26\nW,14,27 3/4\nW,16,28\n');
+    expect(one).toMatchObject({ severity: 'warning', size: '14' });
+    expect(one?.message).toMatch(
+      /^size 14 alone is \+0.75 in off the line of the others, .* without it neither base nor grade is off by more than the tolerance: all sizes 0 in; the grade adds 0 in/u,
+    );
+    // Beside a base that is half an inch too small, too.
+    const both = fit('W,8,23 1/2\nW,10,24 1/2\nW,12,25 1/2\nW,14,27 1/4\nW,16,27 1/2\n');
+    expect(both?.message).toMatch(
+      /^size 14 alone is \+0.75 in .* the base is off: all sizes -0.5 in/u,
+    );
+  });
+
+  it.each([
+    ['a grade that is off', 'W,8,23\nW,10,24 1/2\nW,12,26\nW,14,27 1/2\nW,16,29\n'],
+    ['three sizes, of which any may be it', 'W,8,24\nW,12,26 3/4\nW,16,28\n'],
+    ['a size within its tolerance', 'W,8,24\nW,10,25\nW,12,26\nW,14,27 5/16\nW,16,28\n'],
+    ['sizes that scatter', 'W,8,24 1/2\nW,10,24 1/2\nW,12,26 1/2\nW,14,26 1/2\nW,16,28 3/4\n'],
+  ])('names none for %s', (_, rows) => {
+    for (const { message } of sample(rows).findings) expect(message).not.toContain('alone');
+  });
+
+  it('judges each time by itself, and tells what was lost from the first to the last', () => {
+    const text =
+      '# unit: in\nmeasure,size,value,wash,date\n' +
+      'W,12,25,5,2026-03-20\nW,16,27,5,2026-03-20\nW,12,26,0,2026-03-01\nW,16,28,0,2026-03-01\n';
+    const { findings, sample: found } = spec({ measures, measured: { text, file: 'sample.csv' } });
+    const messages = (check: string) =>
+      findings.filter((own) => own.check === check).map(({ message }) => message);
+    expect(messages('sample-fit')).toEqual([
+      expect.stringMatching(/^2026-03-01, unwashed: neither base nor grade is off/u),
+      expect.stringMatching(/^2026-03-20, after 5 washes: the base is off: all sizes -1 in/u),
+    ]);
+    // An inch of 26 is 3.8 %.
+    expect(messages('sample-change')).toEqual([
+      'from the first time to the last -1 in, -3.8 % of 26 in in the base: ' +
+        '0 in 2026-03-01, unwashed; -1 in 2026-03-20, after 5 washes',
+    ]);
+    expect(rowsOf(sampleTable(found, spec({ measures }).spec))[0]).toMatchObject({
+      ...{ code: 'W', size: '12', result: 'out', date: '2026-03-20', wash: '5' },
+    });
+  });
+
+  it.each([
+    ['W,12,26,some,2026-03-01', 4],
+    ['W,12,26,,2026-03-01', 4],
+    ['W,12,26,0,3/1/26', 5],
+    ['W,12,26,0,2026-02-30', 5],
+  ])('refuses a time that is not clear: %s', (row, column) => {
+    const text = `# unit: in\nmeasure,size,value,wash,date\n${row}\n`;
+    expectRefusal(
+      () => spec({ measures, measured: { text, file: 's.csv' } }),
+      'bad-option',
+      { file: 's.csv', row: 3, column },
+      'it is not clear when',
     );
   });
 
