@@ -27,6 +27,21 @@ export function checkExchange(pieces: readonly SentPiece[]): Finding[] {
     );
 }
 
+/** One finding for each piece that was to be drawn whole and is drawn on the fold. */
+export function checkUnfolded(pieces: readonly string[]): Finding[] {
+  return pieces.map((name) =>
+    found({
+      severity: 'warning',
+      check: 'still-folded',
+      piece: name,
+      source: "the engine's own rule: a whole piece is twice its half",
+      message:
+        'its fold is not straight, or its outline meets the fold again, so nest.dxf has it on the fold in the ' +
+        'sizes whose names do not say "unfolded"',
+    }),
+  );
+}
+
 /** A seam that words in an exchange file cannot say. */
 export interface UnsaidSeam {
   readonly name: string;

@@ -112,6 +112,7 @@ function isAsked(name: string, options: OutputOptions): boolean {
   return (
     options[name] === true ||
     (name === 'spec' && hasLists) ||
+    (name === 'dxf' && options.unfold === true) ||
     (name === 'moves' && options.enlarge !== undefined)
   );
 }

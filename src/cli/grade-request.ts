@@ -35,6 +35,7 @@ export type PatternRequestOptions = Omit<
 /** Names of files for a spec, and what else is asked of what is written on wish. */
 export interface ExportOptions {
   readonly enlarge?: string;
+  readonly unfold?: boolean;
   readonly measures?: string;
   readonly measured?: string;
 }
@@ -73,11 +74,12 @@ export function patternRequest(options: PatternRequestOptions, io: Io): PatternR
 
 /** Reads the lists that a spec is made from. */
 export function exportRequest(
-  { measures, measured, enlarge }: ExportOptions,
+  { measures, measured, enlarge, unfold }: ExportOptions,
   io: Io,
 ): ExportRequest {
   return {
     ...(enlarge === undefined ? {} : { enlarge }),
+    ...(unfold === undefined ? {} : { unfold }),
     ...(measures === undefined ? {} : { measures: readNamed(io, measures) }),
     ...(measured === undefined ? {} : { measured: readNamed(io, measured) }),
   };

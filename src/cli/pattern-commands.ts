@@ -32,6 +32,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
   grade
     .option('--page', 'page.html: the nest and all files, in a browser')
     .option('--enlarge <times>', 'how many times as long --moves draws moves (what suits them)')
+    .option('--unfold', 'draw pieces on the fold whole in nest.dxf')
     .option('--measures <list.csv>', 'points of measure of your own for the spec')
     .option('--measured <sample.csv>', 'hold a measured sample against the spec')
     .optionsGroup('A pattern that you have:')

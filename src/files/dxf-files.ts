@@ -1,9 +1,10 @@
 /** A graded pattern as DXF files: for exchange after ASTM D6673, and plainly nested. */
 import type { UnsaidSeam } from '../check/exchange';
-import { checkExchange, noteUnsaidSeams } from '../check/exchange';
+import { checkExchange, checkUnfolded, noteUnsaidSeams } from '../check/exchange';
 import { exchangePiece } from '../dxf/exchange-piece';
 import { writeRuleTable } from '../dxf/rule-table';
 import { ruleNumbers, writeD6673 } from '../dxf/write-d6673';
+import { isOnFold, unfoldingOf } from '../dxf/unfolding';
 import { writeNest } from '../dxf/write-nest';
 import type { GradeResult } from '../jobs/grade-result';
 import { cornerAngle } from '../pattern/corner-angle';
@@ -14,8 +15,8 @@ import { RUNS_STRAIGHT } from '../tolerance';
 import type { Exported } from './exports';
 import { longFile } from './result-file';
 
-/** The DXF files, and what they could not carry. */
-export function dxfFiles(result: GradeResult): Exported {
+/** The DXF files, and what they could not carry; `unfold` draws pieces on the fold whole in the nest. */
+export function dxfFiles(result: GradeResult, unfold = false): Exported {
   const { title, pattern, range, shown, lines } = result;
   const { base } = range.rules;
   const pieces = pattern.pieces.map((piece, p) =>
@@ -38,9 +39,27 @@ export function dxfFiles(result: GradeResult): Exported {
       name: 'pattern.rul',
       text: writeRuleTable({ name: title, sizes, sample: range.base, rules }),
     },
-    longFile('nest.dxf', () => writeNest(shown, lines ?? 'both')),
+    longFile('nest.dxf', () => writeNest(shown, { lines, unfold })),
   ];
-  return { files, findings: [...checkExchange(pieces), ...noteUnsaidSeams(unsaidSeams(result))] };
+  return {
+    files,
+    findings: [
+      ...checkExchange(pieces),
+      ...noteUnsaidSeams(unsaidSeams(result)),
+      ...(unfold ? checkUnfolded(stillFolded(result)) : []),
+    ],
+  };
+}
+
+/** The names of pieces on the fold that cannot be opened in some size. */
+function stillFolded({ pattern, shown }: GradeResult): readonly string[] {
+  return pattern.pieces.flatMap(({ base: { plan } }, p) => {
+    const folded = shown.filter(({ pieces, cutPieces }) => {
+      const [piece, cut] = [pieces[p], cutPieces?.[p]];
+      return piece !== undefined && isOnFold(piece) && unfoldingOf(piece, cut) === undefined;
+    });
+    return folded.length === 0 ? [] : [plan.name];
+  });
 }
 
 /** The points at which the outline does not turn: those within a curve, and notches on a straight. */

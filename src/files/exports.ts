@@ -32,6 +32,8 @@ export interface Export {
 export interface ExportRequest extends SpecRequest {
   /** How many times as long as they are moves are drawn, as it was typed; what suits them if absent. */
   readonly enlarge?: string;
+  /** Draws pieces on the fold whole in `nest.dxf`. */
+  readonly unfold?: boolean;
 }
 
 /** In the order in which they are written and offered. */
@@ -59,7 +61,7 @@ export const EXPORTS: readonly Export[] = [
   {
     name: 'dxf',
     description: 'drawings for plotters and other programs',
-    make: async (result) => (await import('./dxf-files')).dxfFiles(result),
+    make: async (result, { unfold }) => (await import('./dxf-files')).dxfFiles(result, unfold),
   },
   {
     name: 'fabric',

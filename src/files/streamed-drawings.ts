@@ -38,7 +38,7 @@ export function streamedDrawings(
     svg: () => bodyDrawing(entry, result),
     dxf: () => ({
       name: `${bodyStem(entry)}.dxf`,
-      text: [...writeNest(result.shown, request.lines)].join(''),
+      text: [...writeNest(result.shown, { lines: request.lines })].join(''),
     }),
   };
   return kinds.map((kind) => {

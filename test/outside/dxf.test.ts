@@ -160,6 +160,30 @@ describeDxf('DXF files as ezdxf reads them', () => {
     expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(wanted.right - wanted.left, 1);
   });
 
+  it('have pieces on the fold whole where that is wished', () => {
+    const result = gradeChart({ chart, base: 'M', style: 'shared-pencil', lines: 'cut' });
+    const closed = (unfold: boolean) =>
+      opened(dxfFiles(result, unfold).files, 'nest.dxf').lines.filter(
+        (line) => line.closed && line.layer === 'SIZE_L',
+      );
+    // The shoelace formula, after Meister 1769.
+    const areas = (lines: readonly Line[]): readonly number[] =>
+      lines.map(({ points }) =>
+        Math.abs(
+          points.reduce((sum, [x, y], i) => {
+            const [nextX, nextY] = points[(i + 1) % points.length] ?? [x, y];
+            return sum + (x * nextY - nextX * y) / 2;
+          }, 0),
+        ),
+      );
+    const [half, whole] = [areas(closed(false)), areas(closed(true))];
+    result.range.plans.forEach(({ outline }, p) => {
+      const times = outline.some(({ kind }) => kind === 'fold') ? 2 : 1;
+      expect((whole[p] ?? NaN) / (half[p] ?? NaN)).toBeCloseTo(times, 6);
+    });
+    expect(whole).toHaveLength(result.range.plans.length);
+  });
+
   it('have the places of the base, y up', () => {
     const result = graded(BODICE, STEPS);
     const { blocks } = opened(dxfFiles(result).files, 'pattern.dxf');
