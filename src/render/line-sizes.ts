@@ -9,7 +9,7 @@ import { chordsOf, clearOf, flattened } from './chords';
 import type { NestedPiece } from './nested-piece';
 import type { TextShape } from './scene';
 import { strongLines } from './shared-runs';
-import { readingAngle } from './sketch';
+import { downOf, readingAngle } from './sketch';
 import { DASH_COUNT, INK } from './size-style';
 import { CAP_MIDDLE, text, textBox } from './type';
 
@@ -58,8 +58,7 @@ export function lineSizes(
         });
         if (isShared) continue;
         const angle = readingAngle(unit(subtract(below, above)));
-        const turn = (angle * Math.PI) / 180;
-        const down = point(-Math.sin(turn), Math.cos(turn));
+        const down = downOf(angle);
         // Always on the piece's own side of the line, so that none is taken for its neighbor's.
         const off = -side * Math.sign(down.x === 0 ? 1 : down.x) * OFF + CAP_MIDDLE;
         const own = text(label, add(at, scale(down, off * type)), type, {

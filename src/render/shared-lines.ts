@@ -16,7 +16,7 @@ import type { Shape, TextShape } from './scene';
 import { shapeBox } from './shape-box';
 import type { SharedRun } from './shared-runs';
 import { sharedRuns, strongLines } from './shared-runs';
-import { readingAngle } from './sketch';
+import { downOf, readingAngle } from './sketch';
 import { INK } from './size-style';
 import { sizesTold } from './sizes-told';
 import { CAP_MIDDLE, text, textBox } from './type';
@@ -137,7 +137,7 @@ function named(
   const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
   const placed = (share: number, off: number): TextShape => {
     const angle = readingAngle(unit(segmentTangent(line, share)));
-    const down = { x: -Math.sin((angle * Math.PI) / 180), y: Math.cos((angle * Math.PI) / 180) };
+    const down = downOf(angle);
     const place = segmentAt(line, share);
     const side = dot(subtract(middle, place), down) < 0 ? -1 : 1;
     const at = add(place, scale(down, (side * off + CAP_MIDDLE) * type));

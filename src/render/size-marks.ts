@@ -17,7 +17,7 @@ import { edgeBetween, rowFrame, sideOf } from './row-frame';
 import type { Shape } from './scene';
 import { shapeBox } from './shape-box';
 import { INK } from './size-style';
-import { readingAngle } from './sketch';
+import { downOf, readingAngle } from './sketch';
 import { CAP_MIDDLE, text, textBox } from './type';
 
 /** The marks of all sizes of a piece. */
@@ -224,10 +224,7 @@ function beside(
       const along = scale(quarterTurn(outward), way);
       const angle = readingAngle(along);
       const isBack = Math.abs(angle - (Math.atan2(along.y, along.x) * 180) / Math.PI) > 1;
-      const down = {
-        x: -Math.sin((angle * Math.PI) / 180),
-        y: Math.cos((angle * Math.PI) / 180),
-      };
+      const down = downOf(angle);
       return marks.map((mark) => {
         const { label = '', style } = sizes[mark.size] ?? {};
         const off = BESIDE * type + (mark.marks === 2 ? DOUBLE / 2 : 0);

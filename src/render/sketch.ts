@@ -2,7 +2,7 @@
 import type { Box } from '../geometry/bounds';
 import { joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { point } from '../geometry/point';
+import { point, scale } from '../geometry/point';
 import type { Group, Shape, TextShape } from './scene';
 import { shapeBox } from './shape-box';
 import { CAP_MIDDLE, LEADING, text } from './type';
@@ -23,12 +23,11 @@ export interface TextLine {
 
 /** Lines below each other, each centered, or one line turned by `rotation` degrees about (0, 0). */
 export function block(lines: readonly TextLine[], rotation = 0): Sketch {
-  const angle = (rotation * Math.PI) / 180;
+  const down = downOf(rotation);
   let y = 0;
   const shapes = lines.map(({ words, size, weight = 'normal' }, i) => {
     y += i === 0 ? CAP_MIDDLE * size : LEADING * size;
-    const at = point(-y * Math.sin(angle), y * Math.cos(angle));
-    return text(words, at, size, { weight, anchor: 'middle', rotation });
+    return text(words, scale(down, y), size, { weight, anchor: 'middle', rotation });
   });
   return sketchOf(shapes);
 }
@@ -56,6 +55,12 @@ export function readingAngle({ x, y }: Point): number {
   const angle = (Math.atan2(y, x) * 180) / Math.PI;
   if (angle >= 90) return angle - 180;
   return angle < -90 ? angle + 180 : angle;
+}
+
+/** The direction, of length 1, from the top of words turned by `angle` degrees to their foot. */
+export function downOf(angle: number): Point {
+  const turn = (angle * Math.PI) / 180;
+  return { x: -Math.sin(turn), y: Math.cos(turn) };
 }
 
 /** The sketch with its top left corner at `corner`. */

@@ -8,7 +8,7 @@ import { Lookings } from './lookings';
 import { Nest } from './nest';
 import type { Shared } from './page';
 import { SizeStrip } from './size-strip';
-import { SpotPanel } from './spot-panel';
+import { allSpots, SpotPanel } from './spot-panel';
 
 /** Pixels that an arrow key moves the nest, and how much nearer a key brings it. */
 const KEY_MOVE = 60;
@@ -105,11 +105,7 @@ function keyAct(
 
 /** The next corner of any piece, or the one before. */
 function pointBeside(view: SkirtView, spot: Spot | undefined, way: 1 | -1): Spot | undefined {
-  const all = view.pieces.flatMap((piece) =>
-    piece.points.flatMap(({ name, handle }) =>
-      handle ? [] : [{ piece: piece.name, point: name }],
-    ),
-  );
+  const all = allSpots(view).filter(({ point }) => point !== undefined);
   const at = all.findIndex(({ piece, point }) => piece === spot?.piece && point === spot.point);
   const next = at === -1 ? (way === 1 ? 0 : all.length - 1) : at + way;
   return all[(next + all.length) % all.length];

@@ -99,7 +99,8 @@ function SpotTable({
   );
 }
 
-function allSpots({ pieces }: SkirtView): readonly Spot[] {
+/** The corners and seams of every piece. */
+export function allSpots({ pieces }: SkirtView): readonly Spot[] {
   return pieces.flatMap((piece) => [
     ...piece.points.flatMap(({ name, handle }) =>
       handle ? [] : [{ piece: piece.name, point: name }],
