@@ -6,6 +6,7 @@ import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } fro
 import { farthestFromNeighbors } from './row-neighbors';
 import { GIRTHS, boundsOf, isImpossible, isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
+import { placeOf } from './size-chart';
 
 /**
  * Throws `measurement-doubtful` for a column of girths that are no body's, for a known measurement
@@ -58,10 +59,6 @@ function refuseNoSize(chart: SizeChart, rows: readonly MeasurementRow[], index: 
     got: cells.map(({ row }) => excerpt(row.cells[index] ?? '')).join(', '),
     place: placeOf(chart, first.row, index),
   });
-}
-
-function placeOf({ file, sizes }: SizeChart, row: MeasurementRow, index: number) {
-  return { file, ...row.places[index], size: sizes[index] ?? '', measurement: row.name };
 }
 
 function doubtful(

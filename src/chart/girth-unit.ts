@@ -5,6 +5,7 @@ import type { LengthUnit } from '../units';
 import { LENGTH_UNITS, UNIT_WORDS, fromMillimeters, toMillimeters, trimmed } from '../units';
 import { boundsOf, isPlausible } from './plausible';
 import type { MeasurementRow, SizeChart } from './size-chart';
+import { placeOf } from './size-chart';
 
 /** Every chart has these two, and they part the units best. */
 const TELLING: readonly string[] = ['waist_girth', 'hip_girth'];
@@ -73,10 +74,6 @@ function refuseRow(chart: SizeChart, row: MeasurementRow): void {
     got: odd.map(({ index }) => excerpt(row.cells[index] ?? '')).join(', '),
     place: placeOf(chart, row, first.index),
   });
-}
-
-function placeOf({ file, sizes }: SizeChart, row: MeasurementRow, index: number) {
-  return { file, ...row.places[index], size: sizes[index] ?? '', measurement: row.name };
 }
 
 /** The cells of a row that are no adult's if their numbers in unit `stated` are read in `unit`. */

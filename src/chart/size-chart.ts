@@ -52,3 +52,8 @@ export function findRow(chart: SizeChart, name: string): MeasurementRow | undefi
 export function isInFractions({ rows }: SizeChart): boolean {
   return rows.some(({ known, cells }) => known && cells.some(hasFractions));
 }
+
+/** Where a cell of a row stands, for a message. */
+export function placeOf({ file, sizes }: SizeChart, row: MeasurementRow, index: number) {
+  return { file, ...row.places[index], size: sizes[index] ?? '', measurement: row.name };
+}

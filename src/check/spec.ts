@@ -4,7 +4,7 @@ import type { Occasion } from '../measure/occasion';
 import { occasionWords } from '../measure/occasion';
 import type { Deviation, SampleFit } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
-import { growthsOf } from '../measure/spec';
+import { growthOf } from '../rule-sheet/moves-and-steps';
 import { NO_STEP, SAME_PLACE } from '../tolerance';
 import type { LengthDisplay } from '../units';
 import { showLength, trimmed } from '../units';
@@ -19,7 +19,7 @@ const OVERLAP =
 export function checkTolerances({ rows, sizes }: Spec, display: LengthDisplay): Finding[] {
   return rows.flatMap((row): Finding | [] => {
     const total = row.tolerance.minus + row.tolerance.plus;
-    const growths = growthsOf(row).map(Math.abs);
+    const growths = growthOf(row.values).map(Math.abs);
     const graded = growths.filter((step) => step > NO_STEP);
     if (graded.length === 0) return [];
     const least = Math.min(...graded);

@@ -85,7 +85,8 @@ function beginOf({ corners }: Placement): number {
   return pointBounds(corners).top;
 }
 
-function endOf(placements: readonly Placement[]): number {
+/** mm from the end of the cloth to where the last piece ends. */
+export function endOf(placements: readonly Placement[]): number {
   return Math.max(0, ...placements.map(({ corners }) => pointBounds(corners).bottom));
 }
 

@@ -5,14 +5,13 @@
  * them, to be cut last; on a strip that the fold leaves free, which narrows the flaps; or past the
  * flaps, where the cloth is opened out: whichever takes least, the easier first.
  */
-import { pointBounds } from '../geometry/bounds';
 import { SAME_PLACE } from '../tolerance';
 import type { Cloth } from './cloth';
 import type { Placed } from './fill';
 import { lengthOf, shortestFill } from './fill';
 import { FLAPS, cuttableWidth, foldingOf, stripFor, widestStrip } from './folding';
 import type { Lay, NoLay, Placements } from './lay';
-import { layOf, placed, relaid } from './lay';
+import { endOf, layOf, placed, relaid } from './lay';
 import { areaBound, fillBound, lengthBound } from './length-bound';
 import { OFF_THE_FOLD, offTheFold } from './off-the-fold';
 import type { LayShape } from './shapes';
@@ -33,7 +32,7 @@ export function shortestLay(
   const area = areaBound(shapes, cloth);
   const [shortestKnown] = known
     .map((placements) => relaid(placements, cloth))
-    .map((placements) => ({ placements, length: lengthOfAll(placements) }))
+    .map((placements) => ({ placements, length: endOf(placements.placements) }))
     .sort((a, b) => a.length - b.length);
   // What is longer than a lay that is known need not be laid to its end.
   const most = shortestKnown?.length ?? Infinity;
@@ -72,7 +71,7 @@ const onFolded: Search = (shapes, cloth, bound, most) => {
     const found = search(doubled, single, cloth, bound, least);
     if (found === undefined) continue;
     best = found;
-    least = lengthOfAll(found);
+    least = endOf(found.placements);
   }
   return best;
 };
@@ -164,10 +163,6 @@ function flapFill(
 function onFlaps(fill: readonly Placed[], cloth: Cloth, strip: number): Placements {
   const folding = foldingOf(cloth, strip);
   return { folding, placements: placed(fill, 'fold', cloth, folding) };
-}
-
-function lengthOfAll({ placements }: Placements): number {
-  return Math.max(0, ...placements.map(({ corners }) => pointBounds(corners).bottom));
 }
 
 /** mm across that a shape may take on the cloth. */

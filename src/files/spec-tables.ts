@@ -2,7 +2,7 @@
 import { roundTo } from '../grade/rounding';
 import type { Deviation } from '../measure/sample';
 import type { Spec, SpecRow } from '../measure/spec';
-import { growthsOf } from '../measure/spec';
+import { growthOf } from '../rule-sheet/moves-and-steps';
 import { writtenCsv } from '../table/written-csv';
 import { fromMillimeters, inchFraction, toMillimeters, trimmed } from '../units';
 
@@ -31,7 +31,7 @@ function fraction(mm: number): string {
  */
 export function specTable({ rows, sizes, base }: Spec): string {
   const body = rows.flatMap((row) => {
-    const steps = [undefined, ...growthsOf(row)];
+    const steps = [undefined, ...growthOf(row.values)];
     const { minus, plus } = row.tolerance;
     return sizes.map((size, i) => {
       const value = row.values[i] ?? NaN;
@@ -72,7 +72,7 @@ export function specTable({ rows, sizes, base }: Spec): string {
  */
 export function gradeSheet({ rows, sizes, base }: Spec): string {
   const shown = (row: SpecRow, unit: string, show: (mm: number) => string): readonly string[] => {
-    const growths = growthsOf(row);
+    const growths = growthOf(row.values);
     return [
       row.code,
       row.measure,

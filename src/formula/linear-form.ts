@@ -6,6 +6,7 @@ import type { Formula } from './formula';
 import { UNIT_LENGTHS } from './formula';
 import type { Fraction } from './fraction';
 import { ONE, ZERO, fraction, fractionOf, over, plus, power, times, quotient } from './fraction';
+import { NO_SLOPE } from '../tolerance';
 import type { FormulaTree, Operator } from './tree';
 import { valueAt } from './value-at';
 
@@ -89,6 +90,18 @@ function sum(left: LinearForm, right: LinearForm): LinearForm {
     else terms.set(name, total);
   }
   return { constant: plus(left.constant, right.constant), terms };
+}
+
+/** The coefficients of forms, each form taken so many times; those that vanish are left out. */
+export function summedTerms(
+  parts: readonly (readonly [factor: Fraction, form: Pick<LinearForm, 'terms'>])[],
+): ReadonlyMap<string, Fraction> {
+  const terms = new Map<string, Fraction>();
+  for (const [factor, form] of parts)
+    for (const [name, coefficient] of form.terms)
+      terms.set(name, plus(terms.get(name) ?? ZERO, times(factor, coefficient)));
+  for (const [name, total] of terms) if (Math.abs(quotient(total)) < NO_SLOPE) terms.delete(name);
+  return terms;
 }
 
 function operation(operator: Operator, left: Form, right: Form | undefined): Form {

@@ -1,6 +1,6 @@
 /** One stretch of an outline: a straight line or a cubic Bézier curve. */
 import type { Point } from './point';
-import { distance, subtract } from './point';
+import { between, distance, subtract } from './point';
 import { cubicAt, cubicLength, cubicPart, cubicTangent } from './cubic';
 
 /** A straight stretch, traveled from `from` to `to`. */
@@ -37,9 +37,7 @@ export function segmentLength(segment: Segment): number {
 
 /** The point at parameter `t`, 0 to 1; on a cubic `t` is not a share of its length. */
 export function segmentAt(segment: Segment, t: number): Point {
-  if (segment.kind === 'cubic') return cubicAt(segment, t);
-  const { from, to } = segment;
-  return { x: from.x + (to.x - from.x) * t, y: from.y + (to.y - from.y) * t };
+  return segment.kind === 'cubic' ? cubicAt(segment, t) : between(segment.from, segment.to, t);
 }
 
 /** Direction of travel at parameter `t`, not normalized. */

@@ -6,9 +6,8 @@ import type { Draft, Drafter } from '../draft/compile-block';
 import type { Definition } from '../draft/definitions';
 import { derivativeAt } from '../formula/derivative';
 import type { Fraction } from '../formula/fraction';
-import { ONE, ZERO, fraction, plus, times, quotient } from '../formula/fraction';
-import { linearForm } from '../formula/linear-form';
-import { NO_SLOPE } from '../tolerance';
+import { ONE, fraction } from '../formula/fraction';
+import { linearForm, summedTerms } from '../formula/linear-form';
 
 /**
  * Partial derivatives by the measurements. `linear` ones are the same in every size, `smooth` ones
@@ -86,10 +85,5 @@ const KINDS: readonly Gradient['kind'][] = ['linear', 'smooth', 'implicit'];
 function combined(parts: readonly Part[]): Gradient {
   const kind = KINDS.findLast((candidate) => parts.some(([, part]) => part.kind === candidate));
   if (kind === 'implicit') return IMPLICIT;
-  const terms = new Map<string, Fraction>();
-  for (const [factor, part] of parts)
-    for (const [name, coefficient] of part.terms)
-      terms.set(name, plus(terms.get(name) ?? ZERO, times(factor, coefficient)));
-  for (const [name, total] of terms) if (Math.abs(quotient(total)) < NO_SLOPE) terms.delete(name);
-  return { kind: kind ?? 'linear', terms };
+  return { kind: kind ?? 'linear', terms: summedTerms(parts) };
 }

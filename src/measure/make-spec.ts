@@ -4,7 +4,7 @@ import { SAME_PLACE } from '../tolerance';
 import type { PointOfMeasure, StatedLengths } from './point-of-measure';
 import { takeMeasure } from './point-of-measure';
 import type { Spec, SpecRow, Taken } from './spec';
-import { growthsOf } from './spec';
+import { growthOf } from '../rule-sheet/moves-and-steps';
 import type { ToleranceSettings } from './tolerances';
 import { USUAL_SOURCE, USUAL_TOLERANCES, usualTolerance } from './tolerances';
 
@@ -53,7 +53,7 @@ export function makeSpec(
 
 /** The smallest step in mm that is no standing still, all round; zero if nothing grows. */
 function leastStep(values: readonly number[], taken: Taken): number {
-  const steps = growthsOf({ values })
+  const steps = growthOf(values)
     .map(Math.abs)
     .filter((step) => step > SAME_PLACE);
   return steps.length === 0 ? 0 : Math.min(...steps) * (taken === 'flat' ? 2 : 1);

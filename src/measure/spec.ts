@@ -35,8 +35,3 @@ export interface Spec {
   readonly base: number;
   readonly rows: readonly SpecRow[];
 }
-
-/** The growth in mm from each size to the next larger one; one fewer than the sizes. */
-export function growthsOf({ values }: Pick<SpecRow, 'values'>): readonly number[] {
-  return values.slice(1).map((value, i) => value - (values[i] ?? NaN));
-}

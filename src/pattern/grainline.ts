@@ -1,5 +1,6 @@
 /** The grainline of a piece: straight down, or along a waistband, which must not give. */
 import { pointBounds } from '../geometry/bounds';
+import { longestInside } from '../geometry/longest-inside';
 import type { Point, StraightLine } from '../geometry/point';
 import { point } from '../geometry/point';
 import type { Segment } from '../geometry/segment';
@@ -29,33 +30,10 @@ export function grainline(outline: readonly Segment[], way: 'down' | 'across'): 
     const step = Math.ceil(k / 2) * (k % 2 === 0 ? 1 : -1);
     return (left + right) / 2 + (step * (right - left)) / (TRIED + 1);
   });
-  const rooms = levels.map((x) => roomAt(upright, x));
+  const rooms = levels.map((x) => longestInside(upright, x));
   const longest = Math.max(...rooms.map(({ top, bottom }) => bottom - top));
   const room = rooms.find(({ top, bottom }) => bottom - top >= ENOUGH * longest);
   const { x, top, bottom } = room ?? { x: left, top: 0, bottom: 0 };
   const spare = ((1 - TAKEN) / 2) * (bottom - top);
   return { from: flip(point(x, top + spare)), to: flip(point(x, bottom - spare)) };
-}
-
-interface Upright {
-  readonly x: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-/** The longest stretch of the upright line at `x` that lies inside a polygon. */
-function roomAt(corners: readonly Point[], x: number): Upright {
-  const crossed = corners
-    .flatMap((from, i) => {
-      const to = corners[(i + 1) % corners.length] ?? from;
-      if (from.x <= x === to.x <= x) return [];
-      return [from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y)];
-    })
-    .sort((a, b) => a - b);
-  let best: Upright = { x, top: 0, bottom: 0 };
-  for (let i = 0; i + 1 < crossed.length; i += 2) {
-    const [top = 0, bottom = 0] = crossed.slice(i, i + 2);
-    if (bottom - top > best.bottom - best.top) best = { x, top, bottom };
-  }
-  return best;
 }

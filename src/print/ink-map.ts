@@ -1,5 +1,5 @@
 /** A coarse map of ink, which answers for any box in a few steps. */
-import { SPREAD } from './ink';
+import { SPREAD, inParts } from './ink';
 import type { Ink } from './ink';
 
 /** mm. Ink counts for its whole cell, so a box may be taken for printed by this much too much. */
@@ -28,19 +28,9 @@ export function inkMap({ chords, words, box }: Ink): InkMap {
   for (const { left, top, right, bottom } of words) markBox(left, top, right, bottom);
   for (const { from, to } of chords) {
     const steps = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CELL);
-    let { x: x1, y: y1 } = from;
-    for (let k = 1; k <= steps; k++) {
-      const x2 = from.x + ((to.x - from.x) * k) / steps;
-      const y2 = from.y + ((to.y - from.y) * k) / steps;
-      markBox(
-        Math.min(x1, x2) - SPREAD,
-        Math.min(y1, y2) - SPREAD,
-        Math.max(x1, x2) + SPREAD,
-        Math.max(y1, y2) + SPREAD,
-      );
-      x1 = x2;
-      y1 = y2;
-    }
+    inParts({ from, to }, steps, (left, top, right, bottom) => {
+      markBox(left - SPREAD, top - SPREAD, right + SPREAD, bottom + SPREAD);
+    });
   }
   for (let r = 1; r <= rows; r++) {
     let inRow = 0;

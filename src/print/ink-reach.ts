@@ -1,6 +1,7 @@
 /** How far a part's ink reaches, strip by strip, so that parts may lie closer than their boxes. */
 import type { Box } from '../geometry/bounds';
 import type { Ink } from './ink';
+import { inParts } from './ink';
 
 /** mm. Width of a strip. */
 const STRIP = 4;
@@ -53,14 +54,7 @@ export function reachOf({ chords, words }: Ink, box: Box, clear: number): Reach 
   for (const { from, to } of chords) {
     const longer = Math.max(Math.abs(to.x - from.x), Math.abs(to.y - from.y));
     const steps = Math.max(1, Math.ceil(longer / STRIP));
-    let { x: x1, y: y1 } = from;
-    for (let k = 1; k <= steps; k++) {
-      const x2 = from.x + ((to.x - from.x) * k) / steps;
-      const y2 = from.y + ((to.y - from.y) * k) / steps;
-      mark(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
-      x1 = x2;
-      y1 = y2;
-    }
+    inParts({ from, to }, steps, mark);
   }
   return { rows: rows.filled(), columns: columns.filled() };
 }

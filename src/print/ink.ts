@@ -35,6 +35,22 @@ export function inkOf(shapes: readonly Shape[]): Ink {
   };
 }
 
+/** Marks a chord part by part, each by the sides of its box. */
+export function inParts(
+  { from, to }: Chord,
+  parts: number,
+  mark: (left: number, top: number, right: number, bottom: number) => void,
+): void {
+  let { x: x1, y: y1 } = from;
+  for (let k = 1; k <= parts; k++) {
+    const x2 = from.x + ((to.x - from.x) * k) / parts;
+    const y2 = from.y + ((to.y - from.y) * k) / parts;
+    mark(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+    x1 = x2;
+    y1 = y2;
+  }
+}
+
 function collect(shapes: readonly Shape[], zero: Point, chords: Chord[], words: Box[]): void {
   for (const shape of shapes) {
     if (shape.kind === 'group') {

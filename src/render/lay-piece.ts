@@ -1,5 +1,7 @@
 /** One piece on a drawn lay: its cut line, its words, its grain. */
 import type { Box } from '../geometry/bounds';
+import type { Upright } from '../geometry/longest-inside';
+import { longestInside } from '../geometry/longest-inside';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
 import { OFF_THE_FOLD } from '../fabric/off-the-fold';
@@ -90,14 +92,14 @@ function grainArrow(corners: readonly Point[], taken: Box): readonly Shape[] {
   const middle = (taken.left + taken.right) / 2;
   const beside = [taken.left - ARROW.length, taken.right + ARROW.length];
   const stretches = [
-    ...outside(stretchAt(corners, middle), taken).map((stretch) => ({ x: middle, stretch })),
-    ...beside.map((x) => ({ x, stretch: stretchAt(corners, x) })),
+    ...outside(longestInside(corners, middle), taken),
+    ...beside.map((x) => longestInside(corners, x)),
   ];
-  const found = stretches.find(({ stretch: [from, to] }) => arrowLength(from, to) >= LEAST_ARROW);
+  const found = stretches.find((stretch) => arrowLength(stretch) >= LEAST_ARROW);
   if (found === undefined) return [];
-  const { x, stretch } = found;
-  const long = arrowLength(...stretch);
-  const start = (stretch[0] + stretch[1] - long) / 2;
+  const { x, top, bottom } = found;
+  const long = arrowLength(found);
+  const start = (top + bottom - long) / 2;
   return [
     polyline('grainline', [point(x, start + 1), point(x, start + long - 1)], GRAIN),
     head(point(x, start), 1),
@@ -105,34 +107,15 @@ function grainArrow(corners: readonly Point[], taken: Box): readonly Shape[] {
   ];
 }
 
-type Stretch = readonly [from: number, to: number];
-
-function arrowLength(from: number, to: number): number {
-  return Math.min(GRAIN_MOST, to - from - 2 * CLEARANCE);
+function arrowLength({ top, bottom }: Upright): number {
+  return Math.min(GRAIN_MOST, bottom - top - 2 * CLEARANCE);
 }
 
 /** What a stretch leaves above and below a box, the longer first. */
-function outside([from, to]: Stretch, { top, bottom }: Box): readonly Stretch[] {
-  const above: Stretch = [from, top];
-  const below: Stretch = [bottom, to];
-  return top - from > to - bottom ? [above, below] : [below, above];
-}
-
-/** The longest stretch of an upright line at `x` that lies inside the piece. */
-function stretchAt(corners: readonly Point[], x: number): Stretch {
-  const crossings = corners
-    .flatMap((to, i) => {
-      const from = corners.at(i - 1) ?? to;
-      if (from.x < x === to.x < x) return [];
-      return [from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)];
-    })
-    .sort((a, b) => a - b);
-  let longest: Stretch = [0, 0];
-  for (let i = 0; i + 1 < crossings.length; i += 2) {
-    const [from = 0, to = 0] = crossings.slice(i, i + 2);
-    if (to - from > longest[1] - longest[0]) longest = [from, to];
-  }
-  return longest;
+function outside(stretch: Upright, { top, bottom }: Box): readonly Upright[] {
+  const above = { ...stretch, bottom: top };
+  const below = { ...stretch, top: bottom };
+  return top - stretch.top > stretch.bottom - bottom ? [above, below] : [below, above];
 }
 
 /** An arrowhead that ends at `tip`; `way` leads from there along its line. */

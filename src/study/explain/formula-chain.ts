@@ -7,8 +7,7 @@ import type { Definition } from '../../draft/definitions';
 import type { Fraction } from '../../formula/fraction';
 import { ONE, ZERO, fraction, plus, quotient, times } from '../../formula/fraction';
 import type { LinearForm } from '../../formula/linear-form';
-import { linearForm } from '../../formula/linear-form';
-import { NO_SLOPE } from '../../tolerance';
+import { linearForm, summedTerms } from '../../formula/linear-form';
 import { trimmed } from '../../units';
 
 /** One formula of the chain. */
@@ -157,15 +156,13 @@ function sumOf(
   constant: Fraction,
   parts: readonly (readonly [share: Fraction, form: LinearForm])[],
 ): LinearForm {
-  const terms = new Map<string, Fraction>();
-  let total = constant;
-  for (const [share, form] of parts) {
-    total = plus(total, times(share, form.constant));
-    for (const [name, own] of form.terms)
-      terms.set(name, plus(terms.get(name) ?? ZERO, times(share, own)));
-  }
-  for (const [name, share] of terms) if (Math.abs(quotient(share)) < NO_SLOPE) terms.delete(name);
-  return { constant: total, terms };
+  return {
+    constant: parts.reduce(
+      (sum, [share, form]) => plus(sum, times(share, form.constant)),
+      constant,
+    ),
+    terms: summedTerms(parts),
+  };
 }
 
 /** Keys without the piece that they are looked up in. */

@@ -3,7 +3,7 @@ import { EXACT_SLIP, SAME_PLACE } from '../../tolerance';
 import type { AnswerKey } from './answer-key';
 import { predicted } from './predict';
 import type { Series } from './series';
-import { rightValues } from './series';
+import { wrongSizes } from './series';
 import type { Slip } from './slip';
 import { ANYTHING } from './slip';
 
@@ -27,14 +27,6 @@ const OF_LADDERS: ReadonlySet<string> = new Set([
   ...['break', 'break-never', 'rounded-steps', 'coarse', 'form', 'form-from', 'copied', 'rows'],
   'intake',
 ]);
-
-/** Places of the cells that are given and differ from the key by more than the tolerance. */
-function wrongSizes(key: AnswerKey, series: Series, tolerance: number): readonly number[] {
-  const right = rightValues(key, series);
-  return series.given.flatMap((mm, i) =>
-    mm === undefined || Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE ? [] : [i],
-  );
-}
 
 /**
  * The runs of a series: all its sizes if slips give every cell of it, otherwise those on each side

@@ -6,7 +6,7 @@ import { inConvention } from './convention';
 import type { ExplainedSheet } from './fewest-slips';
 import { recognizeConvention } from './recognize-convention';
 import type { Series } from './series';
-import { rightValues } from './series';
+import { wrongSizes } from './series';
 import type { Reading, SheetCause } from './sheet-cause';
 import { asItStands } from './sheet-cause';
 import { EXCHANGED_FORM, copiedColumns, exchangedColumns, sheetCauses } from './sheet-causes';
@@ -180,16 +180,7 @@ const AS_IT_STANDS: SheetCause = { id: 'none', words: '', advice: '', read: asIt
 
 /** Cells that differ from the key of the reading, and those that have no place in it. */
 function wrongIn({ key, series, left }: Reading, tolerance: number): number {
-  return series.reduce((sum, one) => sum + wrongAt(key, one, tolerance).size, left);
-}
-
-function wrongAt(key: AnswerKey, series: Series, tolerance: number): ReadonlySet<number> {
-  const right = rightValues(key, series);
-  return new Set(
-    series.given.flatMap((mm, i) =>
-      mm === undefined || Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE ? [] : [i],
-    ),
-  );
+  return series.reduce((sum, one) => sum + wrongSizes(key, one, tolerance).length, left);
 }
 
 /** Whether most of the cells that a right sheet would have otherwise are right in the reading. */
@@ -199,13 +190,11 @@ function explainsMost(plain: Reading, other: Reading, tolerance: number): boolea
   plain.series.forEach((one, k) => {
     const own = other.series[k];
     if (own === undefined) return;
-    const [before, after] = [
-      wrongAt(plain.key, one, tolerance),
-      wrongAt(other.key, own, tolerance),
-    ];
+    const before = wrongSizes(plain.key, one, tolerance).length;
+    const after = wrongSizes(other.key, own, tolerance).length;
     // Right cells that would be wrong in the reading speak against it as much as wrong ones do.
-    const mended = before.size - after.size;
-    touched += Math.max(before.size, after.size);
+    const mended = before - after;
+    touched += Math.max(before, after);
     explained += Math.max(0, mended);
     if (mended > 0) points.add(`${one.piece}.${one.point}`);
   });

@@ -2,6 +2,7 @@
 import type { SizeChart } from '../../chart/size-chart';
 import { cellValues } from '../../rule-sheet/cell-values';
 import type { Axis, Form, RuleSheet } from '../../rule-sheet/rule-sheet';
+import { SAME_PLACE } from '../../tolerance';
 import type { AnswerKey, PointKey } from './answer-key';
 import { asSteps } from '../../rule-sheet/moves-and-steps';
 
@@ -59,6 +60,14 @@ export function keyPoint(key: AnswerKey, { piece, point }: SeriesName): PointKey
 /** What the key has for a series, in the form of the series. */
 export function rightValues(key: AnswerKey, name: SeriesName): readonly number[] {
   return inForm(keyPoint(key, name).moves[name.axis], name, key.base);
+}
+
+/** Places of the cells that are given and differ from the key by more than the tolerance. */
+export function wrongSizes(key: AnswerKey, series: Series, tolerance: number): readonly number[] {
+  const right = rightValues(key, series);
+  return series.given.flatMap((mm, i) =>
+    mm === undefined || Math.abs(mm - (right[i] ?? NaN)) <= tolerance + SAME_PLACE ? [] : [i],
+  );
 }
 
 /** Moves, one a size, in the form of a series. */
