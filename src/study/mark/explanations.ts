@@ -25,7 +25,7 @@ export interface Run {
 /** Kinds that are nothing in a single cell. */
 const OF_LADDERS: ReadonlySet<string> = new Set([
   ...['break', 'break-never', 'rounded-steps', 'coarse', 'form', 'form-from', 'copied', 'rows'],
-  'intake',
+  ...['intake', 'shifted-row', 'unsigned-row'],
 ]);
 
 /**

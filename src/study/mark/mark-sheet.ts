@@ -103,7 +103,8 @@ export function markAgainst(reference: Reference, handIn: HandIn): Marking {
   const asked = askedOf(reference, sheet, handIn);
   const given = seriesOf(sheet, exact, reference.chart);
   const stated = statedConvention(exact, sheet, zero);
-  const slips = (reading: Reading): ExplainedSheet => explainSheet(reading, sheet.unit, tolerance);
+  const slips = (reading: Reading, isPlain: boolean): ExplainedSheet =>
+    explainSheet(reading, sheet.unit, tolerance, isPlain);
   // How the sheet is written is told by all of it, also by what is not asked for.
   const { convention, cause: ofAll } = recognizeCause(exact, given, stated, tolerance, slips);
   const key = inConvention(exact, convention);
@@ -113,7 +114,7 @@ export function markAgainst(reference: Reference, handIn: HandIn): Marking {
   const series = given.filter(isJudged);
   const cause = causeAmong(ofAll, { key, series: given, left: 0 }, isJudged, tolerance);
   const reading = cause?.reading ?? { key, series, left: 0 };
-  const diagnosis = slips(reading);
+  const diagnosis = slips(reading, cause === undefined);
   const all = markedCells(key, series, asked.points, tolerance);
   const filled = all.filter(({ verdict }) => verdict !== 'missing');
   const decisions = countDecisions({

@@ -24,6 +24,7 @@ const OF_KIND: ReadonlyMap<string, string> = new Map([
   ['copied', 'Does each number stand in the row of its own point?'],
   ['form-from', COUNTED],
   ['base', COUNTED],
+  ['shifted-row', COLUMNS],
   ['intake', 'What does the dart take up in each size?'],
 ]);
 

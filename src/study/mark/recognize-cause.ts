@@ -30,6 +30,9 @@ export interface Recognized {
   readonly cause: FoundCause | undefined;
 }
 
+/** The slips of a reading; `isPlain` where it is the sheet as it stands. */
+export type Diagnose = (reading: Reading, isPlain: boolean) => ExplainedSheet;
+
 /** How a sheet looks in one reading. */
 interface Tried {
   readonly cause: SheetCause;
@@ -57,7 +60,7 @@ export function recognizeCause(
   series: readonly Series[],
   stated: StatedConvention,
   tolerance: number,
-  diagnose: (reading: Reading) => ExplainedSheet,
+  diagnose: Diagnose,
 ): Recognized {
   const read = (cause: SheetCause, convention?: Convention): Tried => {
     const { key, series: own, left } = cause.read(exact, series);
@@ -84,7 +87,7 @@ export function recognizeCause(
   const [first, ...others] = tried.toSorted((a, b) => a.wrong - b.wrong);
   if (first?.cause === EXCHANGED_FORM) return none;
   if (first === undefined) {
-    const hidden = isUnexplained(plain, series, diagnose(plain.reading))
+    const hidden = isUnexplained(plain, series, diagnose(plain.reading, true))
       ? withSlips(
           sheetCauses(exact).map((cause) => read(cause)),
           diagnose,
@@ -145,19 +148,16 @@ function movedPoints(series: readonly Series[]): readonly string[] {
 }
 
 /** The cause with which the fewest slips explain every cell; undefined if none does. */
-function withSlips(
-  tried: readonly Tried[],
-  diagnose: (reading: Reading) => ExplainedSheet,
-): Recognized | undefined {
+function withSlips(tried: readonly Tried[], diagnose: Diagnose): Recognized | undefined {
   // A few points tell of most readings already that they are wrong.
   const isPossible = ({ key, series, left }: Reading): boolean => {
     const points = movedPoints(series).slice(0, POINTS_FOR_BOTH);
     const few = series.filter(({ piece, point }) => points.includes(`${piece}.${point}`));
-    return left === 0 && diagnose({ key, series: few, left }).unexplained.length === 0;
+    return left === 0 && diagnose({ key, series: few, left }, false).unexplained.length === 0;
   };
   const [first, ...others] = tried
     .filter(({ reading }) => isPossible(reading))
-    .map((one) => ({ ...one, slips: diagnose(one.reading) }))
+    .map((one) => ({ ...one, slips: diagnose(one.reading, false) }))
     .filter(
       ({ slips: { found, unexplained } }) => unexplained.length === 0 && found.length <= MOST_SLIPS,
     )

@@ -6,6 +6,7 @@ import { breakSlips } from './break-slips';
 import { BASE_MOVED, formSlips } from './form-slips';
 import { intakeSlips } from './intake-slips';
 import { bothRounds, inUnit, rulerSlips } from './rounding-slips';
+import { ROW_HABITS } from './row-habits';
 import { rowSlips } from './row-slips';
 import type { SeriesName } from './series';
 import type { Distort, Slip } from './slip';
@@ -207,6 +208,7 @@ export function slipsFor(
     ...rowSlips(key, rows),
     ...formSlips(key),
     ...intakeSlips(unit),
+    ...ROW_HABITS,
     BASE_MOVED,
   ];
 }

@@ -7,6 +7,7 @@ import { predicted } from './predict';
 import type { Series, SeriesName } from './series';
 import { rightValues, seriesId } from './series';
 import type { Slip } from './slip';
+import { ANYTHING } from './slip';
 
 /** A sheet as its slips were found in it. */
 export interface Diagnosed {
@@ -143,5 +144,7 @@ function isAllRight({ key, tolerance }: Diagnosed, row: Series): boolean {
 }
 
 function differs(a: number | undefined, b: number | undefined, by: number): boolean {
+  // What may be anything tells nothing.
+  if (a === ANYTHING || b === ANYTHING) return false;
   return !(Math.abs((a ?? NaN) - (b ?? NaN)) <= by + SAME_PLACE);
 }

@@ -131,7 +131,7 @@ function workedColumn(
       ? moved
       : Math.sign(moved) * Math.floor(Math.abs(moved) / ruler + 0.5 + 1e-9) * ruler;
   });
-  return chart.sizes.map((_, i) => {
+  const cells = chart.sizes.map((_, i) => {
     // From the base outward; with the form exchanged only the last step is written.
     const isStep =
       has('form') !== undefined ||
@@ -145,6 +145,9 @@ function workedColumn(
       ? (Math.sign(cell) * Math.floor(Math.abs(cell) * 10 + 0.5 + 1e-9)) / 10
       : cell;
   });
+  if (has('unsigned-row')) return cells.map((cell, i) => (i < chart.base ? -cell : cell));
+  // The first column is left at zero.
+  return has('shifted-row') ? cells.map((_, i) => cells[i - 1] ?? 0) : cells;
 }
 
 /** The sheet as a student types it: decimals, one size a column. */
@@ -189,6 +192,8 @@ const KINDS = [
   'form-from',
   'base',
   'intake',
+  'shifted-row',
+  'unsigned-row',
 ] as const;
 
 export const PLANTED_KINDS: readonly string[] = KINDS;
@@ -213,6 +218,8 @@ export const LONELY: ReadonlySet<string> = new Set([
   'form-from',
   'base',
   'intake',
+  'shifted-row',
+  'unsigned-row',
 ]);
 
 /** The measurements at whose points a kind can happen. */
@@ -318,6 +325,10 @@ function plantedLonely(
     }
     case 'intake':
       return { ...plain, id: `intake ${words}`, ruler };
+    case 'shifted-row':
+      return { ...plain, id: 'shifted row 1' };
+    case 'unsigned-row':
+      return { ...plain, id: 'unsigned row' };
     default:
       return plain;
   }
