@@ -6,9 +6,10 @@ import { readMeasurementTable } from '../chart/measurement-table';
 import { needRows } from '../chart/need-values';
 import type { SizeChart } from '../chart/size-chart';
 import { NEEDED } from '../chart/vocabulary';
+import type { Place } from '../errors';
 import { InputError, readEach } from '../errors';
 import { WALKING_ROWS } from '../stride/walker';
-import { MOST_CELLS } from '../table/limits';
+import { MOST_CELLS, checkCell, checkCells } from '../table/limits';
 import type { SaidLine } from '../table/said-line';
 import type { SheetRecord } from '../table/sheet';
 import { excerpt, tidyText } from '../table/tidy-text';
@@ -53,8 +54,12 @@ export function readBodyList(text: string, file: string): BodyList {
   const { table, lines, unit, comments } = readMeasurementTable(text, file, {
     layoutOf: (records) => {
       strays = straysIn(records, file);
-      return withoutGot(() => findBodies(records, file));
+      const found = withoutGot(() => findBodies(records, file));
+      checkAround(found, file);
+      return found;
     },
+    // A body whose cells cannot be used is set aside by itself.
+    check: () => undefined,
     mostCells: MOST_CELLS,
     name: 'list of bodies',
     header: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
@@ -83,6 +88,22 @@ function straysIn(records: readonly SheetRecord[], file: string): ReadonlyMap<nu
       return stray === undefined ? [] : [[record.row, stray] as const];
     }),
   );
+}
+
+/** Checks what stands around the cells of bodies, as `checkCell` does. */
+function checkAround({ beside, corner, lines }: ChartTable, file: string): void {
+  for (const { cells, row } of beside) checkCells(cells, file, row);
+  for (const { text, row, column } of [corner, ...lines.map(({ label }) => label)])
+    checkCell(text, { file, row, column });
+}
+
+/** Throws what `checkCell` throws for the name or a cell of a body. */
+function checkEntry(columns: BodyColumns, entry: BodyEntry): void {
+  const { file } = columns;
+  const { name, cells, stray } = entry;
+  checkCell(name, { file, ...placeOf(columns, entry) });
+  for (const { text, row, column } of [...cells, ...(stray === undefined ? [] : [stray])])
+    checkCell(text, { file, row, column });
 }
 
 /** What a line changes for all that follow it is no matter of one body. */
@@ -116,6 +137,11 @@ function entriesOf(
   }));
 }
 
+/** Where a body stands in its file. */
+export function placeOf({ layout }: BodyColumns, { number }: BodyEntry): Place {
+  return layout === 'size-rows' ? { row: number } : { column: number };
+}
+
 /** What a body is called where it has no name, or none is to be told: `row 7`, or `column 3`. */
 export function placeName({ layout }: BodyColumns, { number }: BodyEntry): string {
   return `${layout === 'size-rows' ? 'row' : 'column'} ${number}`;
@@ -136,12 +162,14 @@ export function distinctName(list: BodyList, entry: BodyEntry): string {
 
 /**
  * One body as a chart of one size, without the rows that may be assumed where its cell is blank, called by
- * its place. Throws InputError for what is called as no body is, for a cell below no heading, for one that is needed or
- * known and cannot be read, and `measurement-doubtful` for one that is no adult's.
+ * its place. Throws InputError for a name or a cell that `checkCell` refuses, for what is called as no body is,
+ * for a cell below no heading, for one that is needed or known and cannot be read, and `measurement-doubtful`
+ * for one that is no adult's.
  */
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   const name = placeName(columns, entry);
   const { file, comments, unit } = columns;
+  checkEntry(columns, entry);
   refuseNoBody(columns, entry);
   refuseStray(columns, entry);
   const rows = readEach(columns.columns, (column, i) => {

@@ -32,6 +32,7 @@ const OF_ONE_BODY: ReadonlySet<InputErrorCode> = new Set<InputErrorCode>([
   'measurement-doubtful',
   'formula-not-finite',
   'size-missing',
+  'character-unseen',
 ]);
 
 /**
@@ -42,7 +43,9 @@ export function isOfOneBody({ code, place }: InputError): boolean {
   if (OF_ONE_BODY.has(code)) return true;
   // A parameter that is out of its range as it was set has no size; one that a body makes so has.
   if (code === 'parameter-out-of-range') return place.size !== undefined;
-  return code === 'unit-contradicted' && place.column !== undefined;
+  // Of a file as a whole no column is told.
+  const isOfCell = place.column !== undefined;
+  return isOfCell && (code === 'unit-contradicted' || code === 'file-too-large');
 }
 
 /**

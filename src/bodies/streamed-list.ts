@@ -4,10 +4,12 @@ import { namesMeasurement } from '../chart/measurement-table';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { InputError } from '../errors';
+import { UNSEEN } from '../table/characters';
 import { findDelimiter } from '../table/delimiter';
 import { saidLine } from '../table/said-line';
 import type { Delimiter } from '../table/delimiter';
 import { cellsOf } from '../table/line-cells';
+import { refuseOtherFile } from '../table/other-file';
 import type { SheetRecord } from '../table/sheet';
 import { namesNone } from '../table/size-label';
 import { tidyText } from '../table/tidy-text';
@@ -35,9 +37,12 @@ export interface StreamedList {
  * read part by part.
  */
 export function readStreamedList(head: string, file: string): StreamedList {
+  refuseOtherFile(head, file);
   const lines = head.split('\n');
   const delimiter = findDelimiter(lines, namesMeasurement);
   const headerAt = lines.findIndex((line) => isHeader(line, delimiter));
+  for (const [i, line] of lines.slice(0, Math.max(headerAt, 0) + 1).entries())
+    refuseReturn(line, file, i + 1);
   if (headerAt < 0) {
     throw new InputError('chart-no-header', {
       what: 'a list that is read part by part has one body a row, below a header',
@@ -82,6 +87,7 @@ export function bodyOfLine(
   row: number,
 ): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
   if (/^[\s,;"#]*$/u.test(line) || /^\s*#\s*not read\b/iu.test(line)) return undefined;
+  refuseReturn(line, columns.file, row);
   const record = { row, cells: cellsOf(line, delimiter) };
   if (record.cells.some((cell) => /^\s*"/u.test(cell))) refuseOpenQuote(columns, row);
   const entry: BodyEntry = {
@@ -95,12 +101,23 @@ export function bodyOfLine(
   return {
     entry,
     chart: () => {
-      const plain = plainChart(columns, entry);
+      const plain = UNSEEN.test(line) ? undefined : plainChart(columns, entry);
       if (plain !== undefined) return plain;
       if (isHeader(line, delimiter)) refuseHeader(columns.file, row);
       return bodyChart(columns, entry);
     },
   };
+}
+
+/** Throws InputError `csv-malformed` for a carriage return within a line, which elsewhere ends it. */
+function refuseReturn(line: string, file: string, row: number): void {
+  const at = line.indexOf('\r');
+  if (at < 0 || at === line.length - 1) return;
+  throw new InputError('csv-malformed', {
+    what: 'a line ends with a carriage return alone, where a list is read part by part',
+    allowed: 'a list saved as CSV in UTF-8, whose lines end with a line feed',
+    place: { file, row },
+  });
 }
 
 function refuseOpenQuote({ file }: BodyColumns, row: number): never {

@@ -2,7 +2,7 @@
 import { InputError } from '../errors';
 import type { SaidLine } from '../table/said-line';
 import { saidLine } from '../table/said-line';
-import type { SheetRecord } from '../table/sheet';
+import type { CheckCells, SheetRecord } from '../table/sheet';
 import { readSheet } from '../table/sheet';
 import { seemsOtherGirths } from '../table/seeming';
 import { refuseCounting, refuseUnread } from '../table/statements';
@@ -33,6 +33,8 @@ export interface TableForm {
   /** In words, for a file without cells. */
   readonly name: string;
   readonly header: string;
+  /** In the place of `checkCells`, for what is checked later. */
+  readonly check?: CheckCells;
   /** Takes out what is no part of the table; where columns have names of people nothing is. */
   readonly setAside?: (table: ChartTable, file: string) => SetAside;
 }
@@ -44,9 +46,9 @@ export interface TableForm {
 export function readMeasurementTable(
   text: string,
   file: string,
-  { layoutOf, mostCells, name, header, setAside = nothingAside }: TableForm,
+  { layoutOf, mostCells, name, header, check, setAside = nothingAside }: TableForm,
 ): MeasurementTable {
-  const sheet = readSheet(text, file, namesMeasurement, mostCells);
+  const sheet = readSheet(text, file, namesMeasurement, mostCells, check);
   const { statements, rest } = takeUnitLines(sheet, file);
   if (rest.records.length === 0) {
     throw new InputError('chart-empty', {

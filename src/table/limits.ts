@@ -68,17 +68,19 @@ function tooLarge(what: string, most: number, unit: string, got: number, place: 
   });
 }
 
-/**
- * Throws InputError `file-too-large` for a cell that is too long, and `character-unseen` for one
- * with a control or bidirectional character, at its place.
- */
+/** Checks the cells of a row, each at its place, as `checkCell` does. */
 export function checkCells(cells: readonly string[], file: string, row: number): void {
-  for (const [index, cell] of cells.entries()) {
-    const place = { file, row, column: index + 1 };
-    if (cell.length > LONGEST_CELL)
-      tooLarge('a cell', LONGEST_CELL, 'characters', cell.length, place);
-    checkCharacters(cell, 'a cell', place);
-  }
+  for (const [index, cell] of cells.entries()) checkCell(cell, { file, row, column: index + 1 });
+}
+
+/**
+ * Throws InputError `file-too-large` for a cell that is too long, and `character-unseen` for one with a control or
+ * bidirectional character.
+ */
+export function checkCell(cell: string, place: Place): void {
+  if (cell.length > LONGEST_CELL)
+    tooLarge('a cell', LONGEST_CELL, 'characters', cell.length, place);
+  checkCharacters(cell, 'a cell', place);
 }
 
 /** Throws InputError `character-unseen` for a text with a control or bidirectional character. */

@@ -36,16 +36,21 @@ const NO_CONTENT = /^(?:[\s,;]|"")*$/u;
 /** A first line by which some spreadsheets announce the delimiter. */
 const ANNOUNCED = /^sep=([,;\t])$/iu;
 
+/** Throws InputError for cells of a row that cannot be used. */
+export type CheckCells = (cells: readonly string[], file: string, row: number) => void;
+
 /**
  * Reads CSV text with any of the usual delimiters and line ends; `tells` knows the lines by which
  * the delimiter is found. Throws `csv-malformed` with the row in which a quoted cell begins that
- * does not end as it should and for a file that is no text of cells, `file-too-large` beyond the bounds of a table, and `character-unseen`.
+ * does not end as it should and for a file that is no text of cells, `file-too-large` beyond the bounds of a
+ * table, `character-unseen` for a comment, and what `check` throws.
  */
 export function readSheet(
   text: string,
   file: string,
   tells: TellingLine,
   mostCells = MOST_CELLS,
+  check: CheckCells = checkCells,
 ): Sheet {
   refuseOtherFile(text, file);
   const comments: SaidLine[] = [];
@@ -66,7 +71,7 @@ export function readSheet(
   const records: SheetRecord[] = [];
   for (const { row, cells: typed } of parseLines(lines, file, tells)) {
     const record = { row, cells: typed.map(withoutTextMark) };
-    checkCells(record.cells, file, record.row);
+    check(record.cells, file, record.row);
     const cells = record.cells.filter((cell) => !isBlank(cell));
     // A spreadsheet quotes a comment that has delimiters in it, which hid its `#` above.
     if (cells[0]?.startsWith('#')) {

@@ -15,16 +15,52 @@ const LOOKED_AT = 4096;
  * the bytes are such, which other text hardly ever is by chance, and Windows-1252 otherwise.
  */
 export function decodedTable(bytes: Uint8Array): string {
-  const start = Array.from(bytes.subarray(0, 3), hexadecimal).join('');
-  const mark = MARKS.find((one) => start.startsWith(one.bytes));
-  const wide = mark?.encoding ?? wideEncoding(bytes);
+  const wide = markedEncoding(bytes) ?? wideEncoding(bytes);
   if (wide !== undefined && wide !== 'utf-8') return new TextDecoder(wide).decode(bytes);
+  return utf8(bytes) ?? windows1252(bytes);
+}
+
+/** Whether a list is UTF-16 by its beginning. */
+export function isWide(bytes: Uint8Array): boolean {
+  return (markedEncoding(bytes) ?? wideEncoding(bytes) ?? 'utf-8') !== 'utf-8';
+}
+
+/**
+ * Whole lines of a list that is no UTF-16. Each that is no UTF-8 is Windows-1252, so that nothing hangs on which lines
+ * are read at once.
+ */
+export function decodedLines(bytes: Uint8Array): string {
+  const whole = utf8(bytes);
+  if (whole !== undefined) return whole;
+  const lines: string[] = [];
+  for (let start = 0; start < bytes.length;) {
+    const end = bytes.indexOf(LINE_FEED, start) + 1 || bytes.length;
+    const line = bytes.subarray(start, end);
+    lines.push(utf8(line) ?? windows1252(line));
+    start = end;
+  }
+  return lines.join('');
+}
+
+const LINE_FEED = 10;
+
+/** Undefined for what is no UTF-8. */
+function utf8(bytes: Uint8Array): string | undefined {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    // In one go Node 20 would take it for ISO 8859-1; as a stream it does not.
-    return new TextDecoder('windows-1252').decode(bytes, { stream: true });
+    return undefined;
   }
+}
+
+function windows1252(bytes: Uint8Array): string {
+  // In one go Node 20 would take it for ISO 8859-1; as a stream it does not.
+  return new TextDecoder('windows-1252').decode(bytes, { stream: true });
+}
+
+function markedEncoding(bytes: Uint8Array) {
+  const start = Array.from(bytes.subarray(0, 3), hexadecimal).join('');
+  return MARKS.find((one) => start.startsWith(one.bytes))?.encoding;
 }
 
 function hexadecimal(byte: number): string {

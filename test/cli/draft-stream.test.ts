@@ -1,5 +1,5 @@
 /** Bodies in great numbers have what each has by itself. */
-import { existsSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cellsOf } from '../../src/table/line-cells';
@@ -66,6 +66,34 @@ describe('a streamed list', () => {
     place.write('late.csv', few);
     await place.run(...call('late.csv', 'drawn', ...typed('--workers 0 --drawings svg --replace')));
     expect([...filesBelow(join(place.path, 'drawn/drawings')).keys()][0]).toBe('0/body-3.svg');
+  });
+
+  it('is read in UTF-8 and Windows-1252, and refused at once in what has no such lines', async () => {
+    // 0xBD is one half and 0xFC a letter in Windows-1252; in UTF-8 neither stands alone.
+    const [header, body] = ['# unit: in\nname,waist,hip\n', 'J\u00FCl,26\u00BD,37\u00BD\n'];
+    const text = `${header}${body}Ada,26.5,37.5\n`;
+    const run = async (bytes: Buffer) => {
+      writeFileSync(join(place.path, 'coded.csv'), bytes);
+      return place.run(...call('coded.csv', 'coded', '--workers', '0', '--replace'));
+    };
+    for (const bytes of [Buffer.from(text, 'utf8'), Buffer.from(text, 'latin1')]) {
+      expect((await run(bytes)).status).toBe(0);
+      const [, ...rows] = place.read('coded/finished-measurements.csv').trimEnd().split('\n');
+      expect(rows).toEqual([rows[0], rows[0]?.replace('row 3', 'row 4')]);
+    }
+    const wide = Buffer.from(`\uFEFF${text}`, 'utf16le');
+    for (const bytes of [wide, wide.subarray(2), Buffer.from(wide).swap16()]) {
+      const { status, stderr } = await run(bytes);
+      expect([status, stderr.replace(/\s+/gu, ' ')]).toEqual([
+        2,
+        expect.stringContaining('Allowed: the list saved as CSV in UTF-8.'),
+      ]);
+    }
+    for (const lines of [text.replaceAll('\n', '\r'), `${text}Bea,\r27,38\n`]) {
+      const { status, stderr } = await run(Buffer.from(lines));
+      expect([status, stderr]).toEqual([2, expect.stringContaining('carriage return')]);
+    }
+    expect((await run(Buffer.from('PK\u0003\u0004'))).stderr).toContain('workbook');
   });
 
   it('takes away no file of somebody else from its folder of drawings', async () => {

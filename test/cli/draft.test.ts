@@ -201,6 +201,31 @@ describe('a list out of a spreadsheet', () => {
     expect(table('columns/refused.csv').slice(1)).toEqual([expect.stringMatching(/^,3,/u)]);
   });
 
+  it('sets aside a body with a name that cannot be written, and refuses a heading that cannot', async () => {
+    const names = ['Ada', 'Be\u0001a', '\u202EQuill', 'x'.repeat(2_001)];
+    place.write(
+      'unseen.csv',
+      list(
+        names,
+        names.map(() => ROWS[0] ?? ''),
+      ),
+    );
+    for (const more of [[], ['--stream', '--workers', '0']]) {
+      const call = ['draft', 'unseen.csv', ...PENCIL, ...more, '--out', 'unseen', '--replace'];
+      expect((await place.run(...call)).status).toBe(1);
+      expect(table('unseen/refused.csv').slice(1)).toEqual([
+        expect.stringMatching(/^4,,,.*Got: \\u0001\.$/u),
+        expect.stringMatching(/^5,,,.*Got: \\u202E\.$/u),
+        expect.stringMatching(/^6,,,.*too many characters.*$/u),
+      ]);
+    }
+    place.write('turned.csv', '# unit: cm\nmeasurement,Ada,Be\u0001a\nwaist,68,74\nhip,96,101\n');
+    await place.run('draft', 'turned.csv', ...PENCIL, '--out', 'turned');
+    expect(table('turned/refused.csv').slice(1)).toEqual([expect.stringMatching(/^,3,,/u)]);
+    place.write('heading.csv', list(['Ada']).replace('skirt_length', 'skirt_length\u0001'));
+    expect((await place.run('draft', 'heading.csv')).stderr).toContain('row 2, column 5');
+  });
+
   it('is refused as a whole where another header stands among its bodies', async () => {
     const rows = 'Ada,68,96,20,60\nname,hip,waist,waist_to_hip,skirt_length\nBea,101,74,21,62\n';
     place.write('turned.csv', `# unit: cm\n${COLUMNS}\n${rows}`);

@@ -2,6 +2,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { InputErrorCode, InputProblem } from '../../errors';
 import { InputError } from '../../errors';
+import { decodedLines } from '../../table/table-text';
 import type { ListPart } from './list-parts';
 import { putInto } from './put-drawings';
 import type { StreamOrder } from './stream-order';
@@ -33,7 +34,6 @@ export interface WorkerTask {
 const { order, drawings } = workerData as WorkerTask;
 const work = workOf(order);
 const put = putInto(drawings);
-const decoder = new TextDecoder();
 
 parentPort?.on('message', ({ index, row, bytes }: ListPart) => {
   parentPort?.postMessage(answerOf(index, row, bytes));
@@ -41,7 +41,7 @@ parentPort?.on('message', ({ index, row, bytes }: ListPart) => {
 
 function answerOf(index: number, row: number, bytes: Uint8Array): PartAnswer | SentProblem {
   try {
-    return { index, ...work.part(decoder.decode(bytes), row, put) };
+    return { index, ...work.part(decodedLines(bytes), row, put) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { index, code: error.code, problem: error.problem };

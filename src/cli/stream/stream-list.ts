@@ -1,5 +1,5 @@
 /** A list of any length drafted and measured: read, drafted by workers, written, and gone on with after a kill. */
-import { createHash } from 'node:crypto';
+import type { Hash } from 'node:crypto';
 import type { FileHandle } from 'node:fs/promises';
 import { open } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
@@ -7,18 +7,20 @@ import { join } from 'node:path';
 import { readStreamedList } from '../../bodies/streamed-list';
 import { InputError } from '../../errors';
 import { STREAMED_FILES } from '../../files/streamed-tables';
+import { decodedLines, isWide } from '../../table/table-text';
 import { VERSION } from '../../render/version';
 import { refusalOverInput } from '../output-refusal';
 import { identityAt, unreadable } from '../read-file';
 import { answered } from './worker-pool';
 import type { AnsweredPart } from './worker-pool';
+import { digestText, listDigest, refuseChanged } from './list-digest';
 import type { ListPart } from './list-parts';
 import { listParts } from './list-parts';
 import type { StreamOrder } from './stream-order';
 import { workOf } from './stream-order';
 import { putInto } from './put-drawings';
 import type { StreamRecord, StreamedNames } from './streamed-set';
-import { StreamedSet, finishRenames, leftBeside, namesOf } from './streamed-set';
+import { StreamedSet, finishRenames, leftBeside, namesOf, recordIn } from './streamed-set';
 
 /** Where a run reads and writes, and with how many workers; 0 drafts in this thread. */
 export interface StreamPlaces {
@@ -63,11 +65,12 @@ export async function headOf(
   try {
     const { bytesRead, buffer } = await file.read(new Uint8Array(HEAD), 0, HEAD, 0);
     const bytes = buffer.subarray(0, bytesRead);
-    const { headerRow } = readStreamedList(new TextDecoder().decode(bytes), given);
+    refuseWide(bytes, given);
+    const { headerRow } = readStreamedList(decodedLines(bytes), given);
     let offset = 0;
     for (let row = 0; row < headerRow; row++)
       offset = bytes.indexOf(LINE_FEED, offset) + 1 || bytesRead;
-    const head = new TextDecoder().decode(bytes.subarray(0, offset));
+    const head = decodedLines(bytes.subarray(0, offset));
     return { head, begin: { offset, row: headerRow + 1 } };
   } finally {
     await file.close();
@@ -75,6 +78,16 @@ export async function headOf(
 }
 
 const LINE_FEED = 10;
+
+/** Throws InputError `csv-malformed` for a list in UTF-16, whose lines end in two bytes. */
+function refuseWide(bytes: Uint8Array, given: string): void {
+  if (!isWide(bytes)) return;
+  throw new InputError('csv-malformed', {
+    what: 'the list is saved as UTF-16 ("Unicode text"), which is not read part by part',
+    allowed: 'the list saved as CSV in UTF-8',
+    place: { file: given },
+  });
+}
 
 async function openList(path: string, given: string): Promise<FileHandle> {
   const file = await open(path).catch((error: unknown) => {
@@ -96,14 +109,25 @@ export async function streamList(order: StreamOrder, places: StreamPlaces): Prom
     const { size, mtimeMs } = await file.stat();
     refuseInput(places, order.file, namesOf(files));
     const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
-    const digest = createHash('sha256').update(facts).digest('hex');
+    const { offset: begin } = order.begin;
+    const digestTo = (end: number): Promise<Hash> => listDigest(facts, file, begin, end);
+    const read = await digestTo(recordIn(places.folder)?.offset ?? begin);
+    const digest = digestText(read);
     const done = finishRenames(places.folder, files, digest);
     const told = { files: namesOf(files), left: leftBeside(places.folder, files) };
     if (done !== undefined) return { ...done, ...told, goneOnFrom: done.row, rate: 0 };
     const work = workOf(order);
     const opened = StreamedSet.open(places.folder, places.given, files, digest, places.replace);
     try {
-      const ran = await run(order, places, { ...opened, digest, size, file, work });
+      const { record } = opened;
+      const from = record === undefined ? await digestTo(begin) : read;
+      const ran = await run(order, places, { ...opened, digest: from, size, file, work });
+      const now = await file.stat();
+      const isTouched = now.mtimeMs !== mtimeMs;
+      // What a longer list had at its end meanwhile may have been half of a row.
+      if (now.size !== size || (isTouched && digestText(await digestTo(size)) !== digestText(from)))
+        refuseChanged(order.file);
+      opened.set.finish();
       return { ...ran, ...told };
     } catch (error) {
       // What is wrong with the list as a whole will be so in every run.
@@ -129,7 +153,8 @@ function refuseInput(
 interface Opened {
   readonly set: StreamedSet;
   readonly record: StreamRecord | undefined;
-  readonly digest: string;
+  /** Of what was read so far. */
+  readonly digest: Hash;
   readonly size: number;
   readonly file: FileHandle;
   readonly work: ReturnType<typeof workOf>;
@@ -152,7 +177,7 @@ async function run(
   { set, record, digest, size, file, work }: Opened,
 ): Promise<Omit<StreamResult, 'files' | 'left'>> {
   const workers = asked ?? usualWorkers(size);
-  let at = record ?? firstRecord(order, digest);
+  let at = record ?? firstRecord(order, digestText(digest));
   if (record === undefined) set.append(work.headers);
   const start = { at: at.offset, time: performance.now(), drafted: at.drafted + at.refused };
   // The first part at once, so that a run that is soon killed is gone on with too.
@@ -165,7 +190,8 @@ async function run(
   for await (const { part, answer } of answers) {
     set.append(answer.texts);
     at = {
-      ...{ digest, offset: part.end, row: part.nextRow, lengths: [], isDone: false },
+      digest: digestText(digest.update(part.bytes)),
+      ...{ offset: part.end, row: part.nextRow, lengths: [], isDone: false },
       drafted: at.drafted + answer.drafted,
       refused: at.refused + answer.refused,
       turned: at.turned + answer.turned,
@@ -181,7 +207,6 @@ async function run(
     }
   }
   set.record({ ...at, isDone: true });
-  set.finish();
   const seconds = (performance.now() - start.time) / 1000;
   return {
     ...{ drafted: at.drafted, refused: at.refused, turned: at.turned },
@@ -199,9 +224,8 @@ async function* inThisThread(
   work: ReturnType<typeof workOf>,
   put: ReturnType<typeof putInto>,
 ): AsyncGenerator<AnsweredPart> {
-  const decoder = new TextDecoder();
   for await (const part of parts) {
-    const done = work.part(decoder.decode(part.bytes), part.row, put);
+    const done = work.part(decodedLines(part.bytes), part.row, put);
     yield { part, answer: { index: part.index, ...done } };
   }
 }

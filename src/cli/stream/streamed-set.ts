@@ -27,7 +27,7 @@ import { strangerIn } from './put-drawings';
 
 /** How far a run has come. */
 export interface StreamRecord {
-  /** What the bytes hang on: list, order and version. */
+  /** What the bytes hang on: the list as far as it was read, order and version. */
   readonly digest: string;
   /** Where in the list the next part begins, in bytes, and its row. */
   readonly offset: number;
@@ -110,7 +110,7 @@ export class StreamedSet {
       throw outputRefusal(given, 'output-changed', {
         what: isTaken
           ? 'a result would replace a file that is there'
-          : 'the folder has the beginning of another run, which was stopped',
+          : 'the folder has the beginning of a run of another list or call, which was stopped',
         orField: 'replace',
         got: taken ?? RECORD,
       });
@@ -209,7 +209,7 @@ function isLink(path: string): boolean {
 }
 
 /** The record of a folder; one that is no record is that of no run. */
-function recordIn(folder: string): StreamRecord | undefined {
+export function recordIn(folder: string): StreamRecord | undefined {
   const path = join(folder, RECORD);
   if (!existsSync(path)) return undefined;
   const none: StreamRecord = {
