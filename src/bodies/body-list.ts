@@ -9,6 +9,7 @@ import { NEEDED } from '../chart/vocabulary';
 import type { Place } from '../errors';
 import { InputError, readEach } from '../errors';
 import { WALKING_ROWS } from '../stride/walker';
+import { namesSizes } from '../table/label';
 import { MOST_CELLS, checkCell, checkCells } from '../table/limits';
 import type { SaidLine } from '../table/said-line';
 import type { SheetRecord } from '../table/sheet';
@@ -25,6 +26,8 @@ export interface BodyColumns {
   readonly comments: readonly SaidLine[];
   readonly unit: LengthUnit;
   readonly layout: SizeChart['layout'];
+  /** Whether its bodies are called by sizes and not by names. */
+  readonly ofSizes: boolean;
   readonly columns: readonly Pick<MeasurementLine, 'name' | 'known' | 'unit' | 'label'>[];
 }
 
@@ -64,7 +67,10 @@ export function readBodyList(text: string, file: string): BodyList {
     name: 'list of bodies',
     header: 'a header such as `name,waist_girth,hip_girth` and a row for each body',
   });
-  const columns: BodyColumns = { file, unit, layout: table.layout, columns: lines, comments };
+  const columns: BodyColumns = {
+    ...{ file, unit, layout: table.layout, columns: lines, comments },
+    ofSizes: namesSizes(tidyText(table.corner.text)),
+  };
   refuseMissing(columns);
   const entries = entriesOf(table, lines);
   if (table.layout !== 'size-rows') return { ...columns, entries };

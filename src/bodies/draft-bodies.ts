@@ -1,10 +1,11 @@
 /** Bodies drafted one after another, each by itself: the same engine as for a chart of one size. */
 import type { SizeChart } from '../chart/size-chart';
+import type { Check } from '../check/checks';
 import { InputError } from '../errors';
 import type { InputErrorCode } from '../errors';
 import type { ChartGrade, ReadChartRequest } from '../jobs/grade-chart';
 import { gradeReadChart } from '../jobs/grade-chart';
-import type { BodyEntry, BodyList } from './body-list';
+import type { BodyColumns, BodyEntry, BodyList } from './body-list';
 import { bodyChart } from './body-list';
 
 /** What may be asked for every body alike. */
@@ -33,6 +34,7 @@ const OF_ONE_BODY: ReadonlySet<InputErrorCode> = new Set<InputErrorCode>([
   'formula-not-finite',
   'size-missing',
   'character-unseen',
+  'file-too-large',
 ]);
 
 /**
@@ -43,9 +45,29 @@ export function isOfOneBody({ code, place }: InputError): boolean {
   if (OF_ONE_BODY.has(code)) return true;
   // A parameter that is out of its range as it was set has no size; one that a body makes so has.
   if (code === 'parameter-out-of-range') return place.size !== undefined;
-  // Of a file as a whole no column is told.
-  const isOfCell = place.column !== undefined;
-  return isOfCell && (code === 'unit-contradicted' || code === 'file-too-large');
+  return code === 'unit-contradicted' && place.column !== undefined;
+}
+
+/** A body drafted, cut, measured and checked by itself, and called by its place. Throws InputError as `gradeChart` does. */
+export function gradeBody(
+  columns: BodyColumns,
+  chart: SizeChart,
+  request: BodyRequest,
+  checks?: readonly Check[],
+): ChartGrade {
+  const place = chart.sizes[0] ?? '';
+  const result = gradeReadChart(chart, request, checks);
+  return columns.ofSizes ? result : calledResult(result, `Body in ${place}`);
+}
+
+/** The result with another word for its one body than `Size` and its label. */
+export function calledResult(result: ChartGrade, called: string): ChartGrade {
+  const { range, shown } = result;
+  return {
+    ...result,
+    range: { ...range, sizes: range.sizes.map((size) => ({ ...size, called })) },
+    shown: shown.map((size) => ({ ...size, called })),
+  };
 }
 
 /**
@@ -61,7 +83,7 @@ export function* draftBodies(
     let chart: SizeChart | undefined;
     try {
       chart = bodyChart(list, entry);
-      yield { entry, chart, result: gradeReadChart(chart, request) };
+      yield { entry, chart, result: gradeBody(list, chart, request) };
     } catch (error) {
       if (!(error instanceof InputError) || !isOfOneBody(error)) throw error;
       yield { entry, error };

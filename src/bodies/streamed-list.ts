@@ -4,10 +4,10 @@ import { namesMeasurement } from '../chart/measurement-table';
 import type { MeasurementRow, SizeChart } from '../chart/size-chart';
 import { recognizeMeasurement } from '../chart/vocabulary';
 import { InputError } from '../errors';
-import { UNSEEN } from '../table/characters';
 import { findDelimiter } from '../table/delimiter';
 import { saidLine } from '../table/said-line';
 import type { Delimiter } from '../table/delimiter';
+import { hasPlainCells } from '../table/limits';
 import { cellsOf } from '../table/line-cells';
 import { refuseOtherFile } from '../table/other-file';
 import type { SheetRecord } from '../table/sheet';
@@ -101,7 +101,7 @@ export function bodyOfLine(
   return {
     entry,
     chart: () => {
-      const plain = UNSEEN.test(line) ? undefined : plainChart(columns, entry);
+      const plain = hasPlainCells(line) ? plainChart(columns, entry) : undefined;
       if (plain !== undefined) return plain;
       if (isHeader(line, delimiter)) refuseHeader(columns.file, row);
       return bodyChart(columns, entry);

@@ -6,7 +6,7 @@ import { counted } from '../table/counted';
 import { isInFractions } from '../chart/size-chart';
 import { displayAsTyped } from '../table/typed-fractions';
 import type { ChartCoverage, CoverRequest, CoveredRange } from '../coverage/cover-chart';
-import { coverChart } from '../coverage/cover-chart';
+import { SUGGESTED, coverChart } from '../coverage/cover-chart';
 import {
   changeWords,
   leftOutWords,
@@ -27,6 +27,7 @@ import { readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 import { textTable, wrappedParagraph } from './text-table';
+import { wholeNumber } from './whole-number';
 import { withoutUndefined } from './without-undefined';
 import type { WrittenFiles } from './write-files';
 import { namesReport } from './written-report';
@@ -60,7 +61,7 @@ export async function coverageCommand(
     ...styleRequest({ style, set, project }, io),
     ...withoutUndefined({ weights, population, waistTolerance, hipTolerance, give }),
     ...(bodies === undefined ? {} : { bodies: readNamed(io, bodies) }),
-    ...(suggest === undefined ? {} : { suggest: Number(suggest) }),
+    ...(suggest === undefined ? {} : { suggest: suggestedCount(suggest) }),
   };
   io.progress('fitting bodies to the sizes');
   const result = coverChart(request);
@@ -79,6 +80,11 @@ export async function coverageCommand(
       ...(written === undefined ? {} : writtenFacts(written)),
     }),
   });
+}
+
+function suggestedCount(text: string): number {
+  const what = 'the number of sizes to propose is not usable';
+  return wholeNumber(text, { field: 'suggest', what, allowed: SUGGESTED });
 }
 
 function notReadInChart({ chart }: ChartCoverage): readonly Finding[] {

@@ -205,8 +205,11 @@ async function printedBody(
 }
 
 /** The bodies asked for by their rows or columns, all if none is. Throws InputError `bad-option`. */
-function wantedEntries(list: BodyList, rows: readonly string[] | undefined): readonly BodyEntry[] {
-  if (rows === undefined) return list.entries;
+function wantedEntries(list: BodyList, asked: readonly string[] | undefined): readonly BodyEntry[] {
+  if (asked === undefined) return list.entries;
+  // As tables call them.
+  const word = list.layout === 'size-rows' ? 'row' : 'column';
+  const rows = asked.map((row) => (row.startsWith(`${word} `) ? row.slice(word.length + 1) : row));
   const numbers = new Set(list.entries.map(({ number }) => String(number)));
   const stray = rows.find((row) => !numbers.has(row));
   if (stray === undefined) return list.entries.filter(({ number }) => rows.includes(`${number}`));

@@ -1,5 +1,4 @@
 /** `skirtgrade exercise`: a chart and a sheet to fill in, or with `--key` the key of these alone. */
-import { InputError } from '../errors';
 import type { Exercise } from '../study/exercise/exercise';
 import { exercise } from '../study/exercise/exercise';
 import type { ExerciseUnit } from '../study/exercise/exercise-chart';
@@ -10,6 +9,7 @@ import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
 import { writtenFacts } from './json-facts';
+import { wholeNumber } from './whole-number';
 import { wrappedParagraph } from './text-table';
 import { namesReport } from './written-report';
 
@@ -116,11 +116,6 @@ function keyWords(seed: number, { difficulty, unit, key, slip }: Exercise, folde
 
 /** Digits alone; their range is the engine's to judge. */
 function seedOf(text: string): number {
-  if (/^\d+$/u.test(text)) return Number(text);
-  throw new InputError('bad-option', {
-    what: 'the seed is not usable',
-    allowed: 'a whole number, such as 7',
-    got: text,
-    place: { field: 'seed' },
-  });
+  const what = 'the seed is not usable';
+  return wholeNumber(text, { field: 'seed', what, allowed: 'a whole number, such as 7' });
 }

@@ -21,6 +21,7 @@ import type { StreamOrder } from './stream/stream-order';
 import { isStyleFile, settingsOf } from './style-request';
 import { wrappedParagraph } from './text-table';
 import { withoutUndefined } from './without-undefined';
+import { wholeNumber } from './whole-number';
 import { unwritable } from './write-files';
 import { namesReport } from './written-report';
 
@@ -116,14 +117,12 @@ const MOST_WORKERS = 256;
 /** Throws InputError `bad-option`. */
 function workersOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
-  const count = Number(text);
-  if (Number.isInteger(count) && count >= 0 && count <= MOST_WORKERS) return count;
-  throw new InputError('bad-option', {
-    what: 'the number of workers is not usable',
-    allowed: `a whole number from 0, for none beside this thread, to ${MOST_WORKERS}`,
-    got: text,
-    place: { field: 'workers' },
-  });
+  const field = 'workers';
+  const what = 'the number of workers is not usable';
+  const allowed = `a whole number from 0, for none beside this thread, to ${MOST_WORKERS}`;
+  const count = wholeNumber(text, { field, what, allowed });
+  if (count <= MOST_WORKERS) return count;
+  throw new InputError('bad-option', { what, allowed, got: text, place: { field } });
 }
 
 function report(

@@ -63,6 +63,8 @@ const GRID = both('1 cm', '1/2 in');
 
 /** Sizes that may be proposed at most. The engine's own figure. */
 const MOST_SUGGESTED = 30;
+/** How many may be proposed, in words. */
+export const SUGGESTED = `a whole number from 2 to ${MOST_SUGGESTED}`;
 
 /** Holds a chart against a crowd. Throws InputError for what cannot be read or used. */
 export function coverChart(request: CoverRequest): ChartCoverage {
@@ -122,7 +124,7 @@ function suggestedCount(count: number): number {
   if (Number.isInteger(count) && count >= 2 && count <= MOST_SUGGESTED) return count;
   throw new InputError('bad-option', {
     what: 'the number of sizes to propose is not usable',
-    allowed: `a whole number from 2 to ${MOST_SUGGESTED}`,
+    allowed: SUGGESTED,
     got: `${count}`,
     place: { field: 'suggest' },
   });

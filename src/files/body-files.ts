@@ -1,6 +1,7 @@
 /** What is written of bodies that were drafted one by one: a drawing each, and tables of all. */
 import { present } from '../lists/present';
 import type { DraftedBody, RefusedBody } from '../bodies/draft-bodies';
+import { calledResult } from '../bodies/draft-bodies';
 import type { NearestSize, TriedRange } from '../bodies/nearest-size';
 import type { BodyColumns, BodyEntry } from '../bodies/body-list';
 import type { Finding } from '../check/finding';
@@ -61,7 +62,8 @@ export function bodyRecord(body: DraftedBody, tried: TriedRange | undefined): Bo
  */
 export function namedResult(result: ChartGrade, name: string): ChartGrade {
   if (name === '') return result;
-  const { chart, range, shown } = result;
+  const isSize = result.shown.every(({ called }) => called === undefined);
+  const { chart, range, shown } = isSize ? result : calledResult(result, name);
   return {
     ...result,
     chart: { ...chart, sizes: [name] },

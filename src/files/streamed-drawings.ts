@@ -1,9 +1,9 @@
 /** The drawings of bodies in great numbers: a file each, in folders of a thousand rows. */
-import type { BodyEntry } from '../bodies/body-list';
+import type { BodyColumns, BodyEntry } from '../bodies/body-list';
 import type { BodyRequest } from '../bodies/draft-bodies';
+import { gradeBody } from '../bodies/draft-bodies';
 import type { SizeChart } from '../chart/size-chart';
 import { writeNest } from '../dxf/write-nest';
-import { gradeReadChart } from '../jobs/grade-chart';
 import { bodyDrawing, bodyStem } from './body-files';
 import type { ResultFile } from './result-file';
 
@@ -27,12 +27,13 @@ export const DRAWING_PATH = /^\d+[\\/]body-\d+\.(?:svg|dxf)$/u;
  * itself under its row. Throws InputError as a draft does.
  */
 export function streamedDrawings(
+  columns: BodyColumns,
   entry: BodyEntry,
   chart: SizeChart,
   request: BodyRequest,
   kinds: readonly DrawingKind[],
 ): readonly ResultFile[] {
-  const result = gradeReadChart(chart, request, []);
+  const result = gradeBody(columns, chart, request, []);
   const folder = Math.floor(entry.number / ROWS);
   const files: Readonly<Record<DrawingKind, () => ResultFile>> = {
     svg: () => bodyDrawing(entry, result),

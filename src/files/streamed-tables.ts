@@ -67,7 +67,9 @@ export function streamedWork(
   const { display } = tables;
   const draft = bodyDrafter(list.columns, request);
   const drawn = (entry: BodyEntry, chart: SizeChart): readonly ResultFile[] =>
-    tables.drawings.length === 0 ? [] : streamedDrawings(entry, chart, request, tables.drawings);
+    tables.drawings.length === 0
+      ? []
+      : streamedDrawings(list.columns, entry, chart, request, tables.drawings);
   const columns = MEASURES.map((name) => `${name}_${display.unit}`);
   return {
     headers: [

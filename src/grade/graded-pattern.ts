@@ -16,6 +16,8 @@ export interface Measure {
 /** One size of a pattern, graded and cut once. */
 export interface SizedPattern {
   readonly label: string;
+  /** What it is called in words, if not `Size` and its label: that of one body. */
+  readonly called?: string;
   /** The size graded: base plus rules. */
   readonly pieces: readonly Piece[];
   /** The same pieces ready to cut; undefined if nothing says how any of them is cut. */

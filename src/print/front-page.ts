@@ -54,7 +54,7 @@ export function frontPage(
   const [metric, inch] = TEST_SIDES;
   const column = inch.side + BESIDE;
   const beside = width - column;
-  const map = tileMap(plane, labels.at(-1) ?? '', beside, MAP_HEIGHT);
+  const map = tileMap(plane, sizes.at(-1) ?? { label: '' }, beside, MAP_HEIGHT);
   const legendTop = HEAD + map.box.bottom + BETWEEN;
   const { group: legend, bottom } = sizeLegend(lines.key, {
     left: column,

@@ -8,7 +8,7 @@ import { drawnPieces } from '../render/sheet-layout';
 import type { Arrangement } from '../render/side-by-side';
 import { sizeIds } from '../render/size-id';
 import { aloneStyle, sizeStyle } from '../render/size-style';
-import { sizesDrawn } from '../render/captions';
+import { sizeWords, sizesDrawn } from '../render/captions';
 import type { Ink } from './ink';
 import { inkOf } from './ink';
 
@@ -28,11 +28,6 @@ export interface PlanePart {
 
 /** The layer of what belongs to all sizes. */
 export const ALL_SIZES = 'All sizes: names, grain, folds';
-
-/** The name of the layer of one size, as a reader of the file lists it. */
-export function sizeLayer(label: string): string {
-  return `Size ${label}`;
-}
 
 /** The sizes as they are drawn together: by color and dash, or one alone by an unbroken line. */
 export function drawnSizes({ sizes, baseSize }: NestDrawing): readonly SheetSize[] {
@@ -77,11 +72,11 @@ export function planeShapes(
       offset: zeros[i] ?? { x: 0, y: 0 },
       children: shapesOf(part),
     }));
-  const drawn = sizes.map(({ label, style }, i) => ({
-    base: style.base,
+  const drawn = sizes.map((size, i) => ({
+    base: size.style.base,
     group: {
       kind: 'group' as const,
-      layer: sizeLayer(label),
+      layer: sizeWords(size),
       children: placed((part) => part.sizes[i] ?? []),
     },
   }));

@@ -1,10 +1,10 @@
 /** The pages of a drawing and its tables on one paper. */
 import { counted } from '../table/counted';
-import type { NestDrawing } from '../render/nest-drawing';
+import type { CalledSize, NestDrawing } from '../render/nest-drawing';
 import { compact } from '../render/side-by-side';
 import { keyEntries } from '../render/size-style';
 import { linesShown } from '../render/nest-drawing';
-import { linesNotes, sizesDrawn } from '../render/captions';
+import { linesNotes, sizeWords, sizesDrawn } from '../render/captions';
 import type { PdfPage } from '../render/pdf';
 import type { Scene } from '../render/scene';
 import type { PdfLayer } from '../render/pdf-layers';
@@ -19,7 +19,7 @@ import { imprintWords } from '../table/imprint';
 import type { Paper, SheetPaper } from './paper';
 import { sheetNamed } from './paper';
 import type { PlanePart } from './plane';
-import { ALL_SIZES, drawnSizes, pieceParts, planeShapes, sizeLayer } from './plane';
+import { ALL_SIZES, drawnSizes, pieceParts, planeShapes } from './plane';
 import type { PrintOptions } from './print-options';
 import { SCALE_LAYER, projectorPage } from './projector';
 import { rollPage } from './roll-page';
@@ -67,7 +67,7 @@ export function printedDrawing(
     { ...drawing, labelType: paper.kind === 'projector' ? LABELS : PAPER_LABELS },
     sizes,
   );
-  const layers = layersOf(sizes.map(({ label }) => label));
+  const layers = layersOf(sizes);
   const onCover = coverTables(tables, booklet);
   if (paper.kind === 'projector') {
     const shapes = planeShapes(
@@ -146,8 +146,7 @@ function wordPages(
         );
   // A number takes no line of its own, so there are as many pages the second time.
   const told = pagesOf(pagesOf(1).length + 1);
-  const labels = squares.sizes.map(({ label }) => label);
-  const listed = (first: number): readonly string[] => pagesTold(labels, plane.tiles, first);
+  const listed = (first: number): readonly string[] => pagesTold(squares.sizes, plane.tiles, first);
   const shown = told.length > 0 ? [] : tables;
   const before = told.length + 1;
   // A page for a few lines is what they are to spare; in the first square there is room for them.
@@ -205,9 +204,9 @@ function pagePaper(paper: SheetPaper): SheetPaper {
   return sheetNamed(half[paper.name] ?? paper.name);
 }
 
-function layersOf(labels: readonly string[]): readonly PdfLayer[] {
+function layersOf(sizes: readonly CalledSize[]): readonly PdfLayer[] {
   return [
-    ...labels.map((label) => ({ name: sizeLayer(label), locked: false })),
+    ...sizes.map((size) => ({ name: sizeWords(size), locked: false })),
     { name: ALL_SIZES, locked: true },
   ];
 }

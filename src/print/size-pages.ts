@@ -1,16 +1,18 @@
 /** Which pages of a file one size needs, as a print dialog takes them. */
 import { runsOf } from '../lists/runs';
-import { ALL_SIZES, sizeLayer } from './plane';
+import { sizeWords } from '../render/captions';
+import type { CalledSize } from '../render/nest-drawing';
+import { ALL_SIZES } from './plane';
 import type { Tile } from './tile-grid';
 
 /** Whether a tile has anything of a size, or of all. */
-function isNeeded(label: string, { layers }: Tile): boolean {
-  return layers.has(sizeLayer(label)) || layers.has(ALL_SIZES);
+function isNeeded(size: CalledSize, { layers }: Tile): boolean {
+  return layers.has(sizeWords(size)) || layers.has(ALL_SIZES);
 }
 
 /** Numbers of the pages, such as `4-9, 11`, where the first tile is on page `first`. */
-function pagesOf(label: string, tiles: readonly Tile[], first: number): string {
-  const pages = tiles.flatMap((tile, i) => (isNeeded(label, tile) ? [first + i] : []));
+function pagesOf(size: CalledSize, tiles: readonly Tile[], first: number): string {
+  const pages = tiles.flatMap((tile, i) => (isNeeded(size, tile) ? [first + i] : []));
   const runs = pages.reduce<readonly (readonly [number, number])[]>((all, page) => {
     const last = all.at(-1);
     return last?.[1] === page - 1 ? [...all.slice(0, -1), [last[0], page]] : [...all, [page, page]];
@@ -26,13 +28,13 @@ const WORTH = 3;
  * on page `first`; nothing where no size is spared many.
  */
 export function pagesTold(
-  labels: readonly string[],
+  sizes: readonly CalledSize[],
   tiles: readonly Tile[],
   first: number,
 ): readonly string[] {
-  const spared = labels.map((label) => tiles.filter((tile) => !isNeeded(label, tile)).length);
+  const spared = sizes.map((size) => tiles.filter((tile) => !isNeeded(size, tile)).length);
   if (Math.max(...spared) < WORTH) return [];
-  const needs = labels.map((label) => ({ label, pages: pagesOf(label, tiles, first) }));
+  const needs = sizes.map((size) => ({ label: size.label, pages: pagesOf(size, tiles, first) }));
   const runs = runsOf(needs, (one, last) => one.pages === last.pages);
   const lines = runs.map((run) => {
     const [from = '', ...more] = run.map(({ label }) => label);

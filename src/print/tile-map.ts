@@ -3,14 +3,15 @@ import type { Box } from '../geometry/bounds';
 import { joinBoxes } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { point } from '../geometry/point';
+import { sizeWords } from '../render/captions';
 import { flattened } from '../render/chords';
 import type { PathShape, Shape } from '../render/scene';
+import type { CalledSize } from '../render/nest-drawing';
 import { polyline, rectangle } from '../render/scene';
 import { SOFT_INK } from '../render/size-style';
 import type { Sketch } from '../render/sketch';
 import { sketchOf } from '../render/sketch';
 import { CAP_MIDDLE, fitted, text } from '../render/type';
-import { sizeLayer } from './plane';
 import type { TiledPlane } from './tile-page';
 
 const OUTLINE = { color: '#9aa6b4', width: 0.35 };
@@ -20,10 +21,10 @@ const OUTLINES: ReadonlySet<string> = new Set(['outline', 'cut-line']);
 /** Type size of the names, mm, at most. */
 const NAME = 4;
 
-/** The map in a frame of `width` x `height` mm; `largest` is the label of the size that is shown. */
+/** The map in a frame of `width` x `height` mm; `largest` is the size that is shown. */
 export function tileMap(
   { shapes, tiles }: TiledPlane,
-  largest: string,
+  largest: CalledSize,
   width: number,
   height: number,
 ): Sketch {
@@ -35,7 +36,7 @@ export function tileMap(
     ...tiles.map(({ name, box }) => fitted(name, NAME, 0.7 * (box.right - box.left) * scale)),
   );
   const outlines = outlinePaths(
-    shapes.filter(({ layer }) => layer === sizeLayer(largest)),
+    shapes.filter(({ layer }) => layer === sizeWords(largest)),
     point(0, 0),
   );
   return sketchOf([

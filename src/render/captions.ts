@@ -2,7 +2,7 @@
 import { faceUp } from '../pattern/face-up';
 import type { PiecePlan } from '../pattern/piece';
 import { UNIT_WORDS } from '../units';
-import type { NestDrawing } from './nest-drawing';
+import type { CalledSize, NestDrawing } from './nest-drawing';
 import { linesShown } from './nest-drawing';
 import { zipStrip } from './zip-strip';
 
@@ -36,13 +36,20 @@ export function hasNoGrain({ part, marks }: PiecePlan): boolean {
 export function sizesShown(labels: readonly string[], gapped = false): string {
   const [first = '', ...others] = labels;
   const last = others.at(-1);
-  if (last === undefined) return `Size ${first}`;
+  if (last === undefined) return sizeWords({ label: first });
   if (!gapped && others.length > 1) return `Sizes ${first} to ${last}`;
   return `Sizes ${[first, ...others.slice(0, -1)].join(', ')} and ${last}`;
 }
 
-/** The same of a drawing. */
+/** `Size 8`, or the name of a body. */
+export function sizeWords({ label, called }: CalledSize): string {
+  return called ?? `Size ${label}`;
+}
+
+/** The same of a drawing, or the name of its one body. */
 export function sizesDrawn({ sizes, gapped = false }: NestDrawing): string {
+  const [only, ...others] = sizes;
+  if (only !== undefined && others.length === 0) return sizeWords(only);
   return sizesShown(
     sizes.map(({ label }) => label),
     gapped,
@@ -54,9 +61,11 @@ export function sheetFacts({
   baseSize,
   stackPoint,
   display,
+  sizes,
 }: NestDrawing): readonly (readonly [name: string, value: string])[] {
+  const isBody = sizes.some(({ called }) => called !== undefined);
   return [
-    ['Base size', baseSize],
+    ...(isBody ? [] : [['Base size', baseSize] as const]),
     [
       'Stacked on',
       stackPoint === '' ? 'zero of each piece' : `${stackPoint.replace(/_/g, ' ')}, ringed`,

@@ -27,9 +27,14 @@ export interface NestDrawing {
   readonly sizes: readonly DrawnSize[];
 }
 
-/** One size to be drawn, its pieces in the order that all sizes have. */
-export interface DrawnSize {
+/** A size, and what it is called in words if not `Size` and its label. */
+export interface CalledSize {
   readonly label: string;
+  readonly called?: string;
+}
+
+/** One size to be drawn, its pieces in the order that all sizes have. */
+export interface DrawnSize extends CalledSize {
   readonly pieces: readonly Piece[];
   /** The same pieces with their allowances, if they have any. */
   readonly cutPieces?: readonly CutPiece[] | undefined;

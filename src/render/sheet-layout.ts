@@ -14,7 +14,7 @@ import type { Boxed } from './side-by-side';
 import { compact, endOf } from './side-by-side';
 import type { TextLine } from './sketch';
 import { heightOf, placedAt, widthOf } from './sketch';
-import { linesNotes, sheetFacts, TOILE } from './captions';
+import { linesNotes, sheetFacts, sizeWords, TOILE } from './captions';
 
 /** One size as it appears on a sheet. */
 export interface SheetSize extends DrawnSize {
@@ -116,8 +116,9 @@ export function drawnPieces(
   });
 }
 
-function sizeGroup({ label, id }: SheetSize, children: readonly Shape[]): Group {
-  return { kind: 'group', id, layer: `Size ${label}`, data: { size: label }, children };
+function sizeGroup(size: SheetSize, children: readonly Shape[]): Group {
+  const { id, label } = size;
+  return { kind: 'group', id, layer: sizeWords(size), data: { size: label }, children };
 }
 
 function pieceGroup(

@@ -5,7 +5,7 @@ import type { Scene } from './scene';
 import { sheet } from './sheet-layout';
 import { sizeIds } from './size-id';
 import { aloneStyle, sizeStyle } from './size-style';
-import { sizesShown } from './captions';
+import { sizeWords } from './captions';
 import { wantedSizes } from '../table/near-names';
 
 /** Type size in mm of the size on a piece: on a sheet of one size it is what is looked for. */
@@ -23,7 +23,7 @@ export function sizeSheet(drawing: NestDrawing, label: string): Scene {
       got: label,
     });
   }
-  const shown = sizesShown([label]);
+  const shown = sizeWords(size);
   const style = aloneStyle(sizeStyle(rank, label === drawing.baseSize));
   const id = sizeIds(labels)[rank] ?? '';
   return sheet(drawing, [{ ...size, id, style }], `${shown}.`, {

@@ -83,6 +83,11 @@ export function checkCell(cell: string, place: Place): void {
   checkCharacters(cell, 'a cell', place);
 }
 
+/** Whether `checkCell` refuses no cell of a line, for all that can be seen of the line as a whole. */
+export function hasPlainCells(line: string): boolean {
+  return line.length <= LONGEST_CELL && !UNSEEN.test(line);
+}
+
 /** Throws InputError `character-unseen` for a text with a control or bidirectional character. */
 export function checkCharacters(text: string, what: string, place: Place): void {
   const unseen = UNSEEN.exec(text)?.[0];

@@ -156,7 +156,8 @@ describe('a streamed list', () => {
     expect(await refused(...call('turned.csv', 'no'))).toContain('one body a row');
     expect(await refused(...call('none.csv', 'no'))).toContain('cannot be read');
     expect(await refused(...call('few.csv', 'no', '--paper', 'a4'))).toContain('--paper');
-    expect(await refused(...call('few.csv', 'no', '--workers', '-1'))).toContain('--workers');
+    for (const count of ['-1', '', '0x2'])
+      expect(await refused(...call('few.csv', 'no', '--workers', count))).toContain('--workers');
     expect(await refused(...call('few.csv', 'no', '--set', 'hip_eas=1cm'))).toContain('hip_ease');
     expect(await refused(...call('few.csv', 'no', '--drawings', 'pdf'))).toContain('svg and dxf');
     expect(await refused(...call('few.csv', 'no', '--lines', 'cut'))).toContain('--drawings');

@@ -1,7 +1,9 @@
 /** A list of bodies: each its own draft, none lost, and names where the user wrote them alone. */
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
+import { layersRead } from '../print/printing';
 import { chartText } from '../skirts';
 import { contents, workplace, typed } from './workplace';
 
@@ -9,8 +11,11 @@ const place = workplace();
 const NAMES = ['Ada Quill', 'Bea Quill', 'Cleo Quill'];
 const COLUMNS = 'name,waist,hip,waist_to_hip,skirt_length';
 const ROWS = ['68,96,20,60', '74.5,101,21,62', '110,118,21,58'];
-const list = (names: readonly string[], rows = ROWS): string =>
+const list = (names: readonly string[], rows: readonly string[] = ROWS): string =>
   `# unit: cm\n${COLUMNS}\n${rows.map((row, i) => `${names[i] ?? ''},${row}\n`).join('')}`;
+/** What the bodies of a list of sizes are called is a size. */
+const ofSizes = (sizes: readonly string[], rows: readonly string[]): string =>
+  list(sizes, rows).replace('name,', 'size,');
 place.write('bodies.csv', list(NAMES));
 const PENCIL = ['--style', 'pencil'];
 
@@ -22,7 +27,7 @@ function table(path: string): readonly string[] {
 describe('a body', () => {
   it('that is a size alone drafts its bytes, in every style that is asked for', async () => {
     const sizes = ['12', '14'];
-    place.write('sizes.csv', list(sizes, ROWS.slice(0, 2)));
+    place.write('sizes.csv', ofSizes(sizes, ROWS.slice(0, 2)));
     for (const style of ['pencil', 'shared-pencil']) {
       await place.run('draft', 'sizes.csv', '--style', style, '--out', 'sizes');
       for (const [i, label] of sizes.entries()) {
@@ -43,7 +48,7 @@ describe('a body', () => {
     // Where the lines to lengthen at go is decided for a range, by its shortest and its longest size.
     const range = { waist: [68, 74.5], hip: [96, 101], waist_to_hip: [20, 20], length: [60, 60] };
     place.write('range.csv', chartText('cm', range, ['12', '14']));
-    place.write('same.csv', list(['12', '14'], ['68,96,20,60', '74.5,101,20,60']));
+    place.write('same.csv', ofSizes(['12', '14'], ['68,96,20,60', '74.5,101,20,60']));
     await place.run('grade', 'range.csv', '--base', '12', ...PENCIL, '--out', 'range');
     await place.run('draft', 'same.csv', ...PENCIL, '--out', 'of-range');
     expect(place.read('of-range/body-3.svg')).toBe(place.read('range/size-12.svg'));
@@ -70,7 +75,7 @@ describe('a body', () => {
     expect(table('nameless/finished-measurements.csv')).toEqual(
       table('in-rows/finished-measurements.csv'),
     );
-    expect(place.read('nameless/body-3.svg')).toContain('Size row 3');
+    expect(place.read('nameless/body-3.svg')).toContain('Body in row 3');
   });
 
   it('measures body plus ease, a row a body', async () => {
@@ -152,7 +157,7 @@ describe('a list out of a spreadsheet', () => {
       ...['name', 'Ada Quill', 'Bea Quill', 'Ada Quill'],
     ]);
     const words = ['3', '4', '5'].map(
-      (row) => /Size ([^<.]*)/u.exec(place.read(`orders/body-${row}.svg`))?.[1],
+      (row) => /data-layer="([^"]*)/u.exec(place.read(`orders/body-${row}.svg`))?.[1],
     );
     expect(words).toEqual(['Ada Quill, row 3', 'Bea Quill', 'Ada Quill, row 5']);
   });
@@ -214,8 +219,8 @@ describe('a list out of a spreadsheet', () => {
       const call = ['draft', 'unseen.csv', ...PENCIL, ...more, '--out', 'unseen', '--replace'];
       expect((await place.run(...call)).status).toBe(1);
       expect(table('unseen/refused.csv').slice(1)).toEqual([
-        expect.stringMatching(/^4,,,.*Got: \\u0001\.$/u),
-        expect.stringMatching(/^5,,,.*Got: \\u202E\.$/u),
+        expect.stringMatching(/^4,,,.*Got: \\u0001\."$/u),
+        expect.stringMatching(/^5,,,.*Got: \\u202E\."$/u),
         expect.stringMatching(/^6,,,.*too many characters.*$/u),
       ]);
     }
@@ -296,7 +301,7 @@ describe('a row that cannot be used', () => {
 });
 
 describe('names', () => {
-  const print = typed('--paper a0 --booklet none --rows 3,4');
+  const print = [...typed('--paper a0 --booklet none --rows'), '3,row 4'];
 
   it('stand in drafts.csv, on the drawing and the sheets of their body, and nowhere else', async () => {
     const rows = list(NAMES, ['68,96,20,60', ...ROWS.slice(1)]);
@@ -313,6 +318,9 @@ describe('names', () => {
       ...['body-3.svg', 'body-4.svg', 'drafts.csv'],
     ]);
     expect(place.read('named/body-3.svg')).not.toContain('Bea');
+    expect(place.read('named/body-3.svg')).not.toMatch(/Size|Base/u);
+    const pdf = await PDFDocument.load(readFileSync(join(place.path, 'named/body-3-print-a0.pdf')));
+    expect(layersRead(pdf).names[0]).toBe('Ada Quill');
     expect([...files.keys()].some((path) => /named\/.*(?:Ada|Quill)/u.test(path))).toBe(false);
   });
 
@@ -327,7 +335,7 @@ describe('names', () => {
     expect(stdout + stderr).not.toContain('Quill');
     for (const [path, text] of contents(join(place.path, 'private')))
       expect(text.includes('Quill'), path).toBe(false);
-    expect(place.read('private/body-4.svg')).toContain('Size row 4');
+    expect(place.read('private/body-4.svg')).toContain('Body in row 4');
   });
 
   it('that the font of printed files lacks give way to the row, and a line says so', async () => {
