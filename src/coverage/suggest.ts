@@ -4,13 +4,14 @@
  * That gives the start, on the waist; which first size and which steps serve most is a search of our own.
  */
 import type { Crowd } from './coverage';
+import type { ServedShare } from './served';
 import { servedShare } from './served';
 import type { FitRules } from '../bodies/fit';
 import { fittedSize } from '../bodies/fit';
 import type { SizeBody } from '../bodies/fit-rules';
 import type { BivariateNormal } from './population';
 
-/** A range by its first size and its steps, in mm. */
+/** A range by its middle and its steps, in mm: about the middle another step moves no size far from its bodies. */
 interface Ladder {
   readonly waist: number;
   readonly waistStep: number;
@@ -19,12 +20,13 @@ interface Ladder {
 }
 
 /** Of what a ladder is moved by in turn, in steps of the grid. */
-const STRIDES: readonly number[] = [8, 4, 2, 1];
-const MOVES: readonly (readonly (keyof Ladder)[])[] = [
-  ...(['waist', 'waistStep', 'hip', 'hipStep'] as const).map((name) => [name]),
-  ['waist', 'hip'],
-  ['waistStep', 'hipStep'],
-];
+const STRIDES: readonly number[] = [4, 2, 1];
+/** One or more of its four numbers by one stride up or down, in all ways. */
+const MOVES: readonly Ladder[] = [0, 1, -1].flatMap((waist) =>
+  [0, 1, -1].flatMap((waistStep) =>
+    [0, 1, -1].flatMap((hip) => [0, 1, -1].map((hipStep) => ({ waist, waistStep, hip, hipStep }))),
+  ),
+);
 
 /**
  * `count` sizes with even steps on a grid of `grid` mm that serve as many of a crowd as the search
@@ -37,68 +39,79 @@ export function suggestedSizes(
   rules: FitRules,
   grid: number,
 ): readonly SizeBody[] {
-  const share = servedShare(crowd);
-  const valueOf = (ladder: Ladder): number =>
-    share(sizesOf(ladder, count).map((size) => fittedSize(size, rules)));
+  const valueBy =
+    (share: ServedShare) =>
+    (ladder: Ladder): number =>
+      share(sizesOf(ladder, count, grid).map((size) => fittedSize(size, rules)));
   const width = rules.waist.tolerance + Math.min(rules.waist.tolerance, rules.waist.ease);
-  let best = climbed(startOf(normal, count, width, grid), valueOf, grid);
+  // Many bodies take long, and their normal leads near to what serves them.
+  const byNormal = valueBy(servedShare({ kind: 'normal', normal }));
   // Wider steps leave gaps and reach further, so the search starts from some of either.
-  for (const wider of [1.5, 2]) {
-    const other = climbed(startOf(normal, count, width * wider, grid), valueOf, grid);
-    if (other.value > best.value) best = other;
-  }
-  return sizesOf(best.ladder, count);
+  const near = [1, 1.5, 2]
+    .map((wider) => climbed(startOf(normal, width * wider, grid), byNormal, grid, STRIDES))
+    .reduce((best, one) => (one.value > best.value ? one : best));
+  const best = climbed(near.ladder, valueBy(servedShare(crowd)), grid, [1]);
+  return sizesOf(best.ladder, count, grid);
 }
 
 /** Intervals of `width` mm about the mean of the waist, the hip by its regression on it. */
-function startOf(
-  { waist, hip, r }: BivariateNormal,
-  count: number,
-  width: number,
-  grid: number,
-): Ladder {
-  const slope = (r * hip.sd) / waist.sd;
-  const onGrid = (mm: number): number => Math.round(mm / grid) * grid;
-  const waistStep = Math.max(grid, onGrid(width));
-  const first = onGrid(waist.mean - (waistStep * (count - 1)) / 2);
-  return {
-    ...{ waist: first, waistStep },
-    hip: onGrid(hip.mean + slope * (first - waist.mean)),
-    hipStep: Math.max(grid, onGrid(slope * waistStep)),
-  };
+function startOf({ waist, hip, r }: BivariateNormal, width: number, grid: number): Ladder {
+  const steps = Math.max(1, Math.round(width / grid));
+  const hipSteps = Math.max(1, Math.round(((r * hip.sd) / waist.sd) * steps));
+  return { waist: waist.mean, waistStep: steps * grid, hip: hip.mean, hipStep: hipSteps * grid };
 }
 
-/** Moves a ladder along its own dimensions for as long as that serves more. */
+/** A ladder and the share that it serves. */
+interface Climbed {
+  readonly ladder: Ladder;
+  readonly value: number;
+}
+
+/** Moves a ladder for as long as that serves more. */
 function climbed(
   start: Ladder,
   valueOf: (ladder: Ladder) => number,
   grid: number,
-): { readonly ladder: Ladder; readonly value: number } {
-  let best = { ladder: start, value: valueOf(start) };
-  for (const stride of STRIDES) {
+  strides: readonly number[],
+): Climbed {
+  let best: Climbed = { ladder: start, value: valueOf(start) };
+  for (const stride of strides) {
     for (let isBetter = true; isBetter;) {
       isBetter = false;
-      for (const names of MOVES)
-        for (const by of [-stride * grid, stride * grid]) {
-          const moved = names.reduce(
-            (ladder, name) => ({ ...ladder, [name]: ladder[name] + by }),
-            best.ladder,
-          );
-          if (moved.waistStep < grid || moved.hipStep < grid) continue;
-          const value = valueOf(moved);
-          if (value <= best.value) continue;
-          best = { ladder: moved, value };
-          isBetter = true;
-        }
+      for (const move of MOVES) {
+        const moved = movedBy(best.ladder, move, stride * grid);
+        if (moved.waistStep < grid || moved.hipStep < grid) continue;
+        const value = valueOf(moved);
+        if (value <= best.value) continue;
+        best = { ladder: moved, value };
+        isBetter = true;
+      }
     }
   }
   return best;
 }
 
-function sizesOf({ waist, waistStep, hip, hipStep }: Ladder, count: number): readonly SizeBody[] {
+function movedBy(ladder: Ladder, move: Ladder, by: number): Ladder {
+  return {
+    waist: ladder.waist + move.waist * by,
+    waistStep: ladder.waistStep + move.waistStep * by,
+    hip: ladder.hip + move.hip * by,
+    hipStep: ladder.hipStep + move.hipStep * by,
+  };
+}
+
+/** The sizes, all on the grid. */
+function sizesOf(
+  { waist, waistStep, hip, hipStep }: Ladder,
+  count: number,
+  grid: number,
+): readonly SizeBody[] {
+  const first = (middle: number, step: number): number =>
+    Math.round((middle - (step * (count - 1)) / 2) / grid) * grid;
+  const [firstWaist, firstHip] = [first(waist, waistStep), first(hip, hipStep)];
   return Array.from({ length: count }, (_, i) => ({
     label: `${i + 1}`,
-    waist: waist + i * waistStep,
-    hip: hip + i * hipStep,
+    waist: firstWaist + i * waistStep,
+    hip: firstHip + i * hipStep,
   }));
 }

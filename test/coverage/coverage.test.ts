@@ -293,34 +293,51 @@ describe('a change', () => {
 });
 
 describe('a range proposed', () => {
-  it('has even steps on the grid, and no step of the grid aside serves more', () => {
-    const normal = population('us-army-women-1988');
-    const crowd = { kind: 'normal', normal } as const;
-    const sizes = suggestedSizes(crowd, normal, 4, RULES, 10);
-    const [a, b] = sizes;
-    const ladder = [
-      a?.waist ?? 0,
-      (b?.waist ?? 0) - (a?.waist ?? 0),
-      a?.hip ?? 0,
-      (b?.hip ?? 0) - (a?.hip ?? 0),
-    ];
-    for (const value of ladder) expect(value % 10).toBeCloseTo(0, 9);
-    const shareOf = ([w = 0, ws = 0, h = 0, hs = 0]: readonly number[]): number =>
-      unionShare(
-        normal,
-        [0, 1, 2, 3].map((i) =>
-          boxOf(fittedSize({ label: '', waist: w + i * ws, hip: h + i * hs }, RULES)),
-        ),
-      );
-    const best = shareOf(ladder);
-    for (let i = 0; i < 4; i++)
-      for (const by of [-10, 10])
-        expect(shareOf(ladder.map((value, k) => (k === i ? value + by : value)))).toBeLessThan(
-          best + 1e-3,
+  // In inches and centimeters; a step moves the whole range about, so that several numbers change at once.
+  it.each([
+    [4, 10],
+    [8, 12.7],
+  ])(
+    'of %i sizes has even steps on a grid of %d mm, and no step aside serves more',
+    (count, grid) => {
+      const normal = population('us-army-women-1988');
+      const crowd = { kind: 'normal', normal } as const;
+      const sizes = suggestedSizes(crowd, normal, count, RULES, grid);
+      const [a, b] = sizes;
+      const ladder = [
+        a?.waist,
+        (b?.waist ?? 0) - (a?.waist ?? 0),
+        a?.hip,
+        (b?.hip ?? 0) - (a?.hip ?? 0),
+      ];
+      const [w = 0, ws = 0, h = 0, hs = 0] = ladder.map((value = 0) => value / grid);
+      for (const value of [w, ws, h, hs]) expect(value).toBeCloseTo(Math.round(value), 9);
+      const shareOf = (by: readonly number[]): number => {
+        const [dw = 0, dws = 0, dh = 0, dhs = 0] = by;
+        return unionShare(
+          normal,
+          sizes.map((_, i) => {
+            const at = { waist: w + dw + i * (ws + dws), hip: h + dh + i * (hs + dhs) };
+            const body = { label: '', waist: at.waist * grid, hip: at.hip * grid };
+            return boxOf(fittedSize(body, RULES));
+          }),
         );
-    for (const id of TABLES.filter((name) => sizesOf(name).length <= 4))
-      expect(best).toBeGreaterThan(unionShare(normal, sizesOf(id).map(boxOf)));
-  });
+      };
+      const best = shareOf([]);
+      const turns = [-1, 0, 1];
+      for (const steps of turns.flatMap((one) => turns.map((other) => [one, other] as const))) {
+        // About its middle, as near as the grid has it.
+        const [dw = 0, dh = 0] = steps.map((by) => Math.round((-by * (count - 1)) / 2));
+        for (const waist of turns)
+          for (const hip of turns) {
+            const by = [dw + waist, steps[0], dh + hip, steps[1]];
+            expect(shareOf(by), by.join()).toBeLessThan(best + 1e-3);
+          }
+      }
+      for (const id of TABLES.filter((name) => sizesOf(name).length <= count))
+        expect(best).toBeGreaterThan(unionShare(normal, sizesOf(id).map(boxOf)));
+    },
+  );
 });
 
 describe('a chart', () => {
