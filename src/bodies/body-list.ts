@@ -17,7 +17,7 @@ import { excerpt, tidyText } from '../table/tidy-text';
 import type { LengthUnit } from '../units';
 import { findBodies, headingsIn, nameColumn, secondHeadings, strayCell } from './body-table';
 import { checkBody } from './check-body';
-import { refuseNoBody } from './no-body';
+import { refuseNoBody, refuseRemark } from './no-body';
 
 /** What all bodies of a list have in common. */
 export interface BodyColumns {
@@ -41,6 +41,8 @@ export interface BodyEntry {
   readonly cells: readonly ChartCell[];
   /** A cell of its row that stands below no heading. */
   readonly stray?: ChartCell | undefined;
+  /** Whether its line begins as a remark does, as one with an order `#1001` for a name. */
+  readonly isRemark?: boolean;
 }
 
 /** A list of bodies in the order of its file. */
@@ -74,10 +76,21 @@ export function readBodyList(text: string, file: string): BodyList {
   refuseMissing(columns);
   const entries = entriesOf(table, lines);
   if (table.layout !== 'size-rows') return { ...columns, entries };
+  const remarks = comments.filter((line) => seemsBody(line, table.corner.row));
+  const all = [
+    ...entries.map((entry) => ({ ...entry, stray: strays.get(entry.number) })),
+    ...remarks.map(({ place: { row } }) => ({ number: row, name: '', cells: [], isRemark: true })),
+  ];
   return {
-    ...columns,
-    entries: entries.map((entry) => ({ ...entry, stray: strays.get(entry.number) })),
+    ...{ ...columns, comments: comments.filter((line) => !remarks.includes(line)) },
+    entries: all.toSorted((a, b) => a.number - b.number),
   };
+}
+
+/** Whether a remark below the header has numbers in its cells: it is somebody whom the list would lose. */
+function seemsBody({ text, parts, place }: SaidLine, headerRow: number): boolean {
+  if (place.row <= headerRow || parts.some(({ name }) => name !== undefined)) return false;
+  return text.split(/[,;\t]/u).filter((cell) => /^\s*"?\d[\d.]*"?\s*$/u.test(cell)).length > 1;
 }
 
 /** By their rows; none of a list with a body a column. Throws InputError `measurement-twice` for a second header. */
@@ -175,6 +188,7 @@ export function distinctName(list: BodyList, entry: BodyEntry): string {
 export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
   const name = placeName(columns, entry);
   const { file, comments, unit } = columns;
+  if (entry.isRemark === true) refuseRemark(columns, entry.number);
   checkEntry(columns, entry);
   refuseNoBody(columns, entry);
   refuseStray(columns, entry);

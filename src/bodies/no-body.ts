@@ -21,3 +21,12 @@ export function refuseNoBody(columns: BodyColumns, entry: BodyEntry): void {
     place: { file: columns.file, ...placeOf(columns, entry) },
   });
 }
+
+/** Throws InputError `cell-not-a-number` for a line that begins as a remark does, where bodies stand. */
+export function refuseRemark({ file }: BodyColumns, row: number): never {
+  throw new InputError('cell-not-a-number', {
+    what: 'a line that begins with # is no body',
+    allowed: 'a name that begins otherwise; a remark in a line "# not read: ..."',
+    place: { file, row },
+  });
+}

@@ -16,6 +16,7 @@ import { tidyText } from '../table/tidy-text';
 import { toMillimeters } from '../units';
 import type { BodyColumns, BodyEntry } from './body-list';
 import { bodyChart, placeName, readBodyList, refuseHeader } from './body-list';
+import { refuseRemark } from './no-body';
 import { cellAt, measurementColumns, nameColumn, strayCell } from './body-table';
 
 /** What is known of a list once its header is read. */
@@ -73,6 +74,9 @@ function measurementsIn(line: string, delimiter: Delimiter): number {
   return new Set(names).size;
 }
 
+/** How a remark begins; a spreadsheet puts one between quotes that has commas. */
+const REMARK = /^[\s,;"]*#+/u;
+
 /** A number without any doubt: what nearly every cell of a long list is. */
 const PLAIN = /^\s*\d{1,4}(?:\.\d{1,2})?\s*$/u;
 
@@ -86,7 +90,7 @@ export function bodyOfLine(
   line: string,
   row: number,
 ): { readonly entry: BodyEntry; readonly chart: () => SizeChart } | undefined {
-  if (/^[\s,;"#]*$/u.test(line) || /^\s*#\s*not read\b/iu.test(line)) return undefined;
+  if (/^[\s,;"#]*$/u.test(line) || /^[\s,;"]*#\s*not read\b/iu.test(line)) return undefined;
   refuseReturn(line, columns.file, row);
   const record = { row, cells: cellsOf(line, delimiter) };
   if (record.cells.some((cell) => /^\s*"/u.test(cell))) refuseOpenQuote(columns, row);
@@ -97,7 +101,7 @@ export function bodyOfLine(
     cells: at.map((column) => cellAt(record, column)),
     stray: strayCell(record, headings, named),
   };
-  if (/^\s*#/u.test(line)) return { entry, chart: () => refuseComment(columns, line, row) };
+  if (REMARK.test(line)) return { entry, chart: () => refuseComment(columns, line, row) };
   return {
     entry,
     chart: () => {
@@ -128,19 +132,16 @@ function refuseOpenQuote({ file }: BodyColumns, row: number): never {
   });
 }
 
-function refuseComment({ file }: BodyColumns, line: string, row: number): never {
-  const said = saidLine(line.replace(/^\s*#+/u, ''), { file, row });
+function refuseComment(columns: BodyColumns, line: string, row: number): never {
+  const { file } = columns;
+  const said = saidLine(line.replace(REMARK, ''), { file, row });
   if (said.parts.some(({ name }) => name !== undefined))
     throw new InputError('unit-contradicted', {
       what: 'a line among the bodies states something of those below it',
       allowed: 'what holds for all bodies above the header',
       place: { file, row },
     });
-  throw new InputError('cell-not-a-number', {
-    what: 'a line among the bodies says nothing in a list that is read part by part',
-    allowed: 'what holds for all bodies above the header; a remark in a line "# not read: ..."',
-    place: { file, row },
-  });
+  refuseRemark(columns, row);
 }
 
 /** The same chart as `bodyChart`, where every known cell is a plain number of an adult; else undefined. */

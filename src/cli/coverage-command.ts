@@ -87,8 +87,9 @@ function suggestedCount(text: string): number {
   return wholeNumber(text, { field: 'suggest', what, allowed: SUGGESTED });
 }
 
-function notReadInChart({ chart }: ChartCoverage): readonly Finding[] {
-  return notReadFindings(unreadInChart(chart));
+function notReadInChart({ chart, source }: ChartCoverage): readonly Finding[] {
+  const inList = 'bodies' in source ? notReadFindings(unreadInChart(source), false) : [];
+  return [...notReadFindings(unreadInChart(chart)), ...inList];
 }
 
 function coverageReport(

@@ -9,6 +9,7 @@ import { InputError } from '../errors';
 import { snakeCase } from '../table/label';
 import { listedNames } from '../table/near-names';
 import { mayPartThousands, parseNumberCell } from '../table/number-cell';
+import type { SaidLine } from '../table/said-line';
 import { excerpt, isBlank } from '../table/tidy-text';
 import type { WeightedBody } from './coverage';
 import type { BivariateNormal, Spread } from './population';
@@ -19,6 +20,8 @@ export interface Survey {
   readonly bodies: readonly WeightedBody[];
   /** What was set aside, by its rows or columns: no body, or one without waist, hip or weight, or no adult's. */
   readonly setAside: readonly string[];
+  /** What stands beside the table of the list. */
+  readonly comments: readonly SaidLine[];
   /** The column of weights; undefined where every body counts once. */
   readonly weights: string | undefined;
 }
@@ -47,7 +50,7 @@ export function readSurvey(text: string, file: string, weights?: string): Survey
       place: { file },
     });
   refuseAlike(bodies, file);
-  return { file, bodies, setAside, weights };
+  return { file, bodies, setAside, weights, comments: list.comments };
 }
 
 /** Undefined for what is no body of an adult. */

@@ -91,8 +91,8 @@ function setAsideWords(places: readonly string[]): string {
   if (places.length === 0) return '';
   const rest = places.length - TOLD;
   return (
-    `; ${places.length} set aside, whose waist, hip or weight cannot be read or which are no bodies but ` +
-    `figures such as an average: ${places.slice(0, TOLD).join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`
+    `; ${places.length} set aside, whose waist, hip or weight cannot be read or which are nobody, ` +
+    `such as an average: ${places.slice(0, TOLD).join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`
   );
 }
 

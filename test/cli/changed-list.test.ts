@@ -1,5 +1,14 @@
-/** A list that changes between two runs of one call, or within one. */
-import { appendFileSync, cpSync, existsSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+/** A list that changes between two runs of one call, or within one, and two runs of one folder. */
+import { spawnSync } from 'node:child_process';
+import {
+  appendFileSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { expect, it } from 'vitest';
@@ -68,4 +77,17 @@ it('may be touched while it is read, and is refused where it is written to', asy
   });
   await expect(longer).rejects.toMatchObject({ code: 'file-unreadable' });
   expect(existsSync(at('longer'))).toBe(false);
+});
+
+it('is refused where another process writes into the folder, but not where that was killed', async () => {
+  put(text);
+  mkdirSync(at('taken'));
+  const lock = join(at('taken'), 'draft-progress.lock');
+  writeFileSync(lock, `${process.ppid}`);
+  await expect(run('taken')).rejects.toMatchObject({ code: 'output-changed' });
+  expect(existsSync(lock)).toBe(true);
+  writeFileSync(lock, `${spawnSync(process.execPath, ['-e', '']).pid}`);
+  await run('taken');
+  expect(place.read('taken/refused.csv')).toBe(place.read('whole/refused.csv'));
+  expect(existsSync(lock)).toBe(false);
 });

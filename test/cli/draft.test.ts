@@ -206,6 +206,26 @@ describe('a list out of a spreadsheet', () => {
     expect(table('columns/refused.csv').slice(1)).toEqual([expect.stringMatching(/^,3,/u)]);
   });
 
+  it('sets aside a body whose name begins as a remark does, and tells of a remark', async () => {
+    const rows = '#1001,70,96\n# measured by 2 of us\nAda,72,98\n"#1002, twice",70,96\n';
+    place.write('numbered.csv', `# unit: cm\nname,waist,hip\n${rows}Bea,74,100\n`);
+    for (const [more, also] of [
+      [[], []],
+      [['--stream', '--workers', '0'], ['4']],
+    ] as const) {
+      const call = ['draft', 'numbered.csv', ...PENCIL, ...more, '--out', 'numbered', '--replace'];
+      const { status, stdout } = await place.run(...call);
+      expect(status).toBe(1);
+      const refused = table('numbered/refused.csv').slice(1);
+      expect(refused.map((row) => row.split(',')[0])).toEqual(['3', ...also, '6']);
+      if (also.length === 0) expect(stdout).toContain('Not read: numbered.csv row 4.');
+    }
+    place.write('sizes-of.csv', chartText('cm', { waist: [72, 76], hip: [98, 102] }, ['36', '38']));
+    const { stdout } = await place.run(...typed('coverage sizes-of.csv --bodies numbered.csv'));
+    expect(stdout).toContain('2 set aside');
+    expect(stdout).toContain('Not read: numbered.csv row 4.');
+  });
+
   it('sets aside a body with a name that cannot be written, and refuses a heading that cannot', async () => {
     const names = ['Ada', 'Be\u0001a', '\u202EQuill', 'x'.repeat(2_001)];
     place.write(

@@ -13,8 +13,10 @@ const at = (row: number) => ({
   ...{ digest: 'of this run', offset: row, row, drafted: row, refused: 0, turned: 0 },
   isDone: false,
 });
-const open = (folder: string, replace = false) =>
-  StreamedSet.open(join(place.path, folder), folder, NAMES, 'of this run', replace);
+const open = (folder: string, replace = false) => {
+  mkdirSync(join(place.path, folder), { recursive: true });
+  return StreamedSet.open(join(place.path, folder), folder, NAMES, 'of this run', replace);
+};
 
 it('goes on at the end of what was recorded, whatever was written after it', () => {
   const first = open('run');

@@ -14,6 +14,7 @@ import { identityAt, unreadable } from '../read-file';
 import { answered } from './worker-pool';
 import type { AnsweredPart } from './worker-pool';
 import { digestText, listDigest, refuseChanged } from './list-digest';
+import { leaveFolder, takeFolder } from './folder-lock';
 import type { ListPart } from './list-parts';
 import { listParts } from './list-parts';
 import type { StreamOrder } from './stream-order';
@@ -106,37 +107,53 @@ export async function streamList(order: StreamOrder, places: StreamPlaces): Prom
   };
   const file = await openList(places.list, order.file);
   try {
-    const { size, mtimeMs } = await file.stat();
     refuseInput(places, order.file, namesOf(files));
-    const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
-    const { offset: begin } = order.begin;
-    const digestTo = (end: number): Promise<Hash> => listDigest(facts, file, begin, end);
-    const read = await digestTo(recordIn(places.folder)?.offset ?? begin);
-    const digest = digestText(read);
-    const done = finishRenames(places.folder, files, digest);
-    const told = { files: namesOf(files), left: leftBeside(places.folder, files) };
-    if (done !== undefined) return { ...done, ...told, goneOnFrom: done.row, rate: 0 };
     const work = workOf(order);
-    const opened = StreamedSet.open(places.folder, places.given, files, digest, places.replace);
+    takeFolder(places.folder, places.given);
     try {
-      const { record } = opened;
-      const from = record === undefined ? await digestTo(begin) : read;
-      const ran = await run(order, places, { ...opened, digest: from, size, file, work });
-      const now = await file.stat();
-      const isTouched = now.mtimeMs !== mtimeMs;
-      // What a longer list had at its end meanwhile may have been half of a row.
-      if (now.size !== size || (isTouched && digestText(await digestTo(size)) !== digestText(from)))
-        refuseChanged(order.file);
-      opened.set.finish();
-      return { ...ran, ...told };
-    } catch (error) {
-      // What is wrong with the list as a whole will be so in every run.
-      if (error instanceof InputError) opened.set.discard();
-      else opened.set.close();
-      throw error;
+      return await streamInto(files, file, work, order, places);
+    } finally {
+      leaveFolder(places.folder);
     }
   } finally {
     await file.close();
+  }
+}
+
+/** The same with a folder that no other run writes into. */
+async function streamInto(
+  files: StreamedNames,
+  file: FileHandle,
+  work: ReturnType<typeof workOf>,
+  order: StreamOrder,
+  places: StreamPlaces,
+): Promise<StreamResult> {
+  const { size, mtimeMs } = await file.stat();
+  const facts = JSON.stringify([VERSION, order, size, mtimeMs]);
+  const { offset: begin } = order.begin;
+  const digestTo = (end: number): Promise<Hash> => listDigest(facts, file, begin, end);
+  const read = await digestTo(recordIn(places.folder)?.offset ?? begin);
+  const digest = digestText(read);
+  const done = finishRenames(places.folder, files, digest);
+  const told = { files: namesOf(files), left: leftBeside(places.folder, files) };
+  if (done !== undefined) return { ...done, ...told, goneOnFrom: done.row, rate: 0 };
+  const { folder, given, replace } = places;
+  const { set, record } = StreamedSet.open(folder, given, files, digest, replace);
+  try {
+    const from = record === undefined ? await digestTo(begin) : read;
+    const ran = await run(order, places, { set, record, digest: from, size, file, work });
+    const now = await file.stat();
+    const isTouched = now.mtimeMs !== mtimeMs;
+    // What a longer list had at its end meanwhile may have been half of a row.
+    if (now.size !== size || (isTouched && digestText(await digestTo(size)) !== digestText(from)))
+      refuseChanged(order.file);
+    set.finish();
+    return { ...ran, ...told };
+  } catch (error) {
+    // What is wrong with the list as a whole will be so in every run.
+    if (error instanceof InputError) set.discard();
+    else set.close();
+    throw error;
   }
 }
 

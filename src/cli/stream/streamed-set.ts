@@ -12,10 +12,8 @@ import {
   mkdirSync,
   openSync,
   readFileSync,
-  readdirSync,
   renameSync,
   rmSync,
-  rmdirSync,
   writeFileSync,
   writeSync,
 } from 'node:fs';
@@ -101,7 +99,6 @@ export class StreamedSet {
     digest: string,
     replace: boolean,
   ): { readonly set: StreamedSet; readonly record: StreamRecord | undefined } {
-    mkdirSync(folder, { recursive: true });
     const earlier = recordIn(folder);
     const record = earlier?.digest === digest ? earlier : undefined;
     const taken = namesOf(names).find((name) => existsSync(join(folder, name)));
@@ -166,12 +163,11 @@ export class StreamedSet {
     renameAll(this.folder, this.names);
   }
 
-  /** Takes away all that the run has written, and the folder if nothing else is in it. */
+  /** Takes away all that the run has written. */
   discard(): void {
     this.close();
     for (const name of [...namesOf(this.names).map((own) => own + UNDONE), RECORD])
       rmSync(join(this.folder, name), { recursive: true, force: true });
-    if (readdirSync(this.folder).length === 0) rmdirSync(this.folder);
   }
 
   /** Leaves all as it is. */
