@@ -35,7 +35,7 @@ import { tell } from './json-document';
 import { verdictFacts, writtenFacts } from './json-facts';
 import { notReadFacts } from './not-read-line';
 import { optionOf } from './option-words';
-import { readNamed } from './read-named';
+import { STDIN, readNamed } from './read-named';
 import type { StyleOptions } from './style-request';
 import { styleRequest } from './style-request';
 import { withoutUndefined } from './without-undefined';
@@ -89,8 +89,7 @@ export async function draftCommand(
     return streamCommand(path, options, io);
   }
   refuseStreamed(options);
-  const { text, file } = readNamed(io, path);
-  const list = readBodyList(text, file);
+  const list = readList(io, path);
   const entries = wantedEntries(list, options.rows);
   const { style, set, project, allowances, unit, fractions, lines } = options;
   const styled = styleRequest({ style, set, project }, io);
@@ -114,6 +113,18 @@ export async function draftCommand(
     brief: () => namesReport(written),
     facts: () => draftFacts(drafted, anonymous),
   });
+}
+
+/** A list that is too long to be read as a whole is told how it is read. */
+function readList(io: Io, path: string): BodyList {
+  try {
+    const { text, file } = readNamed(io, path);
+    return readBodyList(text, file);
+  } catch (error) {
+    const isTooLong = error instanceof InputError && error.code === 'file-too-large';
+    if (!isTooLong || error.place.column !== undefined || path === STDIN) throw error;
+    throw new InputError(error.code, { ...error.problem, orField: 'stream' });
+  }
 }
 
 /** Throws InputError `bad-option` for what only a streamed run does. */

@@ -206,6 +206,13 @@ describe('a list out of a spreadsheet', () => {
     expect(table('columns/refused.csv').slice(1)).toEqual([expect.stringMatching(/^,3,/u)]);
   });
 
+  it('is told of --stream where it is too long to be read as a whole', async () => {
+    // The bound of cells is the engine's own: 500,000.
+    place.write('long.csv', `# unit: cm\nname,waist,hip,a,b\n${'x,70,96,1,2\n'.repeat(100_000)}`);
+    const { status, stderr } = await place.run('draft', 'long.csv');
+    expect([status, stderr]).toEqual([2, expect.stringContaining('or --stream')]);
+  });
+
   it('sets aside a body whose name begins as a remark does, and tells of a remark', async () => {
     const rows = '#1001,70,96\n# measured by 2 of us\nAda,72,98\n"#1002, twice",70,96\n';
     place.write('numbered.csv', `# unit: cm\nname,waist,hip\n${rows}Bea,74,100\n`);
