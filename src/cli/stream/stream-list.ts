@@ -109,7 +109,7 @@ export async function streamList(order: StreamOrder, places: StreamPlaces): Prom
   try {
     refuseInput(places, order.file, namesOf(files));
     const work = workOf(order);
-    takeFolder(places.folder, places.given);
+    await takeFolder(places.folder, places.given);
     try {
       return await streamInto(files, file, work, order, places);
     } finally {
