@@ -1,11 +1,9 @@
 /** What `assess --hint` tells of a sheet, in words and as values. */
 import { notReadFindings } from '../check/not-read';
-import { hintOf } from '../study/mark/hints';
+import { askTold, countTold, hintOf } from '../study/mark/hints';
 import type { HintLevel } from '../study/mark/hint-levels';
-import type { Ask } from '../study/mark/hints';
 import type { Marking } from '../study/mark/mark-sheet';
 import { isBlankSheet, isRight } from '../study/mark/mark-sheet';
-import { counted } from '../table/counted';
 import { referenceFacts } from './assess-facts';
 import { assessBrief, notAsked } from './assess-report';
 import { notReadFacts, notReadLine } from './not-read-line';
@@ -26,14 +24,14 @@ export function hintPage(marking: Marking, level: HintBefore): string {
   const told = [...notReadLine(notReadFindings(marking.unread)), ...notAsked(marking)];
   if (isBlankSheet(marking)) return [assessBrief(marking), ...told].join('');
   if (isRight(marking)) return [wrappedParagraph('Every cell is right.'), ...told].join('');
-  const { wrong, blank, rows, asks = [] } = hintOf(marking, level);
+  const { rows, asks = [] } = hintOf(marking, level);
   const list = (verdict: string, names: readonly string[] = []): readonly string[] =>
     names.length === 0 ? [] : [wrappedParagraph(`${verdict}: ${names.join(', ')}`, 2)];
   return [
-    wrappedParagraph(countWords(wrong, blank, marking.cells.length)),
+    wrappedParagraph(countTold(marking)),
     ...list('Wrong', rows?.wrong),
     ...list('Blank', rows?.blank),
-    ...asks.map(askWords),
+    ...asks.map((ask) => wrappedParagraph(askTold(ask), 2)),
     ...told,
   ].join('');
 }
@@ -44,17 +42,6 @@ const TELLS: Readonly<Record<HintBefore, string>> = {
   2: 'Which question to ask',
   3: 'The answer',
 };
-
-function countWords(wrong: number, blank: number, cells: number): string {
-  const verb = (count: number): string => (count === 1 ? 'is' : 'are');
-  const blanks = blank === 0 ? '' : `, ${blank} ${verb(blank)} blank`;
-  return `${wrong} of ${counted(cells, 'cell')} ${verb(wrong)} wrong${blanks}.`;
-}
-
-function askWords({ question, rows }: Ask): string {
-  const where = rows.length === 0 ? 'of the whole sheet' : `of ${rows.join(', ')}`;
-  return wrappedParagraph(`Ask yourself ${where}: ${question}`, 2);
-}
 
 /** The fields of a hint; those of a later level are not there. */
 export function hintFacts(marking: Marking, level: HintBefore): object {

@@ -4,6 +4,7 @@ import { exercise } from '../study/exercise/exercise';
 import type { ExerciseUnit } from '../study/exercise/exercise-chart';
 import type { Difficulty, Lesson } from '../study/exercise/lessons';
 import { LESSONS } from '../study/exercise/lessons';
+import { taskWords } from '../study/exercise/task-words';
 import { UNIT_WORDS } from '../units';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
@@ -67,36 +68,12 @@ export async function exerciseCommand(
   );
 }
 
-function handoutWords(
-  seed: number,
-  { difficulty, practices, unit, base, sizes }: Exercise,
-  folder: string,
-): string {
-  const { points, set, zero, up, rounded, slip }: Lesson = LESSONS[difficulty];
-  const task =
-    slip === true
-      ? 'One row of the finished sheet has a slip: find it and put it right. It tells'
-      : 'Fill in';
-  const [start, direction] = [zero ?? 'the center of the waist', up === true ? 'up' : 'down'];
-  const more = [
-    ...(points === undefined ? [] : [`Asked for are ${points.join(', ')}.`]),
-    ...Object.entries(set ?? {}).map(([name, formula]) => `In each size ${name} = ${formula}.`),
-    ...(rounded === true ? [`Round to ${unit === 'in' ? '1/16 in' : 'a millimeter'}.`] : []),
-  ];
+function handoutWords(seed: number, made: Exercise, folder: string): string {
+  const [grade, fill] = taskWords(made);
+  const { slip }: Lesson = LESSONS[made.difficulty];
   return (
-    wrappedParagraph(
-      `Exercise ${seed}, ${difficulty}: ${slip === true ? 'check the grading of' : 'grade'} the front of a ` +
-        `pencil skirt by the quarter method ` +
-        `from base ${base} to ${sizes.filter((size) => size !== base).join(', ')}. It practices ` +
-        `${practices}.`,
-    ) +
-    wrappedParagraph(
-      [
-        `${task} how far each point moves from the base size: dx from the center line to the ` +
-          `side, dy ${direction}, zero at ${start}.`,
-        ...more,
-      ].join(' '),
-    ) +
+    wrappedParagraph(`Exercise ${seed}, ${made.difficulty}: ${grade}`) +
+    wrappedParagraph(fill) +
     `\n  ${folder}/chart.csv  the chart\n  ${folder}/sheet.csv  ${slip === true ? 'to put right' : 'to fill in'}\n` +
     `  ${folder}/skirt.csv  base and style, which calls take\n\n` +
     `Have it assessed, with hints before answers:\n` +

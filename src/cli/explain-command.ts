@@ -6,6 +6,7 @@ import { quotient } from '../formula/fraction';
 import type { Derivation } from '../study/explain/derivation';
 import { derivation } from '../study/explain/derivation';
 import { sumText } from '../study/explain/sum-text';
+import { USUAL_RULER } from '../study/explain/usual-ruler';
 import { ladderDrawing } from '../study/explain/ladder-drawing';
 import { notReadFindings, unreadInChart } from '../check/not-read';
 import { InputError } from '../errors';
@@ -17,7 +18,6 @@ import { gradeUnchecked } from '../jobs/grade-chart';
 import type { Scene } from '../render/scene';
 import { svg } from '../render/svg';
 import type { LengthUnit } from '../units';
-import { toMillimeters } from '../units';
 import type { ExitCode, Io } from './io';
 import type { Telling } from './json-document';
 import { tell } from './json-document';
@@ -43,13 +43,6 @@ export interface ExplainCommandOptions extends StyleOptions, Telling {
   readonly out?: string;
   readonly replace?: boolean;
 }
-
-/** Rulers in use for patterns: common practice, no source. */
-const RULER: Readonly<Record<LengthUnit, number>> = {
-  in: toMillimeters(1 / 16, 'in'),
-  cm: 1,
-  mm: 1,
-};
 
 /**
  * Prints the derivation of `piece.point`, and draws its ladder if asked for; without a point the rules
@@ -86,7 +79,8 @@ export async function explainCommand(
     });
   }
   const display = { unit: result.display.unit, fractions: true };
-  const ruler = round === undefined ? RULER[display.unit] : readRoundingStep(round, display.unit);
+  const ruler =
+    round === undefined ? USUAL_RULER[display.unit] : readRoundingStep(round, display.unit);
   const derived = derivation(result, point, ruler, size);
   const lines = board(derived, display);
   const told = asMarkdown ? markdown(lines) : lines.map(lineText).join('');

@@ -1,5 +1,8 @@
 /** What a page holds: a chart, what is asked of it, and how it is looked at. It is saved with the page. */
 import type { StyleChoice } from '../draft/style-file';
+import type { ExerciseUnit } from '../study/exercise/exercise-chart';
+import type { Difficulty } from '../study/exercise/lessons';
+import type { HintLevel } from '../study/mark/hint-levels';
 import type { CoverRequest } from '../coverage/cover-chart';
 import type { GradeRequest, NamedText, PatternRequest } from '../jobs/requests';
 
@@ -46,6 +49,31 @@ export interface AskedCloth {
   readonly size?: string;
 }
 
+/** Which exercise it is; the same words give the same. */
+export interface AskedExercise {
+  readonly seed: number;
+  readonly difficulty: Difficulty;
+  readonly unit: ExerciseUnit;
+}
+
+/** An exercise with the sheet as far as it is filled in, and how much was told of it. */
+export interface Lesson extends AskedExercise {
+  /** What is asked for, in words. */
+  readonly task: string;
+  readonly chart: string;
+  readonly style: string;
+  /** Settings of the style. */
+  readonly set?: Readonly<Record<string, string>>;
+  /** All corners without it. */
+  readonly points?: readonly string[];
+  readonly base: string;
+  readonly sheet: string;
+  /** The last hint: its level, and the sheet that it is about. */
+  readonly hint?: { readonly level: HintLevel; readonly sheet: string };
+  /** The highest level that was told. */
+  readonly reached: number;
+}
+
 /** A pattern that somebody has already, with its rules; it is graded in the place of the chart. */
 export type OwnPattern = Pick<PatternRequest, 'pattern' | 'rules' | 'seams'>;
 
@@ -60,6 +88,7 @@ export interface PageState {
   readonly own?: OwnPattern;
   readonly crowd?: AskedCrowd;
   readonly cloth?: AskedCloth;
+  readonly lesson?: Lesson;
   readonly looks: Looks;
 }
 

@@ -3,7 +3,8 @@ import type { Severity } from '../check/finding';
 import type { Place } from '../errors';
 import type { LengthDisplay } from '../units';
 import type { Verdict } from '../verdict/verdict';
-import type { AskedCloth, AskedCrowd, PageState } from './state';
+import type { BoardLine } from '../study/explain/board';
+import type { AskedCloth, AskedCrowd, AskedExercise, Lesson, PageState } from './state';
 
 /** What of a state changes what is graded. */
 export type Pattern = Pick<PageState, 'chart' | 'styleFile' | 'project' | 'asked' | 'own'>;
@@ -22,6 +23,9 @@ export type Wish =
   | { readonly kind: 'styles' }
   | { readonly kind: 'coverage'; readonly pattern: Pattern; readonly asked: AskedCrowd }
   | { readonly kind: 'cloth'; readonly pattern: Pattern; readonly asked: AskedCloth }
+  | { readonly kind: 'exercise'; readonly asked: AskedExercise }
+  | { readonly kind: 'mark'; readonly lesson: Lesson }
+  | { readonly kind: 'derive'; readonly pattern: Pattern; readonly point: string }
   | { readonly kind: 'take'; readonly pattern: Pattern; readonly wanted: Wanted };
 
 /** The wish of a kind. */
@@ -49,6 +53,9 @@ export interface Told {
   readonly styles: readonly StyleView[];
   readonly coverage: CoverageView;
   readonly cloth: ClothView;
+  readonly exercise: Lesson;
+  readonly mark: MarkView;
+  readonly derive: readonly BoardLine[];
   readonly take: readonly TakenFile[];
 }
 
@@ -223,6 +230,37 @@ export interface ClothView {
   readonly told: string;
   /** The lay as SVG. */
   readonly drawing?: string;
+}
+
+/** What a hint tells of a sheet; the last level tells all. */
+export interface MarkView {
+  /** How many cells are wrong, or that all are right. */
+  readonly line: string;
+  readonly isRight: boolean;
+  /** From the second level on: rows by their names. */
+  readonly wrong: readonly string[];
+  readonly blank: readonly string[];
+  /** From the third on. */
+  readonly asks: readonly string[];
+  /** On the last alone. */
+  readonly answer?: AnswerView;
+}
+
+/** The whole marking of a sheet. */
+export interface AnswerView {
+  readonly display: LengthDisplay;
+  readonly sizes: readonly string[];
+  /** What was done, and how it is mended. */
+  readonly slips: readonly (readonly [words: string, advice: string])[];
+  /** Rows by their names: in each size what is right, and what was given where that is wrong. */
+  readonly rows: readonly (readonly string[])[];
+  /** Points with their derivations. */
+  readonly points: readonly string[];
+  /** Of each size the pieces that are right, and beside each the one that the sheet makes. */
+  readonly outlines: readonly {
+    readonly size: string;
+    readonly pieces: readonly PieceView[];
+  }[];
 }
 
 /** Whom the sizes fit. */

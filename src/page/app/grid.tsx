@@ -25,9 +25,9 @@ export interface GridKind {
   readonly tells: TellingLine;
   /** Knows the row of heads; without it that is the first. */
   readonly isHeads?: TellingLine;
-  /** What a column and a row are, such as `size`; no columns are added or taken away without the first. */
+  /** What a column and a row are, such as `size`; none are added or taken away without their word. */
   readonly column?: string | undefined;
-  readonly row: string;
+  readonly row?: string;
   /** Whether cells below a head are names; without it those of the first column are. */
   readonly isName?: (head: string) => boolean;
   /** What a number says in another unit. */
@@ -95,7 +95,9 @@ export function Grid({ table, kind, refused, doubts, onText }: Props) {
             Add a {column}
           </Button>
         )}
-        <Button onPress={() => onGrid(withRow(grid, ''), '')}>Add a {kind.row}</Button>
+        {kind.row !== undefined && (
+          <Button onPress={() => onGrid(withRow(grid, ''), '')}>Add a {kind.row}</Button>
+        )}
       </p>
     </>
   );
@@ -137,12 +139,14 @@ function GridCell({ grid, kind, troubles, onGrid, heads, row, column }: CellProp
       }}
     />
   );
-  const goes = isHead ? kind.column !== undefined && !isNamed(column) : isFirst;
+  const goes = isHead
+    ? kind.column !== undefined && !isNamed(column)
+    : isFirst && kind.row !== undefined;
   const look = isNamed(column) ? 'name' : undefined;
   if (!goes) {
-    if (!isHead) return <td class={look}>{cell}</td>;
+    if (!isHead && !isFirst) return <td class={look}>{cell}</td>;
     return (
-      <th scope="col" class={look}>
+      <th scope={isHead ? 'col' : 'row'} class={look}>
         {cell}
       </th>
     );

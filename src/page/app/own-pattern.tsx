@@ -1,13 +1,12 @@
 /** A pattern that somebody has already: its files in the place of chart and style, its rules to be edited. */
 import { useState } from 'preact/hooks';
 import type { NamedText } from '../../jobs/requests';
-import { COLUMNS } from '../../rule-sheet/rule-columns';
-import { columnNamed, namesColumns } from '../../table/typed-table';
 import type { OwnPattern } from '../state';
 import { Button } from './controls';
 import { Grid } from './grid';
 import type { GridKind } from './grid';
 import type { Shared } from './page';
+import { RULE_GRID } from './rule-grid';
 import { FileButton } from './taken-file';
 
 /** Files by what they are, until there is a pattern and its rules. */
@@ -51,12 +50,6 @@ export function OwnFiles({ state, change }: Shared) {
   );
 }
 
-/** Columns of a rule sheet that say which cells a row has. */
-const NAMING = ['piece', 'point', 'rule', 'size', 'axis'] as const;
-
-const isRuleLine = (cells: readonly string[]): boolean => namesColumns(cells, COLUMNS);
-const isNaming = (head: string): boolean => columnNamed(head, NAMING) !== undefined;
-
 /** The rule sheet as a grid, and as text, both graded anew as they are typed. */
 export function OwnRules({ change, own, refused }: Shared & { readonly own: OwnPattern }) {
   const { file, text } = own.rules;
@@ -66,12 +59,8 @@ export function OwnRules({ change, own, refused }: Shared & { readonly own: OwnP
   // Sizes are columns where the axis of a row is named.
   const sizes = /\baxis\b/iu.test(text) ? 'size' : undefined;
   const kind: GridKind = {
-    name: 'Cells of the rule sheet',
-    tells: isRuleLine,
-    isHeads: isRuleLine,
-    column: sizes,
-    row: 'row',
-    isName: isNaming,
+    ...RULE_GRID,
+    ...{ name: 'Cells of the rule sheet', column: sizes, row: 'row' },
   };
   // A drawing goes with a rule table, which is no sheet of cells.
   const isSheet = !/\.dxf$/iu.test(own.pattern.file);

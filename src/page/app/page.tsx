@@ -12,6 +12,7 @@ import { Cloth } from './cloth';
 import { Coverage } from './coverage';
 import type { Engine } from './engine-client';
 import { engineOfPage } from './engine-client';
+import { Learning } from './learning';
 import { Measures } from './measures';
 import { NestSheet } from './nest-sheet';
 import { OwnFiles, OwnRules } from './own-pattern';
@@ -89,6 +90,7 @@ export function Page({ opened }: { readonly opened: PageState }) {
           <Pictures {...shared} />
           <Cloth {...shared} />
           {own === undefined && <Coverage {...shared} />}
+          <Learning {...shared} />
         </div>
         <div class="beside">
           {own === undefined && <Skirt {...shared} />}

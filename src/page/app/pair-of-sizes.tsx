@@ -15,7 +15,7 @@ export function PairOfSizes({
   pair,
 }: {
   readonly piece: PieceView;
-  readonly view: SkirtView;
+  readonly view: Pick<SkirtView, 'sizes' | 'display'>;
   readonly pair: Pair;
 }) {
   const [smaller, larger] = [pair.smaller, pair.larger].map(

@@ -1,6 +1,8 @@
 /** What is known of a point or a seam: its ladder of moves, its rule, its length in every size. */
 import type { Pattern, SkirtView, Spot, SpotView } from '../wish';
 import { UNIT_WORDS, showNumber } from '../../units';
+import { useState } from 'preact/hooks';
+import { Derived } from './derived';
 import type { Engine } from './engine-client';
 import { Table } from './table';
 import { useTold } from './use-told';
@@ -48,7 +50,30 @@ export function SpotPanel({
         </select>
       </label>
       {isOwn && told !== undefined && <SpotTable view={view} told={told} spot={spot} />}
+      {view.style !== undefined && spot?.point !== undefined && (
+        <Steps {...{ engine, pattern }} point={`${spot.piece}.${spot.point}`} />
+      )}
     </div>
+  );
+}
+
+/** The derivation of the point looked at, once somebody wants it. */
+function Steps(props: {
+  readonly engine: Engine;
+  readonly pattern: Pattern;
+  readonly point: string;
+}) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details
+      open={isOpen}
+      onToggle={(event) => {
+        setOpen(event.currentTarget.open);
+      }}
+    >
+      <summary>Its rule step by step</summary>
+      {isOpen && <Derived {...props} />}
+    </details>
   );
 }
 

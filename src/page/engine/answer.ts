@@ -6,6 +6,7 @@ import type { Answer, Refused, Told, Wish } from '../wish';
 import type { Needs } from './cloth-view';
 import { clothView, needsWithMemory } from './cloth-view';
 import { coverageView } from './coverage-view';
+import { derivedBoard, lessonOf, markView } from './lesson-view';
 import type { Grader } from './graded';
 import { graderWithMemory } from './graded';
 import { skirtView } from './skirt-view';
@@ -58,6 +59,12 @@ async function toldOf(wish: Wish, grade: Grader, needs: Needs): Promise<Told[Wis
       const result = grade(wish.pattern);
       return clothView(result, needs(result), wish.asked);
     }
+    case 'exercise':
+      return lessonOf(wish.asked);
+    case 'mark':
+      return markView(wish.lesson);
+    case 'derive':
+      return derivedBoard(wish.pattern, wish.point);
     case 'take':
       return await takenFiles(grade(wish.pattern), wish.wanted);
   }

@@ -1,7 +1,7 @@
 /** Pieces in every size as the page draws them. */
 import type { CutPiece } from '../../pattern/cut-piece';
 import type { Edge, Piece } from '../../pattern/piece';
-import type { GradedPattern } from '../../grade/graded-pattern';
+import type { GradedPattern, SizedPattern } from '../../grade/graded-pattern';
 import { pathData } from '../../render/svg';
 import { segmentsBounds } from '../../geometry/bounds';
 import { add, scale } from '../../geometry/point';
@@ -11,7 +11,12 @@ import type { EdgeView, PieceView, SizedView } from '../wish';
 const NOTCH = 6;
 
 /** Every piece of a range; pieces and sizes in the order of the range. */
-export function pieceViews({ plans, sizes }: Pick<GradedPattern, 'plans' | 'sizes'>): PieceView[] {
+export function pieceViews({
+  plans,
+  sizes,
+}: Pick<GradedPattern, 'plans'> & {
+  readonly sizes: readonly Pick<SizedPattern, 'pieces' | 'cutPieces'>[];
+}): PieceView[] {
   return plans.map((plan, p) => {
     const placeOf = (name: string): number => plan.index.get(name) ?? 0;
     return {

@@ -1,5 +1,6 @@
 /** Hints before answers: each level tells one thing more of a marked sheet, and nothing of the next. */
 import { grouped } from '../../lists/grouped';
+import { counted } from '../../table/counted';
 import type { HintLevel } from './hint-levels';
 import type { MarkedCell, Verdict } from './marked-cells';
 import type { Marking } from './mark-sheet';
@@ -41,6 +42,20 @@ export function hintOf(marking: Marking, level: HintLevel): Hint {
     ...(level < 2 ? {} : { rows: { wrong, blank: rowsOf('missing') } }),
     ...(level < 3 ? {} : { asks: asksOf(marking, wrong) }),
   };
+}
+
+/** How many cells are wrong and blank, in words. */
+export function countTold(marking: Marking): string {
+  const { wrong, blank } = hintOf(marking, 1);
+  const verb = (count: number): string => (count === 1 ? 'is' : 'are');
+  const blanks = blank === 0 ? '' : `, ${blank} ${verb(blank)} blank`;
+  return `${wrong} of ${counted(marking.cells.length, 'cell')} ${verb(wrong)} wrong${blanks}.`;
+}
+
+/** A question with the rows that it is about, in words. */
+export function askTold({ question, rows }: Ask): string {
+  const where = rows.length === 0 ? 'of the whole sheet' : `of ${rows.join(', ')}`;
+  return `Ask yourself ${where}: ${question}`;
 }
 
 /** Each question once: that of the whole sheet first, then as the slips come. */

@@ -17,6 +17,8 @@ export type ErrorAt = (piece: string, point: string, axis: Axis, size: number) =
 /** Finished measurements of one size by the key and by the sheet, in the same order. */
 export interface WornSize {
   readonly label: string;
+  /** The pieces as the sheet makes them. */
+  readonly made: readonly Piece[];
   readonly right: readonly Measure[];
   readonly sheet: readonly Measure[];
   /** Edges that are sewn together, and mm by which they differ by the key and by the sheet. */
@@ -51,6 +53,7 @@ export function wornSheet(
     const onSheet = gapsOf(made);
     return {
       label,
+      made,
       right: finishedMeasures(points, pieces),
       sheet: finishedMeasures(points, made),
       gaps: gapsOf(pieces).map(({ words, gap }, i) => ({
