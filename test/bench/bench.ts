@@ -34,14 +34,22 @@ async function all(isShort: boolean): Promise<void> {
   console.log(`\n${((performance.now() - start) / 1000).toFixed(0)} s in all`);
 }
 
-/** The page of the demo, as the command writes it. */
-function writePage(named: string, path: string): void {
-  const call = ['dist/cli.js', 'page', '--base', '12', '--style', named, '--out', path];
+/** The page of a chart, or of the demo, as the command writes it. */
+function writePage(named: string, path: string, chart: readonly string[] = []): void {
+  const call = ['dist/cli.js', 'page', ...chart, '--base', '12', '--style', named, '--out', path];
   execFileSync(process.execPath, call);
+}
+
+/** The page alone, in a folder of its own. */
+async function pageAlone(): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'skirtgrade-bench-'));
+  await page(writePage, folder, 100);
+  rmSync(folder, { recursive: true });
 }
 
 const [first, style = ''] = process.argv.slice(2);
 if (first === TELL_PHASES) {
   expectBriefRun();
   tellPhases(style);
-} else await all(first === '--short');
+} else if (first === '--page') await pageAlone();
+else await all(first === '--short');

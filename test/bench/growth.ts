@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Run } from './cost';
 import { usualNothing } from './cost';
+import { evenChart } from './even-chart';
 import { givenRings } from './given-rings';
 import { amount, printTable, ratioText } from './printed-table';
 
@@ -69,24 +70,8 @@ export function growth(run: Run, folder: string, isShort: boolean): void {
 /** A chart of `count` sizes that grow by 5 mm, drafted in a style. */
 function draftedCall(style: string): Series['call'] {
   return (folder, count) => {
-    const sizes = Array.from({ length: count }, (_, i) => i);
-    const row = (name: string, first: number, step: number): string =>
-      [name, ...sizes.map((i) => (first + step * i).toFixed(2))].join(',');
     const chart = join(folder, 'sizes.csv');
-    writeFileSync(
-      chart,
-      [
-        '# unit: cm',
-        ['measurement', ...sizes.map((i) => i + 1)].join(','),
-        row('waist_girth', 64, 0.5),
-        row('hip_girth', 90, 0.5),
-        row('waist_to_hip', 19, 0.02),
-        row('waist_to_knee', 58, 0.02),
-        row('height', 165, 0),
-        row('skirt_length', 62, 0.02),
-        '',
-      ].join('\n'),
-    );
+    writeFileSync(chart, evenChart(count));
     const base = `${Math.ceil(count / 2)}`;
     return [chart, '--base', base, '--style', style, '--out', join(folder, 'out')];
   };

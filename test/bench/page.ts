@@ -2,10 +2,11 @@
  * The page in Debian's Chromium, by its own trace: processor time of the thread that shows and of the one
  * that grades, so that what else the machine does changes little.
  */
-import { existsSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { CDPSession, Page } from 'playwright-core';
+import type { Browser, CDPSession, Page } from 'playwright-core';
+import { evenChart } from './even-chart';
 import { amount, printTable } from './printed-table';
 
 const CHROMIUM = '/usr/bin/chromium';
@@ -26,9 +27,12 @@ interface Threads {
   readonly grades: readonly number[];
 }
 
+/** Sizes of the nest that is moved and brought nearer. */
+const MANY = 20;
+
 /** Prints what opening, dragging and moving cost; `write` makes the page of a style at a path. */
 export async function page(
-  write: (style: string, path: string) => void,
+  write: (style: string, path: string, chart?: readonly string[]) => void,
   folder: string,
   steps: number,
 ): Promise<void> {
@@ -37,44 +41,98 @@ export async function page(
     return;
   }
   const { chromium } = await import('playwright-core');
+  const chart = join(folder, 'many.csv');
+  writeFileSync(chart, evenChart(MANY));
   const rows: string[][] = [];
   for (const style of ['pencil', 'shared-pencil']) {
-    const path = join(folder, `${style}.html`);
-    write(style, path);
+    const [few, many] = [join(folder, `${style}.html`), join(folder, `${style}-many.html`)];
+    write(style, few);
+    write(style, many, [chart]);
     const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
-    const opened = await browser.newPage({ viewport: { width: 1600, height: 1000 } });
+    const { opened, opening, firstNest } = await openedAt(browser, few);
     const session = await opened.context().newCDPSession(opened);
-    const opening = await traced(session, async () => {
-      await opened.goto(pathToFileURL(path).href);
-      await opened.locator('.nest .net').first().waitFor();
+    let nests = NaN;
+    const dragging = await traced(session, async () => {
+      nests = await drag(opened, steps);
     });
-    // The drawings of the styles come behind the first nest.
-    await opened.locator('.style img').first().waitFor();
-    const dragging = await traced(session, () => drag(opened, steps));
-    const moving = await traced(session, () => move(opened, steps));
+    const other = await openedAt(browser, many);
+    let frames = NaN;
+    const moving = await traced(
+      await other.opened.context().newCDPSession(other.opened),
+      async () => {
+        frames = await framesOf(other.opened, () => move(other.opened, steps));
+      },
+    );
     await browser.close();
-    const each = (tasks: readonly number[]): string => amount(sum(tasks) / steps);
+    const each = ({ shows, grades }: Threads): string[] => {
+      const of = [sum(shows) / steps, sum(grades) / steps];
+      return [...of.map(amount), (1000 / Math.max(...of)).toFixed(0)];
+    };
     rows.push(
       [
         `${style}: opened`,
-        amount(sum(opening.shows)),
-        amount(sum(opening.grades)),
-        longest(opening),
+        ...[amount(sum(opening.shows)), amount(sum(opening.grades)), '', longest(opening)],
+        `${amount(firstNest)} ms`,
       ],
       [
         `${style}: a step of a slider`,
-        each(dragging.shows),
-        each(dragging.grades),
+        ...each(dragging),
         longest(dragging),
+        `${nests.toFixed(0)} nests a second`,
       ],
-      [`${style}: a move of the nest`, each(moving.shows), each(moving.grades), longest(moving)],
+      [
+        `${style}, ${MANY} sizes: moved and nearer`,
+        ...each(moving),
+        longest(moving),
+        `${frames.toFixed(0)} frames a second`,
+      ],
     );
   }
   printTable(
-    'the page, 12 sizes: processor ms of the thread that shows, of the one that grades, and of the longest task that shows',
-    ['', 'shows', 'grades', 'longest'],
+    'the page, 12 sizes where no other number stands: processor ms of the thread that shows and of the one that\n' +
+      'grades, how many such fit in a second of the busier, the longest task that shows, and what the clock says,\n' +
+      'of which whatever else the machine does takes its part (opened: to the first nest)',
+    ['', 'shows', 'grades', 'a second', 'longest', 'by the clock'],
     rows,
   );
+}
+
+/** A page that was opened while it was traced. */
+async function openedAt(browser: Browser, path: string) {
+  const opened = await browser.newPage({ viewport: { width: 1600, height: 1000 } });
+  await opened.addInitScript(() => {
+    new MutationObserver((_, observer) => {
+      if (document.querySelector('.nest .net') === null) return;
+      document.documentElement.dataset.firstNest = `${performance.now()}`;
+      observer.disconnect();
+    }).observe(document, { childList: true, subtree: true });
+  });
+  const opening = await traced(await opened.context().newCDPSession(opened), async () => {
+    await opened.goto(pathToFileURL(path).href);
+    await opened.locator('.nest .net').first().waitFor();
+  });
+  // The drawings of the styles come behind the first nest.
+  await opened.locator('.style img').first().waitFor();
+  const firstNest = await opened.evaluate(() =>
+    Number(document.documentElement.dataset.firstNest),
+  );
+  return { opened, opening, firstNest };
+}
+
+/** Frames a second that the page was shown in while something is done. */
+async function framesOf(opened: Page, doing: () => Promise<void>): Promise<number> {
+  await opened.evaluate(() => {
+    const seen = { frames: 0, from: performance.now() };
+    const next = (): void => {
+      seen.frames++;
+      const { dataset } = document.documentElement;
+      dataset.frames = `${(1000 * seen.frames) / (performance.now() - seen.from)}`;
+      requestAnimationFrame(next);
+    };
+    requestAnimationFrame(next);
+  });
+  await doing();
+  return await opened.evaluate(() => Number(document.documentElement.dataset.frames));
 }
 
 function sum(tasks: readonly number[]): number {
@@ -85,9 +143,10 @@ function longest({ shows }: Threads): string {
   return amount(Math.max(0, ...shows));
 }
 
-/** Steps of the slider of the length, each waited for until its nest is drawn. */
-async function drag(opened: Page, steps: number): Promise<void> {
-  await opened.evaluate(async (count) => {
+/** Steps of the slider of the length, each waited for until its nest is drawn; nests a second. */
+async function drag(opened: Page, steps: number): Promise<number> {
+  return await opened.evaluate(async (count) => {
+    const from = performance.now();
     const slider = document.querySelector<HTMLInputElement>('#set-skirt_length ~ [type="range"]');
     const front = () => document.querySelector('[data-size="12"] [data-line="net"]');
     if (slider === null) throw new Error('no slider');
@@ -99,14 +158,18 @@ async function drag(opened: Page, steps: number): Promise<void> {
       while (front()?.getAttribute('d') === before)
         await new Promise((resolve) => setTimeout(resolve, 1));
     }
+    return (1000 * count) / (performance.now() - from);
   }, steps);
 }
 
+/** Moved by the mouse in the first half of the steps, nearer and farther by the wheel in the others. */
 async function move(opened: Page, steps: number): Promise<void> {
   await opened.mouse.move(500, 400);
   await opened.mouse.down();
-  for (let i = 1; i <= steps; i++) await opened.mouse.move(500 + 3 * (i % 40), 400 + 2 * (i % 50));
+  const half = Math.ceil(steps / 2);
+  for (let i = 1; i <= half; i++) await opened.mouse.move(500 + 3 * (i % 40), 400 + 2 * (i % 50));
   await opened.mouse.up();
+  for (let i = half + 1; i <= steps; i++) await opened.mouse.wheel(0, i % 20 < 10 ? -60 : 60);
 }
 
 /** The tasks of the page's threads while something is done. */
