@@ -113,9 +113,7 @@ async function openedAt(browser: Browser, path: string) {
   });
   // The drawings of the styles come behind the first nest.
   await opened.locator('.style img').first().waitFor();
-  const firstNest = await opened.evaluate(() =>
-    Number(document.documentElement.dataset.firstNest),
-  );
+  const firstNest = await opened.evaluate(() => Number(document.documentElement.dataset.firstNest));
   return { opened, opening, firstNest };
 }
 

@@ -7,6 +7,10 @@ import { Table } from './table';
 
 /** Units of the drawing, and the room around its lines. */
 const [WIDTH, HEIGHT, LEFT, BELOW, ABOVE] = [600, 240, 46, 28, 12];
+/** Type of the labels in the look of the page, and on narrow screens, where the drawing is small. */
+const [TYPE, NARROW_TYPE] = [12, 20];
+/** Width of a letter as a share of its type. No tolerance: digits of Arimo are 0.556 wide. */
+const LETTER = 0.56;
 /** Lines across, at most. */
 const MOST_LINES = 6;
 
@@ -56,11 +60,7 @@ export function Picture({
             </text>
           </>
         ))}
-        {labels.map((label, i) => (
-          <text class="tick-words" x={x(i)} y={HEIGHT - 8} text-anchor="middle">
-            {label}
-          </text>
-        ))}
+        <Labels labels={labels} x={x} />
         {series.map(({ values }, k) => (
           <path class={`series series-${k}`} d={lineOf(values, scale.of, x, y)} />
         ))}
@@ -79,6 +79,28 @@ export function Picture({
       </details>
     </figure>
   );
+}
+
+/** Below the lines; labels that would run into each other leave some between them out. */
+function Labels({
+  labels,
+  x,
+}: {
+  readonly labels: readonly string[];
+  readonly x: (i: number) => number;
+}) {
+  const longest = Math.max(...labels.map((label) => label.length));
+  const every = (type: number): number =>
+    Math.ceil((((longest + 1) * LETTER * type) / (WIDTH - LEFT)) * labels.length);
+  return labels.map((label, i) => {
+    if (i % every(TYPE) !== 0) return null;
+    const look = i % every(NARROW_TYPE) === 0 ? 'tick-words' : 'tick-words wide-only';
+    return (
+      <text class={look} x={x(i)} y={HEIGHT - 8} text-anchor="middle">
+        {label}
+      </text>
+    );
+  });
 }
 
 /** How lengths of a picture are told. */
