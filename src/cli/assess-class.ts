@@ -1,7 +1,7 @@
 /** `skirtgrade assess` of a folder: every sheet in it marked, and a table, shared slips and pages written. */
 import { basename, resolve } from 'node:path';
 import { InputError } from '../errors';
-import type { Assessed, ClassRequest, SharedSlip } from '../study/mark/mark-class';
+import type { Assessed, ClassRequest, Handed, SharedSlip } from '../study/mark/mark-class';
 import { markClass, sharedSlips } from '../study/mark/mark-class';
 import { isRight } from '../study/mark/mark-sheet';
 import { counted } from '../table/counted';
@@ -43,7 +43,7 @@ export async function assessClass(
   const assessed = inStyle(style, () =>
     markClass(
       request,
-      sheets.map((path) => readNamed(io, path)),
+      sheets.map((path) => handed(path, io)),
       (file) => {
         io.progress(`assessing ${file}`);
       },
@@ -76,6 +76,16 @@ export async function assessClass(
       }),
     },
   );
+}
+
+/** One file that cannot be read does not stop the others. */
+function handed(path: string, io: Io): Handed {
+  try {
+    return readNamed(io, path);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { file: path, refused: error };
+  }
 }
 
 /** A page for a student has a question to ask at most. Throws InputError `bad-option`. */

@@ -1,4 +1,4 @@
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync, rmSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { beforeEach, describe, expect, it } from 'vitest';
@@ -159,6 +159,18 @@ describe('a folder of sheets', () => {
     expect(told).toContain('Not sheets, so not read: photo.jpg');
     for (const name of ['chart.csv', 'skirt.csv', 'photo.jpg'])
       rmSync(join(place.path, 'sheets', name));
+  });
+
+  it('is marked though one of its files cannot be read at all', async () => {
+    symlinkSync('nowhere', join(place.path, 'sheets/fi.csv'));
+    const { status, stdout } = await assess();
+    rmSync(join(place.path, 'sheets/fi.csv'));
+    expect(status).toBe(1);
+    expect(stdout).toContain('6 sheets, 1 of them right in every cell.');
+    expect(table('marks/marks.csv')[5]?.note).toMatch(
+      /^not read: sheets\/fi\.csv: there is no such file/,
+    );
+    expect(place.read('marks/fi.txt')).toContain('This sheet cannot be read yet.');
   });
 
   it('marks each sheet as it would be marked by itself', async () => {

@@ -15,6 +15,9 @@ export interface Assessed {
   readonly refused?: InputError;
 }
 
+/** A sheet as it was handed in, or why its file cannot be read. */
+export type Handed = NamedText | { readonly file: string; readonly refused: InputError };
+
 /** What several sheets may have been done by, as a whole or in places. */
 export interface SharedSlip {
   /** As that of the slip or of the cause; `open` for wrong cells without one. */
@@ -33,7 +36,7 @@ export type ClassRequest = (DraftedCase | GivenCase) & Omit<HandIn, 'sheet' | 's
  */
 export function markClass(
   request: ClassRequest,
-  sheets: readonly NamedText[],
+  sheets: readonly Handed[],
   begin: (file: string) => void = () => undefined,
 ): readonly Assessed[] {
   const references = new Map<string | undefined, Reference>();
@@ -43,7 +46,9 @@ export function markClass(
     references.set(base, reference);
     return reference;
   };
-  const assessed = sheets.map(({ text, file }): Assessed => {
+  const assessed = sheets.map((sheet): Assessed => {
+    if ('refused' in sheet) return sheet;
+    const { text, file } = sheet;
     begin(file);
     try {
       const reference = referenceFrom(request.base ?? baseNamed(text, file));
