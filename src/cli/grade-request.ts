@@ -22,10 +22,11 @@ export type GradeRequestOptions = Omit<
 /** What is asked of a pattern that is given; a request with names of files for texts. */
 export type PatternRequestOptions = Omit<
   PatternRequest,
-  'pattern' | 'rules' | 'chart' | 'seams'
+  'pattern' | 'rules' | 'namedRules' | 'chart' | 'seams'
 > & {
   readonly pattern: string;
   readonly rules?: string;
+  readonly library?: string;
   readonly chart?: string;
   readonly seams?: string;
   readonly out?: string;
@@ -55,7 +56,7 @@ export function gradeRequest(path: string, options: GradeRequestOptions, io: Io)
 
 /** Reads the files that the options name. Throws InputError `bad-option` without a rule sheet. */
 export function patternRequest(options: PatternRequestOptions, io: Io): PatternRequest {
-  const { pattern, rules, chart, seams, ...rest } = options;
+  const { pattern, rules, library, chart, seams, ...rest } = options;
   if (rules === undefined) {
     throw new InputError('bad-option', {
       what: 'a pattern is graded by a rule sheet',
@@ -67,6 +68,7 @@ export function patternRequest(options: PatternRequestOptions, io: Io): PatternR
     ...rest,
     pattern: readNamed(io, pattern),
     rules: readNamed(io, rules),
+    ...(library === undefined ? {} : { namedRules: readNamed(io, library) }),
     ...(chart === undefined ? {} : { chart: readNamed(io, chart) }),
     ...(seams === undefined ? {} : { seams: readNamed(io, seams) }),
   };

@@ -4,7 +4,7 @@ import { InputError } from '../errors';
 import { optionOf } from './option-words';
 
 const DRAFTING = ['style', 'allowances', 'set', 'against', 'blend', 'page'];
-const GIVEN = ['rules', 'chart', 'seams'];
+const GIVEN = ['rules', 'library', 'chart', 'seams'];
 
 /**
  * Refuses what would be passed over in silence. Throws InputError `bad-option` if a pattern is given

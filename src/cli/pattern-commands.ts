@@ -38,6 +38,7 @@ export const addPatternCommands: AddCommands = (program, io, end) => {
     .optionsGroup('A pattern that you have:')
     .option('--pattern <base.csv>', 'grade this pattern instead of drafting one')
     .option('--rules <rules.csv>', 'its rule sheet')
+    .option('--library <named.csv>', 'named rules that the rule sheets of several styles use')
     .option('--chart <chart.csv>', 'a chart for rules that are formulas of its increments')
     .option('--seams <seams.csv>', 'what is sewn to what, besides equal seam names')
     .summary('draft, grade and check every size of a chart, and write it')

@@ -8,7 +8,8 @@ const RARE: ReadonlyMap<string, readonly string[]> = new Map([
     'grade',
     [
       ...['blend', 'stack', 'fractions', 'against', 'allowances', 'lines', 'margin', 'booklet'],
-      ...['join', 'measures', 'measured', 'chart', 'seams', 'breaks', 'moves', 'enlarge', 'unfold'],
+      ...['join', 'measures', 'measured', 'library', 'chart', 'seams', 'breaks', 'moves'],
+      ...['enlarge', 'unfold'],
     ],
   ],
   ['assess', ['fractions', 'chart', 'seams']],

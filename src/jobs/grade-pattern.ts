@@ -111,6 +111,7 @@ function readRequest(request: PatternRequest): ReadRequest {
     countsUp: pattern.countsUp,
     chart,
     base: request.base?.trim() ?? pattern.base,
+    namedRules: request.namedRules,
   });
   return { pattern, rules, chart };
 }
@@ -131,7 +132,7 @@ function refuseOtherBase({ base }: PatternRequest, pattern: Pattern): void {
  * A drawing has its rules and its sample size in its own table. Throws InputError `bad-option` for a
  * base or a chart beside them.
  */
-function refuseForDrawing({ base, chart }: PatternRequest, sample: string): void {
+function refuseForDrawing({ base, chart, namedRules }: PatternRequest, sample: string): void {
   const refuse = (field: string, what: string, allowed: string, got: string): never => {
     throw new InputError('bad-option', { what, allowed, got, place: { field } });
   };
@@ -140,5 +141,13 @@ function refuseForDrawing({ base, chart }: PatternRequest, sample: string): void
   }
   if (chart !== undefined) {
     refuse('chart', 'a rule table has no formulas', 'a drawing without a chart', chart.file);
+  }
+  if (namedRules !== undefined) {
+    refuse(
+      'library',
+      'a rule table numbers its rules',
+      'a drawing without a library',
+      namedRules.file,
+    );
   }
 }

@@ -60,6 +60,8 @@ export interface PatternRequest extends RangeRequest {
   readonly pattern: NamedText;
   /** The rule sheet: CSV, or with DXF the rule table. */
   readonly rules: NamedText;
+  /** Named rules that several rule sheets use, CSV. */
+  readonly namedRules?: NamedText;
   /** A chart for rules that are formulas of its increments. */
   readonly chart?: NamedText;
   /** What is sewn to what; equal seam names pair edges besides. */

@@ -16,7 +16,7 @@ interface Given extends PointName {
 }
 
 /**
- * Puts named rules in where they are used. Throws InputError `rule-unknown` for a name that no row
+ * Puts named rules in where they are used, those of the sheet and those that are `shared`. Throws InputError `rule-unknown` for a name that no row
  * defines, and `rule-twice` where a point has two named rules, a named rule and numbers of its own,
  * or the same number twice, with both places.
  */
@@ -24,10 +24,12 @@ export function pointCells(
   rows: readonly RuleRow[],
   cellsOf: (row: RuleRow) => readonly RuleCell[],
   nameOf: (row: RuleRow) => PointName,
+  shared: RuleSheet['named'] = new Map(),
 ): Pick<RuleSheet, 'cells' | 'named'> {
-  const named = new Map<string, RuleCell[]>();
+  const named = new Map<string, readonly RuleCell[]>(shared);
   for (const row of rows.filter(defines)) {
     const { text } = row.rule;
+    if (matchName(text, [...shared.keys()]) !== undefined) refuseShared(row.rule);
     named.set(text, [...(named.get(text) ?? []), ...cellsOf(row)]);
   }
   named.forEach(refuseTwice);
@@ -59,6 +61,15 @@ export function definedRule(named: RuleSheet['named'], { text, place }: TypedCel
     what: 'there is no rule of this name',
     allowed:
       [...named.keys()].join(', ') || 'rows that define it in the rule sheet, without a point',
+    got: text,
+    place,
+  });
+}
+
+function refuseShared({ text, place }: TypedCell): never {
+  throw new InputError('rule-twice', {
+    what: 'a rule is defined here and in the library, too',
+    allowed: 'one definition, or another name',
     got: text,
     place,
   });

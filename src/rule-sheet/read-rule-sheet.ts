@@ -39,8 +39,12 @@ export interface SheetAbout {
   readonly unit?: LengthUnit | undefined;
   /** The sizes of the chart. */
   readonly sizes?: readonly string[] | undefined;
+  /** What these are of, for messages; a chart if absent. */
+  readonly sizesOf?: 'chart' | 'library';
   /** The base as the caller has it; otherwise as the sheet states it. */
   readonly base?: string | undefined;
+  /** Rules of a library, which the sheet may use and not define again. */
+  readonly shared?: RuleSheet['named'] | undefined;
 }
 
 /** How the numbers of one sheet are read. */
@@ -72,7 +76,7 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   const { rows: plain, marked } = withPlainSizes(laid.rows, stated ?? about.unit);
   const { plans } = about;
   const asTyped = carriedNames(plain, plans);
-  const known = agreedSizes(table, about.sizes);
+  const known = agreedSizes(table, about.sizes, about.sizesOf);
   const rows = known === undefined ? asTyped : asTyped.map((row) => inSizes(row, known));
   const typed = rows.flatMap(({ entries }) => entries.map(({ size }) => size));
   const labels = typed.filter((size) => size.text !== '');
@@ -94,9 +98,9 @@ export function readRuleSheet(text: string, file: string, about: SheetAbout): Ru
   }
   refuseCountingNotes(table, unit);
   const cellsOf = (row: RuleRow): readonly RuleCell[] => rowCells(row, { unit, blanks, heads });
-  const own = pointCells(rows, cellsOf, ({ piece, point }) =>
-    plans === undefined ? pointAsTyped(piece, point) : namedPoint(piece, point, plans),
-  );
+  const nameOf = ({ piece, point }: RuleRow) =>
+    plans === undefined ? pointAsTyped(piece, point) : namedPoint(piece, point, plans);
+  const own = pointCells(rows, cellsOf, nameOf, about.shared);
   const cells = [...own.cells, ...[...own.named.values()].flat()];
   if (stated === undefined) refuseOtherRuler(cells, unit, file);
   refuseOtherForm(table, cells);
@@ -168,6 +172,7 @@ function refuseOtherForm(sheet: Statements, cells: readonly RuleCell[]): void {
 function agreedSizes(
   sheet: Statements,
   wanted: readonly string[] | undefined,
+  of: SheetAbout['sizesOf'] = 'chart',
 ): readonly string[] | undefined {
   const stated = statedBy(sheet, 'sizes');
   const own = stated && statedSizes(stated);
@@ -176,7 +181,7 @@ function agreedSizes(
   if (own.length === wanted.length && wanted.every((size) => meant.has(size))) return wanted;
   // A step leads to another neighbor where a size between is left out.
   throw new InputError('rule-contradicted', {
-    what: 'the sheet states other sizes than the chart has',
+    what: `the sheet states other sizes than the ${of} has`,
     allowed: wanted.join(', '),
     got: own.join(', '),
     place: stated?.place ?? {},

@@ -14,6 +14,7 @@ import { inWords, definedRule } from './point-cells';
 import type { GivenRule, GivenRules } from './point-rules';
 import { MOST_MOVE } from './point-rules';
 import { readRuleSheet } from './read-rule-sheet';
+import { readLibrary, refuseOtherCount } from './rule-library';
 import type { Axis, RuleCell, RuleSheet } from './rule-sheet';
 import { isFilled } from './rule-sheet';
 import type { SizeList } from './size-list';
@@ -30,6 +31,8 @@ export interface RuleSources {
   readonly chart: SizeChart | undefined;
   /** The base as the caller or the pattern has it; otherwise the sheet says it. */
   readonly base: string | undefined;
+  /** Named rules that the sheet may use. */
+  readonly namedRules?: { readonly text: string; readonly file: string } | undefined;
 }
 
 /** A piece that is graded. */
@@ -54,23 +57,31 @@ type AxisCells = Readonly<Record<Axis, readonly RuleCell[]>>;
  * `rule-missing` where it has not, and what `readRuleSheet`, `sizeList` and `axisMoves` throw.
  */
 export function readRules(text: string, file: string, sources: RuleSources): GivenRules {
-  const { pieces, chart } = sources;
+  const { pieces, chart, unit, base, namedRules } = sources;
+  const library =
+    namedRules &&
+    readLibrary(namedRules.text, namedRules.file, { unit, base, sizes: chart?.sizes });
   const sheet = readRuleSheet(text, file, {
     plans: pieces.map(({ plan }) => plan),
     unit: sources.unit,
-    sizes: chart?.sizes,
+    sizes: chart?.sizes ?? library?.sizes,
+    sizesOf: chart === undefined ? 'library' : 'chart',
     base: sources.base,
+    shared: library?.named,
   });
-  const list = sizeList(sheet, sources.base ?? statedBy(sheet, 'base')?.text, ', or a chart');
+  const stated = base ?? statedBy(sheet, 'base')?.text;
+  if (library !== undefined) refuseOtherCount(sheet, library, stated);
+  const list = sizeList(sheet, stated, ', or a chart');
   if (sources.countsUp === true) refuseSilentY(sheet);
   const context: Context = { sheet, list, down: statedDown(sheet), chart };
   const own = byPoint(sheet.cells);
-  const named = new Map(
-    [...sheet.named].map(([name, cells]) => {
-      const axes: AxisCells = byPoint(cells).get('.') ?? { x: [], y: [] };
-      return [name, pointRule(axes, name, context)] as const;
-    }),
-  );
+  const ruleNamed = (name: string): GivenRule => {
+    const axes: AxisCells = byPoint(sheet.named.get(name) ?? []).get('.') ?? { x: [], y: [] };
+    return pointRule(axes, name, context);
+  };
+  // Rules of a library that this style does not use may need what it has not, such as a chart.
+  const ownNames = [...sheet.named.keys()].filter((name) => library?.named.has(name) !== true);
+  const named = new Map(ownNames.map((name) => [name, ruleNamed(name)]));
   const ruled = pieces.map(({ plan, ruleNames }) => {
     const rules = new Map<number, GivenRule>();
     plan.pointNames.forEach((name, i) => {
@@ -82,13 +93,13 @@ export function readRules(text: string, file: string, sources: RuleSources): Giv
         if (use !== undefined) refuseTwoRules(use, cells, sheet);
         rules.set(i, pointRule(cells, `${plan.name}.${name}`, context));
       } else if (use !== undefined) {
-        const rule = named.get(definedRule(sheet.named, { text: use.rule, place: use.place }));
-        if (rule !== undefined) rules.set(i, rule);
+        const used = definedRule(sheet.named, { text: use.rule, place: use.place });
+        rules.set(i, named.get(used) ?? ruleNamed(used));
       }
     });
     return rules;
   });
-  const unread = unreadIn(sheet, ['base', 'sizes', 'y', 'blank']);
+  const unread = [...unreadIn(sheet, ['base', 'sizes', 'y', 'blank']), ...(library?.unread ?? [])];
   return { file, typed: true, sizes: list.labels, base: list.base, ruled, unread };
 }
 
