@@ -38,7 +38,7 @@ function Opened({ state, change, engine, pattern, view }: Shared) {
         <summary>Every width and fold, in both units</summary>
         {told.tables.map(({ heading, sizes, rows, notes }) => (
           <>
-            <Table caption={heading} heads={['width and fold', '', ...sizes]} rows={rows} />
+            <Table caption={heading} heads={['width and fold', 'unit', ...sizes]} rows={rows} />
             {notes.map((note) => (
               <p class="aside">{note}</p>
             ))}

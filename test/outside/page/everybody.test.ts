@@ -19,6 +19,18 @@ describePage('axe-core (WCAG 2.2 AA)', ({ cli, open }) => {
     await page.locator('.spot table').waitFor();
     await page.getByText('Whom the sizes fit').first().click();
     await page.locator('img.cloud').waitFor();
+    await page.getByText('Cloth to buy', { exact: true }).click();
+    await page.locator('img.lay').waitFor({ timeout: 60_000 });
+    await page.getByText('Every width and fold').click();
+    await page.getByText('An exercise', { exact: true }).click();
+    await page.getByRole('button', { name: 'Set the exercise' }).click();
+    for (const hint of ['How many are wrong', 'Which rows', 'Which question to ask', 'The answer'])
+      await page.getByRole('button', { name: hint }).click();
+    await page.locator('svg.outlines').waitFor({ timeout: 60_000 });
+    await page
+      .getByRole('combobox', { name: 'derive step by step' })
+      .selectOption('front.side_waist');
+    await page.locator('.board table').first().waitFor({ timeout: 60_000 });
     // The policy of the page lets no other script in, so the checker is handed over by the driver.
     const violations = await page.evaluate(async (source) => {
       (0, eval)(source);
