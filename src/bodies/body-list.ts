@@ -8,6 +8,7 @@ import type { SizeChart } from '../chart/size-chart';
 import { NEEDED } from '../chart/vocabulary';
 import type { Place } from '../errors';
 import { InputError, readEach } from '../errors';
+import { needValues } from '../chart/need-values';
 import { WALKING_ROWS } from '../stride/walker';
 import { namesSizes } from '../table/label';
 import { MOST_CELLS, checkCell, checkCells } from '../table/limits';
@@ -203,6 +204,13 @@ export function bodyChart(columns: BodyColumns, entry: BodyEntry): SizeChart {
     layout: 'measurement-rows',
   };
   checkBody(chart);
+  // What no draft needs, such as a knee, would otherwise be passed over where it cannot be read.
+  readEach(
+    chart.rows.filter(
+      ({ known, values, cells }) => known && values[0] === null && cells[0]?.trim() !== '',
+    ),
+    (row) => needValues(chart, row.name),
+  );
   return chart;
 }
 

@@ -1,4 +1,5 @@
 /** Whom a size fits: waist and hip each within what the garment gives and takes. */
+import { SAME_PLACE } from '../tolerance';
 
 /** How far a body may be from the one that a size is made for, all in mm. */
 export interface Tolerance {
@@ -63,12 +64,16 @@ export interface Girths {
 }
 
 /**
- * By how much a body misses a girth, as a share of the tolerance on its side: up to 1 it fits, 0 is the
- * body that the size is made for.
+ * By how much a body misses a girth. Up to 1 it fits: 0 is the body that the size is made for, 1 one at the
+ * end of its tolerance. Beyond, each more is as much again as it may be smaller, so that where there is no ease
+ * a little too tight is less than much too tight.
  */
 export function missOf(body: number, girth: number, { larger, smaller }: Tolerance): number {
-  if (body === girth) return 0;
-  return body > girth ? (body - girth) / larger : (girth - body) / smaller;
+  const off = Math.abs(body - girth);
+  const room = body > girth ? larger : smaller;
+  // What is typed in inches meets its tolerance but for rounding.
+  if (off <= SAME_PLACE) return 0;
+  return off <= room + SAME_PLACE ? Math.min(1, off / room) : 1 + (off - room) / smaller;
 }
 
 /** The larger of both misses. */
