@@ -20,6 +20,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { basename, dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { makeFolder } from './make-folder';
 import { LIST_NAME, readList } from './written-list';
 
 /** A staging folder; the new set is made in `made`. */
@@ -47,7 +48,7 @@ export function openStaging(target: string): Staging {
   const isBeside = canMoveAway(target);
   const prefix = isBeside ? besidePrefix(target) : join(target, MARK);
   const folder = `${prefix}${process.pid}`;
-  mkdirSync(join(folder, 'new'), { recursive: true });
+  makeFolder(join(folder, 'new'));
   return { target, folder, made: join(folder, 'new'), isBeside };
 }
 
@@ -141,7 +142,7 @@ const TRIES = 100;
 function swap({ target, folder, made }: Staging): boolean {
   const stat = statSync(target, { throwIfNoEntry: false });
   if (stat !== undefined) chmodSync(made, stat.mode & 0o7777);
-  mkdirSync(dirname(target), { recursive: true });
+  makeFolder(dirname(target));
   for (let i = 0; ; i++) {
     const old = join(folder, `old-${i}`);
     try {

@@ -1,15 +1,8 @@
 /** One run a folder at a time: two would write over each other's tables, and each would end well. */
-import {
-  existsSync,
-  mkdirSync,
-  readFileSync,
-  readdirSync,
-  rmSync,
-  rmdirSync,
-  writeFileSync,
-} from 'node:fs';
+import { existsSync, readFileSync, readdirSync, rmSync, rmdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as delay } from 'node:timers/promises';
+import { makeFolder } from '../make-folder';
 import { outputRefusal } from '../output-refusal';
 
 /** Has the number of the process that writes into the folder. */
@@ -24,7 +17,7 @@ const [LOOK, LOOKS] = [50, 60];
  */
 export async function takeFolder(folder: string, given: string): Promise<void> {
   const path = join(folder, LOCK);
-  mkdirSync(folder, { recursive: true });
+  makeFolder(folder);
   for (let looks = 0; ; looks++) {
     try {
       writeFileSync(path, `${process.pid}`, { flag: 'wx' });

@@ -111,6 +111,13 @@ export class StreamedSet {
         orField: 'replace',
         got: taken ?? RECORD,
       });
+    const odd = names.tables.find((name) => isNoFile(join(folder, name)));
+    if (odd !== undefined)
+      throw outputRefusal(given, 'output-changed', {
+        what: 'a result would replace what is no file',
+        allowed: 'another folder for the results, or what stands there elsewhere',
+        got: odd,
+      });
     const link = namesOf(names)
       .map((name) => name + UNDONE)
       .find((name) => isLink(join(folder, name)));
@@ -193,11 +200,16 @@ function renameAll(folder: string, names: StreamedNames): void {
   for (const name of namesOf(names)) {
     const [undone, done] = [join(folder, name + UNDONE), join(folder, name)];
     if (!existsSync(undone)) continue;
-    // A folder takes no place where there is one.
-    rmSync(done, { recursive: true, force: true });
+    // A folder takes no place where there is one; of tables nothing but a file is replaced.
+    rmSync(done, { recursive: name === DRAWINGS, force: true });
     renameSync(undone, done);
   }
   rmSync(join(folder, RECORD));
+}
+
+function isNoFile(path: string): boolean {
+  const stat = lstatSync(path, { throwIfNoEntry: false });
+  return stat !== undefined && !stat.isFile() && !stat.isSymbolicLink();
 }
 
 function isLink(path: string): boolean {
