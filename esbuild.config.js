@@ -24,10 +24,12 @@ const ANYWHERE = {
   minify: true,
   mainFields: ['module', 'main'],
   loader: { '.csv': 'text', '.txt': 'text', '.ttf': 'binary' },
-  // The build for Node asks for files, which the library touches nowhere.
-  alias: { '@cantoo/fontkit': './node_modules/@cantoo/fontkit/dist/browser-module.mjs' },
-  // A tenth of the page, for fonts of another kind than the one that goes with it.
-  alias: { 'brotli/decompress.js': resolve('src/render/no-brotli.ts') },
+  alias: {
+    // A tenth of the page, for fonts of another kind than the one that goes with it.
+    'brotli/decompress.js': resolve('src/render/no-brotli.ts'),
+    // That for Node asks for files, which the library does nowhere.
+    '@cantoo/fontkit': resolve('node_modules/@cantoo/fontkit/dist/browser-module.mjs'),
+  },
   logLevel: 'warning',
 };
 
