@@ -17,7 +17,7 @@ export function boxSearch<Thing>(
   things: readonly Thing[],
   boxOf: (thing: Thing) => Box,
 ): (near: Box) => readonly number[] {
-  const visit = visitor(things, boxOf);
+  const visit = boxProbe(things, boxOf);
   return (near) => {
     const found: number[] = [];
     visit(near, (place) => found.push(place) < 0);
@@ -26,14 +26,10 @@ export function boxSearch<Thing>(
 }
 
 /**
- * As `boxSearch`, but tells whether `holds` is true of the place of any thing whose box meets a given one, and
+ * As `boxSearch`, but tells whether something is true of the place of any thing whose box meets a given one, and
  * looks no further.
  */
 export function boxProbe<Thing>(things: readonly Thing[], boxOf: (thing: Thing) => Box): Visit {
-  return visitor(things, boxOf);
-}
-
-function visitor<Thing>(things: readonly Thing[], boxOf: (thing: Thing) => Box): Visit {
   const boxAt = (place: number): Box => boxOf(things[place] as Thing);
   const levels = levelsOf(things.length, boxAt);
   return (near, isEnough) => {
